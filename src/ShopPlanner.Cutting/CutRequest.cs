@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting;
+
+/// <summary>What parts are wanted and what stock can be had. Immutable; made by the services or read from a document by
+/// the Formats folder, both of which refuse one that breaks the rules noted on its members.</summary>
+/// <param name="Unit">The unit the request was written in; plans are written in the same.</param>
+/// <param name="Saw">What the saw takes away.</param>
+/// <param name="Keep">The least leftover worth keeping.</param>
+/// <param name="Materials">At least one; ids differ.</param>
+/// <param name="Stock">Ids differ; each names a material of this request.</param>
+/// <param name="Parts">Ids differ; each names a material of this request.</param>
+/// <param name="Limits">How long to look.</param>
+public sealed record CutRequest(
+    LengthUnit Unit,
+    SawSettings Saw,
+    KeepRule Keep,
+    ImmutableArray<CutMaterial> Materials,
+    ImmutableArray<CutStock> Stock,
+    ImmutableArray<CutPart> Parts,
+    CutLimits Limits);
+
+/// <summary>What the saw takes away.</summary>
+/// <param name="Kerf">Width that every cut turns to sawdust, zero or more. The last cut may run off the end.</param>
+/// <param name="BoardEndTrim">Taken off one end of a new board to square it, that cut's kerf included.</param>
+/// <param name="SheetEdgeTrim">Unusable margin along all four edges of a new sheet.</param>
+public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetEdgeTrim);
+
+/// <summary>The least size of a leftover worth keeping; null keeps none of that form.</summary>
+/// <param name="BoardLength">Least length of a board leftover of the full width.</param>
+/// <param name="SheetLength">Least longer side of a sheet leftover.</param>
+/// <param name="SheetWidth">Least shorter side of a sheet leftover.</param>
+public sealed record KeepRule(Length? BoardLength, Length? SheetLength, Length? SheetWidth);
+
+/// <summary>How a material comes.</summary>
+public enum StockForm
+{
+    /// <summary>A fixed section, cut to length, and ripped where a part is narrower.</summary>
+    Board,
+
+    /// <summary>Cut both ways.</summary>
+    Sheet,
+}
+
+/// <summary>A material.</summary>
+/// <param name="Id">Its name in this request.</param>
+/// <param name="Form">Board or sheet.</param>
+/// <param name="Thickness">For the reader's information.</param>
+/// <param name="Width">A board's full width, more than zero; null for a sheet.</param>
+public sealed record CutMaterial(string Id, StockForm Form, Length? Thickness, Length? Width);
+
+/// <summary>One size of stock.</summary>
+/// <param name="Id">Its name in this request.</param>
+/// <param name="Material">The material's id.</param>
+/// <param name="Length">Along the grain, more than zero.</param>
+/// <param name="Width">Across the grain, more than zero; for a board the material's width (an offcut that was ripped may be
+/// narrower).</param>
+/// <param name="Price">What one costs; an offcut's is its keeping value, usually zero.</param>
+/// <param name="Quantity">How many there are; null for as many as wanted.</param>
+/// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it.</param>
+public sealed record CutStock(
+    string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut);
+
+/// <summary>Which way a part may lie.</summary>
+public enum Grain
+{
+    /// <summary>The part's length runs along the stock's length.</summary>
+    Length,
+
+    /// <summary>The part may be turned (sheets only).</summary>
+    Any,
+}
+
+/// <summary>One kind of part.</summary>
+/// <param name="Id">Its mark in this request.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Material">The material's id.</param>
+/// <param name="Length">Along the part's grain, more than zero.</param>
+/// <param name="Width">Across the part's grain, more than zero; for a board part of full width the material's width.</param>
+/// <param name="Grain">Which way it may lie; board parts are never turned.</param>
+/// <param name="Quantity">Pieces wanted, one or more.</param>
+public sealed record CutPart(
+    string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity);
+
+/// <summary>How long to look for better than the best found.</summary>
+/// <param name="Seconds">More than zero.</param>
+public sealed record CutLimits(double Seconds);

@@ -1,0 +1,35 @@
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting;
+
+/// <summary>
+/// How a search is steered from outside: when to stop, whom to tell, where chance starts. The same seed, iteration limit and
+/// worker count give the same plan as long as no clock ends the search.
+/// </summary>
+public sealed record SearchControl
+{
+    /// <summary>Wall-clock time after which the best so far is returned; null for no clock (then an iteration limit is wanted).</summary>
+    public TimeSpan? Time { get; init; }
+
+    /// <summary>Stops the search with the best so far; a search never throws for it.</summary>
+    public CancellationToken Cancel { get; init; }
+
+    /// <summary>Told whenever cost or bound improves, and at least about once a second; may be called from any thread.</summary>
+    public Action<SearchProgress>? Progress { get; init; }
+
+    /// <summary>Where the random numbers start.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Improvement rounds after which the search ends; null for no limit.</summary>
+    public long? Iterations { get; init; }
+
+    /// <summary>Threads to use, at most the machine's cores.</summary>
+    public int Workers { get; init; } = Math.Max(1, Environment.ProcessorCount);
+}
+
+/// <summary>How far a search is.</summary>
+/// <param name="Material">The material searched now; empty when the whole plan is meant.</param>
+/// <param name="Cost">Of the best complete plan so far; null before there is one.</param>
+/// <param name="Bound">No plan costs less.</param>
+/// <param name="Elapsed">Since the search began.</param>
+public sealed record SearchProgress(string Material, Money? Cost, Money Bound, TimeSpan Elapsed);
