@@ -10,6 +10,29 @@ public static class BoardSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(control);
-        return new BoardSolution([], [.. problem.Items.Select(item => item.Demand)], 0, 0, false, false);
+        var model = CuttingModel.Of(problem);
+        var search = new Search(model, control, GreedyStart.Build(model));
+        search.Raise(SizeBound(model));
+        if (!search.Done) Improve(search);
+        return SolutionText.Of(problem, search);
+    }
+
+    private static void Improve(Search search)
+    {
+        using var relaxation = new Relaxation(search);
+        relaxation.Add(StartPatterns.For(search));
+        if (relaxation.SolveWhole() is null) return;
+        var random = new Random(search.Seed);
+        for (var round = 0L; round < search.Iterations && round < 20 && !search.Done; round++)
+            new Dive(search, relaxation, random).Run(round == 0 ? 0 : 0.5, 1000);
+    }
+
+    // Without any search: what size alone asks of the stock. Values of the items in proportion to their size.
+    private static long SizeBound(CuttingModel model)
+    {
+        var most = model.Kinds.Select(kind => kind.Capacity).ToArray();
+        if (model.Kinds.Length == 0) return model.Pieces * model.Shortage;
+        var scale = 1L;
+        return SafeBound.Of(model, model.Sizes, most, scale);
     }
 }
