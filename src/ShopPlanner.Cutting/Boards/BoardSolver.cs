@@ -23,8 +23,9 @@ public static class BoardSolver
         relaxation.Add(StartPatterns.For(search));
         if (relaxation.SolveWhole() is null) return;
         var random = new Random(search.Seed);
-        for (var round = 0L; round < search.Iterations && round < 20 && !search.Done; round++)
+        for (var round = 0L; round < search.Iterations && round < 3 && !search.Done; round++)
             new Dive(search, relaxation, random).Run(round == 0 ? 0 : 0.5, 1000);
+        new Closing(search, relaxation).Run();
     }
 
     // Without any search: what size alone asks of the stock. Values of the items in proportion to their size.

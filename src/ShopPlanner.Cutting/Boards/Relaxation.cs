@@ -12,8 +12,8 @@ internal sealed class Relaxation(Search search) : IDisposable
     /// <summary>The patterns known so far.</summary>
     public List<Pattern> Columns => _master.Columns;
 
-    /// <summary>Values whose bound was best, and their scale; empty before the whole problem was solved.</summary>
-    public (long[] Values, long Scale) BestDuals { get; private set; } = ([], 1);
+    /// <summary>The feasible dual point of the highest bound; null before there is one.</summary>
+    public DualPoint? BestPoint { get; private set; }
 
     /// <summary>Adds patterns found elsewhere.</summary>
     public void Add(IEnumerable<Pattern> patterns)
@@ -30,7 +30,7 @@ internal sealed class Relaxation(Search search) : IDisposable
         {
             var (values, scale) = SafeBound.Whole(model, point.Items);
             var answer = _knapsack.Solve(values, model.Demands, Thresholds(point, scale));
-            Raise(values, scale, SafeBound.Of(model, values, answer.Most, scale));
+            Raise(values, scale, answer.Most);
             if (search.Bound >= Math.Ceiling(point.Objective - 1e-6) || !AddAll(answer.Patterns)) return point;
             if (search.Expired) return null;
         }
@@ -56,10 +56,11 @@ internal sealed class Relaxation(Search search) : IDisposable
 
     public void Dispose() => _master.Dispose();
 
-    private void Raise(long[] values, long scale, long bound)
+    private void Raise(long[] values, long scale, long[] most)
     {
-        if (BestDuals.Values.Length == 0 || bound > search.Bound) BestDuals = (values, scale);
-        search.Raise(bound);
+        search.Raise(SafeBound.Of(search.Model, values, most, scale));
+        if (DualPoint.Of(search.Model, values, most, scale) is not { } point) return;
+        if (BestPoint is not { } best || point.Bound * best.Scale > best.Bound * point.Scale) BestPoint = point;
     }
 
     private long[] Thresholds(MasterPoint point, long scale, int[]? left = null)
