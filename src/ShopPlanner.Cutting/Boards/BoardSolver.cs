@@ -33,7 +33,6 @@ public static class BoardSolver
     {
         var most = model.Kinds.Select(kind => kind.Capacity).ToArray();
         if (model.Kinds.Length == 0) return model.Pieces * model.Shortage;
-        var scale = 1L;
-        return SafeBound.Of(model, model.Sizes, most, scale);
+        return DualPoint.Of(model, model.Sizes, most, 1).Total;
     }
 }

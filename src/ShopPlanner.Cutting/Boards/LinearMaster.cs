@@ -4,7 +4,7 @@ namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>
 /// The linear relaxation over the patterns known so far: every demand covered, no stock cut beyond its limit, cost least. Its
-/// figures steer the search and are never believed as proof; <see cref="SafeBound"/> turns its duals into one.
+/// figures steer the search and are never believed as proof; <see cref="DualPoint"/> makes one of its duals.
 /// </summary>
 internal sealed class LinearMaster : IDisposable
 {
@@ -60,12 +60,24 @@ internal sealed class LinearMaster : IDisposable
     public MasterPoint? Solve(TimeSpan left)
     {
         _solver.SetTimeLimit((long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue));
-        if (_solver.Solve(_parameters) != Solver.ResultStatus.OPTIMAL) return null;
+        if (!Reoptimise() && !Afresh()) return null;
         return new MasterPoint(
             _solver.Objective().Value(),
             [.. _demands.Select(row => Math.Max(0, row.DualValue()))],
             [.. _limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
             [.. _variables.Select(variable => variable.SolutionValue())]);
+    }
+
+    private bool Reoptimise() => _solver.Solve(_parameters) == Solver.ResultStatus.OPTIMAL;
+
+    // Now and then the numbers of a basis go bad on the way; without its history the same program solves.
+    private bool Afresh()
+    {
+        _solver.Reset();
+        if (Reoptimise()) return true;
+        using var presolved = new MPSolverParameters();
+        _solver.Reset();
+        return _solver.Solve(presolved) == Solver.ResultStatus.OPTIMAL;
     }
 
     public void Dispose()

@@ -7,14 +7,12 @@ internal sealed class PatternChoice : IDisposable
 {
     private readonly CuttingModel _model;
     private readonly List<Pattern> _patterns;
-    private readonly Solver _solver;
+    private readonly Solver _solver = SolverText.IntegerSolver();
     private readonly Variable[] _times;
 
-    public PatternChoice(CuttingModel model, List<Pattern> patterns, string solver)
+    public PatternChoice(CuttingModel model, List<Pattern> patterns)
     {
         (_model, _patterns) = (model, patterns);
-        _solver = Solver.CreateSolver(solver)
-            ?? throw new InvalidOperationException($"The solver {solver} is not part of this build.");
         var limits = model.Kinds.Select(kind => _solver.MakeConstraint(0, kind.Limit)).ToArray();
         var demands = model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity)).ToArray();
         _times = [.. patterns.Select(pattern => Column(pattern, limits, demands))];
@@ -22,22 +20,8 @@ internal sealed class PatternChoice : IDisposable
         _solver.Objective().SetMinimization();
     }
 
-    /// <summary>Solves.</summary>
-    public ChoiceResult Solve(TimeSpan left, CancellationToken cancel)
-    {
-        using var parameters = new MPSolverParameters();
-        parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        _solver.SetTimeLimit((long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue));
-        using var stop = cancel.Register(() => _solver.InterruptSolve());
-        var status = _solver.Solve(parameters);
-        return status switch
-        {
-            Solver.ResultStatus.INFEASIBLE => new(null, true),
-            Solver.ResultStatus.OPTIMAL => new(Plan(), true),
-            Solver.ResultStatus.FEASIBLE => new(Plan(), false),
-            _ => new(null, false),
-        };
-    }
+    /// <summary>Solves within the time left.</summary>
+    public ChoiceResult Solve(Search search) => SolverText.Solve(_solver, search, Plan);
 
     public void Dispose() => _solver.Dispose();
 
@@ -65,8 +49,3 @@ internal sealed class PatternChoice : IDisposable
         _solver.Objective().SetCoefficient(variable, _model.Shortage);
     }
 }
-
-/// <summary>Answer of an integer program.</summary>
-/// <param name="Plan">The best found, if any.</param>
-/// <param name="Settled">True when there is none better, or none at all.</param>
-internal sealed record ChoiceResult(Plan? Plan, bool Settled);

@@ -22,16 +22,18 @@ internal sealed class Relaxation(Search search) : IDisposable
     }
 
     /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver failed.</summary>
-    public MasterPoint? SolveWhole()
+    /// <param name="toTheEnd">True to go on when the rounded bound can rise no more, for the sake of the dual point.</param>
+    public MasterPoint? SolveWhole(bool toTheEnd = false)
     {
         var model = search.Model;
         _master.Restrict(model.Demands, GreedyStart.Limits(model));
         while (_master.Solve(search.Left) is { } point)
         {
-            var (values, scale) = SafeBound.Whole(model, point.Items);
+            var (values, scale) = DualPoint.Whole(model, point.Items);
             var answer = _knapsack.Solve(values, model.Demands, Thresholds(point, scale));
             Raise(values, scale, answer.Most);
-            if (search.Bound >= Math.Ceiling(point.Objective - 1e-6) || !AddAll(answer.Patterns)) return point;
+            var settled = !toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6);
+            if (settled || !AddAll(answer.Patterns)) return point;
             if (search.Expired) return null;
         }
 
@@ -46,7 +48,7 @@ internal sealed class Relaxation(Search search) : IDisposable
         for (var round = 0; _master.Solve(search.Left) is { } point; round++)
         {
             if (round == rounds || search.Expired) return point;
-            var (values, scale) = SafeBound.Whole(search.Model, point.Items);
+            var (values, scale) = DualPoint.Whole(search.Model, point.Items);
             var answer = _knapsack.Solve(values, wanted, Thresholds(point, scale, left));
             if (!AddAll(answer.Patterns)) return point;
         }
@@ -58,9 +60,9 @@ internal sealed class Relaxation(Search search) : IDisposable
 
     private void Raise(long[] values, long scale, long[] most)
     {
-        search.Raise(SafeBound.Of(search.Model, values, most, scale));
-        if (DualPoint.Of(search.Model, values, most, scale) is not { } point) return;
-        if (BestPoint is not { } best || point.Bound * best.Scale > best.Bound * point.Scale) BestPoint = point;
+        var point = DualPoint.Of(search.Model, values, most, scale);
+        search.Raise(point.Total);
+        if (point.Beats(BestPoint)) BestPoint = point;
     }
 
     private long[] Thresholds(MasterPoint point, long scale, int[]? left = null)
