@@ -1,4 +1,3 @@
-using ShopPlanner.Cutting.Sheets.Model;
 
 namespace ShopPlanner.Cutting.Sheets.Finish;
 
