@@ -15,10 +15,16 @@ internal sealed class Portfolio(SheetModel model, SearchControl control, SearchC
     public SheetSolution Run()
     {
         best = new Constructor(model).Run(() => clock.IsOver);
-        bound = AreaBound.Of(model, model.TotalArea - best.LeftArea);
+        bound = Bound();
         Tell();
         Improve();
         return new SolutionWriter(model).Write(best, bound);
+    }
+
+    private long Bound()
+    {
+        var placed = model.Types.Select((t, i) => t.Demand - best.Left[i]).ToArray();
+        return CoverCost.Whole(model, new ScaleBound(model, placed).Rows());
     }
 
     private void Improve()
