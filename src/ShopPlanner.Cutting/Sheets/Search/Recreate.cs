@@ -28,6 +28,9 @@ internal readonly record struct Manner(
 /// <summary>Puts the pieces left into the sheets in work, opening more as far as the cost allowed goes.</summary>
 internal sealed class Recreate(SheetModel model, Chance chance)
 {
+    /// <summary>Probability of trying a turning item one way only.</summary>
+    private const double OneWay = 0.1;
+
     private readonly int[] order = new int[model.Types.Length];
     private readonly double[] keys = new double[model.Types.Length];
     private readonly Opening opening = new(model, chance);
@@ -78,7 +81,7 @@ internal sealed class Recreate(SheetModel model, Chance chance)
             if (stock < 0)
                 return false;
             index = ledger.Open(stock);
-            Probe(ledger.Now.Trees[index], type, manner.Weights, ref best);
+            Probe(ledger.Now.Trees[index], type, manner, ref best);
         }
         ledger.Insert(index, best);
         return true;
@@ -94,7 +97,7 @@ internal sealed class Recreate(SheetModel model, Chance chance)
             if (tree.Free < area || tree.IsMisfit(type) || (manner.Blink > 0 && chance.Happens(manner.Blink)))
                 continue;
             var before = best.Score;
-            if (!Probe(tree, type, manner.Weights, ref best))
+            if (!Probe(tree, type, manner, ref best))
                 tree.NoteMisfit(type);
             if (best.Score < before)
                 found = i;
@@ -104,12 +107,19 @@ internal sealed class Recreate(SheetModel model, Chance chance)
         return found;
     }
 
-    private bool Probe(CutTree tree, int type, in FitWeights weights, ref Place best)
+    /// <summary>Now and then a turning item is tried one way only, as far as that finds a place.</summary>
+    private bool Probe(CutTree tree, int type, in Manner manner, ref Place best)
     {
         var item = model.Types[type];
-        var found = PlaceFinder.Probe(tree, type, item.W, item.H, model.MinSide, weights, ref best);
-        return item.CanTurn
-            ? found | PlaceFinder.Probe(tree, type, item.H, item.W, model.MinSide, weights, ref best)
-            : found;
+        if (!item.CanTurn)
+            return Probe(tree, type, item.W, item.H, manner, ref best);
+        var turned = chance.Happens(0.5);
+        var found = Probe(tree, type, turned ? item.H : item.W, turned ? item.W : item.H, manner, ref best);
+        return found && manner.Blink > 0 && chance.Happens(OneWay)
+            ? found
+            : found | Probe(tree, type, turned ? item.W : item.H, turned ? item.H : item.W, manner, ref best);
     }
+
+    private bool Probe(CutTree tree, int type, int w, int h, in Manner manner, ref Place best) =>
+        PlaceFinder.Probe(tree, type, w, h, model.MinSide, manner.Weights, ref best);
 }

@@ -19,11 +19,15 @@ internal static class PlaceFinder
         if (w > tree.W || h > tree.H || !tree.CanDeepen)
             return false;
         if (tree.IsEmpty)
-            return Offer(tree, 0, true, item, w, h, 0, ref best);
+            return Offer(tree, 0, true, item, w, h, EmptyScore(tree, w, h, minSide, weights), ref best);
         var found = ProbeRoot(tree, true, item, w, h, minSide, weights, ref best)
             | ProbeRoot(tree, false, item, w, h, minSide, weights, ref best);
         return found | ProbeBelow(tree, item, w, h, minSide, weights, ref best);
     }
+
+    /// <summary>On an empty sheet the way that leaves the wider strips lies better.</summary>
+    private static double EmptyScore(CutTree tree, int w, int h, int minSide, in FitWeights weights) =>
+        (Lost(tree.H - h, minSide, weights) * w) + (Lost(tree.W - w, minSide, weights) * h);
 
     private static bool ProbeRoot(
         CutTree tree, bool alongX, int item, int w, int h, int minSide, in FitWeights weights, ref Place best)
