@@ -44,7 +44,7 @@ internal sealed class Labels
     /// <param name="taken">Receives what they cover.</param>
     public IEnumerable<Shape> Draw(double top, List<Box> taken)
     {
-        var moved = shapes.Select(s => s.Down(top)).ToList();
+        var moved = shapes.Select(s => s.Moved(0, top)).ToList();
         taken.AddRange(moved.Select(Covered));
         return moved;
     }
