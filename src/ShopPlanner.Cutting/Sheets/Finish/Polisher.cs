@@ -33,9 +33,12 @@ internal sealed class Polisher
         worth = new PackingWorth(model);
     }
 
+    /// <summary>False when every packing of a price is worth the same.</summary>
+    public bool HasWork => worth.Matters;
+
     public Packing Run(Packing packing, Effort effort)
     {
-        if (!worth.Matters || packing.Trees.Count == 0)
+        if (!HasWork || packing.Trees.Count == 0)
             return packing;
         ledger.Load(packing);
         var current = worth.Of(ledger.Now);

@@ -13,7 +13,7 @@ internal sealed class Portfolio
     /// <summary>Share of the time after which pieces that have no place are given up.</summary>
     private const double PlacingShare = 0.5;
 
-    /// <summary>Share of the time after which the cost is no longer worked on.</summary>
+    /// <summary>Share of the time after which the cost is no longer worked on when leftovers count.</summary>
     private const double CostShare = 0.92;
 
     private readonly SheetModel whole;
@@ -36,8 +36,10 @@ internal sealed class Portfolio
             best = Narrow(new CostSearch(model, control, effort).PlaceMost(best, PlacingShare));
         var bounds = PlanBounds.Of(model);
         clock.Tell(Told(best), bounds.Cost);
-        best = new CostSearch(model, control, effort).Lower(best, bounds, CostShare, p => clock.Tell(Told(p), bounds.Cost));
-        best = new Polisher(model, control.Seed).Run(best, effort);
+        var polisher = new Polisher(model, control.Seed);
+        best = new CostSearch(model, control, effort)
+            .Lower(best, bounds, polisher.HasWork ? CostShare : 1, p => clock.Tell(Told(p), bounds.Cost));
+        best = polisher.Run(best, effort);
         return new SolutionWriter(whole).Write(best, bounds.Cost);
     }
 
