@@ -6,8 +6,18 @@ namespace ShopPlanner.Web.Hosting;
 /// <summary>Makes the web server listen where the settings say.</summary>
 internal static class Listening
 {
-    /// <summary>Sets the addresses.</summary>
-    public static void ListenAsAsked(this ConfigureWebHostBuilder host, WebSettings settings)
+    /// <summary>Sets the addresses, and keeps the log to what a person can use.</summary>
+    public static void ListenAsAsked(this WebApplicationBuilder builder, WebSettings settings)
+    {
+        // Run from a build, not only when published, the pages' files are found by their manifest.
+        builder.WebHost.UseStaticWebAssets();
+        builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+        // On a home computer the keys that sign forms lie in the owner's folder, readable by the owner alone.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        SetAddresses(builder.WebHost, settings);
+    }
+
+    private static void SetAddresses(ConfigureWebHostBuilder host, WebSettings settings)
     {
         if (settings.Urls.Count > 0) host.UseUrls([.. settings.Urls]);
         else host.ConfigureKestrel(server =>
