@@ -1,7 +1,7 @@
 namespace ShopPlanner.Drawing.Layouts;
 
 /// <summary>Several marks in a few characters: <c>C1–C6</c>, <c>C1, C4</c>.</summary>
-internal static class MarkRange
+public static class MarkRange
 {
     private const int Listed = 4;
 
