@@ -6,7 +6,7 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <summary>Puts the parts of a layout drawing together, from the leader notes at the top to the key at the foot.</summary>
 internal sealed class LayoutComposition
 {
-    private const double Margin = 3, TopMargin = 7;
+    private const double Margin = 7, TopMargin = 7;
 
     private readonly LayoutPicture picture;
     private readonly DrawingRoom room;

@@ -67,20 +67,18 @@ internal sealed record MarkCell(string Mark) : Cell
 {
     private const double Size = 9;
 
-    private string Words => TextFit.Clean(Mark.Length > 200 ? Mark[..200] : Mark, Weight.Bold);
-
-    private TextCell Plain => new(Words, Size, Weight.Bold);
+    private TextCell Plain => new(Mark, Size, Weight.Bold);
 
     /// <inheritdoc />
     public override double Height(double width) => HasRing(width) ? RingMark.HeightOf(Size) : Plain.Height(width);
 
     /// <inheritdoc />
     public override IEnumerable<Shape> Draw(Box box, Anchor anchor) => HasRing(box.Width)
-        ? new RingMark(new(box.X + (RingMark.WidthOf(Words, Size) / 2), box.Y + (RingMark.HeightOf(Size) / 2)), Words, Size).Parts
+        ? new RingMark(new(box.X + (RingMark.WidthOf(Mark, Size) / 2), box.Y + (RingMark.HeightOf(Size) / 2)), Mark, Size).Parts
         : Plain.Draw(box, anchor);
 
     /// <inheritdoc />
     public override double FirstLine(double width) => HasRing(width) ? RingMark.HeightOf(Size) : Plain.FirstLine(width);
 
-    private bool HasRing(double width) => RingMark.WidthOf(Words, Size) <= width;
+    private bool HasRing(double width) => RingMark.WidthOf(Mark, Size) <= width;
 }

@@ -58,11 +58,11 @@ internal static class TitleBlock
     private static void OutOfDate(PageFlow flow, string change)
     {
         const double size = 11, line = 14;
-        var lines = TextFit.Wrap(TextFit.Clean("Out of date. " + change, Weight.Bold), Weight.Bold, size, flow.Width - 20);
+        var lines = TextFit.Wrap(TextFit.Clean("Out of date. " + change, Weight.Bold), Weight.Bold, size, flow.Width - 20, MostLines);
         var height = (lines.Count * line) + 10;
         flow.Add(height, y =>
         [
-            new Frame(Stroke.NextCut, new(flow.Left + 1, y + 1, flow.Width - 2, height - 2)),
+            new Frame(Stroke.Outline, new(flow.Left, y, flow.Width, height)),
             .. lines.Select((words, i) => new Caption(
                 new(flow.Left + 10, y + 5 + ((i + 0.5) * line)), words, size, Weight: Weight.Bold, Tone: Tone.Pencil)),
         ]);
