@@ -11,7 +11,7 @@ internal readonly record struct Arc(int Item, int From, int To);
 internal sealed class ArcGraph
 {
     private const long Unreached = long.MinValue / 4;
-    private const long LargestTable = 30_000_000;
+    private const long LargestTable = 20_000_000;
     private readonly CuttingModel _model;
     private readonly DualPoint _duals;
     private readonly long[][] _ahead;

@@ -8,7 +8,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// </summary>
 internal sealed class PatternList
 {
-    private const long LargestTable = 40_000_000;
+    private const long LargestTable = 12_000_000;
     private readonly CuttingModel _model;
     private readonly DualPoint _duals;
     private readonly int _most;
