@@ -89,7 +89,7 @@ internal sealed class Relaxation(Search search) : IDisposable
     private void AddDisjoint(long[] values, KnapsackResult answer, long[] thresholds)
     {
         var wanted = (int[])search.Model.Demands.Clone();
-        for (var round = 0; round < Together && answer.Patterns.Count > 0; round++)
+        for (var round = 0; round < Together && answer.Patterns.Count > 0 && !search.Expired; round++)
         {
             foreach (var pattern in answer.Patterns)
             {
