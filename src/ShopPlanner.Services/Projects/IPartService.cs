@@ -33,7 +33,14 @@ public sealed record PartRow(PartTexts Texts, CutPart? Part, string MaterialName
 /// <param name="Undo">What undoing would take back, e.g. <c>paste of 12 rows</c>; null when there is nothing.</param>
 /// <param name="Redo">What redoing would bring again; null when there is nothing.</param>
 public sealed record PartSheet(
-    Guid ProjectId, LengthUnit Unit, ImmutableArray<PartRow> Rows, string? Undo, string? Redo);
+    Guid ProjectId, LengthUnit Unit, ImmutableArray<PartRow> Rows, string? Undo, string? Redo)
+{
+    /// <summary>The step that <see cref="Undo"/> names; null when there is nothing.</summary>
+    public Guid? UndoStep { get; init; }
+
+    /// <summary>The step that <see cref="Redo"/> names; null when there is nothing.</summary>
+    public Guid? RedoStep { get; init; }
+}
 
 /// <summary>A row to save. <paramref name="Version"/> is the one it was read with; null for a new row.</summary>
 /// <param name="Texts">As typed.</param>
@@ -50,7 +57,8 @@ public interface IPartService
     /// <summary>The parts list, or null when the project is gone.</summary>
     Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default);
 
-    /// <summary>Saves rows as typed, faulty ones too. A conflict names each row whose version is not the one stored.</summary>
+    /// <summary>Saves rows as typed, faulty ones too; an empty mark becomes the next free letter. A conflict has a fault for each row
+    /// whose version is not the one stored, its field being the row's id and its value what stands there now.</summary>
     Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default);
 
     /// <summary>Takes rows out.</summary>
@@ -64,6 +72,13 @@ public interface IPartService
     /// <summary>Takes the last step back. A conflict, with the reason, when another device changed the same rows since.</summary>
     Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default);
 
+    /// <summary>Takes the step back that the page shows as <see cref="PartSheet.UndoStep"/>; a conflict when it is not the last one
+    /// any more, so that nobody takes back what another device did meanwhile.</summary>
+    Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default);
+
     /// <summary>Does the last step taken back again.</summary>
     Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default);
+
+    /// <summary>Does the step again that the page shows as <see cref="PartSheet.RedoStep"/>; a conflict when it is another now.</summary>
+    Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default);
 }
