@@ -9,6 +9,8 @@ namespace ShopPlanner.Cutting.Formats;
 /// </summary>
 internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root)
 {
+    private readonly HashSet<string> refused = [];
+
     public void Check()
     {
         Ids();
@@ -52,14 +54,19 @@ internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root
 
     private void Saw(StockDraft stock, StockForm form, Length length, Length width)
     {
-        if (draft.Saw.Kerf > Length.Min(length, width)) Refuse("kerf", "is wider than", stock);
+        if (draft.Saw.Kerf > Length.Min(length, width)) Refuse("kerf", "is wider than", stock, length, width);
         if (stock.Offcut) return;
-        if (form == StockForm.Board && draft.Saw.BoardEndTrim >= length) Refuse("boardEndTrim", "leaves nothing of", stock);
-        if (form == StockForm.Sheet && draft.Saw.SheetEdgeTrim * 2 >= Length.Min(length, width)) Refuse("sheetEdgeTrim", "on every edge leaves nothing of", stock);
+        if (form == StockForm.Board && draft.Saw.BoardEndTrim >= length) Refuse("boardEndTrim", "leaves nothing of", stock, length, width);
+        if (form == StockForm.Sheet && draft.Saw.SheetEdgeTrim * 2 >= Length.Min(length, width))
+            Refuse("sheetEdgeTrim", "on every edge leaves nothing of", stock, length, width);
     }
 
-    private void Refuse(string member, string message, StockDraft stock) =>
-        draft.Saw.Source[member].Refuse($"{message} {stock.Source.Path} '{stock.Id}', {Text(stock.Length!.Value)} long");
+    // One stock is enough to show that a member of the saw is wrong.
+    private void Refuse(string member, string message, StockDraft stock, Length length, Length width)
+    {
+        if (!refused.Add(member)) return;
+        draft.Saw.Source[member].Refuse($"{message} {stock.Source.Path} '{stock.Id}', {Text(length)} long and {Text(width)} wide");
+    }
 
     private void Part(PartDraft part)
     {
