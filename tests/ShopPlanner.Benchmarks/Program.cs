@@ -3,6 +3,7 @@ using ShopPlanner.Benchmarks;
 var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringComparer.Ordinal)
 {
     ["boards"] = BoardsCommand.Run,
+    ["sheets"] = SheetsCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

@@ -1,0 +1,89 @@
+using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Sheets.Search;
+
+/// <summary>Sheets in work and pieces not placed: a state of the search. Trees are changed only through a search that owns
+/// them.</summary>
+internal sealed class Packing
+{
+    public Packing(SheetModel model)
+    {
+        Model = model;
+        Left = [.. model.Types.Select(t => t.Demand)];
+        StockUsed = new int[model.Stocks.Length];
+        LeftArea = model.TotalArea;
+        LeftPieces = model.Pieces;
+    }
+
+    public SheetModel Model { get; }
+
+    public List<CutTree> Trees { get; } = [];
+
+    /// <summary>Pieces of each type that have no place.</summary>
+    public int[] Left { get; }
+
+    public int[] StockUsed { get; }
+
+    public long LeftArea { get; private set; }
+
+    public int LeftPieces { get; private set; }
+
+    public long Cost { get; private set; }
+
+    public bool IsComplete => LeftPieces == 0;
+
+    public void CopyFrom(Packing other)
+    {
+        Trees.Clear();
+        Trees.AddRange(other.Trees);
+        CopyFiguresFrom(other);
+    }
+
+    public void CopyFiguresFrom(Packing other)
+    {
+        other.Left.CopyTo(Left, 0);
+        other.StockUsed.CopyTo(StockUsed, 0);
+        (LeftArea, LeftPieces, Cost) = (other.LeftArea, other.LeftPieces, other.Cost);
+    }
+
+    /// <summary>A copy that shares nothing.</summary>
+    public Packing Clone()
+    {
+        var copy = new Packing(Model);
+        copy.CopyFiguresFrom(this);
+        foreach (var tree in Trees)
+        {
+            var own = new CutTree();
+            own.CopyFrom(tree);
+            copy.Trees.Add(own);
+        }
+        return copy;
+    }
+
+    public void NotePlaced(int type) => Count(type, -1);
+
+    public void NoteTakenOut(int type) => Count(type, 1);
+
+    public void NoteOpened(int stock)
+    {
+        StockUsed[stock]++;
+        Cost += Model.Stocks[stock].Cost;
+    }
+
+    public void NoteClosed(int stock)
+    {
+        StockUsed[stock]--;
+        Cost -= Model.Stocks[stock].Cost;
+    }
+
+    public bool CanOpen(int stock, long mostCost) =>
+        StockUsed[stock] < Model.Stocks[stock].Limit && Cost + Model.Stocks[stock].Cost <= mostCost;
+
+    private void Count(int type, int pieces)
+    {
+        Left[type] += pieces;
+        LeftPieces += pieces;
+        LeftArea += pieces * Model.Types[type].Area;
+    }
+}
