@@ -23,13 +23,11 @@ internal sealed class ScaleBound
     private readonly List<SideFunction> alongX;
     private readonly List<SideFunction> alongY;
 
-    /// <param name="model">The problem.</param>
-    /// <param name="placed">Pieces of each type that are to be placed.</param>
-    public ScaleBound(SheetModel model, int[] placed)
+    public ScaleBound(SheetModel model)
     {
         this.model = model;
-        demand = placed;
-        var types = model.Types.Where((_, t) => placed[t] > 0).ToList();
+        demand = [.. model.Types.Select(t => t.Demand)];
+        var types = model.Types.Where(t => t.Demand > 0).ToList();
         var x = ReachableSides.Lengths(types, true);
         var y = ReachableSides.Lengths(types, false);
         sidesX = [.. model.Stocks.Select(s => ReachableSides.Of(s.W, x))];

@@ -11,6 +11,9 @@ internal static class LeftoverValue
 
     public static double Of(SheetStock stock, long dx, long dy) => IsKept(stock, dx, dy) ? Math.Pow((double)dx * dy, Power) : 0;
 
+    /// <summary>Of a stock left as it is; new stock is not bought then and counts nothing.</summary>
+    public static double OfUntouched(SheetStock stock) => stock.FromBin ? Math.Pow((double)stock.Dx * stock.Dy, Power) : 0;
+
     public static bool IsKept(SheetStock stock, long dx, long dy)
     {
         if (stock.KeepDx is not { } a || stock.KeepDy is not { } b)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Cutting.Sheets.Model;
 using ShopPlanner.Cutting.Sheets.Search;
 using ShopPlanner.Cutting.Sheets.Trees;
@@ -15,8 +16,9 @@ internal sealed class SolutionWriter(SheetModel model)
         var layouts = packing.Trees.GroupBy(Shape).Select(g => (g.First().Stock, Times: g.Count(), Root: Root(g.First())))
             .OrderByDescending(l => l.Times).ThenBy(l => l.Stock)
             .SelectMany(l => handOut.Split(l.Stock, l.Times, l.Root));
-        return new SheetSolution(
-            [.. layouts], handOut.Rest(), packing.Cost, bound, packing.IsComplete, packing.Cost == bound);
+        ImmutableArray<SheetLayout> written = [.. layouts];
+        var unmet = handOut.Rest();
+        return new SheetSolution(written, unmet, packing.Cost, bound, unmet.All(u => u == 0), packing.Cost == bound);
     }
 
     private SheetNode Root(CutTree tree) =>

@@ -11,6 +11,8 @@ internal static class ProblemRules
             CheckStock(problem.Stocks[i], i, scale);
         for (var i = 0; i < problem.Items.Length; i++)
             CheckItem(problem, i);
+        if (problem.Stocks.Any(s => (Int128)s.Cost * problem.Items.Sum(i => (long)i.Demand) > long.MaxValue / 4))
+            throw new ArgumentException("A cost is too large: one sheet for every piece must cost less than 2^61.");
     }
 
     private static void CheckStock(SheetStock stock, int index, AxisScale scale)

@@ -14,12 +14,19 @@ internal sealed class SheetModel
     {
         Problem = problem;
         Scale = scale;
-        Stocks = [.. problem.Stocks.Select((s, i) => StockType.From(s, i, scale, TotalDemand(problem)))];
+        var pieces = checked((int)problem.Items.Sum(i => (long)i.Demand));
+        Stocks = StockType.All(problem, scale, pieces);
         Types = ItemTypes.From(problem, scale, Stocks);
-        Pieces = Types.Sum(t => t.Demand);
-        TotalArea = Types.Aggregate(0L, (sum, t) => checked(sum + t.Area * t.Demand));
-        MinSide = Types.Length == 0 ? 1 : Types.Min(t => Math.Min(t.W, t.H));
         CostStep = Math.Max(1, Stocks.Aggregate(0L, (g, s) => Measures.Gcd(g, s.Cost)));
+        PriceStep = Math.Max(1, Stocks.Aggregate(0L, (g, s) => Measures.Gcd(g, s.Price)));
+        Sum();
+    }
+
+    private SheetModel(SheetModel model, IReadOnlyList<int> demand)
+    {
+        (Problem, Scale, Stocks, CostStep, PriceStep) = (model.Problem, model.Scale, model.Stocks, model.CostStep, model.PriceStep);
+        Types = [.. model.Types.Select((t, i) => t with { Demand = demand[i] })];
+        Sum();
     }
 
     public SheetProblem Problem { get; }
@@ -30,15 +37,18 @@ internal sealed class SheetModel
 
     public ItemType[] Types { get; }
 
-    public int Pieces { get; }
+    public int Pieces { get; private set; }
 
-    public long TotalArea { get; }
+    public long TotalArea { get; private set; }
 
     /// <summary>The shortest side of any item: a free strip narrower than this is waste.</summary>
-    public int MinSide { get; }
+    public int MinSide { get; private set; }
 
     /// <summary>Greatest common measure of all costs: every total is a multiple of it.</summary>
     public long CostStep { get; }
+
+    /// <summary>Greatest common measure of all prices of the search.</summary>
+    public long PriceStep { get; }
 
     public static SheetModel From(SheetProblem problem)
     {
@@ -46,7 +56,16 @@ internal sealed class SheetModel
         return new SheetModel(problem, AxisScale.Of(problem));
     }
 
-    private static int TotalDemand(SheetProblem problem) => checked((int)problem.Items.Sum(i => (long)i.Demand));
+    /// <summary>The same with other demands: types keep their places, zero is allowed.</summary>
+    public SheetModel WithDemand(IReadOnlyList<int> demand) => new(this, demand);
+
+    private void Sum()
+    {
+        Pieces = Types.Sum(t => t.Demand);
+        TotalArea = Types.Aggregate(0L, (sum, t) => checked(sum + (t.Area * t.Demand)));
+        var wanted = Types.Where(t => t.Demand > 0).ToList();
+        MinSide = wanted.Count == 0 ? 1 : wanted.Min(t => t.Short);
+    }
 }
 
 /// <summary>What the sides along each axis are divided by.</summary>
@@ -64,19 +83,6 @@ internal readonly record struct AxisScale(long X, long Y)
         var both = Measures.Gcd(x, y);
         return problem.Items.Any(i => i.CanTurn) ? new(Math.Max(1, both), Math.Max(1, both)) : new(Math.Max(1, x), Math.Max(1, y));
     }
-}
-
-/// <summary>One size of stock in the search's measure.</summary>
-internal sealed record StockType(int Index, int W, int H, long Cost, int Limit, bool FromBin, long Area)
-{
-    public static StockType From(SheetStock stock, int index, AxisScale scale, int pieces)
-    {
-        var w = (int)(stock.Dx / scale.X);
-        var h = (int)(stock.Dy / scale.Y);
-        return new(index, w, h, stock.Cost, Math.Min(stock.Available ?? pieces, pieces), stock.FromBin, (long)w * h);
-    }
-
-    public bool Holds(int w, int h) => w <= W && h <= H;
 }
 
 internal static class Measures

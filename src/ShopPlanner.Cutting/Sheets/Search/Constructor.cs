@@ -9,7 +9,7 @@ internal sealed class Constructor(SheetModel model)
     private readonly Recreate recreate = new(model, new Chance(1));
 
     /// <summary>The best of all ways, as far as <paramref name="stop"/> lets it go; the first is always tried.</summary>
-    public Packing Run(Func<bool> stop)
+    public Packing Run(Func<bool> stop, Action<Packing> tell)
     {
         Packing? best = null;
         foreach (var manner in Manners())
@@ -18,13 +18,13 @@ internal sealed class Constructor(SheetModel model)
                 break;
             var packing = Build(manner);
             if (best is null || IsBetter(packing, best))
-                best = packing;
+                tell(best = packing);
         }
         return best!;
     }
 
     public static bool IsBetter(Packing a, Packing b) =>
-        a.LeftArea != b.LeftArea ? a.LeftArea < b.LeftArea : a.Cost < b.Cost;
+        a.LeftArea != b.LeftArea ? a.LeftArea < b.LeftArea : a.Price < b.Price;
 
     private Packing Build(in Manner manner)
     {

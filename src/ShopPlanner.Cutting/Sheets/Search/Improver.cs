@@ -31,33 +31,33 @@ internal sealed class Improver
     public Packing Now => ledger.Now;
 
     /// <summary>Starts from a packing, closing sheets until it is within the cost allowed.</summary>
-    public void Start(Packing packing, long mostCost)
+    public void Start(Packing packing, long mostPrice)
     {
         ledger.Load(packing);
-        while (ledger.Now.Cost > mostCost && ledger.Now.Trees.Count > 0)
-            ledger.Close(Emptiest(mostCost));
-        recreate.Run(ledger, NextManner(), mostCost);
+        while (ledger.Now.Price > mostPrice && ledger.Now.Trees.Count > 0)
+            ledger.Close(Emptiest());
+        recreate.Run(ledger, NextManner(), mostPrice);
         ledger.Keep();
         current = Energy(ledger.Now);
         Array.Fill(history, current);
     }
 
     /// <summary>Up to so many rounds; true as soon as nothing is left over.</summary>
-    public bool Run(long mostCost, long rounds, Func<bool> stop)
+    public bool Run(long mostPrice, long rounds, Func<bool> stop)
     {
         for (var i = 0L; i < rounds && !ledger.Now.IsComplete; i++)
         {
             if ((i & 63) == 0 && stop())
                 break;
-            Round(mostCost);
+            Round(mostPrice);
         }
         return ledger.Now.IsComplete;
     }
 
-    private void Round(long mostCost)
+    private void Round(long mostPrice)
     {
         ruin.Run(ledger, 3);
-        recreate.Run(ledger, NextManner(), mostCost);
+        recreate.Run(ledger, NextManner(), mostPrice);
         var energy = Energy(ledger.Now);
         ref var late = ref history[step++ % HistoryLength];
         if (energy <= current || energy <= late)
@@ -81,7 +81,7 @@ internal sealed class Improver
         return packing.LeftArea - (0.1 * together);
     }
 
-    private int Emptiest(long mostCost)
+    private int Emptiest()
     {
         var trees = ledger.Now.Trees;
         var best = 0;

@@ -42,11 +42,13 @@ internal sealed class Ledger
         return Now.Trees[index] = Mine(copy);
     }
 
-    public int Open(int stock)
+    public int Open(int stock) => Open(stock, Now.Model.Stocks[stock].W, Now.Model.Stocks[stock].H);
+
+    /// <summary>Opens a sheet of which only a part may be used; <see cref="CutTree.Widen"/> ends that.</summary>
+    public int Open(int stock, int w, int h)
     {
         var tree = Spare();
-        var type = Now.Model.Stocks[stock];
-        tree.Reset(stock, type.W, type.H, Now.Model.Types.Length);
+        tree.Reset(stock, w, h, Now.Model.Types.Length);
         Now.Trees.Add(Mine(tree));
         Now.NoteOpened(stock);
         return Now.Trees.Count - 1;

@@ -21,13 +21,13 @@ internal enum OpeningRule
 internal sealed class Opening(SheetModel model, Chance chance)
 {
     /// <summary>Index of a stock that holds the type and may be opened; less than zero for none.</summary>
-    public int Choose(Packing now, ItemType type, OpeningRule rule, long mostCost)
+    public int Choose(Packing now, ItemType type, OpeningRule rule, long mostPrice)
     {
         var best = -1;
         var bestKey = double.MaxValue;
         foreach (var stock in model.Stocks)
         {
-            if (!now.CanOpen(stock.Index, mostCost) || !Holds(stock, type))
+            if (!now.CanOpen(stock.Index, mostPrice) || !stock.Holds(type))
                 continue;
             var key = Key(stock, rule);
             if (key < bestKey)
@@ -36,15 +36,12 @@ internal sealed class Opening(SheetModel model, Chance chance)
         return best;
     }
 
-    private static bool Holds(StockType stock, ItemType type) =>
-        stock.Holds(type.W, type.H) || (type.CanTurn && stock.Holds(type.H, type.W));
-
     private double Key(StockType stock, OpeningRule rule)
     {
         var offcutFirst = stock.FromBin ? 0.5 : 1;
         return rule switch
         {
-            OpeningRule.CheapestArea => (stock.Cost + 1e-9) / stock.Area * offcutFirst,
+            OpeningRule.CheapestArea => (double)stock.Price / stock.Area * offcutFirst,
             OpeningRule.Smallest => stock.Area * offcutFirst,
             OpeningRule.Largest => 1.0 / stock.Area,
             _ => chance.Unit(),

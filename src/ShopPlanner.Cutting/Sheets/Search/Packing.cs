@@ -29,7 +29,11 @@ internal sealed class Packing
 
     public int LeftPieces { get; private set; }
 
-    public long Cost { get; private set; }
+    /// <summary>Of all sheets in work, in the search's measure.</summary>
+    public long Price { get; private set; }
+
+    /// <summary>Of all sheets in work, as in the problem.</summary>
+    public long Cost => Model.Stocks.Sum(s => s.Cost * StockUsed[s.Index]);
 
     public bool IsComplete => LeftPieces == 0;
 
@@ -44,7 +48,7 @@ internal sealed class Packing
     {
         other.Left.CopyTo(Left, 0);
         other.StockUsed.CopyTo(StockUsed, 0);
-        (LeftArea, LeftPieces, Cost) = (other.LeftArea, other.LeftPieces, other.Cost);
+        (LeftArea, LeftPieces, Price) = (other.LeftArea, other.LeftPieces, other.Price);
     }
 
     /// <summary>A copy that shares nothing.</summary>
@@ -61,6 +65,20 @@ internal sealed class Packing
         return copy;
     }
 
+    /// <summary>The same sheets as a packing of another model, which wants exactly what they hold.</summary>
+    public Packing MovedTo(SheetModel model)
+    {
+        var moved = new Packing(model);
+        moved.Trees.AddRange(Trees);
+        StockUsed.CopyTo(moved.StockUsed, 0);
+        Array.Clear(moved.Left);
+        (moved.LeftArea, moved.LeftPieces, moved.Price) = (0, 0, Price);
+        return moved;
+    }
+
+    /// <summary>Pieces of each type that have a place.</summary>
+    public int[] Placed() => [.. Model.Types.Select((t, i) => t.Demand - Left[i])];
+
     public void NotePlaced(int type) => Count(type, -1);
 
     public void NoteTakenOut(int type) => Count(type, 1);
@@ -68,17 +86,17 @@ internal sealed class Packing
     public void NoteOpened(int stock)
     {
         StockUsed[stock]++;
-        Cost += Model.Stocks[stock].Cost;
+        Price += Model.Stocks[stock].Price;
     }
 
     public void NoteClosed(int stock)
     {
         StockUsed[stock]--;
-        Cost -= Model.Stocks[stock].Cost;
+        Price -= Model.Stocks[stock].Price;
     }
 
-    public bool CanOpen(int stock, long mostCost) =>
-        StockUsed[stock] < Model.Stocks[stock].Limit && Cost + Model.Stocks[stock].Cost <= mostCost;
+    public bool CanOpen(int stock, long mostPrice) =>
+        StockUsed[stock] < Model.Stocks[stock].Limit && Price + Model.Stocks[stock].Price <= mostPrice;
 
     private void Count(int type, int pieces)
     {

@@ -4,59 +4,55 @@ using ShopPlanner.Cutting.Sheets.Model;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
-/// <summary>Runs first packings, bounds and improvement, and keeps the best.</summary>
-internal sealed class Portfolio(SheetModel model, SearchControl control, SearchClock clock)
+/// <summary>
+/// The phases of a search: first packings; when stock is short, as much as possible placed, and from there on only what has
+/// a place is planned; then cost against bound; then leftovers.
+/// </summary>
+internal sealed class Portfolio
 {
-    private const int RoundsTogether = 2000;
+    /// <summary>Share of the time after which pieces that have no place are given up.</summary>
+    private const double PlacingShare = 0.5;
 
-    private Packing best = new(model);
-    private long bound;
+    /// <summary>Share of the time after which the cost is no longer worked on when leftovers count.</summary>
+    private const double CostShare = 0.92;
+
+    private readonly SheetModel whole;
+    private readonly SearchControl control;
+    private readonly SearchClock clock;
+    private readonly Effort effort;
+    private SheetModel model;
+
+    public Portfolio(SheetModel model, SearchControl control, SearchClock clock)
+    {
+        (whole, this.model) = (model, model);
+        (this.control, this.clock) = (control, clock);
+        effort = new Effort(control, clock);
+    }
 
     public SheetSolution Run()
     {
-        best = new Constructor(model).Run(() => clock.IsOver);
-        bound = Bound();
-        Tell();
-        Improve();
-        return new SolutionWriter(model).Write(best, bound);
+        var best = new Constructor(model).Run(() => clock.IsOver, TellFirst);
+        if (!best.IsComplete)
+            best = Narrow(new CostSearch(model, control, effort).PlaceMost(best, PlacingShare));
+        var bounds = PlanBounds.Of(model);
+        clock.Tell(Told(best), bounds.Cost);
+        var polisher = new Polisher(model, control.Seed);
+        best = new CostSearch(model, control, effort)
+            .Lower(best, bounds, polisher.HasWork ? CostShare : 1, p => clock.Tell(Told(p), bounds.Cost));
+        best = polisher.Run(best, effort);
+        return new SolutionWriter(whole).Write(best, bounds.Cost);
     }
 
-    private long Bound()
+    private void TellFirst(Packing packing) => clock.Tell(packing.IsComplete ? packing.Cost : null, 0);
+
+    private long? Told(Packing packing) => ReferenceEquals(model, whole) ? packing.Cost : null;
+
+    /// <summary>Goes on with the pieces that have a place only.</summary>
+    private Packing Narrow(Packing packing)
     {
-        var placed = model.Types.Select((t, i) => t.Demand - best.Left[i]).ToArray();
-        return CoverCost.Whole(model, new ScaleBound(model, placed).Rows());
+        if (packing.IsComplete)
+            return packing;
+        model = model.WithDemand(packing.Placed());
+        return packing.MovedTo(model);
     }
-
-    private void Improve()
-    {
-        var workers = Enumerable.Range(0, Math.Max(1, control.Workers))
-            .Select(i => new Improver(model, (control.Seed * 1000L) + i)).ToArray();
-        var goal = long.MaxValue;
-        for (var rounds = 0L; !IsDone(rounds); rounds += RoundsTogether)
-        {
-            if (goal != Goal())
-            {
-                goal = Goal();
-                foreach (var worker in workers)
-                    worker.Start(best, goal);
-            }
-            Parallel.ForEach(workers, w => w.Run(goal, RoundsTogether, () => clock.IsOver));
-            foreach (var worker in workers)
-                Consider(worker.Now);
-            Tell();
-        }
-    }
-
-    private long Goal() => best.IsComplete ? best.Cost - model.CostStep : long.MaxValue;
-
-    private bool IsDone(long rounds) =>
-        clock.IsOver || rounds >= control.Iterations || (best.IsComplete && best.Cost <= bound);
-
-    private void Consider(Packing packing)
-    {
-        if (Constructor.IsBetter(packing, best))
-            best = packing.Clone();
-    }
-
-    private void Tell() => clock.Tell(best.IsComplete ? best.Cost : null, bound);
 }

@@ -35,13 +35,13 @@ internal sealed class Recreate(SheetModel model, Chance chance)
     private readonly double[] keys = new double[model.Types.Length];
     private readonly Opening opening = new(model, chance);
 
-    public void Run(Ledger ledger, in Manner manner, long mostCost)
+    public void Run(Ledger ledger, in Manner manner, long mostPrice)
     {
         var count = Sort(ledger.Now, manner);
         for (var i = 0; i < count; i++)
         {
             var type = order[i];
-            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostCost))
+            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostPrice))
             {
             }
         }
@@ -71,13 +71,13 @@ internal sealed class Recreate(SheetModel model, Chance chance)
         _ => type.W + type.H,
     };
 
-    private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostCost)
+    private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
     {
         var best = Place.None;
         var index = Find(ledger.Now, type, manner, ref best);
         if (index < 0)
         {
-            var stock = opening.Choose(ledger.Now, model.Types[type], manner.Opening, mostCost);
+            var stock = opening.Choose(ledger.Now, model.Types[type], manner.Opening, mostPrice);
             if (stock < 0)
                 return false;
             index = ledger.Open(stock);

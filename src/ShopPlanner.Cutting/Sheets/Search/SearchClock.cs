@@ -10,7 +10,7 @@ internal sealed class SearchClock(SearchControl control)
 
     private readonly Stopwatch watch = Stopwatch.StartNew();
     private readonly Lock gate = new();
-    private TimeSpan told = TimeSpan.MinValue;
+    private TimeSpan told = -Beat;
     private long? cost;
     private long bound;
 

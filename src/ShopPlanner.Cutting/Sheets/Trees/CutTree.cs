@@ -36,6 +36,9 @@ internal sealed partial class CutTree
 
     public long Area { get; private set; }
 
+    /// <summary>Worth of what is left of the sheet, once somebody has worked it out.</summary>
+    public double? Worth { get; set; }
+
     public long Free => Area - Used;
 
     public bool IsEmpty => Count == 0;
@@ -56,10 +59,19 @@ internal sealed partial class CutTree
         ForgetMisfits();
     }
 
+    /// <summary>Gives more of the sheet free to be used.</summary>
+    public void Widen(int w, int h)
+    {
+        (W, H) = (w, h);
+        Area = (long)w * h;
+        ForgetMisfits();
+        Refresh();
+    }
+
     public void CopyFrom(CutTree other)
     {
         (Stock, W, H, RootAlongX) = (other.Stock, other.W, other.H, other.RootAlongX);
-        (Used, Area, Count, deepest) = (other.Used, other.Area, other.Count, other.deepest);
+        (Used, Area, Count, deepest, Worth) = (other.Used, other.Area, other.Count, other.deepest, other.Worth);
         EnsureRoom(Count);
         other.Nodes.CopyTo(nodes);
         if (misfits.Length < other.misfits.Length)
