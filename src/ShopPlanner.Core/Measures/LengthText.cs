@@ -80,20 +80,21 @@ public static partial class LengthText
     {
         var plain = FractionGlyphs.Spell(text).Trim().ToLowerInvariant();
         return plain.Replace('″', '"').Replace('”', '"').Replace("''", "\"", StringComparison.Ordinal)
-            .Replace('′', '\'').Replace('’', '\'').Replace('–', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
+            .Replace('′', '\'').Replace('’', '\'').Replace('–', '-').Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
     }
 
     [GeneratedRegex(
         """
         ^
         (?: (?<ft>
-              (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) (?: (?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) )?
+              (?: (?<feet>[0-9]{1,12})(?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) | (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) )
               \s*(?:'|ft\.?|foot|feet)
             ) (?:\s*-?\s*(?=[0-9.])|$) )?
         (?:
-          (?: (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12}) (?: (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )?
+          (?: (?<whole>[0-9]{1,12}) (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6})
+            | (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12})
             | (?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )
-          \s*(?<suffix>inches|inch|in|"|foot|feet|ft|'|mm|cm|m)?\.?
+          \s*(?<suffix>inches|inch|in|"|(?(ft)(?!)|(?:foot|feet|ft|'|mm|cm|m)))?\.?
         )?
         $
         """,

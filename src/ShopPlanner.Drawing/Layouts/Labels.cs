@@ -69,7 +69,7 @@ internal sealed class Labels
             foreach (var words in choices)
             {
                 var caption = new Caption(box.Centre, words, room.NoteText, Anchor.Middle, Weight.Medium, Tone.Done, upward);
-                if (caption.Extent is var e && (e.Width > box.Width - 6 || e.Height > box.Height - 3)) continue;
+                if (caption.Extent is var e && (e.Width > box.Width - 10 || e.Height > box.Height - 4)) continue;
                 shapes.Add(caption);
                 return;
             }

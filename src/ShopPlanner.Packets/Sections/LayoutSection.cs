@@ -11,7 +11,7 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Every board and sheet: the drawing to scale, and under it the cuts to tick off beside the pieces they give.</summary>
 internal static class LayoutSection
 {
-    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5;
+    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5, Legend = 16, Gap = 10;
 
     /// <summary>Adds the layouts.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -22,14 +22,12 @@ internal static class LayoutSection
             var drawing = Draw(layout, flow);
             var table = Cuts(layout);
             var together = TitleHeight + drawing.Height + 4 + (table.Rows.IsEmpty ? 0 : table.Beginning(flow.Width));
-            if (first) flow.Heading("Cut the boards and sheets", Legend + together);
+            if (first) flow.Heading("Cut the boards and sheets", Legend + Gap + together);
             if (first) AddLegend(flow);
             first = false;
             AddLayout(flow, layout, drawing, table, together);
         }
     }
-
-    private const double Legend = 16;
 
     private static LineDrawing Draw(PacketLayout layout, PageFlow flow)
     {
@@ -47,7 +45,7 @@ internal static class LayoutSection
 
     private static void AddLayout(PageFlow flow, PacketLayout layout, LineDrawing drawing, Table table, double together)
     {
-        flow.Space(10);
+        flow.Space(Gap);
         flow.Need(Math.Min(together, flow.Height));
         flow.Add(TitleHeight, y => Title(flow, layout, y));
         flow.Add(drawing);
