@@ -27,6 +27,7 @@ internal static class CommandLine
     {
         var command = parsed.CommandResult.Command;
         var name = command is RootCommand ? "shop-planner" : "shop-planner " + command.Name;
-        return $"{name}: {parsed.Errors[0].Message} Try {name} --help";
+        var wrong = parsed.UnmatchedTokens.Count > 0 ? $"'{parsed.UnmatchedTokens[0]}' is not known." : parsed.Errors[0].Message;
+        return $"{name}: {wrong} Try {name} --help";
     }
 }
