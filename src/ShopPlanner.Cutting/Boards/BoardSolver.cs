@@ -3,6 +3,9 @@ namespace ShopPlanner.Cutting.Boards;
 /// <summary>Solves the cutting of boards.</summary>
 public static class BoardSolver
 {
+    private const int FirstDives = 3;
+    private const double Shake = 0.5;
+
     /// <summary>The best plan found within the limits, with a bound that no plan can beat.</summary>
     /// <param name="problem">What is wanted and what can be had.</param>
     /// <param name="control">When to stop and whom to tell.</param>
@@ -12,7 +15,7 @@ public static class BoardSolver
         ArgumentNullException.ThrowIfNull(control);
         var model = CuttingModel.Of(problem);
         var search = new Search(model, control, GreedyStart.Build(model));
-        search.Raise(SizeBound(model));
+        search.Raise(DualPoint.BySize(model).Total);
         if (!search.Done) Improve(search);
         return SolutionText.Of(problem, search);
     }
@@ -21,18 +24,13 @@ public static class BoardSolver
     {
         using var relaxation = new Relaxation(search);
         relaxation.Add(StartPatterns.For(search));
-        if (relaxation.SolveWhole() is null) return;
+        relaxation.SolveWhole();
         var random = new Random(search.Seed);
-        for (var round = 0L; round < search.Iterations && round < 3 && !search.Done; round++)
-            new Dive(search, relaxation, random).Run(round == 0 ? 0 : 0.5, 1000);
-        new Closing(search, relaxation).Run();
-    }
-
-    // Without any search: what size alone asks of the stock. Values of the items in proportion to their size.
-    private static long SizeBound(CuttingModel model)
-    {
-        var most = model.Kinds.Select(kind => kind.Capacity).ToArray();
-        if (model.Kinds.Length == 0) return model.Pieces * model.Shortage;
-        return DualPoint.Of(model, model.Sizes, most, 1).Total;
+        var dive = new Dive(search, relaxation, random);
+        for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
+            dive.Run(round == 0 ? 0 : Shake);
+        if (!search.Done) new Closing(search, relaxation).Run();
+        for (var round = (long)FirstDives; round < search.Iterations && !search.Done; round++)
+            dive.Run(Shake);
     }
 }

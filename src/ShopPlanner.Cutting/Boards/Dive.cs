@@ -11,8 +11,7 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
 
     /// <summary>One dive; the plan is offered to the search when it is better.</summary>
     /// <param name="shake">How far the choice may stray from the most decided pattern; zero for not at all.</param>
-    /// <param name="rounds">Rounds of pricing for each rest.</param>
-    public void Run(double shake, int rounds)
+    public void Run(double shake)
     {
         var wanted = (int[])_model.Demands.Clone();
         var left = GreedyStart.Limits(_model);
@@ -20,7 +19,7 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
         long spent = 0;
         while (!search.Done && wanted.Any(count => count > 0))
         {
-            if (relaxation.SolveRest(wanted, left, rounds) is not { } point) break;
+            if (relaxation.SolveRest(wanted, left) is not { } point) break;
             if (spent + Math.Ceiling(point.Objective - 1e-6) >= search.Best.Total) return;
             var before = _cuts.Count;
             TakeWhole(point, wanted, left);

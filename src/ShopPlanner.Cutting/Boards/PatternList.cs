@@ -8,7 +8,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// </summary>
 internal sealed class PatternList
 {
-    private const long LargestTable = 40_000_000;
+    private const long LargestTable = 12_000_000;
     private readonly CuttingModel _model;
     private readonly DualPoint _duals;
     private readonly int _most;
@@ -22,7 +22,7 @@ internal sealed class PatternList
 
     private PatternList(CuttingModel model, DualPoint duals, int most)
     {
-        (_model, _duals, _most, _steps) = (model, duals, most, 400L * most);
+        (_model, _duals, _most, _steps) = (model, duals, most, 100L * most);
         _step = Math.Max(1, model.Longest * (model.Count + 1) / LargestTable);
         _ahead = Ahead(model, duals.Values, _step);
         _counts = new int[model.Count];
@@ -90,6 +90,7 @@ internal sealed class PatternList
     {
         for (var item = _counts.Length - 1; item >= 0 && _model.Sizes[item] <= room; item--)
             if (_counts[item] < _model.Demands[item]) return true;
+        if (room == _model.Kinds[kind].Capacity) return true;
         _found.Add(Pattern.FromCounts(kind, _counts));
         return _found.Count <= _most;
     }
