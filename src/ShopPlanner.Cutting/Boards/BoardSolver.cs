@@ -36,9 +36,9 @@ public static class BoardSolver
         relaxation.SolveWhole();
         var dive = new Dive(search, relaxation, new Random(search.Seed));
         for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
-            dive.Run(round == 0 ? 0 : Shake);
+            dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));
         if (!search.Done) new Closing(search, relaxation).Run();
-        for (var round = (long)FirstDives; round < search.Iterations && !search.Done; round++)
-            dive.Run(Shake);
+        if (!search.Done && search.Iterations > FirstDives)
+            DiveTeam.Run(search, relaxation, search.Iterations - FirstDives, Shake);
     }
 }
