@@ -5,6 +5,8 @@ using PdfSharp.Pdf.IO;
 
 namespace ShopPlanner.Packets.Tests;
 
+[Collection(nameof(PdfFileTests))]
+[CollectionDefinition(nameof(PdfFileTests), DisableParallelization = true)]
 public sealed class PdfFileTests
 {
     /// <summary>Oracle: US Letter 8.5 × 11 in, A4 210 × 297 mm (open label-template dataset; ISO 216).</summary>
@@ -42,13 +44,16 @@ public sealed class PdfFileTests
         Assert.DoesNotContain("/Subtype/Image", text, StringComparison.Ordinal);
     }
 
+    /// <summary>Counted in this process's own time, so that a busy machine does not fail it; nothing else runs beside it.</summary>
     [Fact]
     public void Two_hundred_layouts_take_less_than_five_seconds()
     {
         Write(PacketSamples.Cabinet());
-        var watch = Stopwatch.StartNew();
+        using var process = Process.GetCurrentProcess();
+        var before = process.TotalProcessorTime;
         var file = Write(PacketSamples.Many(200));
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 5);
+        process.Refresh();
+        Assert.InRange((process.TotalProcessorTime - before).TotalSeconds, 0, 5);
         Assert.InRange(file.Length, 10_000, 5_000_000);
     }
 

@@ -5,7 +5,8 @@ namespace ShopPlanner.Core.Measures;
 
 /// <summary>
 /// Reads a length as a builder writes it: <c>34 1/2</c>, <c>3/4</c>, <c>34-1/2 in</c>, <c>34½"</c>, <c>8 ft</c>,
-/// <c>8' 6 1/2"</c>, <c>600 mm</c>, <c>60 cm</c>, <c>1.2 m</c>, <c>0.75</c>. Text without a suffix is in the unit given. A comma is
+/// <c>8' 6 1/2"</c>, <c>600 mm</c>, <c>60 cm</c>, <c>1.2 m</c>, <c>0.75</c>. Text without a suffix is in the unit given. A
+/// comma is
 /// refused rather than guessed at: in one place it parts thousands, in another it is the decimal point.
 /// </summary>
 public static partial class LengthText

@@ -3,10 +3,12 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Drawing.Layouts;
 
-/// <summary>Lengths as they stand in a drawing: set fractions without a unit mark, since the drawing's note names the unit.</summary>
+/// <summary>Lengths as they stand in a drawing: set fractions without a unit mark, since the drawing's note names the
+/// unit.</summary>
 public static class Figures
 {
-    /// <summary>One length: <c>34 ½</c>, with a sign where a sixty-fourth of an inch is not exact; a tenth of a millimetre is finer
+    /// <summary>One length: <c>34 ½</c>, with a sign where a sixty-fourth of an inch is not exact; a tenth of a millimetre is
+    /// finer
     /// than any saw and needs none.</summary>
     public static string Of(Length length, LengthUnit unit)
     {

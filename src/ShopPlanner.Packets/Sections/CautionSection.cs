@@ -43,8 +43,8 @@ internal static class CautionSection
         var small = model.Parts.Where(p => p.Length < shortest || (p.Ripped && p.Width < narrowest)).SelectMany(p => p.Marks).ToList();
         if (small.Count == 0) yield break;
         yield return $"Small pieces: {Words.Of(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
-            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push block, and cut them "
-            + "from longer stock, to length last.";
+            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
+            + "block, and cut them from longer stock, to length last.";
     }
 
     private static void Item(PageFlow flow, string words)

@@ -57,7 +57,8 @@ internal static class LayoutSection
     {
         var copies = layout.Copies > 1 ? $"cut {Words.Of(layout.Copies)} like this" : "";
         var room = flow.Width - Typeface.Width(copies, Weight.Bold, TitleSize) - 10;
-        var title = TextFit.Clean(layout.Picture.Title.Length > 300 ? layout.Picture.Title[..300] : layout.Picture.Title, Weight.Bold);
+        var name = layout.Picture.Title;
+        var title = TextFit.Clean(name.Length > 300 ? name[..300] : name, Weight.Bold);
         return
         [
             new(new(flow.Left, y + 9), TextFit.Shorten(title, Weight.Bold, TitleSize, room), TitleSize, Weight: Weight.Bold),
@@ -74,7 +75,8 @@ internal static class LayoutSection
             new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4), new Frame(Stroke.Thin, new(x, y, side * 2, side)),
             new Caption(new(x + 23, middle), "waste", size),
             new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)), new Caption(new(x + 85, middle), "goes to the bin", size),
-            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)), new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
+            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
+            new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
         ];
     });
 

@@ -15,7 +15,8 @@ public sealed class LengthTests
     public void Pieces_from_a_stock(string stock, string piece, string kerf, int count) =>
         Assert.Equal(count, (Of(stock) + Of(kerf)) / (Of(piece) + Of(kerf)));
 
-    /// <summary>Oracle: the same source: four pieces of 23 7/8 with three kerfs use 95 7/8; 2440 − 4 × 600 − 4 × 3.2 = 27.2 mm.</summary>
+    /// <summary>Oracle: the same source: four pieces of 23 7/8 with three kerfs use 95 7/8; 2440 − 4 × 600 − 4 × 3.2 = 27.2
+    /// mm.</summary>
     [Fact]
     public void What_the_pieces_use_and_leave()
     {
