@@ -63,14 +63,22 @@ internal sealed class Flags
     // From right to left: a note lies above every leader that it would cross, and its own leader crosses no note below it.
     private Placed Place(Flag flag)
     {
-        var width = Typeface.Width(flag.Words, Weight.Medium, size) + (2 * Space);
-        var right = new Placed(flag, flag.X, flag.X + width, 0);
-        var left = new Placed(flag, flag.X - width, flag.X, 0);
-        var candidate = right.Right <= pageWidth ? right : left;
+        var candidate = Side(flag);
         var limit = placed.Count == 0 ? 0 : placed.Max(p => p.Row) + 1;
         for (var row = 0; row < limit; row++)
             if (Free(candidate with { Row = row })) return candidate with { Row = row };
         return candidate with { Row = limit };
+    }
+
+    // To the right where the page is wide enough, else to the left; shortened where neither side is.
+    private Placed Side(Flag flag)
+    {
+        var wider = Math.Max(pageWidth - flag.X, flag.X) - (2 * Space);
+        var shortened = flag with { Words = TextFit.Shorten(flag.Words, Weight.Medium, size, wider) };
+        var width = Typeface.Width(shortened.Words, Weight.Medium, size) + (2 * Space);
+        return flag.X + width <= pageWidth
+            ? new(shortened, flag.X, flag.X + width, 0)
+            : new(shortened, flag.X - width, flag.X, 0);
     }
 
     private bool Free(Placed candidate) => placed.All(p =>

@@ -44,7 +44,7 @@ internal sealed class Labels
     /// <param name="taken">Receives what they cover.</param>
     public IEnumerable<Shape> Draw(double top, List<Box> taken)
     {
-        var moved = shapes.Select(s => s.Down(top)).ToList();
+        var moved = shapes.Select(s => s.Moved(0, top)).ToList();
         taken.AddRange(moved.Select(Covered));
         return moved;
     }
@@ -52,7 +52,7 @@ internal sealed class Labels
     private void AddPiece(PiecePicture piece)
     {
         var figures = chain is null ? Figures.Of(piece.Area, piece.Turned, picture.Unit) : "";
-        var mark = TextFit.Clean(piece.Mark, Weight.Bold) + (piece.Done ? " ✓" : "");
+        var mark = MarkRange.Short(piece.Mark) + (piece.Done ? " ✓" : "");
         var label = PieceLabel.Fit(mark, figures, Figures.Short(piece.Name), view.Of(piece.Area), room);
         if (label is null) unlabelled.Add(piece);
         else labelled.Add((piece, label.Level));

@@ -6,7 +6,7 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <summary>Puts the parts of a layout drawing together, from the leader notes at the top to the key at the foot.</summary>
 internal sealed class LayoutComposition
 {
-    private const double Margin = 3, TopMargin = 7;
+    private const double Margin = 7, TopMargin = 7;
 
     private readonly LayoutPicture picture;
     private readonly DrawingRoom room;
@@ -40,10 +40,11 @@ internal sealed class LayoutComposition
     {
         var whole = view.Whole(picture);
         var shapes = ImmutableArray.CreateBuilder<Shape>();
-        shapes.AddRange(StockSketch.Draw(picture, view));
-        if (isBoard) shapes.AddRange(EndSection.Draw(picture, whole));
         var taken = new List<Box>();
-        shapes.AddRange(labels.Draw(view.Top, taken));
+        var words = labels.Draw(view.Top, taken).ToList();
+        shapes.AddRange(StockSketch.Draw(picture, view, taken));
+        if (isBoard) shapes.AddRange(EndSection.Draw(picture, whole));
+        shapes.AddRange(words);
         shapes.AddRange(flags.Draw(view.Top, taken));
         shapes.AddRange(StockSketch.NextCut(picture, view));
         shapes.AddRange(CutNumbers.Draw(picture, view, room.LeastText, taken));

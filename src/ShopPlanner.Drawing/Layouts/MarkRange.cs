@@ -1,9 +1,19 @@
+using System.Globalization;
+using ShopPlanner.Drawing.Lettering;
+
 namespace ShopPlanner.Drawing.Layouts;
 
 /// <summary>Several marks in a few characters: <c>C1–C6</c>, <c>C1, C4</c>.</summary>
-internal static class MarkRange
+public static class MarkRange
 {
-    private const int Listed = 4;
+    private const int Listed = 4, Shown = 10;
+
+    /// <summary>One mark: printable, and cut off where it is no mark but a story.</summary>
+    public static string Short(string mark)
+    {
+        var clean = TextFit.Clean(mark.Length > 100 ? mark[..100] : mark, Weight.Bold);
+        return clean.Length <= Shown ? clean : clean[..Shown].TrimEnd() + "…";
+    }
 
     /// <summary>The marks, runs of one letter's numbers drawn together.</summary>
     public static string Of(IReadOnlyList<string> marks)
@@ -15,7 +25,7 @@ internal static class MarkRange
             else ranges.Add((mark, mark));
         }
 
-        var texts = ranges.Take(Listed).Select(r => r.First == r.Last ? r.First : $"{r.First}–{r.Last}");
+        var texts = ranges.Take(Listed).Select(r => r.First == r.Last ? Short(r.First) : $"{Short(r.First)}–{Short(r.Last)}");
         return string.Join(", ", texts) + (ranges.Count > Listed ? " …" : "");
     }
 
@@ -26,6 +36,6 @@ internal static class MarkRange
     private static (string Letters, long Number) Split(string mark)
     {
         var letters = mark.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
-        return long.TryParse(mark.AsSpan(letters.Length), out var number) ? (letters, number) : (mark, -2);
+        return long.TryParse(mark.AsSpan(letters.Length), CultureInfo.InvariantCulture, out var number) ? (letters, number) : (mark, -2);
     }
 }

@@ -27,7 +27,20 @@ public static class TextFit
     /// <summary>The text, cut off with … where it is wider than allowed; empty when not even that fits.</summary>
     public static string Shorten(string text, Weight weight, double size, double width)
     {
-        if (Typeface.Width(text, weight, size) <= width) return text;
+        return Typeface.Width(text, weight, size) <= width ? text : CutOff(text, weight, size, width);
+    }
+
+    /// <summary>The text broken into at most so many lines; the last ends with … where more was to come.</summary>
+    public static IReadOnlyList<string> Wrap(string text, Weight weight, double size, double width, int mostLines)
+    {
+        var lines = Wrap(text, weight, size, width);
+        return lines.Count <= mostLines
+            ? lines
+            : [.. lines.Take(mostLines - 1), CutOff(lines[mostLines - 1], weight, size, width)];
+    }
+
+    private static string CutOff(string text, Weight weight, double size, double width)
+    {
         var room = width - Typeface.Width(Ellipsis, weight, size);
         var kept = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())

@@ -8,14 +8,6 @@ namespace ShopPlanner.Drawing.Svg;
 /// <summary>How a drawing's style classes look: colours are the page's own variables, so light and dark need no second drawing.</summary>
 public static class SvgStyle
 {
-    private static readonly (Tone Tone, string Name, string Light, string Dark)[] Tones =
-    [
-        (Tone.Ink, "--ink", "#22303C", "#E8E4DA"), (Tone.Faded, "--faded-ink", "#56626E", "#A9B0B5"),
-        (Tone.Hairline, "--grain", "#B9A98C", "#5D5A50"), (Tone.Chalk, "--chalk", "#1F5FA8", "#7FB2EA"),
-        (Tone.Pencil, "--pencil", "#B3261E", "#F2938C"), (Tone.Done, "--done", "#2F5C38", "#8FC79A"),
-        (Tone.Paper, "--paper", "#FBF9F4", "#15191D"),
-    ];
-
     /// <summary>Rules for a page that holds drawings: include once. Colours come from the page's <c>--ink</c>,
     /// <c>--faded-ink</c>, <c>--grain</c>, <c>--chalk</c>, <c>--pencil</c>, <c>--done</c> and <c>--paper</c>; where one is missing, the light one is used.
     /// <c>--wood-opacity</c> below 1 lets a dark page show through the wood.</summary>
@@ -24,9 +16,6 @@ public static class SvgStyle
     /// <summary>The rules with colours for both themes, for a file of its own.</summary>
     public static string Alone { get; } = $"svg{{{Variables(t => t.Light)}--wood-opacity:1;background:var(--paper)}}\n"
         + $"@media (prefers-color-scheme:dark){{svg{{{Variables(t => t.Dark)}--wood-opacity:.26}}}}\n" + Sheet;
-
-    /// <summary>A colour on paper, <c>#RRGGBB</c>.</summary>
-    public static string LightColour(Tone tone) => Of(tone).Light;
 
     internal static string ClassOf(Fill fill) => fill switch
     {
@@ -48,7 +37,7 @@ public static class SvgStyle
         var css = new StringBuilder();
         css.Append(CultureInfo.InvariantCulture, $".line-drawing text{{font-family:'{Typeface.Family}',sans-serif;fill:{Variable(Tone.Ink)};font-kerning:none}}\n");
         css.Append(".line-drawing{display:block;width:100%;height:auto}\n.line-drawing .medium{font-weight:500}\n.line-drawing .bold{font-weight:700}\n");
-        foreach (var tone in Tones.Skip(1)) css.Append(CultureInfo.InvariantCulture, $".line-drawing .in-{Name(tone.Tone)}{{fill:{Variable(tone.Tone)}}}\n");
+        foreach (var ink in Palette.All.Skip(1)) css.Append(CultureInfo.InvariantCulture, $".line-drawing .in-{Name(ink.Tone)}{{fill:{Variable(ink.Tone)}}}\n");
         foreach (var pen in Pen.All) css.Append(Rule(pen));
         css.Append(".line-drawing .wood{fill-opacity:var(--wood-opacity,1)}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .kerf{{fill:{Variable(Tone.Ink)};fill-opacity:.75}}\n");
@@ -64,14 +53,12 @@ public static class SvgStyle
         return $".line-drawing .{pen.Style}{{fill:none;stroke:{Variable(pen.Tone)};stroke-width:{Number(pen.Width)}{dashes}{round}}}\n";
     }
 
-    private static string Variables(Func<(Tone Tone, string Name, string Light, string Dark), string> colour) =>
-        string.Concat(Tones.Select(t => $"{t.Name}:{colour(t)};"));
+    private static string Variables(Func<Ink, string> colour) =>
+        string.Concat(Palette.All.Select(ink => $"{ink.Variable}:{colour(ink)};"));
 
-    private static string Variable(Tone tone) => $"var({Of(tone).Name},{Of(tone).Light})";
+    private static string Variable(Tone tone) => $"var({Palette.Of(tone).Variable},{Palette.Of(tone).Light})";
 
-    private static string Name(Tone tone) => Of(tone).Name[2..];
-
-    private static (Tone Tone, string Name, string Light, string Dark) Of(Tone tone) => Tones.Single(t => t.Tone == tone);
+    private static string Name(Tone tone) => Palette.Of(tone).Variable[2..];
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -31,15 +31,36 @@ public static class SvgWriter
         Element(xml, "title", Legal(drawing.Title), ("id", id + "-title"));
         Element(xml, "desc", Legal(drawing.Description), ("id", id + "-desc"));
         if (alone) Element(xml, "style", SvgStyle.Alone);
-        foreach (var shape in drawing.Primitives()) Write(xml, shape);
+        WriteShapes(xml, drawing.Primitives());
         xml.WriteEndElement();
+    }
+
+    // Lines of one kind that follow each other, as in a hatch, are one path: a fifth of the text.
+    private static void WriteShapes(XmlWriter xml, IEnumerable<Shape> shapes)
+    {
+        var lines = new List<Line>();
+        foreach (var shape in shapes)
+        {
+            if (lines.Count > 0 && (shape as Line)?.Stroke != lines[0].Stroke) WriteLines(xml, lines);
+            if (shape is Line line) lines.Add(line);
+            else Write(xml, shape);
+        }
+
+        WriteLines(xml, lines);
+    }
+
+    private static void WriteLines(XmlWriter xml, List<Line> lines)
+    {
+        if (lines.Count > 0)
+            Element(xml, "path", null, Class(lines[0].Stroke), ("d", string.Concat(lines.Select(l =>
+                $"M{Number(l.From.X)} {Number(l.From.Y)}L{Number(l.To.X)} {Number(l.To.Y)}"))));
+        lines.Clear();
     }
 
     private static void Write(XmlWriter xml, Shape shape)
     {
         switch (shape)
         {
-            case Line line: Write(xml, line); break;
             case Polyline polyline: Write(xml, polyline); break;
             case Frame frame: Write(xml, frame); break;
             case Patch patch: Write(xml, patch); break;
@@ -47,10 +68,6 @@ public static class SvgWriter
             default: throw new ArgumentException($"a {shape.GetType().Name} cannot be written as SVG", nameof(shape));
         }
     }
-
-    private static void Write(XmlWriter xml, Line line) => Element(
-        xml, "line", null, Class(line.Stroke), ("x1", Number(line.From.X)), ("y1", Number(line.From.Y)),
-        ("x2", Number(line.To.X)), ("y2", Number(line.To.Y)));
 
     private static void Write(XmlWriter xml, Polyline line) => Element(
         xml, line.Closed ? "polygon" : "polyline", null, Class(line.Stroke),

@@ -1,0 +1,68 @@
+namespace ShopPlanner.Cutting.Boards;
+
+/// <summary>
+/// Dives from the relaxation to a whole plan: cuts what the relaxation cuts whole times, then its most decided pattern once
+/// more, and solves the relaxation of the rest again, until nothing is wanted.
+/// </summary>
+internal sealed class Dive(Search search, Relaxation relaxation, Random random)
+{
+    private readonly CuttingModel _model = search.Model;
+    private readonly List<(Pattern Pattern, int Times)> _cuts = [];
+
+    /// <summary>One dive; the plan is offered to the search when it is better.</summary>
+    /// <param name="shake">How far the choice may stray from the most decided pattern; zero for not at all.</param>
+    /// <param name="rounds">Rounds of pricing for each rest.</param>
+    public void Run(double shake, int rounds)
+    {
+        var wanted = (int[])_model.Demands.Clone();
+        var left = GreedyStart.Limits(_model);
+        _cuts.Clear();
+        long spent = 0;
+        while (!search.Done && wanted.Any(count => count > 0))
+        {
+            if (relaxation.SolveRest(wanted, left, rounds) is not { } point) break;
+            if (spent + Math.Ceiling(point.Objective - 1e-6) >= search.Best.Total) return;
+            var before = _cuts.Count;
+            TakeWhole(point, wanted, left);
+            if (_cuts.Count == before && !TakeOne(point, wanted, left, shake)) break;
+            spent = _cuts.Sum(cut => cut.Times * _model.Kinds[cut.Pattern.Kind].Cost);
+            OfferWithRest(wanted, left);
+        }
+
+        OfferWithRest(wanted, left);
+    }
+
+    private void OfferWithRest(int[] wanted, int[] left) =>
+        search.Offer(Plan.Of(_model, _cuts.Concat(GreedyStart.Fill(_model, wanted, left))));
+
+    private void TakeWhole(MasterPoint point, int[] wanted, int[] left)
+    {
+        for (var column = 0; column < point.Times.Length; column++)
+            Take(relaxation.Columns[column], (int)Math.Floor(point.Times[column] + 1e-6), wanted, left);
+    }
+
+    private bool TakeOne(MasterPoint point, int[] wanted, int[] left, double shake)
+    {
+        var best = -1;
+        var bestScore = 0.0;
+        for (var column = 0; column < point.Times.Length; column++)
+        {
+            if (point.Times[column] < 1e-6) continue;
+            var score = point.Times[column] + (shake * random.NextDouble());
+            if (score <= bestScore || relaxation.Columns[column].TimesWithin(wanted) == 0) continue;
+            (best, bestScore) = (column, score);
+        }
+
+        return best >= 0 && Take(relaxation.Columns[best], 1, wanted, left);
+    }
+
+    private bool Take(Pattern pattern, int times, int[] wanted, int[] left)
+    {
+        times = Math.Min(times, Math.Min(left[pattern.Kind], pattern.TimesWithin(wanted)));
+        if (times <= 0) return false;
+        foreach (var piece in pattern.Pieces) wanted[piece.Item] -= piece.Count * times;
+        left[pattern.Kind] -= times;
+        _cuts.Add((pattern, times));
+        return true;
+    }
+}

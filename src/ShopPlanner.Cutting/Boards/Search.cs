@@ -1,0 +1,89 @@
+using System.Diagnostics;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Boards;
+
+/// <summary>What a search knows so far: best plan, bound, time left. Reports every improvement. Safe for several threads.</summary>
+internal sealed class Search
+{
+    private readonly Stopwatch _clock = Stopwatch.StartNew();
+    private readonly SearchControl _control;
+    private readonly Lock _gate = new();
+
+    public Search(CuttingModel model, SearchControl control, Plan start)
+    {
+        Model = model;
+        _control = control;
+        Best = start;
+        Report();
+    }
+
+    public CuttingModel Model { get; }
+
+    public Plan Best { get; private set; }
+
+    /// <summary>No plan has a lower total; in the model's unit.</summary>
+    public long Bound { get; private set; }
+
+    public int Workers => Math.Clamp(_control.Workers, 1, Environment.ProcessorCount);
+
+    public int Seed => _control.Seed;
+
+    /// <summary>True where no clock ends the search, so that solvers must be limited by their steps.</summary>
+    public bool ByIterations => _control.Time is null;
+
+    /// <summary>Improvement rounds allowed.</summary>
+    public long Iterations => _control.Iterations ?? long.MaxValue;
+
+    public CancellationToken Cancel => _control.Cancel;
+
+    /// <summary>True when the best plan is known to be best.</summary>
+    public bool Proven => Bound >= Best.Total;
+
+    public bool Expired => _control.Cancel.IsCancellationRequested || Left <= TimeSpan.Zero;
+
+    public bool Done => Proven || Expired;
+
+    public TimeSpan Elapsed => _clock.Elapsed;
+
+    /// <summary>Time left; a day when there is no clock.</summary>
+    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _clock.Elapsed;
+
+    /// <summary>Takes a plan if it is better; says whether it was.</summary>
+    public bool Offer(Plan plan)
+    {
+        lock (_gate)
+        {
+            if (plan.Total >= Best.Total) return false;
+            Best = plan;
+        }
+
+        Report();
+        return true;
+    }
+
+    /// <summary>Takes a proven bound if it is better.</summary>
+    public void Raise(long bound)
+    {
+        lock (_gate)
+        {
+            if (bound <= Bound) return;
+            Bound = bound;
+        }
+
+        Report();
+    }
+
+    /// <summary>Tells the watcher where the search is.</summary>
+    public void Report()
+    {
+        if (_control.Progress is not { } progress) return;
+        var best = Best;
+        Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
+        progress(new SearchProgress("", cost, Money.FromCount(CostBound(best) * Model.CostUnit), Elapsed));
+    }
+
+    /// <summary>What no plan with as few unmet pieces as this one can go below in cost.</summary>
+    public long CostBound(Plan plan) =>
+        Math.Clamp(Bound - (plan.Unmet.Sum(pieces => (long)pieces) * Model.Shortage), 0, plan.Cost);
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Sheets.Finish;
+
+/// <summary>Writes a packing as a solution: equal layouts joined, pieces of a type handed out to the items it stands for.</summary>
+internal sealed class SolutionWriter(SheetModel model)
+{
+    private readonly SheetProblem problem = model.Problem;
+
+    public SheetSolution Write(Packing packing, long bound)
+    {
+        var handOut = new HandOut(model);
+        var layouts = packing.Trees.GroupBy(Shape).Select(g => (g.First().Stock, Times: g.Count(), Root: Root(g.First())))
+            .OrderByDescending(l => l.Times).ThenBy(l => l.Stock)
+            .SelectMany(l => handOut.Split(l.Stock, l.Times, l.Root));
+        ImmutableArray<SheetLayout> written = [.. layouts];
+        var unmet = handOut.Rest();
+        return new SheetSolution(written, unmet, packing.Cost, bound, unmet.All(u => u == 0), packing.Cost == bound);
+    }
+
+    private SheetNode Root(CutTree tree) =>
+        new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
+
+    private static string Shape(CutTree tree)
+    {
+        var parts = tree.Nodes.ToArray().Select(n => $"{n.Depth}:{n.Item}:{n.W}x{n.H}");
+        return $"{tree.Stock} {tree.RootAlongX} {string.Join(' ', parts)}";
+    }
+}

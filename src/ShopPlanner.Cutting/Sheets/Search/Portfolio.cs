@@ -1,0 +1,58 @@
+using ShopPlanner.Cutting.Sheets.Bounds;
+using ShopPlanner.Cutting.Sheets.Finish;
+using ShopPlanner.Cutting.Sheets.Model;
+
+namespace ShopPlanner.Cutting.Sheets.Search;
+
+/// <summary>
+/// The phases of a search: first packings; when stock is short, as much as possible placed, and from there on only what has
+/// a place is planned; then cost against bound; then leftovers.
+/// </summary>
+internal sealed class Portfolio
+{
+    /// <summary>Share of the time after which pieces that have no place are given up.</summary>
+    private const double PlacingShare = 0.5;
+
+    /// <summary>Share of the time after which the cost is no longer worked on when leftovers count.</summary>
+    private const double CostShare = 0.92;
+
+    private readonly SheetModel whole;
+    private readonly SearchControl control;
+    private readonly SearchClock clock;
+    private readonly Effort effort;
+    private SheetModel model;
+
+    public Portfolio(SheetModel model, SearchControl control, SearchClock clock)
+    {
+        (whole, this.model) = (model, model);
+        (this.control, this.clock) = (control, clock);
+        effort = new Effort(control, clock);
+    }
+
+    public SheetSolution Run()
+    {
+        var best = new Constructor(model).Run(() => clock.IsOver, TellFirst);
+        if (!best.IsComplete)
+            best = Narrow(new CostSearch(model, control, effort).PlaceMost(best, PlacingShare));
+        var bounds = PlanBounds.Of(model);
+        clock.Tell(Told(best), bounds.Cost);
+        var polisher = new Polisher(model, control.Seed);
+        best = new CostSearch(model, control, effort)
+            .Lower(best, bounds, polisher.HasWork ? CostShare : 1, p => clock.Tell(Told(p), bounds.Cost));
+        best = polisher.Run(best, effort);
+        return new SolutionWriter(whole).Write(best, bounds.Cost);
+    }
+
+    private void TellFirst(Packing packing) => clock.Tell(packing.IsComplete ? packing.Cost : null, 0);
+
+    private long? Told(Packing packing) => ReferenceEquals(model, whole) ? packing.Cost : null;
+
+    /// <summary>Goes on with the pieces that have a place only.</summary>
+    private Packing Narrow(Packing packing)
+    {
+        if (packing.IsComplete)
+            return packing;
+        model = model.WithDemand(packing.Placed());
+        return packing.MovedTo(model);
+    }
+}

@@ -1,0 +1,125 @@
+using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Sheets.Search;
+
+/// <summary>What pieces are put in first.</summary>
+internal enum PieceOrder
+{
+    Area,
+    LongSide,
+    ShortSide,
+    Width,
+    Height,
+    Perimeter,
+}
+
+/// <summary>How an insertion pass goes.</summary>
+/// <param name="Order">Largest of this first.</param>
+/// <param name="Noise">Share of the key that is random.</param>
+/// <param name="Blink">Probability of overlooking a sheet (Christiaens and Vanden Berghe 2020, "Slack induction by string
+/// removals", for routes).</param>
+/// <param name="FirstFit">True to take the first sheet that has a place.</param>
+/// <param name="Weights">How places are judged.</param>
+/// <param name="Opening">Which stock to open.</param>
+internal readonly record struct Manner(
+    PieceOrder Order, double Noise, double Blink, bool FirstFit, FitWeights Weights, OpeningRule Opening);
+
+/// <summary>Puts the pieces left into the sheets in work, opening more as far as the cost allowed goes.</summary>
+internal sealed class Recreate(SheetModel model, Chance chance)
+{
+    /// <summary>Probability of trying a turning item one way only.</summary>
+    private const double OneWay = 0.1;
+
+    private readonly int[] order = new int[model.Types.Length];
+    private readonly double[] keys = new double[model.Types.Length];
+    private readonly Opening opening = new(model, chance);
+
+    public void Run(Ledger ledger, in Manner manner, long mostPrice)
+    {
+        var count = Sort(ledger.Now, manner);
+        for (var i = 0; i < count; i++)
+        {
+            var type = order[i];
+            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostPrice))
+            {
+            }
+        }
+    }
+
+    private int Sort(Packing now, in Manner manner)
+    {
+        var count = 0;
+        for (var t = 0; t < model.Types.Length; t++)
+        {
+            if (now.Left[t] == 0)
+                continue;
+            order[count] = t;
+            keys[count++] = -Key(model.Types[t], manner.Order) * (1 - (manner.Noise * chance.Unit()));
+        }
+        Array.Sort(keys, order, 0, count);
+        return count;
+    }
+
+    private static double Key(ItemType type, PieceOrder order) => order switch
+    {
+        PieceOrder.Area => type.Area,
+        PieceOrder.LongSide => type.Long + (1e-6 * type.Short),
+        PieceOrder.ShortSide => type.Short + (1e-6 * type.Long),
+        PieceOrder.Width => type.W + (1e-6 * type.H),
+        PieceOrder.Height => type.H + (1e-6 * type.W),
+        _ => type.W + type.H,
+    };
+
+    private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
+    {
+        var best = Place.None;
+        var index = Find(ledger.Now, type, manner, ref best);
+        if (index < 0)
+        {
+            var stock = opening.Choose(ledger.Now, model.Types[type], manner.Opening, mostPrice);
+            if (stock < 0)
+                return false;
+            index = ledger.Open(stock);
+            Probe(ledger.Now.Trees[index], type, manner, ref best);
+        }
+        ledger.Insert(index, best);
+        return true;
+    }
+
+    private int Find(Packing now, int type, in Manner manner, ref Place best)
+    {
+        var found = -1;
+        var area = model.Types[type].Area;
+        for (var i = 0; i < now.Trees.Count; i++)
+        {
+            var tree = now.Trees[i];
+            if (tree.Free < area || tree.IsMisfit(type) || (manner.Blink > 0 && chance.Happens(manner.Blink)))
+                continue;
+            var before = best.Score;
+            if (!Probe(tree, type, manner, ref best))
+                tree.NoteMisfit(type);
+            if (best.Score < before)
+                found = i;
+            if (manner.FirstFit && found >= 0)
+                return found;
+        }
+        return found;
+    }
+
+    /// <summary>Now and then a turning item is tried one way only, as far as that finds a place.</summary>
+    private bool Probe(CutTree tree, int type, in Manner manner, ref Place best)
+    {
+        var item = model.Types[type];
+        if (!item.CanTurn)
+            return Probe(tree, type, item.W, item.H, manner, ref best);
+        var turned = chance.Happens(0.5);
+        var found = Probe(tree, type, turned ? item.H : item.W, turned ? item.W : item.H, manner, ref best);
+        return found && manner.Blink > 0 && chance.Happens(OneWay)
+            ? found
+            : found | Probe(tree, type, turned ? item.W : item.H, turned ? item.H : item.W, manner, ref best);
+    }
+
+    private bool Probe(CutTree tree, int type, int w, int h, in Manner manner, ref Place best) =>
+        PlaceFinder.Probe(tree, type, w, h, model.MinSide, manner.Weights, ref best);
+}
