@@ -1,11 +1,12 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Plans;
 
-internal sealed class PlanService(ShopWork work, PlanJobs jobs) : IPlanService
+internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter packets) : IPlanService
 {
     public event Action<Guid>? JobChanged
     {
@@ -47,5 +48,5 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs) : IPlanService
     public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
         await GetAsync(id, cancel) is { } view ? ShopJson.Write<object>(plan ? view.Plan : view.Request) : null;
 
-    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) => Task.FromResult<byte[]?>(null);
+    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) => packets.PrintAsync(id, paper, cancel);
 }

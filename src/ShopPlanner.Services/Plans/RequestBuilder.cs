@@ -48,7 +48,7 @@ internal sealed class RequestBuilder
             unit, saw, keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
             [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds));
         var basis = new PlanBasis(
-            string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces,
+            string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces, stock.Seen,
             materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal), projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit));
         return new PlanDraft(order, request, basis, [.. leftOut]);
     }
