@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Components;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Shared;
