@@ -3,7 +3,10 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
+using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Packets;
+using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -34,7 +37,21 @@ public static class ServicesSetup
         services.AddSingleton<IStoreService, StoreService>();
         services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IBackupService, BackupService>();
+        services.AddSingleton<IBenchService, BenchService>();
+        services.AddSingleton<BenchCommands>();
+        AddPlanning(services);
         return services;
+    }
+
+    private static void AddPlanning(IServiceCollection services)
+    {
+        services.AddSingleton<ICutPlanner, AwaitedPlanner>();
+        services.AddSingleton<PlanStorage>();
+        services.AddSingleton<PlanJobs>();
+        services.AddSingleton<PlanRun>();
+        services.AddSingleton<PacketPrinter>();
+        services.AddSingleton<IPlanService, PlanService>();
+        services.AddHostedService<PlanWorker>();
     }
 
     private static void AddStorage(IServiceCollection services, ServicesOptions options)

@@ -1,7 +1,10 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Time.Testing;
+using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -40,6 +43,10 @@ internal sealed class TestShop : IAsyncDisposable
 
 
 
+    public IPlanService Plans => Get<IPlanService>();
+
+    public IBenchService Bench => Get<IBenchService>();
+
     public ShopWork Work => Get<ShopWork>();
 
     public static CancellationToken Cancel => TestContext.Current.CancellationToken;
@@ -50,6 +57,7 @@ internal sealed class TestShop : IAsyncDisposable
     {
         var shop = Make(folder ?? NewFolder(), folder is null, demo, change);
         await shop.Database.OpenAsync(Cancel);
+        foreach (var worker in shop.Services.GetServices<IHostedService>()) await worker.StartAsync(Cancel);
         return shop;
     }
 
@@ -59,6 +67,7 @@ internal sealed class TestShop : IAsyncDisposable
         var services = new ServiceCollection();
         services.AddSingleton<TimeProvider>(new FakeTimeProvider(new DateTimeOffset(2026, 5, 2, 9, 30, 0, TimeSpan.Zero)));
         services.AddShopPlanner(new ServicesOptions(folder, demo));
+        services.AddSingleton<ICutPlanner, FirstFitPlanner>();
         change?.Invoke(services);
         return new TestShop(folder, ownsFolder, services.BuildServiceProvider());
     }
@@ -89,6 +98,7 @@ internal sealed class TestShop : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        foreach (var worker in Services.GetServices<IHostedService>()) await worker.StopAsync(CancellationToken.None);
         await Services.DisposeAsync();
         if (ownsFolder) Directory.Delete(Folder, recursive: true);
     }

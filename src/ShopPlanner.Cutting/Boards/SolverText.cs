@@ -11,6 +11,12 @@ internal static class SolverText
     /// <summary>For the relaxation: it is solved again after every few columns, starting from where it was.</summary>
     public const string Linear = "use_preprocessing: false use_dual_simplex: false";
 
+    /// <summary>Ends an integer program after so many nodes of its tree, where no clock does.</summary>
+    public const string Steps = "limits/totalnodes = 2000";
+
+    /// <summary>Share of the time left that one integer program may take; the rest is for dives.</summary>
+    private const double Share = 0.7;
+
     /// <summary>A solver of integer programs.</summary>
     public static Solver IntegerSolver() => Solver.CreateSolver("SCIP")
         ?? throw new InvalidOperationException("The integer solver is not part of this build.");
@@ -23,7 +29,8 @@ internal static class SolverText
     {
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
-        solver.SetTimeLimit((long)Math.Clamp(search.Left.TotalMilliseconds, 1, int.MaxValue));
+        solver.SetTimeLimit((long)Math.Clamp(search.Left.TotalMilliseconds * Share, 1, int.MaxValue));
+        if (search.ByIterations) solver.SetSolverSpecificParametersAsString(Steps);
         using var stop = search.Cancel.Register(() => solver.InterruptSolve());
         return solver.Solve(parameters) switch
         {
