@@ -1,7 +1,11 @@
 using System.ComponentModel;
 using System.Diagnostics;
 using System.Text;
+using System.Text.RegularExpressions;
+using PdfSharp.Pdf.Content;
+using PdfSharp.Pdf.Content.Objects;
 using PdfSharp.Pdf.IO;
+using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Packets.Tests;
 
@@ -23,6 +27,19 @@ public sealed class PdfFileTests
             Assert.Equal(height, page.Height.Point, 0.01);
         });
         Assert.Equal("Hall cabinet", document.Info.Title);
+    }
+
+    /// <summary>In the file a line is moved to, drawn and stroked: nothing is joined that was not joined on the page.</summary>
+    [Fact]
+    public void Every_line_is_a_line_of_its_own()
+    {
+        using var document = PdfReader.Open(new MemoryStream(Write(PacketSamples.Cabinet())), PdfDocumentOpenMode.Import);
+        var pages = PacketWriter.Pages(PacketSamples.Cabinet());
+        for (var i = 0; i < pages.Length; i++)
+        {
+            var operators = string.Join(' ', ContentReader.ReadContent(document.Pages[i]).OfType<COperator>().Select(o => o.Name));
+            Assert.Equal(pages[i].Drawing.Primitives().OfType<Line>().Count(), Regex.Count(operators, "(?<=^| )m l S(?= |$)"));
+        }
     }
 
     [Fact]

@@ -33,7 +33,8 @@ internal static class PdfFile
         sheet.Width = XUnit.FromPoint(page.Drawing.Width);
         sheet.Height = XUnit.FromPoint(page.Drawing.Height);
         using var graphics = XGraphics.FromPdfPage(sheet);
-        new PdfPen(graphics).Draw(page.Drawing.Primitives());
+        var pen = new PdfPen(graphics);
+        foreach (var shape in page.Drawing.Primitives()) pen.Draw(shape);
         foreach (var bookmark in page.Bookmarks) document.Outlines.Add(bookmark, sheet, true);
     }
 }

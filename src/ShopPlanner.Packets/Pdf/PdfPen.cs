@@ -9,39 +9,13 @@ internal sealed class PdfPen(XGraphics graphics)
 {
     private readonly Dictionary<(Weight, double), XFont> fonts = [];
     private readonly Dictionary<Stroke, XPen> pens = [];
-    private readonly List<Line> lines = [];
 
-    /// <summary>Draws shapes that are not made of others, in order; lines of one kind that follow each other are one path.</summary>
-    public void Draw(IEnumerable<Shape> shapes)
-    {
-        foreach (var shape in shapes)
-        {
-            if (lines.Count > 0 && (shape as Line)?.Stroke != lines[0].Stroke) DrawLines();
-            if (shape is Line line) lines.Add(line);
-            else Draw(shape);
-        }
-
-        DrawLines();
-    }
-
-    private void DrawLines()
-    {
-        if (lines.Count == 0) return;
-        var path = new XGraphicsPath();
-        foreach (var line in lines)
-        {
-            path.StartFigure();
-            path.AddLine(line.From.X, line.From.Y, line.To.X, line.To.Y);
-        }
-
-        graphics.DrawPath(Pen(lines[0].Stroke), path);
-        lines.Clear();
-    }
-
-    private void Draw(Shape shape)
+    /// <summary>Draws a shape that is not made of others.</summary>
+    public void Draw(Shape shape)
     {
         switch (shape)
         {
+            case Line line: graphics.DrawLine(Pen(line.Stroke), line.From.X, line.From.Y, line.To.X, line.To.Y); break;
             case Polyline polyline: Draw(polyline); break;
             case Frame frame: Rectangle(Pen(frame.Stroke), null, frame.Box, frame.Radius); break;
             case Patch patch: Rectangle(null, Brush(patch), patch.Box, patch.Radius); break;
