@@ -10,7 +10,8 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// </summary>
 internal sealed class CoverSearch(SheetModel model, Effort effort)
 {
-    private const double MostSeconds = 3;
+    /// <summary>Time of the solver on a quiet machine, as it counts it; twice that by the clock.</summary>
+    private const double MostSeconds = 1;
 
     /// <summary>The packing chosen; null when the solver found none in its time.</summary>
     public Packing? Run(PatternPool pool, Packing hint, long mostPrice)
