@@ -4,7 +4,7 @@ using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Stores;
 using ShopPlanner.Web.Hosting;
-using ShopPlanner.Web.Layout;
+using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Security;
 
 namespace ShopPlanner.Web;

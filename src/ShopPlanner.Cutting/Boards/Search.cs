@@ -8,6 +8,7 @@ internal sealed class Search
 {
     private readonly Stopwatch _clock = Stopwatch.StartNew();
     private readonly SearchControl _control;
+    private TimeSpan _reserve;
     private readonly Lock _gate = new();
 
     public Search(CuttingModel model, SearchControl control, Plan start)
@@ -46,8 +47,16 @@ internal sealed class Search
 
     public TimeSpan Elapsed => _clock.Elapsed;
 
-    /// <summary>Time left; a day when there is no clock.</summary>
-    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _clock.Elapsed;
+    /// <summary>Time left, without what is kept back; a day when there is no clock.</summary>
+    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _reserve - _clock.Elapsed;
+
+    /// <summary>Keeps time back for what follows the search for cost.</summary>
+    public void KeepBack(TimeSpan time) => _reserve = time;
+
+    /// <summary>From now on only so much time is left, and no more than the clock allows.</summary>
+    public void LeaveOnly(TimeSpan time) => _reserve = (_control.Time ?? TimeSpan.FromDays(1)) - Min(_clock.Elapsed + time);
+
+    private TimeSpan Min(TimeSpan end) => _control.Time is { } all && all < end ? all : end;
 
     /// <summary>Takes a plan if it is better; says whether it was.</summary>
     public bool Offer(Plan plan)
@@ -60,6 +69,13 @@ internal sealed class Search
 
         Report();
         return true;
+    }
+
+    /// <summary>Takes a plan of the same total that is preferred for other reasons.</summary>
+    public void Prefer(Plan plan)
+    {
+        lock (_gate)
+            if (plan.Total <= Best.Total) Best = plan;
     }
 
     /// <summary>Takes a proven bound if it is better.</summary>

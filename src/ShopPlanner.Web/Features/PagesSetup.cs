@@ -1,6 +1,6 @@
 using MudBlazor;
 using MudBlazor.Services;
-using ShopPlanner.Web.Layout;
+using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Shared;
 

@@ -22,7 +22,7 @@ internal static class Announcement
     }
 
     private static List<Uri> Bound(IServer server) =>
-        [.. server.Features.GetRequiredFeature<IServerAddressesFeature>().Addresses.Select(address => new Uri(address.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal)))];
+        [.. server.Features.Get<IServerAddressesFeature>()!.Addresses.Select(address => new Uri(WebOptions.Spelled(address)))];
 
     private static bool IsAny(Uri address) => address.Host is "0.0.0.0" or "[::]";
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Invocation;
 using System.CommandLine.Parsing;
 
 namespace ShopPlanner.Web.Hosting;
@@ -96,10 +95,12 @@ internal static class WebOptions
                 result.AddError($"--host: '{token.Value}' is not a name or address: write it without http:// and port, like workshop.example");
     }
 
-    // '*' and '+' stand for every address, as Kestrel reads them.
+    /// <summary>An address with '*' and '+', which stand for every address of this computer, written out.</summary>
+    internal static string Spelled(string url) =>
+        url.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal);
+
     private static bool IsAddress(string url) =>
-        Uri.TryCreate(url.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal), UriKind.Absolute, out var uri) &&
-        (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps);
+        Uri.TryCreate(Spelled(url), UriKind.Absolute, out var uri) && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps);
 
     private static IEnumerable<string> Split(IEnumerable<string>? values) =>
         (values ?? []).SelectMany(value => value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));

@@ -9,10 +9,10 @@ internal sealed partial record LookTokens(IReadOnlyDictionary<string, string> Li
 {
     /// <summary>Reads the file's text.</summary>
     /// <exception cref="InvalidDataException">The file lacks a block of colours.</exception>
-    public static LookTokens Read(string css) => new(Colours(css, Light()), Colours(css, SwitchedDark()));
+    public static LookTokens Read(string css) => new(Colours(css, LightBlock()), Colours(css, SwitchedDarkBlock()));
 
     /// <summary>The colours that follow the system's wish for dark; the same as <see cref="Dark"/>.</summary>
-    internal static IReadOnlyDictionary<string, string> ReadSystemDark(string css) => Colours(css, SystemDark());
+    internal static IReadOnlyDictionary<string, string> ReadSystemDark(string css) => Colours(css, SystemDarkBlock());
 
     private static Dictionary<string, string> Colours(string css, Regex block)
     {
@@ -22,13 +22,13 @@ internal sealed partial record LookTokens(IReadOnlyDictionary<string, string> Li
     }
 
     [GeneratedRegex(@"^:root \{(?<body>[^}]*)\}", RegexOptions.Multiline)]
-    private static partial Regex Light();
+    private static partial Regex LightBlock();
 
     [GeneratedRegex(@":root\[data-look=""dark""\] \{(?<body>[^}]*)\}")]
-    private static partial Regex SwitchedDark();
+    private static partial Regex SwitchedDarkBlock();
 
     [GeneratedRegex(@":root:not\(\[data-look=""light""\]\) \{(?<body>[^}]*)\}")]
-    private static partial Regex SystemDark();
+    private static partial Regex SystemDarkBlock();
 
     [GeneratedRegex(@"--(?<name>[a-z-]+):\s*(?<value>#[0-9A-Fa-f]{6})\s*;")]
     private static partial Regex Colour();

@@ -3,7 +3,7 @@ using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Drawing.Svg;
 
-namespace ShopPlanner.Web.Layout;
+namespace ShopPlanner.Web.Frame;
 
 /// <summary>Serves the rules that drawings in a page look by; they belong to the drawing, so they are not a file here.</summary>
 internal static class DrawingStyles

@@ -1,6 +1,6 @@
 using System.Net;
 
-namespace ShopPlanner.Web.Layout;
+namespace ShopPlanner.Web.Frame;
 
 /// <summary>Names a browser for the stock ledger, so that a person knows where an entry was made.</summary>
 internal static class DeviceName

@@ -1,8 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
-using Microsoft.AspNetCore.Components.Web;
 
-namespace ShopPlanner.Web.Layout;
+namespace ShopPlanner.Web.Frame;
 
 /// <summary>Shows what to do when a page fails, with an id that stands in the log beside the cause.</summary>
 public sealed class Mishap : ErrorBoundaryBase

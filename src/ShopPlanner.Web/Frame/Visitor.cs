@@ -1,4 +1,4 @@
-namespace ShopPlanner.Web.Layout;
+namespace ShopPlanner.Web.Frame;
 
 /// <summary>Who looks at a page.</summary>
 /// <param name="Device">What the ledger calls this browser, e.g. <c>iPad at 192.168.1.20</c>.</param>
