@@ -19,6 +19,7 @@ public static class BoardSolver
         ArgumentNullException.ThrowIfNull(control);
         var model = CuttingModel.Of(problem);
         var search = new Search(model, control, GreedyStart.Build(model));
+        using var pulse = search.Pulse();
         var reserve = Betterment.Reserve(model, control.Time);
         search.KeepBack(reserve);
         search.Raise(DualPoint.BySize(model).Total);

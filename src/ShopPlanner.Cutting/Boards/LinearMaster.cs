@@ -21,7 +21,7 @@ internal sealed class LinearMaster : IDisposable
     public LinearMaster(CuttingModel model)
     {
         _model = model;
-        _solver.SetSolverSpecificParametersAsString(SolverText.Linear);
+        SolverText.Set(_solver, SolverText.Linear);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, 1);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, 0);
         _demands = [.. model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity))];

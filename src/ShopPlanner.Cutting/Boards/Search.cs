@@ -10,6 +10,7 @@ internal sealed class Search
     private readonly SearchControl _control;
     private TimeSpan _reserve;
     private readonly Lock _gate = new();
+    private readonly Lock _reports = new();
 
     public Search(CuttingModel model, SearchControl control, Plan start)
     {
@@ -90,14 +91,21 @@ internal sealed class Search
         Report();
     }
 
-    /// <summary>Tells the watcher where the search is.</summary>
+    /// <summary>Tells the watcher where the search is; one report at a time, so that none is older than the one before.</summary>
     public void Report()
     {
         if (_control.Progress is not { } progress) return;
-        var best = Best;
-        Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
-        progress(new SearchProgress("", cost, Money.FromCount(CostBound(best) * Model.CostUnit), Elapsed));
+        lock (_reports)
+        {
+            var best = Best;
+            Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
+            progress(new SearchProgress("", cost, Money.FromCount(CostBound(best) * Model.CostUnit), Elapsed));
+        }
     }
+
+    /// <summary>Reports every second until disposed of.</summary>
+    public IDisposable? Pulse() =>
+        _control.Progress is null ? null : new Timer(_ => Report(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
 
     /// <summary>What no plan with as few unmet pieces as this one can go below in cost.</summary>
     public long CostBound(Plan plan) =>

@@ -3,8 +3,8 @@ using Google.OrTools.LinearSolver;
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>
-/// How the solvers are set. A misspelt setting ends the process without a word, so those handed over as text stand here,
-/// constant, and a test reads each of them.
+/// How the solvers are set. A misspelt setting may end the process without a word, so those handed over as text stand
+/// here, constant, and tests bring each of them to use.
 /// </summary>
 internal static class SolverText
 {
@@ -21,6 +21,13 @@ internal static class SolverText
     public static Solver IntegerSolver() => Solver.CreateSolver("SCIP")
         ?? throw new InvalidOperationException("The integer solver is not part of this build.");
 
+    /// <summary>Hands a setting over and makes sure that it was understood.</summary>
+    public static void Set(Solver solver, string text)
+    {
+        if (!solver.SetSolverSpecificParametersAsString(text))
+            throw new InvalidOperationException($"The solver does not understand '{text}'.");
+    }
+
     /// <summary>Solves to the end, without the gap that the solver would allow itself, or until the search's time is up.</summary>
     /// <param name="solver">Holds the program.</param>
     /// <param name="search">Has the time left and may be cancelled.</param>
@@ -30,7 +37,7 @@ internal static class SolverText
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetTimeLimit((long)Math.Clamp(search.Left.TotalMilliseconds * Share, 1, int.MaxValue));
-        if (search.ByIterations) solver.SetSolverSpecificParametersAsString(Steps);
+        if (search.ByIterations) Set(solver, Steps);
         using var stop = search.Cancel.Register(() => solver.InterruptSolve());
         return solver.Solve(parameters) switch
         {

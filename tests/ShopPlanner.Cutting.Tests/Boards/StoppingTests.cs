@@ -52,6 +52,15 @@ public class StoppingTests
         Assert.Equal(one.Patterns.Select(Told), other.Patterns.Select(Told));
     }
 
+    [Fact]
+    public void Without_a_clock_steps_limit_the_integer_programs()
+    {
+        // Relaxation 259/132, optimum 3 (Fieldhouse, see the textbook tests): only an integer program shows it.
+        var control = new SearchControl { Iterations = 4, Cancel = TestContext.Current.CancellationToken };
+        var solution = BoardSolver.Solve(Some.Bins(132, (44, 2), (33, 3), (12, 6)), control);
+        Assert.True(solution is { Cost: 3, Proven: true });
+    }
+
     private static string Told(BoardPattern pattern) => $"{pattern.Stock} {pattern.Times} {string.Join(',', pattern.Counts)}";
 
     private static BoardProblem Small()
