@@ -51,6 +51,15 @@ internal static class LayoutCheck
         var all = new Box(0, 0, stock.Length.Ticks, stock.Width.Ticks);
         if (layout.Leftovers.Any(left => !all.Contains(Box.Of(left)) || !left.Dx.IsPositive || !left.Dy.IsPositive))
             yield return Fault.Of(where, layout.Stock, "has a leftover outside the stock");
+        if (layout.Leftovers.Any(left => left.Keep && !IsWorthKeeping(request.Keep, sheet, left)))
+            yield return Fault.Of(where, layout.Stock, "has a leftover to keep that is smaller than what is worth keeping");
+    }
+
+    private static bool IsWorthKeeping(KeepRule keep, bool sheet, Leftover left)
+    {
+        if (!sheet) return left.Dx >= keep.BoardLength;
+        if (keep is not { SheetLength: { } one, SheetWidth: { } other }) return false;
+        return Length.Max(left.Dx, left.Dy) >= Length.Max(one, other) && Length.Min(left.Dx, left.Dy) >= Length.Min(one, other);
     }
 
     private static bool HasSquareEnd(CutRequest request, CutStock stock, List<Box> boxes) =>
