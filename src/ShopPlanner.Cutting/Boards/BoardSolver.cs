@@ -38,6 +38,7 @@ public static class BoardSolver
         var dive = new Dive(search, relaxation, new Random(search.Seed));
         for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
             dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));
+        if (!search.Done) new Recombination(search, relaxation).Run();
         if (!search.Done) new Closing(search, relaxation).Run();
         if (!search.Done && search.Iterations > FirstDives)
             DiveTeam.Run(search, relaxation, search.Iterations - FirstDives, Shake);

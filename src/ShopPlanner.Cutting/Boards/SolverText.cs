@@ -14,6 +14,9 @@ internal static class SolverText
     /// <summary>Ends an integer program after so many nodes of its tree, where no clock does.</summary>
     public const string Steps = "limits/totalnodes = 2000";
 
+    /// <summary>Ends an integer program that is only to find something better soon.</summary>
+    public const string FewSteps = "limits/totalnodes = 300";
+
     /// <summary>Share of the time left that one integer program may take; the rest is for dives.</summary>
     private const double Share = 0.7;
 
@@ -32,12 +35,13 @@ internal static class SolverText
     /// <param name="solver">Holds the program.</param>
     /// <param name="search">Has the time left and may be cancelled.</param>
     /// <param name="plan">Reads the plan off the solver's variables.</param>
-    public static ChoiceResult Solve(Solver solver, Search search, Func<Plan> plan)
+    /// <param name="briefly">True to end after a number of steps even where there is a clock.</param>
+    public static ChoiceResult Solve(Solver solver, Search search, Func<Plan> plan, bool briefly = false)
     {
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetTimeLimit((long)Math.Clamp(search.Left.TotalMilliseconds * Share, 1, int.MaxValue));
-        if (search.ByIterations) Set(solver, Steps);
+        if (briefly || search.ByIterations) Set(solver, briefly ? FewSteps : Steps);
         using var stop = search.Cancel.Register(() => solver.InterruptSolve());
         return solver.Solve(parameters) switch
         {
