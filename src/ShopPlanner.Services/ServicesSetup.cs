@@ -5,6 +5,7 @@ using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -44,10 +45,11 @@ public static class ServicesSetup
 
     private static void AddPlanning(IServiceCollection services)
     {
-        services.AddSingleton<ICutPlanner, AwaitedPlanner>();
+        services.AddSingleton<ICutPlanner, ShopCutPlanner>();
         services.AddSingleton<PlanStorage>();
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();
+        services.AddSingleton<PacketPrinter>();
         services.AddSingleton<IPlanService, PlanService>();
         services.AddHostedService<PlanWorker>();
     }

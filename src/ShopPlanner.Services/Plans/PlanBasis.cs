@@ -10,6 +10,7 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="Parts">By part id.</param>
 /// <param name="Rows">Ids of the rows of the parts lists, by part id.</param>
 /// <param name="Pieces">Ids of pieces of the rack and the bin, by stock id.</param>
+/// <param name="Seen">Days on which the prices were seen, by stock id.</param>
 /// <param name="Materials">Names, by material id.</param>
 /// <param name="Units">Units of the projects, by project id: changes are told in the project's own.</param>
 internal sealed record PlanBasis(
@@ -18,6 +19,7 @@ internal sealed record PlanBasis(
     ImmutableSortedDictionary<string, PlanPartName> Parts,
     ImmutableSortedDictionary<string, Guid> Rows,
     ImmutableSortedDictionary<string, Guid> Pieces,
+    ImmutableSortedDictionary<string, DateOnly> Seen,
     ImmutableSortedDictionary<string, string> Materials,
     ImmutableSortedDictionary<Guid, LengthUnit> Units);
 

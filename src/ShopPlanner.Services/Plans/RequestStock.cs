@@ -15,6 +15,8 @@ internal sealed class RequestStock
     private readonly ImmutableSortedDictionary<string, PlanStockName>.Builder names = ImmutableSortedDictionary.CreateBuilder<string, PlanStockName>(StringComparer.Ordinal);
     private readonly ImmutableSortedDictionary<string, Guid>.Builder pieces = ImmutableSortedDictionary.CreateBuilder<string, Guid>(StringComparer.Ordinal);
 
+    private readonly ImmutableSortedDictionary<string, DateOnly>.Builder seen = ImmutableSortedDictionary.CreateBuilder<string, DateOnly>(StringComparer.Ordinal);
+
     public RequestStock(PlanOrder order, Snapshot shop, IReadOnlyList<StoredMaterial> materials, LengthUnit unit)
     {
         (this.order, this.shop, this.unit) = (order, shop, unit);
@@ -28,6 +30,8 @@ internal sealed class RequestStock
     public ImmutableSortedDictionary<string, PlanStockName> Names => names.ToImmutable();
 
     public ImmutableSortedDictionary<string, Guid> Pieces => pieces.ToImmutable();
+
+    public ImmutableSortedDictionary<string, DateOnly> Seen => seen.ToImmutable();
 
     /// <summary>Prices of what the chosen stores have, shortest first.</summary>
     public static IEnumerable<StoredPrice> ForSale(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
@@ -64,5 +68,6 @@ internal sealed class RequestStock
         var (name, material) = (NameOf(price, shop, unit), shop.Materials[price.MaterialId]);
         Stocks.Add(new CutStock(name.StockId, material.Id, price.Length, material.Width ?? price.Width, price.Price, null, Offcut: false));
         names.Add(name.StockId, name);
+        seen.Add(name.StockId, price.Seen);
     }
 }
