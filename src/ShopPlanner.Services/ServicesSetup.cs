@@ -45,7 +45,7 @@ public static class ServicesSetup
 
     private static void AddPlanning(IServiceCollection services)
     {
-        services.AddSingleton<ICutPlanner, AwaitedPlanner>();
+        services.AddSingleton<ICutPlanner, ShopCutPlanner>();
         services.AddSingleton<PlanStorage>();
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();

@@ -46,7 +46,7 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
         work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
 
     public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
-        await GetAsync(id, cancel) is { } view ? ShopJson.Write<object>(plan ? view.Plan : view.Request) : null;
+        await GetAsync(id, cancel) is not { } view ? null : plan ? PlanDocuments.Plan(view) : PlanDocuments.Request(view);
 
     public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) => packets.PrintAsync(id, paper, cancel);
 }

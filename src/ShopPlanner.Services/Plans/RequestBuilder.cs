@@ -47,11 +47,18 @@ internal sealed class RequestBuilder
         var request = new CutRequest(
             unit, saw, keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
             [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds));
+        var wrong = CutRequestRules.Check(request);
+        if (wrong.Length > 0) return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
         var basis = new PlanBasis(
             string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces, stock.Seen,
             materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal), projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit));
         return new PlanDraft(order, request, basis, [.. leftOut]);
     }
+
+    // The rules count parts from nought; people know them by their marks.
+    private string Named(string field) =>
+        Enumerable.Range(0, parts.Count).Where(i => field.StartsWith($"parts[{i}]", StringComparison.Ordinal))
+            .Select(i => parts[i].Id + field[$"parts[{i}]".Length..]).FirstOrDefault(field);
 
     private List<StoredProject> Projects()
     {

@@ -43,10 +43,10 @@ internal static class PriceSaving
             price => price.StoreId == storeId && price.MaterialId == read.Material.Id && price.Length == read.Length && price.Width == read.Width,
             cancel);
 
-    private static StoredPrice Add(ShopContext db, Guid storeId, PriceRead read) =>
+    internal static StoredPrice Add(ShopContext db, Guid storeId, PriceRead read) =>
         db.Prices.Add(new StoredPrice { Id = Guid.CreateVersion7(), StoreId = storeId, MaterialId = read.Material.Id }).Entity;
 
-    private static void Take(StoredPrice stored, PriceRead read, DateOnly today)
+    internal static void Take(StoredPrice stored, PriceRead read, DateOnly today)
     {
         (stored.MaterialId, stored.Length, stored.Width) = (read.Material.Id, read.Length, read.Width);
         (stored.Price, stored.InStock, stored.Seen) = (read.Price, read.InStock, today);
