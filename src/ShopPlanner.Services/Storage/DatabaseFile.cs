@@ -17,7 +17,8 @@ internal static class DatabaseFile
                 $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its place, or choose an empty folder with --data.");
     }
 
-    /// <summary>Refuses a file that is empty, not SQLite, another program's, or damaged.</summary>
+    /// <summary>Refuses a file that is empty, not SQLite, another program's, damaged, or that cannot be written. A backup put in its
+    /// place is one file without a write-ahead log: it gets one.</summary>
     public static void CheckIsShop(DataFolder folder)
     {
         CheckHeader(folder);
@@ -27,7 +28,7 @@ internal static class DatabaseFile
         }
         catch (SqliteException problem)
         {
-            throw Refuse(folder, $"cannot be read ({problem.Message.ReplaceLineEndings(" ")})", problem);
+            throw Refuse(folder, $"cannot be opened ({problem.Message.ReplaceLineEndings(" ")})", problem);
         }
     }
 
@@ -48,6 +49,7 @@ internal static class DatabaseFile
         if (id != SqliteFacts.ApplicationId.ToString(CultureInfo.InvariantCulture)) throw Refuse(folder, "is another program's database");
         var damage = SqliteFacts.Ask(connection, "PRAGMA quick_check(1)");
         if (damage != "ok") throw Refuse(folder, $"is damaged ({damage.ReplaceLineEndings(" ")})");
+        SqliteFacts.Ask(connection, "PRAGMA journal_mode = WAL");
     }
 
     private static ShopStartException Refuse(DataFolder folder, string what, Exception? inner = null)

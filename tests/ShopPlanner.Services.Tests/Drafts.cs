@@ -1,0 +1,16 @@
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Tests;
+
+/// <summary>Plans ready to be stored that want one piece of the bin, made while it was free.</summary>
+internal static class Drafts
+{
+    public static async Task<(PlanDraft Draft, CutPlan Plan)> WantingAsync(PlannedShop given, string tag)
+    {
+        var draft = (await given.Shop.Work.ReadAsync(
+            async db => RequestBuilder.Build(given.Order(), await Snapshot.LoadAsync(db, TestShop.Cancel)), TestShop.Cancel)).Value!;
+        var request = draft.Request with { Stock = [.. draft.Request.Stock.Where(stock => stock.Id == tag)] };
+        return (draft, new FirstFitPlanner().Plan(request, new SearchControl()));
+    }
+}

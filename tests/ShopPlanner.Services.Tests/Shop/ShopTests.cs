@@ -1,0 +1,51 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Shop;
+
+namespace ShopPlanner.Services.Tests.Shop;
+
+public sealed class ShopTests : IAsyncLifetime
+{
+    private TestShop shop = null!;
+
+    public async ValueTask InitializeAsync() => shop = await TestShop.OpenAsync();
+
+    public ValueTask DisposeAsync() => shop.DisposeAsync();
+
+    [Fact]
+    public async Task A_new_shop_has_usual_settings_and_keeps_changed_ones()
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.Equal("1/8", settings.Kerf);
+        Assert.True((await shop.Shop.SaveAsync(settings with { Kerf = "3/32", Paper = PaperSize.A4 }, TestShop.Cancel)).Ok);
+        var now = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.Equal(("3/32", PaperSize.A4, 1), (now.Kerf, now.Paper, now.Version));
+        Assert.Equal(OutcomeKind.Conflict, (await shop.Shop.SaveAsync(settings, TestShop.Cancel)).Kind);
+    }
+
+    [Fact]
+    public async Task Every_wrong_setting_is_named_and_none_is_kept()
+    {
+        var rows = shop.CountRows();
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        var outcome = await shop.Shop.SaveAsync(settings with { Kerf = "-1", BoardEndTrim = "NaN", KeepBoardLength = "0", PlanSeconds = 0 }, TestShop.Cancel);
+        Assert.Equal(["Kerf", "BoardEndTrim", "KeepBoardLength", "PlanSeconds"], outcome.Faults.Select(fault => fault.Field));
+        Assert.Equal(rows, shop.CountRows());
+    }
+
+    // 1/8 in must not become 1/8 mm because only the unit was switched.
+    [Fact]
+    public async Task Texts_left_alone_mean_the_same_in_a_new_unit()
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        var now = (await shop.Shop.SaveAsync(settings with { Unit = LengthUnit.Millimetre, BoardEndTrim = "10" }, TestShop.Cancel)).Value!;
+        Assert.Equal(("3.175", "10", "304.8"), (now.Kerf, now.BoardEndTrim, now.KeepBoardLength));
+    }
+
+    [Fact]
+    public async Task Nothing_worth_keeping_is_a_setting_too()
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.True((await shop.Shop.SaveAsync(settings with { KeepBoardLength = "", KeepSheetLength = "", KeepSheetWidth = "" }, TestShop.Cancel)).Ok);
+    }
+}

@@ -1,0 +1,67 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Stores;
+
+namespace ShopPlanner.Services.Tests.Stores;
+
+public sealed class StoreTests : IAsyncLifetime
+{
+    private TestShop shop = null!;
+    private StoreView store = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        shop = await TestShop.OpenAsync();
+        store = await Some.StoreAsync(shop, Some.Price());
+    }
+
+    public ValueTask DisposeAsync() => shop.DisposeAsync();
+
+    [Fact]
+    public void A_price_is_kept_with_the_day_it_was_seen()
+    {
+        var row = Assert.Single(store.Prices);
+        Assert.Equal((Length.FromInches(96), Length.FromInches(2, 1, 2), Money.From(6.48m)), (row.Length, row.Width, row.Price));
+        Assert.Equal(new DateOnly(2026, 5, 2), row.Seen);
+    }
+
+    [Fact]
+    public async Task A_changed_price_is_seen_today()
+    {
+        shop.Clock.Advance(TimeSpan.FromDays(10));
+        var row = store.Prices[0];
+        var now = (await shop.Stores.SavePriceAsync(store.Id, Some.Price(price: "6.98") with { Id = row.Id, Version = row.Version }, TestShop.Cancel)).Value!.Prices[0];
+        Assert.Equal((Money.From(6.98m), new DateOnly(2026, 5, 12), 2), (now.Price, now.Seen, now.Version));
+        var late = await shop.Stores.SavePriceAsync(store.Id, Some.Price(price: "7") with { Id = row.Id, Version = row.Version }, TestShop.Cancel);
+        Assert.Equal((OutcomeKind.Conflict, "6.98"), (late.Kind, late.Faults.Single().Value));
+    }
+
+    [Theory]
+    [InlineData("96", "free", "Price")]
+    [InlineData("96", "-1", "Price")]
+    [InlineData("96", "1,50", "Price")]
+    [InlineData("0", "6.48", "Length")]
+    [InlineData("8 ft", "6.48", "Length")]
+    public async Task A_price_that_is_none_or_a_size_listed_already_is_refused(string length, string price, string member)
+    {
+        var rows = shop.CountRows();
+        var outcome = await shop.Stores.SavePriceAsync(store.Id, Some.Price(length, price), TestShop.Cancel);
+        Assert.Equal((OutcomeKind.Faulty, member), (outcome.Kind, outcome.Faults.Single().Field));
+        Assert.Equal(rows, shop.CountRows());
+    }
+
+    [Fact]
+    public async Task A_store_is_renamed_on_its_latest_version_only_and_names_differ()
+    {
+        Assert.Equal(OutcomeKind.Faulty, (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, TestShop.Cancel)).Kind);
+        Assert.True((await shop.Stores.SaveAsync(store with { Name = "Lumber at the corner" }, TestShop.Cancel)).Ok);
+        Assert.Equal(OutcomeKind.Conflict, (await shop.Stores.SaveAsync(store with { Name = "Corner" }, TestShop.Cancel)).Kind);
+    }
+
+    [Fact]
+    public async Task A_price_is_taken_out_once()
+    {
+        Assert.Empty((await shop.Stores.RemovePriceAsync(store.Id, store.Prices[0].Id, TestShop.Cancel)).Value!.Prices);
+        Assert.Equal(OutcomeKind.Missing, (await shop.Stores.RemovePriceAsync(store.Id, store.Prices[0].Id, TestShop.Cancel)).Kind);
+    }
+}
