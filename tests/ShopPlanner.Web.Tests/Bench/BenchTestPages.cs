@@ -1,3 +1,4 @@
+using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 
 namespace ShopPlanner.Web.Tests.Bench;
