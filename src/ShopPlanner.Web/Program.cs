@@ -1,3 +1,46 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.Run();
+using ShopPlanner.Services;
+using ShopPlanner.Web.Features;
+using ShopPlanner.Web.Features.Bench;
+using ShopPlanner.Web.Features.Plans;
+using ShopPlanner.Web.Features.Stores;
+using ShopPlanner.Web.Hosting;
+using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Security;
+
+namespace ShopPlanner.Web;
+
+/// <summary>The web program.</summary>
+public static class Program
+{
+    /// <summary>Reads the command line, opens the shop and serves it until stopped.</summary>
+    public static async Task<int> Main(string[] args)
+    {
+        var reading = WebOptions.Read(args);
+        if (reading.Settings is not { } settings) return reading.ExitCode;
+        await using var app = Build(settings);
+        return await app.RunShopAsync(settings);
+    }
+
+    /// <summary>The program, ready to run.</summary>
+    /// <param name="settings">How it was asked to run.</param>
+    /// <param name="change">What a test puts in another's place.</param>
+    internal static WebApplication Build(WebSettings settings, Action<WebApplicationBuilder>? change = null)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.ListenAsAsked(settings);
+        builder.Services.AddSecurity(settings);
+        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo));
+        builder.Services.AddPages();
+        change?.Invoke(builder);
+
+        var app = builder.Build();
+        app.UseSecurity();
+        app.UsePages();
+        app.MapPages();
+        app.MapDrawingStyles();
+        app.MapPlanDownloads();
+        app.MapStoreDownloads();
+        app.MapBench();
+        return app;
+    }
+}

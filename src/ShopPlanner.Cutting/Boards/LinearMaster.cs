@@ -4,10 +4,11 @@ namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>
 /// The linear relaxation over the patterns known so far: every demand covered, no stock cut beyond its limit, cost least. Its
-/// figures steer the search and are never believed as proof; <see cref="SafeBound"/> turns its duals into one.
+/// figures steer the search and are never believed as proof; <see cref="DualPoint"/> makes one of its duals.
 /// </summary>
 internal sealed class LinearMaster : IDisposable
 {
+    private const double Hair = 0.002;
     private readonly CuttingModel _model;
     private readonly Solver _solver = Solver.CreateSolver("GLOP")
         ?? throw new InvalidOperationException("The linear solver is not part of this build.");
@@ -20,7 +21,7 @@ internal sealed class LinearMaster : IDisposable
     public LinearMaster(CuttingModel model)
     {
         _model = model;
-        _solver.SetSolverSpecificParametersAsString(SolverText.Linear);
+        SolverText.Set(_solver, SolverText.Linear);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, 1);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, 0);
         _demands = [.. model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity))];
@@ -56,16 +57,35 @@ internal sealed class LinearMaster : IDisposable
         }
     }
 
+    /// <summary>Asks for a hair more or less of every item.</summary>
+    public void Nudge(int[] wanted, Random random)
+    {
+        for (var item = 0; item < wanted.Length; item++)
+            _demands[item].SetLb(wanted[item] + (Hair * ((2 * random.NextDouble()) - 1)));
+    }
+
     /// <summary>Solves; null when the solver failed.</summary>
     public MasterPoint? Solve(TimeSpan left)
     {
         _solver.SetTimeLimit((long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue));
-        if (_solver.Solve(_parameters) != Solver.ResultStatus.OPTIMAL) return null;
+        if (!Reoptimise() && !Afresh()) return null;
         return new MasterPoint(
             _solver.Objective().Value(),
             [.. _demands.Select(row => Math.Max(0, row.DualValue()))],
             [.. _limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
             [.. _variables.Select(variable => variable.SolutionValue())]);
+    }
+
+    private bool Reoptimise() => _solver.Solve(_parameters) == Solver.ResultStatus.OPTIMAL;
+
+    // Now and then the numbers of a basis go bad on the way; without its history the same program solves.
+    private bool Afresh()
+    {
+        _solver.Reset();
+        if (Reoptimise()) return true;
+        using var presolved = new MPSolverParameters();
+        _solver.Reset();
+        return _solver.Solve(presolved) == Solver.ResultStatus.OPTIMAL;
     }
 
     public void Dispose()

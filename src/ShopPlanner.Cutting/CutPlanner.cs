@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Planning;
+
+namespace ShopPlanner.Cutting;
+
+/// <summary>
+/// Plans a request: material by material, first all of them quickly, so that a whole plan is there within a moment, then those
+/// that are not proven with the time that is left.
+/// </summary>
+public sealed class CutPlanner
+{
+    /// <summary>Rises whenever the same request may get another plan.</summary>
+    public const string Version = "1";
+
+    private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(40);
+
+    private readonly Stopwatch watch = Stopwatch.StartNew();
+    private readonly SearchControl control;
+    private readonly ImmutableArray<Job> jobs;
+    private readonly JobResult?[] best;
+
+    private CutPlanner(ImmutableArray<Job> jobs, SearchControl control)
+    {
+        (this.jobs, this.control) = (jobs, control);
+        best = new JobResult?[jobs.Length];
+    }
+
+    /// <summary>The best plan found when every material is proven, the time is up or the search is cancelled.</summary>
+    /// <param name="request">Obeys the rules noted on its members.</param>
+    /// <param name="control">When to stop and whom to tell; without a time and an iteration limit, the request's seconds.</param>
+    public static CutPlan Plan(CutRequest request, SearchControl control)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(control);
+        var (jobs, unplaced) = Fitting.Split(request);
+        var limited = control is { Time: null, Iterations: null } ? control with { Time = TimeSpan.FromSeconds(request.Limits.Seconds) } : control;
+        var planner = new CutPlanner(jobs, limited);
+        planner.Run();
+        return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, planner.watch.Elapsed);
+    }
+
+    private void Run()
+    {
+        for (var i = 0; i < jobs.Length; i++) Look(i, Brief());
+        Tell("");
+        var open = Enumerable.Range(0, jobs.Length).Where(i => !best[i]!.Proven).OrderBy(Weight).ToList();
+        for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
+            Look(open[n], control with { Time = Share(open.Skip(n)) });
+        Tell("");
+    }
+
+    // Without a clock the first look must not depend on one either.
+    private SearchControl Brief() => control.Time is { } time
+        ? control with { Time = time < FirstLook * jobs.Length ? time / (2 * jobs.Length) : FirstLook }
+        : control with { Iterations = Math.Min(1, control.Iterations ?? 1) };
+
+    private TimeSpan? Share(IEnumerable<int> open)
+    {
+        if (control.Time is not { } time) return null;
+        var left = time - watch.Elapsed;
+        var weights = open.Select(Weight).ToList();
+        return left <= TimeSpan.Zero ? TimeSpan.Zero : left * (weights[0] / weights.Sum());
+    }
+
+    // Sheets gain most from time, so a sheet's piece counts for several of a board's.
+    private double Weight(int i) => jobs[i].Pieces * (jobs[i].IsCrosscutOnly ? 1.0 : 4.0);
+
+    private void Look(int i, SearchControl how)
+    {
+        if (how.Time <= TimeSpan.Zero && best[i] is not null) return;
+        var steered = how with { Progress = progress => Tell(jobs[i].Material.Id, i, progress) };
+        var found = jobs[i].IsCrosscutOnly ? BoardJob.Solve(jobs[i], steered) : SheetJob.Solve(jobs[i], steered);
+        best[i] = best[i] is { } earlier ? JobResult.Better(earlier, found) : found;
+    }
+
+    private void Tell(string material, int changed = -1, SearchProgress? progress = null)
+    {
+        if (control.Progress is not { } tell) return;
+        var cost = best.Select((result, i) => i == changed ? Lower(progress?.Cost?.Count, result?.Cost) : result?.Cost).ToList();
+        var bound = best.Select((result, i) => i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0) : result?.Bound ?? 0).Sum();
+        var known = cost.TrueForAll(one => one is not null);
+        tell(new(material, known ? Money.FromCount(cost.Sum(one => one!.Value)) : null, Money.FromCount(bound), watch.Elapsed));
+    }
+
+    private static long? Lower(long? a, long? b) => a is null ? b : b is null ? a : Math.Min(a.Value, b.Value);
+}

@@ -1,0 +1,70 @@
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Formats;
+
+/// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.</summary>
+internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
+{
+    /// <summary>The most pieces of all parts together.</summary>
+    public const int MostPieces = 100_000;
+
+    /// <summary>The longest search: a day.</summary>
+    public const double MostSeconds = 86_400;
+
+    private const int MostEntries = 100_000;
+    private const int MostStock = 1_000_000_000;
+    private const double DefaultSeconds = 10;
+
+    public CutRequestDraft Read() => new(
+        unit,
+        Saw(root["saw"].Object()),
+        Keep(root["keep"].Object()),
+        Entries("materials", Material),
+        Entries("stock", Stock),
+        Entries("parts", Part),
+        Seconds(root["limits"].Object()["seconds"]));
+
+    private T[] Entries<T>(string name, Func<DocumentObject, T> read) =>
+        [.. root[name].Required("write a list […]").Items(MostEntries).Select(item => read(item.Required("write an object {…}").Object()))];
+
+    private static double? Seconds(DocumentValue value) => value.Present ? value.Seconds(MostSeconds) : DefaultSeconds;
+
+    private SawDraft Saw(DocumentObject saw) => new(
+        saw, saw["kerf"].Length(unit), saw["boardEndTrim"].Length(unit), saw["sheetEdgeTrim"].Length(unit));
+
+    private KeepRule Keep(DocumentObject keep) => new(
+        keep["boardLength"].Length(unit), keep["sheetLength"].Length(unit), keep["sheetWidth"].Length(unit));
+
+    private MaterialDraft Material(DocumentObject material) => new(
+        material,
+        Id(material["id"]),
+        material["form"].Required("write \"board\" or \"sheet\"").OneOf(Words.Forms),
+        material["thickness"].Size(unit),
+        material["width"].Size(unit));
+
+    private StockDraft Stock(DocumentObject stock) => new(
+        stock,
+        Id(stock["id"]),
+        MaterialId(stock["material"]),
+        Size(stock["length"]),
+        stock["width"].Size(unit),
+        stock["price"].Present ? stock["price"].Price() : Money.Zero,
+        stock["quantity"].Count(0, MostStock),
+        stock["offcut"].Flag() ?? false);
+
+    private PartDraft Part(DocumentObject part) => new(
+        part,
+        Id(part["id"]),
+        part["name"].Text(),
+        MaterialId(part["material"]),
+        Size(part["length"]),
+        part["width"].Size(unit),
+        part["grain"].Present ? part["grain"].OneOf(Words.Grains) : Grain.Length,
+        part["quantity"].Present ? part["quantity"].Count(1, MostPieces) : 1);
+
+    private Length? Size(DocumentValue value) => value.Required("write a length like \"34 1/2\"").Size(unit);
+
+    private static string? Id(DocumentValue value) => value.Required("write a short name, each one once").Id();
+
+    private static string? MaterialId(DocumentValue value) => value.Required("write the id of a material").Id();
+}

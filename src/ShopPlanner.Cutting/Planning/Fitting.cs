@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Planning;
+
+/// <summary>Splits a request into one job for each material, and says why a part fits no stock of its material.</summary>
+internal static class Fitting
+{
+    public static (ImmutableArray<Job> Jobs, ImmutableArray<UnplacedPart> Unplaced) Split(CutRequest request)
+    {
+        var jobs = ImmutableArray.CreateBuilder<Job>();
+        var unplaced = new Dictionary<string, UnplacedPart>();
+        foreach (var material in request.Materials)
+        {
+            var whole = new Job(
+                material, request.Saw, request.Keep,
+                [.. request.Stock.Where(stock => stock.Material == material.Id && stock.Quantity != 0)],
+                [.. request.Parts.Where(part => part.Material == material.Id)]);
+            foreach (var part in whole.Parts)
+                if (Reason(whole, part, request.Unit) is { } reason) unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
+            if (Placeable(whole, unplaced) is { Parts.Length: > 0 } job) jobs.Add(job);
+        }
+
+        return (jobs.ToImmutable(), [.. request.Parts.Where(part => unplaced.ContainsKey(part.Id)).Select(part => unplaced[part.Id])]);
+    }
+
+    // Stock too small for every part would only be in the solver's way.
+    private static Job Placeable(Job whole, Dictionary<string, UnplacedPart> unplaced)
+    {
+        ImmutableArray<CutPart> parts = [.. whole.Parts.Where(part => !unplaced.ContainsKey(part.Id))];
+        return whole with { Parts = parts, Stock = [.. whole.Stock.Where(stock => parts.Any(part => whole.Fits(part, stock)))] };
+    }
+
+    private static string? Reason(Job job, CutPart part, LengthUnit unit)
+    {
+        if (job.Stock.IsEmpty) return "no stock of this material";
+        if (job.Stock.Any(stock => job.Fits(part, stock))) return null;
+        var (longest, widest) = (job.Stock.Max(job.UsableX), job.Stock.Max(job.UsableY));
+        if (job.CanTurn(part) && part.Length < part.Width) return Reason(job, part with { Length = part.Width, Width = part.Length }, unit);
+        if (job.Stock.Any(stock => !job.IsBoard && job.Fits(part with { Length = part.Width, Width = part.Length }, stock)))
+            return "fits only across the grain, which this part does not allow";
+        if (part.Length.Ticks > longest) return Too("longer", part.Length, longest, unit);
+        if (part.Width.Ticks > widest) return Too("wider", part.Width, widest, unit) + ": glue it up from strips";
+        return "no one stock of this material is both long and wide enough";
+    }
+
+    private static string Too(string how, Length wanted, long usable, LengthUnit unit) =>
+        $"{how} than any stock of this material: {Text(wanted, unit)} wanted, {Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable at most";
+
+    private static string Text(Length length, LengthUnit unit) =>
+        LengthFormat.Plain(length, unit).WithSign + (unit == LengthUnit.Inch ? " in" : " mm");
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Sequence;
+
+namespace ShopPlanner.Cutting.Planning;
+
+/// <summary>One material of a request: the stock that can be cut and the parts that fit some of it.</summary>
+/// <param name="Material">The material.</param>
+/// <param name="Saw">What the saw takes away.</param>
+/// <param name="Keep">The least leftover worth keeping.</param>
+/// <param name="Stock">With at least one piece there.</param>
+/// <param name="Parts">Each fits some stock.</param>
+internal sealed record Job(
+    CutMaterial Material, SawSettings Saw, KeepRule Keep, ImmutableArray<CutStock> Stock, ImmutableArray<CutPart> Parts)
+{
+    public bool IsBoard => Material.Form == StockForm.Board;
+
+    /// <summary>Boards cut to length only.</summary>
+    public bool IsCrosscutOnly =>
+        IsBoard && Parts.All(part => part.Width == Material.Width) && Stock.All(stock => stock.Width <= Material.Width);
+
+    public long Kerf => Saw.Kerf.Ticks;
+
+    public int Pieces => Parts.Sum(part => part.Quantity);
+
+    /// <summary>Where the usable wood of a stock begins, along its length.</summary>
+    public long StartX(CutStock stock) => stock.Offcut ? 0 : IsBoard ? Saw.BoardEndTrim.Ticks : Saw.SheetEdgeTrim.Ticks;
+
+    /// <summary>Where the usable wood of a stock begins, across.</summary>
+    public long StartY(CutStock stock) => stock.Offcut || IsBoard ? 0 : Saw.SheetEdgeTrim.Ticks;
+
+    /// <summary>Usable length of a stock, in ticks; may be less than nothing.</summary>
+    public long UsableX(CutStock stock) => stock.Length.Ticks - (StartX(stock) * (IsBoard ? 1 : 2));
+
+    /// <summary>Usable width of a stock, in ticks; may be less than nothing.</summary>
+    public long UsableY(CutStock stock) => stock.Width.Ticks - (2 * StartY(stock));
+
+    public bool CanTurn(CutPart part) => !IsBoard && part.Grain == Grain.Any;
+
+    /// <summary>True when one piece of the part can be cut from the stock.</summary>
+    public bool Fits(CutPart part, CutStock stock) =>
+        Fits(part.Length, part.Width, stock) || (CanTurn(part) && Fits(part.Width, part.Length, stock));
+
+    /// <summary>
+    /// True when a remnant is worth keeping. A sheet's: longer side by longer, shorter by shorter. A board's: long enough and, where
+    /// it was ripped, at least half as wide as the board (our rule: a narrower strip is rarely found again).
+    /// </summary>
+    public bool Keeps(Slab remnant)
+    {
+        if (IsBoard) return Keep.BoardLength is { } least && remnant.Dx >= least.Ticks && remnant.Dy * 2 >= Material.Width!.Value.Ticks;
+        return Keep is { SheetLength: { } length, SheetWidth: { } width }
+            && Math.Max(remnant.Dx, remnant.Dy) >= Length.Max(length, width).Ticks
+            && Math.Min(remnant.Dx, remnant.Dy) >= Length.Min(length, width).Ticks;
+    }
+
+    private bool Fits(Length along, Length across, CutStock stock) => along.Ticks <= UsableX(stock) && across.Ticks <= UsableY(stock);
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sequence;
+
+namespace ShopPlanner.Cutting.Planning;
+
+/// <summary>How one material is cut.</summary>
+/// <param name="Stocks">Every kind of layout: which stock, how many, what becomes of its usable wood.</param>
+/// <param name="Unmet">Pieces of each part of the job that no stock has room for.</param>
+/// <param name="Cost">In counts of <see cref="Core.Measures.Money"/>.</param>
+/// <param name="Bound">No plan that places the same pieces costs less.</param>
+internal sealed record JobResult(ImmutableArray<CutUpStock> Stocks, ImmutableArray<int> Unmet, long Cost, long Bound)
+{
+    public bool Proven => Cost <= Bound;
+
+    /// <summary>The better of two answers to one job, with the higher of their bounds where they place the same pieces.</summary>
+    public static JobResult Better(JobResult earlier, JobResult later)
+    {
+        var (a, b) = (earlier.Unmet.Sum(), later.Unmet.Sum());
+        if (a != b) return a < b ? earlier : later;
+        var best = later.Cost <= earlier.Cost ? later : earlier;
+        return a == 0 ? best with { Bound = Math.Max(earlier.Bound, later.Bound) } : best;
+    }
+}
+
+/// <summary>One kind of layout.</summary>
+/// <param name="Stock">What is cut.</param>
+/// <param name="Times">How many alike.</param>
+/// <param name="Root">What becomes of the usable wood.</param>
+internal sealed record CutUpStock(CutStock Stock, int Times, Slab Root);

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Sequence;
+
+/// <summary>
+/// The order of cuts for a layout: the edges that are not square first, then always the largest piece in hand, except that a cut at
+/// the fence or stop setting just used is made before the setting is changed.
+/// </summary>
+internal sealed class CutSequencer
+{
+    private readonly long kerf;
+    private readonly List<PieceInHand> waiting = [];
+    private readonly List<Cut> cuts = [];
+
+    private CutSequencer(long kerf) => this.kerf = kerf;
+
+    /// <summary>The cuts that free every part of a stock of the given size.</summary>
+    /// <param name="form">Names the first piece in hand: board or sheet.</param>
+    /// <param name="root">What becomes of the usable wood.</param>
+    /// <param name="dx">Length of the stock as bought, in ticks.</param>
+    /// <param name="dy">Width of the stock as bought, in ticks.</param>
+    /// <param name="kerf">In ticks.</param>
+    public static ImmutableArray<Cut> Order(StockForm form, Slab root, long dx, long dy, long kerf)
+    {
+        var sequencer = new CutSequencer(kerf);
+        sequencer.Take(new(form == StockForm.Board ? "board" : "sheet", root, 0, 0, dx, dy));
+        sequencer.Run();
+        return [.. sequencer.cuts];
+    }
+
+    private void Run()
+    {
+        Step? last = null;
+        while (waiting.Count > 0)
+        {
+            var piece = Choose(last);
+            waiting.Remove(piece);
+            last = piece.Next(kerf)!;
+            Make(piece, last);
+        }
+    }
+
+    private PieceInHand Choose(Step? last) =>
+        waiting.FirstOrDefault(piece => piece.Next(kerf) is { } next && next.Kind == last?.Kind && next.At == last.At)
+        ?? waiting.MaxBy(piece => piece.Area)!;
+
+    private void Make(PieceInHand piece, Step step)
+    {
+        var n = cuts.Count + 1;
+        var number = n.ToString(CultureInfo.InvariantCulture);
+        var first = step.First is null ? null : step.First with { Name = number + "a" };
+        var second = step.Second is null ? null : step.Second with { Name = number + "b" };
+        cuts.Add(new(
+            n, piece.Name, step.Kind, Length.FromTicks(step.At), number + "a", Remains(piece, step) ? number + "b" : null, Take(first), Take(second)));
+    }
+
+    private bool Remains(PieceInHand piece, Step step) =>
+        step.Kind == CutKind.Crosscut ? piece.X + step.At + kerf < piece.EndX : piece.Y + step.At + kerf < piece.EndY;
+
+    // A piece that needs no more cuts is a finished part, whose id is returned, or a remnant.
+    private string? Take(PieceInHand? piece)
+    {
+        if (piece is null) return null;
+        var bare = piece.Unwrap();
+        if (!bare.Slab.HasPart) return null;
+        if (bare.Next(kerf) is null) return bare.Slab.Part;
+        waiting.Add(bare);
+        return null;
+    }
+}

@@ -1,0 +1,58 @@
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Verification;
+
+/// <summary>One layout: every piece of its size, on usable wood, free to be cut.</summary>
+internal static class LayoutCheck
+{
+    public static IEnumerable<Fault> Of(CutRequest request, CutStock stock, Layout layout, string where)
+    {
+        var sheet = request.Materials.First(one => one.Id == stock.Material).Form == StockForm.Sheet;
+        if (layout.Copies < 1) yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
+        foreach (var fault in layout.Pieces.SelectMany((piece, i) => Piece(request, stock, sheet, piece, $"{where}.pieces[{i}]"))) yield return fault;
+        foreach (var fault in Whole(request, stock, sheet, layout, where)) yield return fault;
+        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where)) yield return fault;
+    }
+
+    private static IEnumerable<Fault> Piece(CutRequest request, CutStock stock, bool sheet, PlacedPiece piece, string where)
+    {
+        var part = request.Parts.FirstOrDefault(one => one.Id == piece.Part);
+        if (part is null)
+        {
+            yield return Fault.Of(where, piece.Part, "is no part of the request");
+            yield break;
+        }
+
+        if (part.Material != stock.Material) yield return Fault.Of(where, part.Material, $"is another material than {stock.Material}");
+        if (piece.Turned && (!sheet || part.Grain != Grain.Any)) yield return Fault.Of(where, piece.Part, "is turned across the grain");
+        var (dx, dy) = piece.Turned ? (part.Width, part.Length) : (part.Length, part.Width);
+        if (piece.Dx != dx || piece.Dy != dy) yield return Fault.Of(where, $"{piece.Dx} × {piece.Dy}", $"is not the size wanted, {dx} × {dy}");
+        if (!Usable(request, stock, sheet).Contains(Box.Of(piece))) yield return Fault.Of(where, piece.Part, "leaves the usable wood");
+    }
+
+    private static Box Usable(CutRequest request, CutStock stock, bool sheet)
+    {
+        var margin = sheet && !stock.Offcut ? request.Saw.SheetEdgeTrim.Ticks : 0;
+        return new(margin, margin, stock.Length.Ticks - margin, stock.Width.Ticks - margin);
+    }
+
+    private static IEnumerable<Fault> Whole(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
+    {
+        var kerf = request.Saw.Kerf.Ticks;
+        var boxes = layout.Pieces.Select(Box.Of).ToList();
+        var kept = layout.Leftovers.Where(left => left.Keep).Select(Box.Of).ToList();
+        if (boxes.Count == 0) yield return Fault.Of(where, layout.Stock, "is cut for no part");
+        if (!sheet && !stock.Offcut && boxes.Count > 0 && !HasSquareEnd(request, stock, boxes))
+            yield return Fault.Of(where, layout.Stock, "has no end squared by the trim");
+        if (!Box.CanBeCutFree(boxes, kerf))
+            yield return Fault.Of(where, layout.Stock, "has pieces that overlap, stand closer than the kerf, or cannot be freed by straight cuts");
+        else if (!Box.CanBeCutFree([.. boxes, .. kept], kerf))
+            yield return Fault.Of(where, layout.Stock, "has a leftover to keep that overlaps a piece or cannot be cut free");
+        var all = new Box(0, 0, stock.Length.Ticks, stock.Width.Ticks);
+        if (layout.Leftovers.Any(left => !all.Contains(Box.Of(left)) || !left.Dx.IsPositive || !left.Dy.IsPositive))
+            yield return Fault.Of(where, layout.Stock, "has a leftover outside the stock");
+    }
+
+    private static bool HasSquareEnd(CutRequest request, CutStock stock, List<Box> boxes) =>
+        Math.Max(boxes.Min(box => box.Left), stock.Length.Ticks - boxes.Max(box => box.Right)) >= request.Saw.BoardEndTrim.Ticks;
+}

@@ -1,0 +1,22 @@
+namespace ShopPlanner.Drawing.Layouts;
+
+/// <summary>How much room a drawing has and how small its text may be.</summary>
+/// <param name="Width">Of the drawing, in page units; all of it is used.</param>
+/// <param name="Height">The stock itself is drawn no higher than this; notes and keys come on top.</param>
+/// <param name="LeastText">The smallest type that is set.</param>
+/// <param name="LargestText">The largest type that is set.</param>
+/// <param name="WholeScale">True to draw at a whole-number scale, 1 : 12, for paper; false to fill the width.</param>
+public sealed record DrawingRoom(double Width, double Height, double LeastText, double LargestText, bool WholeScale)
+{
+    /// <summary>A phone held upright; one unit is one CSS pixel.</summary>
+    public static DrawingRoom Phone { get; } = new(360, 420, 9, 15, WholeScale: false);
+
+    /// <summary>A tablet or a computer; one unit is one CSS pixel.</summary>
+    public static DrawingRoom Screen { get; } = new(920, 560, 11, 22, WholeScale: false);
+
+    /// <summary>A printed page; one unit is 1/72 in.</summary>
+    public static DrawingRoom Paper(double width, double height) => new(width, height, 6.5, 13, WholeScale: true);
+
+    /// <summary>The size of notes and dimensions.</summary>
+    public double NoteText => Math.Min(LeastText * 1.3, LargestText);
+}

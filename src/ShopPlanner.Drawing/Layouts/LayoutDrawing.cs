@@ -1,0 +1,16 @@
+namespace ShopPlanner.Drawing.Layouts;
+
+/// <summary>Draws how one board or sheet is cut, to scale.</summary>
+public static class LayoutDrawing
+{
+    /// <summary>
+    /// A board, its length across the page. A narrow one is drawn wider than true, with a note; lengths stay to scale. Pieces as
+    /// wide as the board are dimensioned below it, in a row that ends with the whole length.
+    /// </summary>
+    public static LineDrawing Board(LayoutPicture picture, DrawingRoom room) =>
+        new LayoutComposition(picture, room, isBoard: true).Draw();
+
+    /// <summary>A sheet, its face grain across the page, true in both directions.</summary>
+    public static LineDrawing Sheet(LayoutPicture picture, DrawingRoom room) =>
+        new LayoutComposition(picture, room, isBoard: false).Draw();
+}

@@ -1,0 +1,22 @@
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Drawing.Layouts;
+
+/// <summary>A layout in words, for those who cannot see the drawing.</summary>
+internal static class LayoutWords
+{
+    private const int Named = 40;
+
+    /// <summary>The stock and its pieces, along the length.</summary>
+    public static string Describe(LayoutPicture picture)
+    {
+        var unit = picture.Unit;
+        var stock = Figures.Of(new StockArea(Length.Zero, Length.Zero, picture.Length, picture.Width), turned: false, unit);
+        var pieces = picture.Pieces.OrderBy(p => p.Area.X).ThenBy(p => p.Area.Y).Take(Named).Select(p =>
+            $"{p.Mark} {Figures.Short(p.Name)} {Figures.Of(p.Area, p.Turned, unit)}{(p.Done ? ", cut" : "")}");
+        var more = picture.Pieces.Length > Named ? $"; and {picture.Pieces.Length - Named} more" : "";
+        var keep = picture.Leftovers.Where(l => l.Keep).Select(l => Figures.Of(l.Area, turned: false, unit)).ToList();
+        var kept = keep.Count > 0 ? $" To keep: {string.Join("; ", keep)}." : "";
+        return $"{stock} {Figures.UnitName(unit)}. Pieces: {string.Join("; ", pieces)}{more}.{kept}";
+    }
+}

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using ShopPlanner.Drawing.Lettering;
+using ShopPlanner.Drawing.Shapes;
+
+namespace ShopPlanner.Packets.Flow;
+
+/// <summary>A column.</summary>
+/// <param name="Title">In the table's head.</param>
+/// <param name="Share">Of the width that the columns share.</param>
+/// <param name="Anchor">To which side its cells lean: figures to the end.</param>
+internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor.Start);
+
+/// <summary>A table: its head is repeated on every page, its rows are never split.</summary>
+/// <param name="Columns">From left to right.</param>
+/// <param name="Rows">Each with a cell for every column.</param>
+internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
+{
+    private const double Gutter = 8, Above = 2.5, Below = 2.5, HeadSize = 8;
+
+    private static readonly double HeadHeight = (HeadSize * 1.25) + 5;
+
+    /// <summary>Height of the head and the first rows, so that a heading is not left alone above them.</summary>
+    public double Beginning(double width) => HeadHeight + Rows.Take(2).Sum(row => HeightOf(row, width));
+
+    /// <summary>Puts the table into the pages.</summary>
+    public void AddTo(PageFlow flow)
+    {
+        if (Rows.IsEmpty) return;
+        flow.Need(Beginning(flow.Width));
+        Head(flow);
+        foreach (var row in Rows)
+        {
+            var height = HeightOf(row, flow.Width);
+            if (!flow.Fits(height))
+            {
+                flow.Break();
+                Head(flow);
+            }
+
+            flow.Add(height, y => Draw(row, new(flow.Left, y, flow.Width, height)));
+        }
+    }
+
+    private void Head(PageFlow flow) => flow.Add(HeadHeight, y =>
+    [
+        .. Places(new(flow.Left, y, flow.Width, HeadHeight)).SelectMany((box, i) =>
+            new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(box, Columns[i].Anchor)),
+        new Line(Stroke.Thin, new(flow.Left, y + HeadHeight - 2), new(flow.Left + flow.Width, y + HeadHeight - 2)),
+    ]);
+
+    private IEnumerable<Shape> Draw(ImmutableArray<Cell> row, Box box) =>
+    [
+        .. Places(box).SelectMany((place, i) =>
+            row[i].Draw(place with { Y = place.Y + Above + Lowered(row, i, box.Width) }, Columns[i].Anchor)),
+        new Line(Stroke.Grain, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
+    ];
+
+    private double HeightOf(ImmutableArray<Cell> row, double width) =>
+        Places(new(0, 0, width, 0)).Select((box, i) => row[i].Height(box.Width) + Lowered(row, i, width)).Max() + Above + Below;
+
+    // How far a cell is lowered so that its first line stands level with the row's tallest.
+    private double Lowered(ImmutableArray<Cell> row, int cell, double width)
+    {
+        var places = Places(new(0, 0, width, 0));
+        return (places.Select((box, i) => row[i].FirstLine(box.Width)).Max() - row[cell].FirstLine(places[cell].Width)) / 2;
+    }
+
+    private List<Box> Places(Box row)
+    {
+        var perShare = (row.Width - (Gutter * (Columns.Length - 1))) / Columns.Sum(c => c.Share);
+        var places = new List<Box>();
+        var x = row.X;
+        foreach (var column in Columns)
+        {
+            places.Add(row with { X = x, Width = column.Share * perShare });
+            x += (column.Share * perShare) + Gutter;
+        }
+
+        return places;
+    }
+}

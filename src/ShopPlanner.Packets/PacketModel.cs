@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
+
+namespace ShopPlanner.Packets;
+
+/// <summary>Everything that a packet prints; filled by the services, free of any other part of the program.</summary>
+/// <param name="Projects">Names of the pieces of furniture, one or more.</param>
+/// <param name="Date">Printed on every page; also the file's own date.</param>
+/// <param name="Paper">Size of the pages.</param>
+/// <param name="Unit">Of every length.</param>
+/// <param name="Currency">The sign before an amount, <c>$</c>; may be empty.</param>
+/// <param name="Plan">Which plan this is.</param>
+/// <param name="Stores">What to buy and where.</param>
+/// <param name="OnHand">What to take from the rack and the bin.</param>
+/// <param name="Layouts">Every board and sheet that is cut.</param>
+/// <param name="Parts">The cut list.</param>
+/// <param name="Unplaced">Parts the plan has no stock for, each with its reason in a plain phrase.</param>
+public sealed record PacketModel(
+    ImmutableArray<string> Projects,
+    DateOnly Date,
+    PaperSize Paper,
+    LengthUnit Unit,
+    string Currency,
+    PacketPlan Plan,
+    ImmutableArray<PacketStore> Stores,
+    ImmutableArray<PacketOnHand> OnHand,
+    ImmutableArray<PacketLayout> Layouts,
+    ImmutableArray<PacketPart> Parts,
+    ImmutableArray<PacketUnplaced> Unplaced);
+
+/// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
+/// <param name="Version">Counted by the project: 3.</param>
+/// <param name="Hash">The plan's hash; its first eight characters are printed.</param>
+/// <param name="OutOfDate">What has changed since, in a plain sentence; null while the plan holds.</param>
+public sealed record PacketPlan(int Version, string Hash, string? OutOfDate)
+{
+    private const int Shown = 8;
+
+    /// <summary>The hash as printed.</summary>
+    public string Stamp => Hash.Length <= Shown ? Hash : Hash[..Shown];
+}
+
+/// <summary>A store's part of the shopping list.</summary>
+/// <param name="Name">The store.</param>
+/// <param name="PricesSeen">The day of the oldest price used; null where it is not known.</param>
+/// <param name="Purchases">What to buy there.</param>
+public sealed record PacketStore(string Name, DateOnly? PricesSeen, ImmutableArray<PacketPurchase> Purchases)
+{
+    /// <summary>What the list costs, as far as prices are known.</summary>
+    public Money Total => Purchases.Aggregate(Money.Zero, (sum, p) => p.Cost is { } cost ? sum + cost : sum);
+}
+
+/// <summary>One line of a shopping list.</summary>
+/// <param name="Item">What: <c>Pine 1x3</c>.</param>
+/// <param name="Size">As sold: <c>8 ft</c>, <c>4 × 8 ft</c>.</param>
+/// <param name="Quantity">How many.</param>
+/// <param name="Price">Of one; null where it is not known.</param>
+public sealed record PacketPurchase(string Item, string Size, int Quantity, Money? Price)
+{
+    /// <summary>Of all of them.</summary>
+    public Money? Cost => Price is { } price ? price * Quantity : null;
+}
+
+/// <summary>A piece of the rack or the bin that the plan uses.</summary>
+/// <param name="Tag">What it is marked with.</param>
+/// <param name="Material">What it is.</param>
+/// <param name="Length">Along the grain.</param>
+/// <param name="Width">Across it.</param>
+public sealed record PacketOnHand(string Tag, string Material, Length Length, Length Width);
+
+/// <summary>How one board or sheet is cut.</summary>
+/// <param name="Picture">What is drawn.</param>
+/// <param name="IsBoard">True for a board, false for a sheet.</param>
+/// <param name="Copies">How many are cut alike, one or more.</param>
+/// <param name="Cuts">In order.</param>
+public sealed record PacketLayout(LayoutPicture Picture, bool IsBoard, int Copies, ImmutableArray<PacketCut> Cuts);
+
+/// <summary>Which way a cut runs.</summary>
+public enum CutWay
+{
+    /// <summary>Across the stock's length.</summary>
+    Crosscut,
+
+    /// <summary>Along the stock's length.</summary>
+    Rip,
+}
+
+/// <summary>One cut to tick off.</summary>
+/// <param name="N">Its number, as on the drawing.</param>
+/// <param name="Piece">The piece in hand: <c>sheet</c>, <c>2b</c>.</param>
+/// <param name="Way">Crosscut or rip.</param>
+/// <param name="Setting">Of the fence or the stop.</param>
+/// <param name="Gives">What comes off: <c>C1 Rail, 3b remains</c>.</param>
+/// <param name="ByStore">True where the store makes it.</param>
+public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore);
+
+/// <summary>One kind of part of the cut list.</summary>
+/// <param name="Marks">Of each copy.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Material">What it is made of.</param>
+/// <param name="Length">Along the grain.</param>
+/// <param name="Width">Across it.</param>
+/// <param name="Thickness">Null where it is not known.</param>
+/// <param name="Ripped">True where a saw makes its long edges, false where the board's own are kept.</param>
+public sealed record PacketPart(
+    ImmutableArray<string> Marks, string Name, string Material, Length Length, Length Width, Length? Thickness, bool Ripped);
+
+/// <summary>Parts that could not be placed.</summary>
+/// <param name="Marks">Of each copy.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Reason">Why, in a plain phrase.</param>
+public sealed record PacketUnplaced(ImmutableArray<string> Marks, string Name, string Reason);

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Pdf;
+using ShopPlanner.Packets.Sections;
+
+namespace ShopPlanner.Packets;
+
+/// <summary>Prints a project's packet: title, shopping list, cut list, cautions, every layout with its cuts.</summary>
+public static class PacketWriter
+{
+    /// <summary>Writes a PDF. The same model gives the same bytes.</summary>
+    /// <param name="model">What to print.</param>
+    /// <param name="stream">Receives the file; left open.</param>
+    public static void Write(PacketModel model, Stream stream)
+    {
+        var pages = Pages(model);
+        PdfFile.Write(new(string.Join(", ", model.Projects), model.Date, model.Plan.Hash), pages, stream);
+    }
+
+    /// <summary>The pages as drawings in points, before they become a file.</summary>
+    public static ImmutableArray<Page> Pages(PacketModel model)
+    {
+        var flow = new PageFlow(model.Paper);
+        TitleBlock.Add(flow, model);
+        ShoppingSection.Add(flow, model);
+        CutListSection.Add(flow, model);
+        CautionSection.Add(flow, model);
+        LayoutSection.Add(flow, model);
+        return PageFrame.Finish(flow, model);
+    }
+}

@@ -1,0 +1,61 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Lettering;
+using ShopPlanner.Packets.Flow;
+
+namespace ShopPlanner.Packets.Sections;
+
+/// <summary>What to mind at the saw and after; short, and always second to the makers' instructions and local rules.</summary>
+internal static class CautionSection
+{
+    private const double Size = 9.5;
+
+    private static readonly string[] Always =
+    [
+        "Read your saw's manual first: where it and this paper differ, the manual is right. Keep guard, riving knife and "
+            + "anti-kickback parts in place; a spreader is thinner than the kerf (US: 29 CFR 1910.213).",
+        "Where a groove or rabbet cannot be cut under the guard, use featherboards or a jig (California Title 8 §4296).",
+        "Wear eye protection, and hearing protection near saws and routers. No gloves or loose clothes near spinning tools.",
+        "Catch the dust and wear a mask that fits. Dust of oak and beech is known to cause cancer; that of birch, mahogany, teak "
+            + "and walnut is suspected to (ACGIH, quoted by OSHA).",
+        "Measure your own stock before the first cut: boards and sheets differ from their names and from each other.",
+        "Check the first piece of each setting with a rule before you cut the rest.",
+        "A tall piece, or one with drawers, must be fixed to the wall: pieces made at home are not tested for tipping "
+            + "(US factory-made clothing storage: 16 CFR 1261).",
+        "Choose sheets marked TSCA Title VI or your country's equal for low formaldehyde (US: 40 CFR 770).",
+        "Spread rags with drying oil flat outdoors to dry, or keep them under water in a closed metal can: in a heap they can "
+            + "catch fire. Follow the can's label and your fire service.",
+    ];
+
+    /// <summary>Adds the cautions.</summary>
+    public static void Add(PageFlow flow, PacketModel model)
+    {
+        var cautions = SmallPieces(model).Concat(Always).ToList();
+        flow.Heading("Before you cut", 60);
+        foreach (var caution in cautions) Item(flow, caution);
+    }
+
+    private static IEnumerable<string> SmallPieces(PacketModel model)
+    {
+        // Common practice for when a hand comes too near the blade.
+        var (shortest, narrowest) = model.Unit == LengthUnit.Inch
+            ? (Length.FromInches(12), Length.FromInches(3))
+            : (Length.FromMillimetres(300), Length.FromMillimetres(75));
+        var small = model.Parts.Where(p => p.Length < shortest || (p.Ripped && p.Width < narrowest)).SelectMany(p => p.Marks).ToList();
+        if (small.Count == 0) yield break;
+        yield return $"Small pieces: {Words.Of(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
+            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
+            + "block, and cut them from longer stock, to length last.";
+    }
+
+    private static void Item(PageFlow flow, string words)
+    {
+        const double indent = 12;
+        var lines = TextFit.Wrap(TextFit.Clean(words), Weight.Regular, Size, flow.Width - indent);
+        flow.Add((lines.Count * Size * 1.3) + 4, y =>
+        [
+            new Drawing.Shapes.Caption(new(flow.Left, y + (Size * 0.65)), "•", Size, Weight: Weight.Bold),
+            .. lines.Select((line, i) => new Drawing.Shapes.Caption(
+                new(flow.Left + indent, y + ((i + 0.5) * Size * 1.3)), line, Size)),
+        ]);
+    }
+}

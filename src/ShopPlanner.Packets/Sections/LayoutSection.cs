@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing;
+using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Drawing.Lettering;
+using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Flow;
+
+namespace ShopPlanner.Packets.Sections;
+
+/// <summary>Every board and sheet: the drawing to scale, and under it the cuts to tick off beside the pieces they give.</summary>
+internal static class LayoutSection
+{
+    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5, Legend = 16, Gap = 10;
+
+    /// <summary>Adds the layouts.</summary>
+    public static void Add(PageFlow flow, PacketModel model)
+    {
+        var first = true;
+        foreach (var layout in model.Layouts)
+        {
+            var drawing = Draw(layout, flow);
+            var table = Cuts(layout);
+            var together = TitleHeight + drawing.Height + 4 + (table.Rows.IsEmpty ? 0 : table.Beginning(flow.Width));
+            if (first) flow.Heading("Cut the boards and sheets", Legend + Gap + together);
+            if (first) AddLegend(flow);
+            first = false;
+            AddLayout(flow, layout, drawing, table, together);
+        }
+    }
+
+    private static LineDrawing Draw(PacketLayout layout, PageFlow flow)
+    {
+        var room = DrawingRoom.Paper(flow.Width, flow.Height * DrawingShare);
+        var picture = Planned(layout.Picture);
+        return layout.IsBoard ? LayoutDrawing.Board(picture, room) : LayoutDrawing.Sheet(picture, room);
+    }
+
+    // Paper shows the plan, not how far somebody has come with it.
+    private static LayoutPicture Planned(LayoutPicture picture) => picture with
+    {
+        Pieces = [.. picture.Pieces.Select(p => p with { Done = false })],
+        Cuts = [.. picture.Cuts.Select(c => c with { State = CutState.Planned })],
+    };
+
+    private static void AddLayout(PageFlow flow, PacketLayout layout, LineDrawing drawing, Table table, double together)
+    {
+        flow.Space(Gap);
+        flow.Need(Math.Min(together, flow.Height));
+        flow.Add(TitleHeight, y => Title(flow, layout, y));
+        flow.Add(drawing);
+        flow.Space(4);
+        table.AddTo(flow);
+    }
+
+    private static Caption[] Title(PageFlow flow, PacketLayout layout, double y)
+    {
+        var copies = layout.Copies > 1 ? $"cut {Words.Of(layout.Copies)} like this" : "";
+        var room = flow.Width - Typeface.Width(copies, Weight.Bold, TitleSize) - 10;
+        var name = layout.Picture.Title;
+        var title = TextFit.Clean(name.Length > 300 ? name[..300] : name, Weight.Bold);
+        return
+        [
+            new(new(flow.Left, y + 9), TextFit.Shorten(title, Weight.Bold, TitleSize, room), TitleSize, Weight: Weight.Bold),
+            new(new(flow.Left + flow.Width, y + 9), copies, TitleSize, Anchor.End, Weight.Bold, Tone.Chalk),
+        ];
+    }
+
+    private static void AddLegend(PageFlow flow) => flow.Add(Legend, y =>
+    {
+        const double size = 8.5, side = 9;
+        var (x, middle) = (flow.Left, y + 5);
+        return
+        [
+            new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4), new Frame(Stroke.Thin, new(x, y, side * 2, side)),
+            new Caption(new(x + 23, middle), "waste", size),
+            new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)), new Caption(new(x + 85, middle), "goes to the bin", size),
+            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
+            new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
+        ];
+    });
+
+    private static Table Cuts(PacketLayout layout)
+    {
+        var unit = layout.Picture.Unit;
+        var alike = layout.Picture.Pieces.GroupBy(p => (p.Name, Size: SizeOf(p)));
+        var keepers = layout.Picture.Leftovers.Where(l => l.Keep);
+        var pieces = alike.Select(g => Pieces([.. g], g.Key.Size, unit)).Concat(keepers.Select(l => Keeper(l, unit))).ToList();
+        var cuts = layout.Cuts.Select(c => Cut(c, unit)).ToList();
+        var rows = Enumerable.Range(0, Math.Max(cuts.Count, pieces.Count)).Select(i => ImmutableArray.Create<Cell>(
+            [.. cuts.ElementAtOrDefault(i) ?? NoCut, Cell.Empty, .. pieces.ElementAtOrDefault(i) ?? NoPiece]));
+        return new(
+            [
+                new("", 0.5), new("Cut", 0.7), new("Setting", 2, Anchor.End), new("What to do", 4.1), new("", 0.15),
+                new("Pieces", 1.6), new("Name", 2.7), new("Length × width", 2.6, Anchor.End),
+            ],
+            [.. rows]);
+    }
+
+    private static Cell[] NoCut => [Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty];
+
+    private static Cell[] NoPiece => [Cell.Empty, Cell.Empty, Cell.Empty];
+
+    private static Cell[] Cut(PacketCut cut, LengthUnit unit)
+    {
+        var way = cut.Way == CutWay.Crosscut ? "Crosscut" : "Rip";
+        var store = cut.ByStore ? " At the store." : "";
+        return
+        [
+            new TickCell(), new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
+            new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
+            new TextCell($"{way} {cut.Piece}: {cut.Gives}.{store}", 9),
+        ];
+    }
+
+    private static (Length Length, Length Width) SizeOf(PiecePicture piece) =>
+        piece.Turned ? (piece.Area.Dy, piece.Area.Dx) : (piece.Area.Dx, piece.Area.Dy);
+
+    private static Cell[] Pieces(List<PiecePicture> alike, (Length Length, Length Width) size, LengthUnit unit)
+    {
+        var count = alike.Count > 1 ? $" ({Words.Of(alike.Count)})" : "";
+        return
+        [
+            new MarkCell(Words.Of([.. alike.Select(p => p.Mark)])), new TextCell(alike[0].Name + count, 9),
+            new TextCell(Words.Of(size.Length, size.Width, unit), 9.5, Weight.Medium),
+        ];
+    }
+
+    private static Cell[] Keeper(LeftoverPicture leftover, LengthUnit unit) =>
+    [
+        new TextCell(leftover.Tag ?? "—", 9, Weight.Bold, Tone.Done), new TextCell("leftover, to the bin", 9, Tone: Tone.Done),
+        new TextCell(Words.Of(leftover.Area.Dx, leftover.Area.Dy, unit), 9.5, Weight.Medium, Tone.Done),
+    ];
+}

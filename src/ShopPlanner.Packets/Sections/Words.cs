@@ -1,0 +1,30 @@
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
+
+namespace ShopPlanner.Packets.Sections;
+
+/// <summary>Figures and dates as the packet prints them.</summary>
+internal static class Words
+{
+    /// <summary>A length in the packet's unit, the unit named at the top of every page.</summary>
+    public static string Of(Length length, LengthUnit unit) => Figures.Of(length, unit);
+
+    /// <summary>Length × width.</summary>
+    public static string Of(Length length, Length width, LengthUnit unit) => $"{Of(length, unit)} × {Of(width, unit)}";
+
+    /// <summary>The day without doubt in any country: <c>2026-11-25</c>.</summary>
+    public static string Of(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>An amount with the shop's currency sign, or a dash where it is not known.</summary>
+    public static string Of(Money? amount, string currency) => amount is { } known ? currency + known : "—";
+
+    /// <summary>A whole number.</summary>
+    public static string Of(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>The unit in words.</summary>
+    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
+
+    /// <summary>Several marks in a few characters.</summary>
+    public static string Of(IReadOnlyList<string> marks) => MarkRange.Of(marks);
+}

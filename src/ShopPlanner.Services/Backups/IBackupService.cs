@@ -1,0 +1,19 @@
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Backups;
+
+/// <summary>A copy of the database that was opened again and checked.</summary>
+/// <param name="File">Full path.</param>
+/// <param name="Bytes">Its size.</param>
+/// <param name="MadeUtc">When.</param>
+public sealed record BackupView(string File, long Bytes, DateTime MadeUtc);
+
+/// <summary>Copies the database while the shop goes on working.</summary>
+public interface IBackupService
+{
+    /// <summary>Makes a copy in the data folder's <c>backups</c>; it has its final name only after it was opened again and found whole.</summary>
+    Task<Outcome<BackupView>> CreateAsync(CancellationToken cancel = default);
+
+    /// <summary>The copies there are, newest first.</summary>
+    IReadOnlyList<BackupView> List();
+}

@@ -1,0 +1,46 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Bench;
+
+internal sealed class BenchService(ShopWork work, BenchCommands commands, TimeProvider clock) : IBenchService
+{
+    public Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default) =>
+        work.ReadAsync(db => BenchReading.FindAsync(db, planId, cancel), cancel);
+
+    public Task<Outcome<BenchView>> SetCutAsync(
+        Guid commandId, Guid planId, int layout, int copy, int cut, bool made, string device, CancellationToken cancel = default) =>
+        commands.RunAsync(
+            commandId, $"cut {planId} {layout} {copy} {cut} {made}", planId,
+            async (db, plan) => Refuse(plan, layout, copy, device) ?? await SetCutAsync(db, plan, (layout, copy, cut), made, device, cancel),
+            cancel);
+
+    public Task<Outcome<BenchView>> FinishAsync(
+        Guid commandId, Guid planId, int layout, int copy, IReadOnlyList<MeasuredLeftover> leftovers, string device, CancellationToken cancel = default) =>
+        commands.RunAsync(
+            commandId, $"finish {planId} {layout} {copy} {ShopJson.Hash(leftovers)}", planId,
+            async (db, plan) => Refuse(plan, layout, copy, device) ?? await new Finishing(db, plan, device, clock, cancel).FinishAsync(layout, copy, leftovers),
+            cancel);
+
+    public Task<Outcome<BenchView>> ReopenAsync(
+        Guid commandId, Guid planId, int layout, int copy, string device, CancellationToken cancel = default) =>
+        commands.RunAsync(
+            commandId, $"reopen {planId} {layout} {copy}", planId,
+            async (db, plan) => Refuse(plan, layout, copy, device) ?? await new Reopening(db, plan, device, clock, cancel).ReopenAsync(layout, copy),
+            cancel);
+
+    private async Task<Outcome<BenchView>?> SetCutAsync(
+        ShopContext db, BenchPlan plan, (int Layout, int Copy, int Cut) at, bool made, string device, CancellationToken cancel)
+    {
+        if (plan.Record.Plan.Layouts[at.Layout].Cuts.All(cut => cut.N != at.Cut))
+            return Outcome.Faulty<BenchView>(new Fault("cut", $"{at.Cut}", "is no cut of this layout"));
+        if (await plan.FinishAsync(db, at.Layout, at.Copy, cancel) is { } finish && !made)
+            return Outcome.Conflict<BenchView>(Fault.Of("copy", finish.Device, "has finished this one: reopen it first"));
+        await plan.TickAsync(db, at, made, device, clock.GetUtcNow().UtcDateTime, cancel);
+        return null;
+    }
+
+    private static Outcome<BenchView>? Refuse(BenchPlan plan, int layout, int copy, string device) =>
+        TextRules.Line("device", device, TextRules.NameCharacters) is { } fault ? Outcome.Faulty<BenchView>(fault) : plan.Refuse(layout, copy);
+}

@@ -1,0 +1,66 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Bench;
+
+/// <summary>Enters a board or sheet that was cut up, with its leftovers.</summary>
+internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, TimeProvider clock, CancellationToken cancel)
+{
+    public async Task<Outcome<BenchView>?> FinishAsync(int layoutIndex, int copy, IReadOnlyList<MeasuredLeftover> leftovers)
+    {
+        if (await plan.FinishAsync(db, layoutIndex, copy, cancel) is { } already)
+            return Outcome.Conflict<BenchView>(Fault.Of("copy", already.Device, "has finished this one already"));
+        var (layout, stock) = (plan.Record.Plan.Layouts[layoutIndex], plan.StockOf(layoutIndex));
+        var material = await db.Materials.SingleAsync(m => m.Id == stock.Material, cancel);
+        var faults = new List<Fault>();
+        var kept = LeftoverReader.Read(leftovers, layout, stock, material, plan.Request.Unit, faults);
+        if (faults.Count > 0) return Outcome.Faulty<BenchView>(faults);
+        var finish = Add(layoutIndex, copy);
+        var refusal = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
+        if (refusal is not null) return refusal;
+        foreach (var (length, width) in kept)
+            await Ledger.EnterAsync(db, StockPlace.Bin, stock.Material, StockEntryKind.Binned, Note(length, width, $"left over: {plan.Record.Stored.Name}", finish), clock, cancel);
+        foreach (var cut in layout.Cuts) await plan.TickAsync(db, (layoutIndex, copy, cut.N), true, device, clock.GetUtcNow().UtcDateTime, cancel);
+        return null;
+    }
+
+    private StoredFinish Add(int layout, int copy) => db.Finishes.Add(new StoredFinish
+    {
+        Id = Guid.CreateVersion7(),
+        PlanId = plan.Record.Stored.Id,
+        Layout = layout,
+        Copy = copy,
+        Standing = true,
+        WhenUtc = clock.GetUtcNow().UtcDateTime,
+        Device = device,
+    }).Entity;
+
+    private async Task<Outcome<BenchView>?> CutNewAsync(CutStock stock, StoredFinish finish)
+    {
+        var bought = Note(stock.Length, stock.Width, $"bought for {plan.Record.Stored.Name}", finish);
+        var piece = await Ledger.EnterAsync(db, StockPlace.Rack, stock.Material, StockEntryKind.Bought, bought, clock, cancel);
+        await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, Cut(stock, finish), null, clock, cancel);
+        return null;
+    }
+
+    private async Task<Outcome<BenchView>?> CutFromHandAsync(CutStock stock, StoredFinish finish)
+    {
+        var now = (await StockNow.FindAsync(db, plan.Record.Draft.Basis.Pieces[stock.Id], cancel))!;
+        if (!now.OnHand) return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, "is not on hand any more: take its last entry back, or plan anew"));
+        if (now.PromisedPlanId is { } other && other != finish.PlanId)
+            return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, $"is promised to {now.PromisedTo} now"));
+        var piece = await db.Pieces.SingleAsync(p => p.Id == now.Piece.Id, cancel);
+        await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, Cut(stock, finish) with { Length = now.Length, Width = now.Width, Note = now.Note }, null, clock, cancel);
+        foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel)) promise.Active = false;
+        return null;
+    }
+
+    private LedgerNote Cut(CutStock stock, StoredFinish finish) => Note(stock.Length, stock.Width, $"cut for {plan.Record.Stored.Name}", finish);
+
+    private LedgerNote Note(Length length, Length width, string reason, StoredFinish finish) => new(length, width, "", reason, device, finish.Id);
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Bench;
+
+/// <summary>One physical board or sheet of a plan at the bench.</summary>
+/// <param name="Number">From 1, in the order to cut.</param>
+/// <param name="Layout">Index into the plan's layouts.</param>
+/// <param name="Copy">Which of that layout's copies, from 1.</param>
+/// <param name="Stock">What to take.</param>
+/// <param name="Cuts">The layout's cuts with their ticks.</param>
+/// <param name="Finished">True when it was cut up and its leftovers are in the bin.</param>
+/// <param name="Binned">Tags of the leftovers put in the bin when it was finished.</param>
+public sealed record BenchStock(
+    int Number, int Layout, int Copy, PlanStockName Stock, ImmutableArray<BenchCut> Cuts, bool Finished, ImmutableArray<string> Binned);
+
+/// <summary>A cut and whether it is made.</summary>
+/// <param name="Cut">The cut.</param>
+/// <param name="Made">Ticked.</param>
+public sealed record BenchCut(Cut Cut, bool Made);
+
+/// <summary>A plan at the bench.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Stocks">Every physical board and sheet.</param>
+public sealed record BenchView(PlanView Plan, ImmutableArray<BenchStock> Stocks);
+
+/// <summary>A leftover as measured at the bench, as typed.</summary>
+/// <param name="Index">Into the layout's leftovers; −1 for one that was not planned.</param>
+/// <param name="Length">As typed.</param>
+/// <param name="Width">As typed; empty for a board of full width.</param>
+/// <param name="Keep">False when it goes to the broom.</param>
+public sealed record MeasuredLeftover(int Index, string Length, string Width, bool Keep);
+
+/// <summary>
+/// Keeps what was cut. Every command carries an id made by the device; the same id again changes nothing and gives the same
+/// answer, so a form sent twice does no harm.
+/// </summary>
+public interface IBenchService
+{
+    /// <summary>A plan at the bench, or null.</summary>
+    Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default);
+
+    /// <summary>Sets whether a cut is made; never a toggle.</summary>
+    Task<Outcome<BenchView>> SetCutAsync(Guid commandId, Guid planId, int layout, int copy, int cut, bool made, string device, CancellationToken cancel = default);
+
+    /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the leftovers
+    /// kept enter the bin with tags. One transaction.</summary>
+    Task<Outcome<BenchView>> FinishAsync(Guid commandId, Guid planId, int layout, int copy, IReadOnlyList<MeasuredLeftover> leftovers, string device, CancellationToken cancel = default);
+
+    /// <summary>Takes a finish back, where none of its leftovers has been used or promised since.</summary>
+    Task<Outcome<BenchView>> ReopenAsync(Guid commandId, Guid planId, int layout, int copy, string device, CancellationToken cancel = default);
+}

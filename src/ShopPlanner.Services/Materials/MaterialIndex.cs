@@ -1,0 +1,30 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Materials;
+
+/// <summary>Finds a material by its id or by what people call it.</summary>
+internal sealed class MaterialIndex
+{
+    private readonly Dictionary<string, StoredMaterial> byKey = [];
+    private readonly Dictionary<string, StoredMaterial> byId;
+
+    public MaterialIndex(IReadOnlyCollection<StoredMaterial> materials)
+    {
+        byId = materials.ToDictionary(material => material.Id);
+        foreach (var material in materials) byKey[TextRules.Key(material.Id)] = material;
+        foreach (var material in materials) byKey[material.NameKey] = material;
+    }
+
+    public static async Task<MaterialIndex> LoadAsync(ShopContext db, CancellationToken cancel) =>
+        new(await db.Materials.AsNoTracking().ToListAsync(cancel));
+
+    public StoredMaterial this[string id] => byId[id];
+
+    public bool TryFind(string id, out StoredMaterial? material) => byId.TryGetValue(id, out material);
+
+    /// <summary>Null when nothing is called so.</summary>
+    public StoredMaterial? FindTyped(string text) => byKey.GetValueOrDefault(TextRules.Key(text));
+}

@@ -1,0 +1,33 @@
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Packets;
+
+/// <summary>Says what a cut gives, as the packet prints it.</summary>
+internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks)
+{
+    private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
+
+    /// <summary>E.g. <c>C1 Rail, 3b remains</c>.</summary>
+    public string Gives(TracedCut cut)
+    {
+        var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
+        return string.Join(", ", new[] { Piece(cut.Cut.First, cut.Cut.FirstPart, cut.First), second }.OfType<string>());
+    }
+
+    private string? Piece(string name, string? part, Drawing.Layouts.StockArea area)
+    {
+        if (part is not null) return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd();
+        if (layout.Cuts.Any(cut => cut.Piece == name)) return $"{name} remains";
+        if (!area.Dx.IsPositive || !area.Dy.IsPositive) return null;
+        return layout.Leftovers.Any(left => left.Keep && left.X == area.X && left.Y == area.Y) ? $"{name} for the bin" : $"{name} waste";
+    }
+
+    private string MarkAt(string part, Drawing.Layouts.StockArea area)
+    {
+        for (var i = 0; i < layout.Pieces.Length; i++)
+            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y) return marks.OfAllCopies(layoutIndex, i);
+        return plan.Parts[part].Mark;
+    }
+}

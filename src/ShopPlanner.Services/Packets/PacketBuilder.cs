@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting;
+using ShopPlanner.Packets;
+using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Packets;
+
+/// <summary>What a packet says beyond its plan.</summary>
+internal sealed record PacketFacts(DateOnly Printed, Shop.PaperSize Paper, string Currency, int Version, PlanBasis Basis);
+
+/// <summary>Makes the packet of a plan.</summary>
+internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
+{
+    private const int ChangesTold = 3;
+
+    private readonly PlanMarks marks = new(plan);
+
+    public PacketModel Build() => new(
+        [.. plan.Parts.Values.GroupBy(part => part.ProjectId).OrderBy(same => plan.Order.Projects.IndexOf(same.Key)).Select(same => same.First().Project)],
+        facts.Printed, facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter, plan.Request.Unit, facts.Currency,
+        new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()), Stores(), OnHand(),
+        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced());
+
+    private string? OutOfDate()
+    {
+        if (plan.Changes.IsEmpty) return null;
+        var told = string.Join("; ", plan.Changes.Take(ChangesTold));
+        return plan.Changes.Length > ChangesTold ? $"{told}; and {plan.Changes.Length - ChangesTold} more" : told;
+    }
+
+    private ImmutableArray<PacketStore> Stores() =>
+        [.. plan.Plan.Buy.GroupBy(buy => plan.Stocks[buy.Stock].Store ?? "").OrderBy(same => same.Key, StringComparer.OrdinalIgnoreCase)
+            .Select(same => new PacketStore(same.Key, Oldest(same), [.. same.Select(Purchase)]))];
+
+    private DateOnly? Oldest(IEnumerable<Purchase> purchases) =>
+        purchases.Select(buy => facts.Basis.Seen.TryGetValue(buy.Stock, out var day) ? day : (DateOnly?)null).Min();
+
+    private PacketPurchase Purchase(Purchase buy)
+    {
+        var stock = plan.Request.Stock.Single(stock => stock.Id == buy.Stock);
+        var form = PlanPictures.MaterialOf(plan, stock).Form;
+        return new(facts.Basis.Materials[stock.Material], StockWords.Size(form, stock.Length, stock.Width, plan.Request.Unit), buy.Quantity, stock.Price);
+    }
+
+    private ImmutableArray<PacketOnHand> OnHand()
+    {
+        var used = plan.Plan.Layouts.Select(layout => layout.Stock).ToHashSet();
+        return [.. plan.Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
+            .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], stock.Length, stock.Width))];
+    }
+
+    private PacketLayout Layout(int index)
+    {
+        var words = new CutWords(plan, index, marks);
+        return new(
+            PlanPictures.ForLayout(plan, index), PlanPictures.IsBoard(plan, index), plan.Plan.Layouts[index].Copies,
+            [.. PlanPictures.Trace(plan, index).Select(cut => new PacketCut(
+                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), ByStore: false))]);
+    }
+
+    private ImmutableArray<PacketPart> Parts() => [.. plan.Request.Parts.Select(part => (part, placed: marks.Placed(part.Id).ToImmutableArray()))
+        .Where(row => row.placed.Length > 0).Select(row => Part(row.part, row.placed))];
+
+    private PacketPart Part(CutPart part, ImmutableArray<string> placed)
+    {
+        var material = plan.Request.Materials.Single(material => material.Id == part.Material);
+        var ripped = material.Width is not { } full || part.Width < full;
+        return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped);
+    }
+
+    private ImmutableArray<PacketUnplaced> Unplaced() => [.. plan.Plan.Unplaced.Select(missed =>
+        new PacketUnplaced([.. marks.Unplaced(missed.Part, missed.Quantity)], plan.Parts[missed.Part].Name, missed.Reason))];
+}

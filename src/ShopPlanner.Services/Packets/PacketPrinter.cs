@@ -1,0 +1,32 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Packets;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Packets;
+
+/// <summary>Prints the packet of a stored plan.</summary>
+internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
+{
+    /// <summary>A PDF; null when the plan is gone.</summary>
+    public async Task<byte[]?> PrintAsync(Guid planId, Shop.PaperSize paper, CancellationToken cancel)
+    {
+        var model = await work.ReadAsync(db => ModelAsync(db, planId, paper, cancel), cancel);
+        if (model is null) return null;
+        using var file = new MemoryStream();
+        PacketWriter.Write(model, file);
+        return file.ToArray();
+    }
+
+    private async Task<PacketModel?> ModelAsync(ShopContext db, Guid planId, Shop.PaperSize paper, CancellationToken cancel)
+    {
+        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan) return null;
+        var stored = await db.Plans.AsNoTracking().SingleAsync(p => p.Id == planId, cancel);
+        var earlier = await db.Plans.AsNoTracking().Where(p => p.Number <= stored.Number).Select(p => p.OrderJson).ToListAsync(cancel);
+        var version = earlier.Count(order => ShopJson.Read<PlanOrder>(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
+        var settings = await ShopService.ReadAsync(db, cancel);
+        var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+        return new PacketBuilder(plan, new(today, paper, settings.CurrencySign, version, ShopJson.Read<PlanBasis>(stored.NamesJson))).Build();
+    }
+}

@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Shop;
+
+namespace ShopPlanner.Services.Plans;
+
+/// <summary>What to plan.</summary>
+/// <param name="Projects">One or more.</param>
+/// <param name="Parts">Ids of the rows wanted; null for all rows of those projects.</param>
+/// <param name="Stores">Stores to buy from; may be empty when the rack and the bin are to do.</param>
+/// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
+/// <param name="UseBin">Whether offcuts may be cut.</param>
+/// <param name="Seconds">How long to look for better; more than zero.</param>
+/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction.</param>
+public sealed record PlanOrder(
+    ImmutableArray<Guid> Projects, ImmutableArray<Guid>? Parts, ImmutableArray<Guid> Stores, bool UseRack, bool UseBin,
+    int Seconds, Guid? Replaces);
+
+/// <summary>What an order comes to before it is planned.</summary>
+/// <param name="Request">The request that would be planned.</param>
+/// <param name="LeftOut">Rows that cannot be planned yet: field is project code and mark.</param>
+public sealed record PlanPreview(CutRequest Request, ImmutableArray<Fault> LeftOut);
+
+/// <summary>Where a planning run stands.</summary>
+public enum PlanJobState
+{
+    /// <summary>Waiting its turn.</summary>
+    Waiting,
+
+    /// <summary>Looking.</summary>
+    Running,
+
+    /// <summary>Done; the plan is stored.</summary>
+    Done,
+
+    /// <summary>Stopped before there was a plan, or the server was stopped.</summary>
+    Stopped,
+
+    /// <summary>Could not be done; the faults say why.</summary>
+    Failed,
+}
+
+/// <summary>A planning run.</summary>
+/// <param name="Id">Never changes.</param>
+/// <param name="State">Where it stands.</param>
+/// <param name="Material">What is searched now.</param>
+/// <param name="Cost">Best so far; null before there is one.</param>
+/// <param name="Bound">No plan costs less.</param>
+/// <param name="Elapsed">Time spent.</param>
+/// <param name="Seconds">Time allowed.</param>
+/// <param name="PlanId">The plan, once stored.</param>
+/// <param name="Faults">Why it failed.</param>
+public sealed record PlanJobView(
+    Guid Id, PlanJobState State, string Material, Money? Cost, Money Bound, TimeSpan Elapsed, int Seconds, Guid? PlanId,
+    ImmutableArray<Fault> Faults);
+
+/// <summary>Where a plan stands.</summary>
+public enum PlanState
+{
+    /// <summary>Stored; what it takes from rack and bin is promised to it.</summary>
+    Ready,
+
+    /// <summary>Some cut is ticked.</summary>
+    Cutting,
+
+    /// <summary>Every board and sheet is finished.</summary>
+    Cut,
+
+    /// <summary>Given up or replaced; its promises are released.</summary>
+    Withdrawn,
+}
+
+/// <summary>A plan in a list.</summary>
+/// <param name="Id">Never changes.</param>
+/// <param name="Name">Its projects' names.</param>
+/// <param name="MadeUtc">When.</param>
+/// <param name="State">Where it stands.</param>
+/// <param name="Status">How good it is known to be.</param>
+/// <param name="Cost">Of all stock cut.</param>
+/// <param name="Stocks">Boards and sheets to cut.</param>
+/// <param name="Projects">Its projects.</param>
+/// <param name="OutOfDate">True when anything it rests on changed.</param>
+public sealed record PlanSummary(
+    Guid Id, string Name, DateTime MadeUtc, PlanState State, PlanStatus Status, Money Cost, int Stocks,
+    ImmutableArray<Guid> Projects, bool OutOfDate);
+
+/// <summary>What a stock id of a plan's request stands for.</summary>
+/// <param name="StockId">In the request.</param>
+/// <param name="Name">E.g. <c>Pine 1×3, 8 ft</c>.</param>
+/// <param name="Tag">The bin's or rack's tag; null for new stock.</param>
+/// <param name="Store">The store's name; null for the rack and the bin.</param>
+/// <param name="Tint">CSS colour for drawings.</param>
+public sealed record PlanStockName(string StockId, string Name, string? Tag, string? Store, string Tint);
+
+/// <summary>What a part id of a plan's request stands for.</summary>
+/// <param name="PartId">In the request.</param>
+/// <param name="Mark">As shown: the mark alone for one project, with its project's code for several.</param>
+/// <param name="Name">The part's name.</param>
+/// <param name="ProjectId">Its project.</param>
+/// <param name="Project">Its project's name.</param>
+public sealed record PlanPartName(string PartId, string Mark, string Name, Guid ProjectId, string Project);
+
+/// <summary>A stored plan: a snapshot that never changes, and what stands beside it today.</summary>
+/// <param name="Summary">Its line in a list.</param>
+/// <param name="Order">What was asked for.</param>
+/// <param name="Request">What was planned.</param>
+/// <param name="Plan">The answer.</param>
+/// <param name="Stocks">Names of the stock.</param>
+/// <param name="Parts">Names of the parts.</param>
+/// <param name="Changes">What changed since, in plain words; empty when up to date.</param>
+/// <param name="RequestHash">Of the request, hexadecimal.</param>
+public sealed record PlanView(
+    PlanSummary Summary, PlanOrder Order, CutRequest Request, CutPlan Plan,
+    ImmutableDictionary<string, PlanStockName> Stocks, ImmutableDictionary<string, PlanPartName> Parts,
+    ImmutableArray<string> Changes, string RequestHash);
+
+/// <summary>Plans cuts in the background and keeps the plans. One offcut or rack board is promised to one plan only.</summary>
+public interface IPlanService
+{
+    /// <summary>Raised, on any thread, when a planning run moves on; the argument is its id.</summary>
+    event Action<Guid>? JobChanged;
+
+    /// <summary>What an order comes to; faulty when there is nothing to plan.</summary>
+    Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default);
+
+    /// <summary>Queues a planning run; it goes on when the page is closed.</summary>
+    Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CancellationToken cancel = default);
+
+    /// <summary>Where a run stands, or null.</summary>
+    PlanJobView? FindJob(Guid jobId);
+
+    /// <summary>Stops a run; the best plan so far is stored.</summary>
+    void StopJob(Guid jobId);
+
+    /// <summary>All plans, newest first; withdrawn ones only when asked.</summary>
+    Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default);
+
+    /// <summary>One plan, or null.</summary>
+    Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default);
+
+    /// <summary>Gives a plan up and releases its promises; refused once cutting has begun.</summary>
+    Task<Outcome<PlanSummary>> WithdrawAsync(Guid id, CancellationToken cancel = default);
+
+    /// <summary>Takes a withdrawal back, where everything it promised is still free.</summary>
+    Task<Outcome<PlanSummary>> ReinstateAsync(Guid id, CancellationToken cancel = default);
+
+    /// <summary>The request, or the plan, as a document of the open format; null when the plan is gone.</summary>
+    Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default);
+
+    /// <summary>The plan's packet as PDF; null when the plan is gone.</summary>
+    Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default);
+}

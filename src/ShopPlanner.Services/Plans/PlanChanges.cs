@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+
+namespace ShopPlanner.Services.Plans;
+
+/// <summary>Tells in plain words what changed since a plan was made: parts, what is sold, the saw, materials.</summary>
+internal sealed class PlanChanges
+{
+    private readonly PlanRecord record;
+    private readonly Snapshot now;
+    private readonly List<string> changes = [];
+
+    private PlanChanges(PlanRecord record, Snapshot now) => (this.record, this.now) = (record, now);
+
+    private CutRequest Request => record.Draft.Request;
+
+    private PlanBasis Basis => record.Draft.Basis;
+
+    /// <summary>Empty for a plan that is cut or given up: it is history.</summary>
+    public static ImmutableArray<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces)
+    {
+        if (record.Stored.State is PlanState.Cut or PlanState.Withdrawn) return [];
+        var found = new PlanChanges(record, now);
+        found.Parts();
+        found.Materials();
+        found.Prices();
+        found.changes.AddRange(PieceChanges.Find(record, now, cutPieces));
+        found.Saw();
+        return [.. found.changes];
+    }
+
+    private void Parts()
+    {
+        foreach (var id in record.Draft.Order.Projects.Distinct())
+        {
+            if (now.Projects.GetValueOrDefault(id) is not { } project) continue;
+            var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
+            foreach (var part in Request.Parts.Where(part => Basis.Parts[part.Id].ProjectId == id))
+                Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.Rows[part.Id]), project.Unit);
+            if (record.Draft.Order.Parts is null) NewRows(project.Name, rows.Values);
+        }
+    }
+
+    private void NewRows(string project, IEnumerable<PartRow> rows)
+    {
+        var known = Basis.Rows.Values.ToHashSet();
+        foreach (var row in rows.Where(row => row.Part is not null && !known.Contains(row.Texts.Id)))
+            changes.Add($"{project}: part {row.Part!.Id} is new");
+    }
+
+    private void Compare(CutPart was, PlanPartName name, PartRow? row, LengthUnit unit)
+    {
+        var mark = was.Id[(was.Id.IndexOf(' ') + 1)..];
+        void Say(bool changed, string what)
+        {
+            if (changed) changes.Add($"{name.Project}: part {mark} {what}");
+        }
+
+        Say(row is null, "was taken out");
+        Say(row is { Part: null }, "cannot be read any more" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
+        if (row?.Part is not { } part) return;
+        Say(part.Length != was.Length, $"is now {StockWords.Say(part.Length, unit)} long");
+        Say(part.Width != was.Width, $"is now {StockWords.Say(part.Width, unit)} wide");
+        Say(part.Quantity != was.Quantity, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity)}");
+        Say(part.Material != was.Material, $"is now of {row.MaterialName}");
+        Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
+        Say(part.Id != mark, $"is now marked {part.Id}");
+    }
+
+    private static string Times(int quantity) => quantity switch { 1 => "once", 2 => "twice", _ => $"{quantity} times" };
+
+    private void Materials()
+    {
+        foreach (var was in Request.Materials)
+        {
+            if (!now.Materials.TryFind(was.Id, out var material)) continue;
+            if (material!.Thickness != was.Thickness) changes.Add($"{material.Name} is now {StockWords.Say(material.Thickness, Request.Unit)} thick");
+            if (material.Width != was.Width && material.Width is { } width) changes.Add($"{material.Name} is now {StockWords.Say(width, Request.Unit)} wide");
+        }
+    }
+
+    private void Prices()
+    {
+        foreach (var stock in Request.Stock.Where(stock => !stock.Offcut)) ComparePrice(stock, Basis.Stocks[stock.Id]);
+        var known = Request.Stock.Select(stock => stock.Id).ToHashSet();
+        foreach (var price in RequestStock.ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet()).Where(price => !known.Contains(price.Id.ToString())))
+        {
+            var name = RequestStock.NameOf(price, now, Request.Unit);
+            changes.Add($"{name.Store} now has {name.Name} at {price.Price}");
+        }
+    }
+
+    private void ComparePrice(CutStock was, PlanStockName name)
+    {
+        if (!now.Prices.TryGetValue(Guid.Parse(was.Id), out var price) || price.MaterialId != was.Material)
+            changes.Add($"{name.Store} no longer lists {name.Name}");
+        else if (!price.InStock) changes.Add($"{name.Store} has no {name.Name} now");
+        else
+        {
+            if (price.Price != was.Price) changes.Add($"price of {name.Name} went from {was.Price} to {price.Price} at {name.Store}");
+            if (price.Length != was.Length || (price.Width.IsPositive && price.Width != was.Width))
+                changes.Add($"{name.Name} of {name.Store} is now {RequestStock.NameOf(price, now, Request.Unit).Name}");
+        }
+    }
+
+    private void Saw()
+    {
+        var (saw, keep) = SawReader.Read(now.Shop, []);
+        void Say(string what, Length? was, Length? isNow)
+        {
+            if (was != isNow) changes.Add($"{what} is now {(isNow is { } length ? StockWords.Say(length, Request.Unit) : "not set")}");
+        }
+
+        Say("the saw's kerf", Request.Saw.Kerf, saw.Kerf);
+        Say("the trim of boards' ends", Request.Saw.BoardEndTrim, saw.BoardEndTrim);
+        Say("the trim of sheets' edges", Request.Saw.SheetEdgeTrim, saw.SheetEdgeTrim);
+        Say("the least board leftover worth keeping", Request.Keep.BoardLength, keep.BoardLength);
+        Say("the least length of a sheet leftover worth keeping", Request.Keep.SheetLength, keep.SheetLength);
+        Say("the least width of a sheet leftover worth keeping", Request.Keep.SheetWidth, keep.SheetWidth);
+    }
+}

@@ -1,0 +1,52 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Packets;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Plans;
+
+internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter packets) : IPlanService
+{
+    public event Action<Guid>? JobChanged
+    {
+        add => jobs.Changed += value;
+        remove => jobs.Changed -= value;
+    }
+
+    public async Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default)
+    {
+        var draft = await work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
+        return draft.Ok ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
+    }
+
+    public async Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CancellationToken cancel = default)
+    {
+        var preview = await PreviewAsync(order, cancel);
+        if (!preview.Ok) return new Outcome<PlanJobView>(preview.Kind, null, preview.Faults);
+        if (order.Replaces is { } replaced && await GetAsync(replaced, cancel) is { Summary.State: PlanState.Cutting or PlanState.Cut } old)
+            return Outcome.Faulty<PlanJobView>(Fault.Of(nameof(order.Replaces), old.Summary.Name, "is being cut and cannot be replaced: reopen its boards first"));
+        return await jobs.AddAsync(order, cancel);
+    }
+
+    public PlanJobView? FindJob(Guid jobId) => jobs.Find(jobId);
+
+    public void StopJob(Guid jobId) => jobs.FindLive(jobId)?.Stop();
+
+    public Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PlanReading.ListAsync(db, withWithdrawn, cancel), cancel);
+
+    public Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<PlanSummary>> WithdrawAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PlanWithdrawal.WithdrawAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<PlanSummary>> ReinstateAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
+
+    public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
+        await GetAsync(id, cancel) is not { } view ? null : plan ? PlanDocuments.Plan(view) : PlanDocuments.Request(view);
+
+    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) => packets.PrintAsync(id, paper, cancel);
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Text;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Plans;
+
+/// <summary>Makes the request that an order comes to, from what stands in the shop now.</summary>
+internal sealed class RequestBuilder
+{
+    private readonly PlanOrder order;
+    private readonly Snapshot shop;
+    private readonly List<Fault> faults = [];
+    private readonly List<Fault> leftOut = [];
+    private readonly List<CutPart> parts = [];
+    private readonly ImmutableSortedDictionary<string, PlanPartName>.Builder partNames = ImmutableSortedDictionary.CreateBuilder<string, PlanPartName>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, Guid>.Builder rowIds = ImmutableSortedDictionary.CreateBuilder<string, Guid>(StringComparer.Ordinal);
+
+    private RequestBuilder(PlanOrder order, Snapshot shop) => (this.order, this.shop) = (order, shop);
+
+    public static Outcome<PlanDraft> Build(PlanOrder order, Snapshot shop) => new RequestBuilder(order, shop).Build();
+
+    private Outcome<PlanDraft> Build()
+    {
+        if (order.Seconds is < 1 or > SawReader.MostSeconds)
+            faults.Add(Fault.Of(nameof(order.Seconds), $"{order.Seconds}", $"is not from 1 to {SawReader.MostSeconds} seconds"));
+        var projects = Projects();
+        foreach (var project in projects) AddParts(project);
+        foreach (var store in order.Stores.Where(store => !shop.Stores.ContainsKey(store)))
+            faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no store any more"));
+        var (saw, keep) = SawReader.Read(shop.Shop, faults);
+        if (parts.Count == 0) faults.Add(new Fault(nameof(order.Parts), "", "holds no part that can be planned: add parts, or mend the rows that have faults"));
+        if (faults.Count > 0) return Outcome.Faulty<PlanDraft>(faults);
+        return Finish(projects, saw, keep);
+    }
+
+    private Outcome<PlanDraft> Finish(List<StoredProject> projects, SawSettings saw, KeepRule keep)
+    {
+        var materials = parts.Select(part => part.Material).Distinct().Order(StringComparer.Ordinal).Select(id => shop.Materials[id]).ToList();
+        var unit = projects.Select(project => project.Unit).Distinct().Count() == 1 ? projects[0].Unit : shop.Shop.Unit;
+        var stock = new RequestStock(order, shop, materials, unit);
+        if (stock.Stocks.Count == 0)
+            return Outcome.Faulty<PlanDraft>(new Fault(nameof(order.Stores), "", "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"));
+        var request = new CutRequest(
+            unit, saw, keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
+            [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds));
+        var wrong = Refusals(request);
+        if (wrong.Length > 0) return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
+        var basis = new PlanBasis(
+            string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces, stock.Seen,
+            materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal), projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit));
+        return new PlanDraft(order, request, basis, [.. leftOut]);
+    }
+
+    // What would be refused as a document is refused here: one set of rules for both.
+    private static ImmutableArray<Fault> Refusals(CutRequest request) =>
+        CutRequestJson.Read(Encoding.UTF8.GetBytes(CutRequestJson.Write(request))).Faults;
+
+    // The rules count parts from nought; people know them by their marks.
+    private string Named(string field) =>
+        Enumerable.Range(0, parts.Count).Where(i => field.StartsWith($"parts[{i}]", StringComparison.Ordinal))
+            .Select(i => parts[i].Id + field[$"parts[{i}]".Length..]).FirstOrDefault(field);
+
+    private List<StoredProject> Projects()
+    {
+        var found = new List<StoredProject>();
+        foreach (var id in order.Projects.Distinct())
+            if (shop.Projects.TryGetValue(id, out var project)) found.Add(project);
+            else faults.Add(Fault.Of(nameof(order.Projects), $"{id}", "is no project any more"));
+        return found;
+    }
+
+    private void AddParts(StoredProject project)
+    {
+        var wanted = order.Parts is { } ids ? ids.ToHashSet() : null;
+        foreach (var row in shop.Rows(project).Where(row => wanted is null || wanted.Contains(row.Texts.Id)))
+            if (row.Part is { } part) Add(project, row, part);
+            else leftOut.Add(Describe(project, row));
+    }
+
+    private void Add(StoredProject project, PartRow row, CutPart part)
+    {
+        var id = IdOf(project, part.Id);
+        parts.Add(part with { Id = id });
+        rowIds.Add(id, row.Texts.Id);
+        var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
+        partNames.Add(id, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
+    }
+
+    /// <summary>Unique over projects, whose codes differ.</summary>
+    internal static string IdOf(StoredProject project, string mark) => $"{project.Code} {mark}";
+
+    private static Fault Describe(StoredProject project, PartRow row)
+    {
+        var first = row.Faults[0];
+        return new Fault(IdOf(project, PartMarks.Plain(row.Texts.Mark)), first.Value, $"({first.Field.ToLowerInvariant()}) {first.Message}");
+    }
+}

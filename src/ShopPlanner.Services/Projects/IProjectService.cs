@@ -1,0 +1,53 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Projects;
+
+/// <summary>Where a project stands.</summary>
+public enum ProjectState
+{
+    /// <summary>Being thought out.</summary>
+    Planning,
+
+    /// <summary>On the bench.</summary>
+    Building,
+
+    /// <summary>Finished.</summary>
+    Finished,
+
+    /// <summary>Put away by the user; may be taken out again.</summary>
+    PutAway,
+}
+
+/// <summary>A project.</summary>
+/// <param name="Id">Never changes.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Code">One to three capital letters that no other project has; stands before marks where several projects meet:
+/// <c>BB A1</c>.</param>
+/// <param name="Unit">Unit of its parts.</param>
+/// <param name="State">Where it stands.</param>
+/// <param name="Note">Free text.</param>
+/// <param name="PartKinds">Rows of its parts list.</param>
+/// <param name="Pieces">Physical pieces of all rows without faults.</param>
+/// <param name="FaultyRows">Rows that cannot be planned yet.</param>
+/// <param name="Version">Rises by one with every save.</param>
+public sealed record ProjectView(
+    Guid Id, string Name, string Code, LengthUnit Unit, ProjectState State, string Note,
+    int PartKinds, int Pieces, int FaultyRows, int Version);
+
+/// <summary>Keeps projects.</summary>
+public interface IProjectService
+{
+    /// <summary>All projects that are not put away, newest first; with the put-away ones when asked.</summary>
+    Task<IReadOnlyList<ProjectView>> ListAsync(bool withPutAway = false, CancellationToken cancel = default);
+
+    /// <summary>One project, or null.</summary>
+    Task<ProjectView?> GetAsync(Guid id, CancellationToken cancel = default);
+
+    /// <summary>Begins a project; its code is made from its name.</summary>
+    Task<Outcome<ProjectView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default);
+
+    /// <summary>Changes name, code, unit, state or note; a conflict when <c>Version</c> is not the one stored. Changing the unit
+    /// leaves sizes as they are: texts of the parts are rewritten exactly in the new unit.</summary>
+    Task<Outcome<ProjectView>> SaveAsync(ProjectView project, CancellationToken cancel = default);
+}

@@ -1,0 +1,27 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Projects;
+
+/// <summary>What no row may hold, however faulty it may otherwise be.</summary>
+internal static class PartChecks
+{
+    private const int MostFaults = 100;
+
+    /// <summary>Faults of texts that cannot be kept; fields name the row from 1 and the member.</summary>
+    public static List<Fault> Find(IEnumerable<PartTexts> rows) => [.. rows.SelectMany(Find).Take(MostFaults)];
+
+    private static IEnumerable<Fault> Find(PartTexts row, int index)
+    {
+        if (row.Id == Guid.Empty) yield return new Fault($"rows[{index}].{nameof(row.Id)}", "", "is empty: a row needs an id");
+        foreach (var (field, text) in Cells(row))
+            if (TextRules.Line($"rows[{index}].{field}", text, TextRules.CellCharacters) is { } fault) yield return fault;
+        if (TextRules.Free($"rows[{index}].{nameof(row.Note)}", row.Note, TextRules.NoteCharacters) is { } note) yield return note;
+    }
+
+    private static IEnumerable<(string Field, string Text)> Cells(PartTexts row) =>
+    [
+        (nameof(row.Mark), row.Mark), (nameof(row.Name), row.Name), (nameof(row.Material), row.Material),
+        (nameof(row.Length), row.Length), (nameof(row.Width), row.Width), (nameof(row.Quantity), row.Quantity),
+    ];
+}

@@ -1,0 +1,29 @@
+namespace ShopPlanner.Services.Projects;
+
+/// <summary>A part's letter: A to Z, then AA, AB and so on.</summary>
+internal static class PartMarks
+{
+    private const int MostLetters = 3;
+
+    public static string Plain(string mark) => mark.Trim().ToUpperInvariant();
+
+    public static bool IsMark(string mark)
+    {
+        var plain = Plain(mark);
+        return plain.Length is > 0 and <= MostLetters && plain.All(char.IsAsciiLetterUpper);
+    }
+
+    /// <summary>Marks that none of the given rows has, in order.</summary>
+    public static IEnumerable<string> Free(IEnumerable<string> taken)
+    {
+        var used = taken.Select(Plain).ToHashSet();
+        return Enumerable.Range(0, int.MaxValue).Select(Nth).Where(mark => !used.Contains(mark));
+    }
+
+    // Counting with letters: there is no nought, so each further place takes one less.
+    private static string Nth(int n)
+    {
+        var letter = ((char)('A' + (n % 26))).ToString();
+        return n < 26 ? letter : Nth((n / 26) - 1) + letter;
+    }
+}

@@ -1,0 +1,109 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Projects;
+
+/// <summary>One step in the making: the rows of a list, what was touched, and how it was before.</summary>
+internal sealed class PartSaving
+{
+    /// <summary>Room left between two rows, so that many can be put between them before the list is numbered anew.</summary>
+    private const long Gap = 1 << 20;
+
+    private readonly ShopContext db;
+    private readonly Guid projectId;
+    private readonly List<StoredPart> rows;
+    private readonly Dictionary<Guid, StoredPart> byId;
+    private readonly List<StoredPart> touched = [];
+    private readonly List<PartMoment> before = [];
+
+    private PartSaving(ShopContext db, Guid projectId, List<StoredPart> rows) =>
+        (this.db, this.projectId, this.rows, byId) = (db, projectId, rows, rows.ToDictionary(row => row.Id));
+
+    public int Rows => rows.Count;
+
+    public static async Task<PartSaving?> BeginAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        await db.Projects.AnyAsync(project => project.Id == projectId, cancel)
+            ? new PartSaving(db, projectId, await PartRows.Of(db, projectId).ToListAsync(cancel))
+            : null;
+
+    /// <summary>Null when the edit may be made; else what another device did.</summary>
+    public Fault? FindConflict(PartEdit edit)
+    {
+        var id = edit.Texts.Id.ToString();
+        var stored = byId.GetValueOrDefault(edit.Texts.Id);
+        if (stored is null) return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was taken out by another device since");
+        return edit.Version == stored.Version || stored.Texts == Wanted(stored, edit) ? null : Fault.Of(id, Summary(stored), "stands there now: another device changed the row since");
+    }
+
+    public void Save(PartEdit edit)
+    {
+        var stored = byId.GetValueOrDefault(edit.Texts.Id);
+        if (stored is null) Add(edit.Texts, edit.Before);
+        else if (stored.Texts != Wanted(stored, edit)) Change(stored, Wanted(stored, edit));
+    }
+
+    public void Add(PartTexts texts, Guid? beforeRow)
+    {
+        var at = beforeRow is { } id && byId.TryGetValue(id, out var next) ? rows.IndexOf(next) : rows.Count;
+        var row = new StoredPart { Id = texts.Id, ProjectId = projectId, Position = PositionAt(at) };
+        row.Take(texts);
+        rows.Insert(at, row);
+        byId.Add(row.Id, row);
+        touched.Add(row);
+        db.Parts.Add(row);
+    }
+
+    public void Remove(Guid id)
+    {
+        if (!byId.Remove(id, out var row)) return;
+        before.Add(PartMoment.Of(row));
+        rows.Remove(row);
+        db.Parts.Remove(row);
+    }
+
+    /// <summary>Gives rows without a mark the next free letters.</summary>
+    public void FillMarks()
+    {
+        var blank = touched.Where(row => row.Mark.Trim().Length == 0).ToList();
+        if (blank.Count == 0) return;
+        foreach (var (row, mark) in blank.Zip(PartMarks.Free(rows.Select(row => row.Mark)))) row.Mark = mark;
+    }
+
+    /// <summary>Saves, with a step to undo when anything was touched.</summary>
+    public async Task<PartSheet> EndAsync(string title, CancellationToken cancel)
+    {
+        await db.SaveChangesAsync(cancel);
+        if (touched.Count + before.Count > 0)
+            await PartJournal.AddAsync(db, projectId, title, before, [.. touched.Select(PartMoment.Of)], cancel);
+        await db.SaveChangesAsync(cancel);
+        return (await PartRows.SheetAsync(db, projectId, cancel))!;
+    }
+
+    private void Change(StoredPart row, PartTexts texts)
+    {
+        before.Add(PartMoment.Of(row));
+        row.Take(texts);
+        touched.Add(row);
+    }
+
+    private long PositionAt(int at)
+    {
+        if (at == rows.Count) return rows.Count == 0 ? 0 : rows[^1].Position + Gap;
+        var low = at == 0 ? rows[at].Position - (2 * Gap) : rows[at - 1].Position;
+        if (rows[at].Position - low < 2) NumberAnew();
+        return at == 0 ? rows[at].Position - Gap : (rows[at - 1].Position + rows[at].Position) / 2;
+    }
+
+    private void NumberAnew()
+    {
+        for (var i = 0; i < rows.Count; i++) rows[i].Position = i * Gap;
+    }
+
+    // A mark that was filled in stays when the page, not knowing it yet, sends none.
+    private static PartTexts Wanted(StoredPart stored, PartEdit edit) =>
+        edit.Texts.Mark.Trim().Length == 0 && PartMarks.IsMark(stored.Mark) ? edit.Texts with { Mark = stored.Mark } : edit.Texts;
+
+    private static string Summary(StoredPart row) => string.Join(' ', row.Mark, row.Name, row.Length, "×", row.Quantity);
+}

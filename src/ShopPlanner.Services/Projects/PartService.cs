@@ -1,0 +1,83 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Projects;
+
+internal sealed class PartService(ShopWork work) : IPartService
+{
+    public Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PartRows.SheetAsync(db, projectId, cancel), cancel);
+
+    public async Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default)
+    {
+        var faults = PartChecks.Find(edits.Select(edit => edit.Texts));
+        if (edits.Select(edit => edit.Texts.Id).Distinct().Count() < edits.Count)
+            faults.Add(new Fault("rows", "", "name the same row twice"));
+        return faults.Count > 0 ? Outcome.Faulty<PartSheet>(faults) : await ChangeAsync(projectId, saving => Save(saving, edits), cancel);
+    }
+
+    public Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default) =>
+        ChangeAsync(projectId, saving => Remove(saving, rows), cancel);
+
+    public async Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default)
+    {
+        var (rows, fault) = PartPaste.Read(text);
+        if (fault is not null) return Outcome.Faulty<PartSheet>(fault);
+        if (rows.Count == 0) return Outcome.Faulty<PartSheet>(new Fault("paste", "", "holds no rows: copy some cells first"));
+        var faults = PartChecks.Find(rows);
+        return faults.Count > 0 ? Outcome.Faulty<PartSheet>(faults) : await ChangeAsync(projectId, saving => Paste(saving, rows), cancel);
+    }
+
+    public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PartUndo.UndoAsync(db, projectId, null, cancel), cancel);
+
+    public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PartUndo.UndoAsync(db, projectId, step, cancel), cancel);
+
+    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PartUndo.RedoAsync(db, projectId, null, cancel), cancel);
+
+    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PartUndo.RedoAsync(db, projectId, step, cancel), cancel);
+
+    // The change answers with the step's title, or with the outcome that refuses it.
+    private Task<Outcome<PartSheet>> ChangeAsync(
+        Guid projectId, Func<PartSaving, (string Title, Outcome<PartSheet>? Refusal)> change, CancellationToken cancel) =>
+        work.WriteAsync(
+            async db =>
+            {
+                var saving = await PartSaving.BeginAsync(db, projectId, cancel);
+                if (saving is null) return Outcome.Missing<PartSheet>("project");
+                var (title, refusal) = change(saving);
+                if (refusal is not null) return refusal;
+                saving.FillMarks();
+                return await saving.EndAsync(title, cancel);
+            },
+            cancel);
+
+    private static (string Title, Outcome<PartSheet>? Refusal) Save(PartSaving saving, IReadOnlyList<PartEdit> edits)
+    {
+        var conflicts = edits.Select(saving.FindConflict).OfType<Fault>().ToList();
+        if (conflicts.Count > 0) return ("", Outcome.Conflict<PartSheet>(conflicts));
+        foreach (var edit in edits) saving.Save(edit);
+        return ("change of " + Count(edits.Count), TooMany(saving));
+    }
+
+    private static (string Title, Outcome<PartSheet>? Refusal) Remove(PartSaving saving, IReadOnlyList<Guid> rows)
+    {
+        foreach (var row in rows.Distinct()) saving.Remove(row);
+        return ("removal of " + Count(rows.Count), null);
+    }
+
+    private static (string Title, Outcome<PartSheet>? Refusal) Paste(PartSaving saving, IReadOnlyList<PartTexts> rows)
+    {
+        foreach (var row in rows) saving.Add(row, null);
+        return ("paste of " + Count(rows.Count), TooMany(saving));
+    }
+
+    private static Outcome<PartSheet>? TooMany(PartSaving saving) =>
+        saving.Rows > IPartService.MaxRows ? Outcome.Faulty<PartSheet>(PartPaste.TooMany(saving.Rows)) : null;
+
+    private static string Count(int rows) => rows == 1 ? "1 row" : $"{rows} rows";
+}

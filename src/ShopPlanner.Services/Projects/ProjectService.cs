@@ -1,0 +1,103 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Projects;
+
+internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProjectService
+{
+    public Task<IReadOnlyList<ProjectView>> ListAsync(bool withPutAway = false, CancellationToken cancel = default) =>
+        work.ReadAsync(db => ListAsync(db, withPutAway, cancel), cancel);
+
+    public Task<ProjectView?> GetAsync(Guid id, CancellationToken cancel = default) =>
+        work.ReadAsync(db => ViewAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<ProjectView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default) =>
+        TextRules.Name(nameof(ProjectView.Name), name) is { } fault
+            ? Task.FromResult(Outcome.Faulty<ProjectView>(fault))
+            : work.WriteAsync(db => CreateAsync(db, name, unit, cancel), cancel);
+
+    public Task<Outcome<ProjectView>> SaveAsync(ProjectView project, CancellationToken cancel = default)
+    {
+        var faults = Check(project);
+        return faults.Count > 0
+            ? Task.FromResult(Outcome.Faulty<ProjectView>(faults))
+            : work.WriteAsync(db => SaveAsync(db, project, cancel), cancel);
+    }
+
+    private static async Task<IReadOnlyList<ProjectView>> ListAsync(ShopContext db, bool withPutAway, CancellationToken cancel)
+    {
+        var materials = await MaterialIndex.LoadAsync(db, cancel);
+        var parts = (await db.Parts.ToListAsync(cancel)).ToLookup(part => part.ProjectId);
+        var projects = await db.Projects.Where(p => withPutAway || p.State != ProjectState.PutAway)
+            .OrderByDescending(p => p.Number).ToListAsync(cancel);
+        return [.. projects.Select(project => View(project, [.. parts[project.Id]], materials))];
+    }
+
+    private static async Task<ProjectView?> ViewAsync(ShopContext db, Guid id, CancellationToken cancel)
+    {
+        if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project) return null;
+        var parts = await PartRows.Of(db, id).AsNoTracking().ToListAsync(cancel);
+        return View(project, parts, await MaterialIndex.LoadAsync(db, cancel));
+    }
+
+    private async Task<Outcome<ProjectView>> CreateAsync(ShopContext db, string name, LengthUnit unit, CancellationToken cancel)
+    {
+        var project = await AddAsync(db, name, unit, clock, cancel);
+        await db.SaveChangesAsync(cancel);
+        return (await ViewAsync(db, project.Id, cancel))!;
+    }
+
+    /// <summary>Adds a project with a code of its own.</summary>
+    internal static async Task<StoredProject> AddAsync(ShopContext db, string name, LengthUnit unit, TimeProvider clock, CancellationToken cancel)
+    {
+        var taken = (await db.Projects.Select(p => p.Code).ToListAsync(cancel)).ToHashSet();
+        return db.Projects.Add(new StoredProject
+        {
+            Id = Guid.CreateVersion7(clock.GetUtcNow()),
+            Name = TextRules.Tidy(name),
+            Code = ProjectCodes.Make(TextRules.Tidy(name), taken),
+            Unit = unit,
+            Number = await db.NextAsync(Counters.Projects, cancel),
+            MadeUtc = clock.GetUtcNow().UtcDateTime,
+        }).Entity;
+    }
+
+    private static async Task<Outcome<ProjectView>> SaveAsync(ShopContext db, ProjectView wanted, CancellationToken cancel)
+    {
+        if (await db.Projects.FindAsync([wanted.Id], cancel) is not { } stored) return Outcome.Missing<ProjectView>("project");
+        if (stored.Version != wanted.Version)
+            return Outcome.Conflict<ProjectView>(Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the project since"));
+        if (await db.Projects.AnyAsync(p => p.Code == wanted.Code && p.Id != wanted.Id, cancel))
+            return Outcome.Faulty<ProjectView>(new Fault(nameof(wanted.Code), wanted.Code, "is the code of another project: choose other letters"));
+        if (stored.Unit != wanted.Unit) await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);
+        (stored.Name, stored.Code, stored.Unit) = (TextRules.Tidy(wanted.Name), wanted.Code, wanted.Unit);
+        (stored.State, stored.Note) = (wanted.State, wanted.Note);
+        await db.SaveChangesAsync(cancel);
+        return (await ViewAsync(db, stored.Id, cancel))!;
+    }
+
+    private static List<Fault> Check(ProjectView project)
+    {
+        Fault?[] faults =
+        [
+            TextRules.Name(nameof(project.Name), project.Name),
+            ProjectCodes.IsCode(project.Code) ? null : Fault.Of(nameof(project.Code), project.Code, "is not a code: write one to three capital letters from A to Z"),
+            TextRules.Free(nameof(project.Note), project.Note, TextRules.NoteCharacters),
+            Enum.IsDefined(project.Unit) ? null : Fault.Of(nameof(project.Unit), project.Unit.ToString(), "is no unit"),
+            Enum.IsDefined(project.State) ? null : Fault.Of(nameof(project.State), project.State.ToString(), "is no state"),
+        ];
+        return [.. faults.OfType<Fault>()];
+    }
+
+    private static ProjectView View(StoredProject project, IReadOnlyList<StoredPart> parts, MaterialIndex materials)
+    {
+        var rows = PartRows.Read(project, parts, materials);
+        return new ProjectView(
+            project.Id, project.Name, project.Code, project.Unit, project.State, project.Note,
+            rows.Length, rows.Sum(row => row.Part?.Quantity ?? 0), rows.Count(row => row.Part is null), project.Version);
+    }
+}

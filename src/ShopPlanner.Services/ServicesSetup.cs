@@ -1,0 +1,69 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Logging;
+using ShopPlanner.Services.Backups;
+using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Packets;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Stores;
+
+namespace ShopPlanner.Services;
+
+/// <summary>Where a shop's data lies and how it is opened.</summary>
+/// <param name="DataFolder">Holds the database, backups and keys; made on first run.</param>
+/// <param name="Demo">True to seed the demo into an empty data folder.</param>
+public sealed record ServicesOptions(string DataFolder, bool Demo);
+
+/// <summary>Registers what the shop can do.</summary>
+public static class ServicesSetup
+{
+    /// <summary>Registers all services. Before anything else is asked, the program calls <see cref="ShopDatabase.OpenAsync"/>; a host
+    /// that does not is opened by the planning worker when it starts.</summary>
+    public static IServiceCollection AddShopPlanner(this IServiceCollection services, ServicesOptions options)
+    {
+        services.AddLogging();
+        services.TryAddSingleton(TimeProvider.System);
+        AddStorage(services, options);
+        services.AddSingleton<IShopService, ShopService>();
+        services.AddSingleton<IMaterialService, MaterialService>();
+        services.AddSingleton<IProjectService, ProjectService>();
+        services.AddSingleton<IPartService, PartService>();
+        services.AddSingleton<IStoreService, StoreService>();
+        services.AddSingleton<IStockService, StockService>();
+        services.AddSingleton<IBackupService, BackupService>();
+        services.AddSingleton<IBenchService, BenchService>();
+        services.AddSingleton<BenchCommands>();
+        AddPlanning(services);
+        return services;
+    }
+
+    private static void AddPlanning(IServiceCollection services)
+    {
+        services.AddSingleton<ICutPlanner, ShopCutPlanner>();
+        services.AddSingleton<PlanStorage>();
+        services.AddSingleton<PlanJobs>();
+        services.AddSingleton<PlanRun>();
+        services.AddSingleton<PacketPrinter>();
+        services.AddSingleton<IPlanService, PlanService>();
+        services.AddHostedService<PlanWorker>();
+    }
+
+    private static void AddStorage(IServiceCollection services, ServicesOptions options)
+    {
+        services.AddSingleton(options);
+        services.AddSingleton(new DataFolder(options.DataFolder));
+        services.AddSingleton(p => new ShopContextFactory(p.GetRequiredService<DataFolder>().Database));
+        services.AddSingleton<IDbContextFactory<ShopContext>>(p => p.GetRequiredService<ShopContextFactory>());
+        services.AddSingleton<ShopWork>();
+        services.AddSingleton<BackupFile>();
+        services.AddSingleton(p => new ShopDatabase(
+            options, p.GetRequiredService<DataFolder>(), p.GetRequiredService<ShopContextFactory>(), p.GetRequiredService<BackupFile>(),
+            p.GetRequiredService<TimeProvider>(), p.GetRequiredService<ILogger<ShopDatabase>>()));
+    }
+}

@@ -1,0 +1,49 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Shop;
+
+/// <summary>Paper that packets are printed on.</summary>
+public enum PaperSize
+{
+    /// <summary>8.5 × 11 in.</summary>
+    Letter,
+
+    /// <summary>210 × 297 mm.</summary>
+    A4,
+}
+
+/// <summary>The shop's own settings. Texts are in the shop's unit, as <see cref="LengthText"/> reads them.</summary>
+/// <param name="Unit">Of new projects and of this record's texts.</param>
+/// <param name="Kerf">Width of the saw's cut.</param>
+/// <param name="BoardEndTrim">Taken off one end of a new board to square it, kerf included.</param>
+/// <param name="SheetEdgeTrim">Margin of a new sheet that is not used, along all four edges.</param>
+/// <param name="KeepBoardLength">Least board leftover worth keeping; empty keeps none.</param>
+/// <param name="KeepSheetLength">Least longer side of a sheet leftover worth keeping; empty keeps none.</param>
+/// <param name="KeepSheetWidth">Least shorter side of a sheet leftover worth keeping; empty keeps none.</param>
+/// <param name="Paper">Of packets.</param>
+/// <param name="CurrencySign">Stands before amounts; may be empty.</param>
+/// <param name="PlanSeconds">How long the planner looks for better.</param>
+/// <param name="Version">Rises by one with every save.</param>
+public sealed record ShopSettings(
+    LengthUnit Unit,
+    string Kerf,
+    string BoardEndTrim,
+    string SheetEdgeTrim,
+    string KeepBoardLength,
+    string KeepSheetLength,
+    string KeepSheetWidth,
+    PaperSize Paper,
+    string CurrencySign,
+    int PlanSeconds,
+    int Version);
+
+/// <summary>Keeps the shop's settings.</summary>
+public interface IShopService
+{
+    /// <summary>The settings, or the defaults (kerf 1/8 in: common practice, measure your own blade).</summary>
+    Task<ShopSettings> GetAsync(CancellationToken cancel = default);
+
+    /// <summary>Saves all settings, or none with a fault for each wrong one (field names are the record's member names).</summary>
+    Task<Outcome<ShopSettings>> SaveAsync(ShopSettings settings, CancellationToken cancel = default);
+}

@@ -1,0 +1,54 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Shop;
+
+/// <summary>Reads the shop's settings as the planner takes them.</summary>
+internal static class SawReader
+{
+    /// <summary>Longest time a search may be given.</summary>
+    public const int MostSeconds = 3_600;
+
+    // No blade or bit of a home shop takes more; a larger one is a slip of the pen, such as 18 for 1/8.
+    private static readonly Length MostKerf = Length.FromInches(1, 0, 1);
+    private static readonly Length MostTrim = Length.FromInches(24, 0, 1);
+
+    public static List<Fault> Check(ShopSettings settings)
+    {
+        var faults = new List<Fault>();
+        Read(settings, faults);
+        if (TextRules.Line(nameof(settings.CurrencySign), settings.CurrencySign, 6) is { } sign) faults.Add(sign);
+        if (settings.PlanSeconds is < 1 or > MostSeconds)
+            faults.Add(new Fault(nameof(settings.PlanSeconds), settings.PlanSeconds.ToString(System.Globalization.CultureInfo.InvariantCulture), $"is not from 1 to {MostSeconds} seconds"));
+        if (!Enum.IsDefined(settings.Unit)) faults.Add(Fault.Of(nameof(settings.Unit), settings.Unit.ToString(), "is no unit"));
+        if (!Enum.IsDefined(settings.Paper)) faults.Add(Fault.Of(nameof(settings.Paper), settings.Paper.ToString(), "is no paper size"));
+        return faults;
+    }
+
+    /// <summary>What the saw takes and what is worth keeping; wrong texts add a fault and count as nothing.</summary>
+    public static (SawSettings Saw, KeepRule Keep) Read(ShopSettings settings, List<Fault> faults)
+    {
+        Length Size(string field, string text, Length most) => Take(LengthText.Parse(text, settings.Unit), field, text, most, settings.Unit, faults);
+        Length? Least(string field, string text) =>
+            text.Trim().Length == 0 ? null : Take(LengthText.ParsePositive(text, settings.Unit), field, text, LengthText.Longest, settings.Unit, faults);
+
+        return (
+            new SawSettings(
+                Size(nameof(settings.Kerf), settings.Kerf, MostKerf),
+                Size(nameof(settings.BoardEndTrim), settings.BoardEndTrim, MostTrim),
+                Size(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim, MostTrim)),
+            new KeepRule(
+                Least(nameof(settings.KeepBoardLength), settings.KeepBoardLength),
+                Least(nameof(settings.KeepSheetLength), settings.KeepSheetLength),
+                Least(nameof(settings.KeepSheetWidth), settings.KeepSheetWidth)));
+    }
+
+    private static Length Take(Parsed<Length> parsed, string field, string text, Length most, LengthUnit unit, List<Fault> faults)
+    {
+        if (!parsed.Ok) faults.Add(parsed.Fault.At(field));
+        else if (parsed.Value > most) faults.Add(Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(most, unit)}, which is surely a slip"));
+        else return parsed.Value;
+        return Length.Zero;
+    }
+}

@@ -1,0 +1,64 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Services.Backups;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Storage;
+
+/// <summary>Brings a database to this program's schema. The data folder's lock is held, so nobody else migrates.</summary>
+internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, BackupFile backups)
+{
+    private const string WrittenBy = "written by";
+
+    /// <summary>This program's version.</summary>
+    public static string ProgramVersion { get; } = typeof(Migrator).Assembly.GetName().Version!.ToString(3);
+
+    /// <summary>Fills a new file.</summary>
+    public async Task CreateAsync(CancellationToken cancel)
+    {
+        await using var db = contexts.CreateDbContext();
+        await db.Database.MigrateAsync(cancel);
+        await SignAsync(db, cancel);
+    }
+
+    /// <summary>Refuses a newer schema; copies the database before an older one is changed.</summary>
+    public async Task UpgradeAsync(CancellationToken cancel)
+    {
+        await using var db = contexts.CreateDbContext();
+        var applied = await db.Database.GetAppliedMigrationsAsync(cancel);
+        var unknown = applied.Except(db.Database.GetMigrations()).ToList();
+        if (unknown.Count > 0) throw await RefuseNewerAsync(db, unknown[0], cancel);
+        await ClearAbandonedLockAsync(db, cancel);
+        var pending = (await db.Database.GetPendingMigrationsAsync(cancel)).ToList();
+        if (pending.Count > 0)
+        {
+            await backups.WriteAsync(db, $"before-{pending[0]}", cancel);
+            await db.Database.MigrateAsync(cancel);
+        }
+
+        await SignAsync(db, cancel);
+    }
+
+    // A program killed while migrating leaves this row, and the next would wait for it for ever.
+    private static async Task ClearAbandonedLockAsync(ShopContext db, CancellationToken cancel)
+    {
+        const string Exists = "SELECT COUNT(*) AS Value FROM sqlite_master WHERE type = 'table' AND name = '__EFMigrationsLock'";
+        if (await db.Database.SqlQueryRaw<int>(Exists).SingleAsync(cancel) == 1)
+            await db.Database.ExecuteSqlRawAsync("DELETE FROM \"__EFMigrationsLock\"", cancel);
+    }
+
+    private static async Task SignAsync(ShopContext db, CancellationToken cancel)
+    {
+        var fact = await db.Facts.FindAsync([WrittenBy], cancel);
+        if (fact is null) db.Facts.Add(new StoredFact { Name = WrittenBy, Value = ProgramVersion });
+        else fact.Value = ProgramVersion;
+        await db.SaveChangesAsync(cancel);
+    }
+
+    private async Task<ShopStartException> RefuseNewerAsync(ShopContext db, string migration, CancellationToken cancel)
+    {
+        var writer = await db.Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}").FirstOrDefaultAsync(cancel);
+        return new ShopStartException(
+            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); this is {ProgramVersion}. " +
+            $"Install that version, or put the copy made before the upgrade back from {folder.Backups}.");
+    }
+}

@@ -1,0 +1,48 @@
+namespace ShopPlanner.Services.Storage.Rows;
+
+/// <summary>Whether a cut of one copy of a layout is made.</summary>
+internal sealed class StoredCut
+{
+    public required Guid PlanId { get; init; }
+
+    public int Layout { get; init; }
+
+    public int Copy { get; init; }
+
+    public int Cut { get; init; }
+
+    public bool Made { get; set; }
+
+    public DateTime WhenUtc { get; set; }
+
+    public string Device { get; set; } = "";
+}
+
+/// <summary>A board or sheet that was cut up; a finish taken back stays, no longer standing.</summary>
+internal sealed class StoredFinish
+{
+    public required Guid Id { get; init; }
+
+    public required Guid PlanId { get; init; }
+
+    public int Layout { get; init; }
+
+    public int Copy { get; init; }
+
+    public bool Standing { get; set; }
+
+    public DateTime WhenUtc { get; init; }
+
+    public string Device { get; init; } = "";
+}
+
+/// <summary>A command that was done, so that the same command sent again changes nothing.</summary>
+internal sealed class StoredCommand
+{
+    public required Guid Id { get; init; }
+
+    /// <summary>What was asked, so that an id used for something else is noticed.</summary>
+    public required string Asked { get; init; }
+
+    public DateTime WhenUtc { get; init; }
+}

@@ -1,0 +1,57 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Storage.Rows;
+
+/// <summary>A plan as a snapshot: the documents never change after they are stored.</summary>
+internal sealed class StoredPlan : IVersioned
+{
+    public required Guid Id { get; init; }
+
+    public long Number { get; init; }
+
+    public required string Name { get; init; }
+
+    public DateTime MadeUtc { get; init; }
+
+    public PlanState State { get; set; }
+
+    public PlanStatus Status { get; init; }
+
+    public Money Cost { get; init; }
+
+    public int Stocks { get; init; }
+
+    public required string OrderJson { get; init; }
+
+    public required string RequestJson { get; init; }
+
+    public required string PlanJson { get; init; }
+
+    public required string NamesJson { get; init; }
+
+    public required string RequestHash { get; init; }
+
+    public required string PlannerVersion { get; init; }
+
+    public int Version { get; set; }
+}
+
+/// <summary>A planning run, kept so that its end is known after the server was stopped.</summary>
+internal sealed class StoredJob
+{
+    public required Guid Id { get; init; }
+
+    public long Number { get; init; }
+
+    public PlanJobState State { get; set; }
+
+    public required string OrderJson { get; init; }
+
+    public int Seconds { get; init; }
+
+    public Guid? PlanId { get; set; }
+
+    public string FaultsJson { get; set; } = "[]";
+}

@@ -1,0 +1,26 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Services.Storage.Rows;
+
+internal sealed class StoredProject : IVersioned
+{
+    public required Guid Id { get; init; }
+
+    public required string Name { get; set; }
+
+    public required string Code { get; set; }
+
+    public LengthUnit Unit { get; set; }
+
+    public ProjectState State { get; set; }
+
+    public string Note { get; set; } = "";
+
+    /// <summary>Order of making, by a counter: a clock that jumps does not reorder the list.</summary>
+    public long Number { get; init; }
+
+    public DateTime MadeUtc { get; init; }
+
+    public int Version { get; set; }
+}

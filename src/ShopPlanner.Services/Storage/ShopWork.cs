@@ -1,0 +1,66 @@
+using System.Data;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Storage;
+
+/// <summary>
+/// Runs each operation in a context and a transaction of its own. Writers stand in one queue: SQLite admits one at a time anyway,
+/// and waiting in a queue is fairer and quicker than retrying on a locked file. Readers never wait.
+/// </summary>
+internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDisposable
+{
+    private readonly SemaphoreSlim writer = new(1, 1);
+
+    /// <summary>Reads from one state of the database, however many queries it takes.</summary>
+    public async Task<T> ReadAsync<T>(Func<ShopContext, Task<T>> read, CancellationToken cancel)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
+        await using var transaction = await BeginReadAsync(db, cancel);
+        return await read(db);
+    }
+
+    /// <summary>Changes everything or nothing: an outcome that is not <see cref="OutcomeKind.Ok"/> leaves no trace.</summary>
+    public async Task<Outcome<T>> WriteAsync<T>(Func<ShopContext, Task<Outcome<T>>> change, CancellationToken cancel)
+        where T : class
+    {
+        await writer.WaitAsync(cancel);
+        try
+        {
+            return await ChangeAsync(change, cancel);
+        }
+        catch (Exception problem) when (StorageFaults.Find(problem) is { } refusal)
+        {
+            return new Outcome<T>(refusal.Kind, null, [refusal.Fault]);
+        }
+        finally
+        {
+            writer.Release();
+        }
+    }
+
+    public void Dispose() => writer.Dispose();
+
+    private async Task<Outcome<T>> ChangeAsync<T>(Func<ShopContext, Task<Outcome<T>>> change, CancellationToken cancel)
+        where T : class
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancel);
+        var outcome = await change(db);
+        if (!outcome.Ok) return outcome;
+        await db.SaveChangesAsync(cancel);
+        await transaction.CommitAsync(CancellationToken.None);
+        return outcome;
+    }
+
+    // Deferred: a plain transaction would ask for the right to write at once.
+    private static async Task<IDbContextTransaction> BeginReadAsync(ShopContext db, CancellationToken cancel)
+    {
+        await db.Database.OpenConnectionAsync(cancel);
+        var connection = (SqliteConnection)db.Database.GetDbConnection();
+        return (await db.Database.UseTransactionAsync(connection.BeginTransaction(deferred: true), cancel))!;
+    }
+}

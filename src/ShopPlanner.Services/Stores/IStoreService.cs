@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Stores;
+
+/// <summary>A store.</summary>
+/// <param name="Id">Never changes.</param>
+/// <param name="Name">Differs from the others'.</param>
+/// <param name="Unit">Of its price list's texts.</param>
+/// <param name="Note">Free text.</param>
+/// <param name="Prices">Its price list.</param>
+/// <param name="Version">Rises by one with every save.</param>
+public sealed record StoreView(
+    Guid Id, string Name, LengthUnit Unit, string Note, ImmutableArray<PriceRow> Prices, int Version);
+
+/// <summary>A line of a price list.</summary>
+/// <param name="Id">Never changes.</param>
+/// <param name="MaterialId">The material.</param>
+/// <param name="MaterialName">What people call it.</param>
+/// <param name="Length">Along the grain.</param>
+/// <param name="Width">Across, for sheets; a board's is its material's.</param>
+/// <param name="Price">Of one.</param>
+/// <param name="InStock">Whether the store had it when last seen; the planner buys only what it has.</param>
+/// <param name="Seen">The day the price was seen.</param>
+/// <param name="Version">Rises by one with every save.</param>
+public sealed record PriceRow(
+    Guid Id, string MaterialId, string MaterialName, Length Length, Length Width, Money Price, bool InStock, DateOnly Seen, int Version);
+
+/// <summary>A line of a price list to save, as typed.</summary>
+/// <param name="Id">Null for a new one.</param>
+/// <param name="Material">Id or name.</param>
+/// <param name="Length">As typed.</param>
+/// <param name="Width">As typed; empty for a board.</param>
+/// <param name="Price">As typed.</param>
+/// <param name="InStock">See <see cref="PriceRow.InStock"/>.</param>
+/// <param name="Version">The one it was read with; null for a new one.</param>
+public sealed record PriceEdit(
+    Guid? Id, string Material, string Length, string Width, string Price, bool InStock, int? Version);
+
+/// <summary>Keeps stores and their price lists.</summary>
+public interface IStoreService
+{
+    /// <summary>All stores by name.</summary>
+    Task<IReadOnlyList<StoreView>> ListAsync(CancellationToken cancel = default);
+
+    /// <summary>One store, or null.</summary>
+    Task<StoreView?> GetAsync(Guid id, CancellationToken cancel = default);
+
+    /// <summary>Adds a store.</summary>
+    Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default);
+
+    /// <summary>Changes name, unit or note; prices are not touched.</summary>
+    Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default);
+
+    /// <summary>Adds or changes a price, seen today.</summary>
+    Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CancellationToken cancel = default);
+
+    /// <summary>Takes a price out of the list.</summary>
+    Task<Outcome<StoreView>> RemovePriceAsync(Guid storeId, Guid priceId, CancellationToken cancel = default);
+
+    /// <summary>The price list as CSV (RFC 4180) with a heading row; a text cell that a spreadsheet would take for a formula is
+    /// quoted with <c>'</c>.</summary>
+    Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default);
+
+    /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock; all lines or none, with a
+    /// fault naming row and column for each wrong cell (at most 100). At most 5 MB.</summary>
+    Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CancellationToken cancel = default);
+}

@@ -1,0 +1,101 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Stores;
+
+internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreService
+{
+    public Task<IReadOnlyList<StoreView>> ListAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(db => StoreViews.ListAsync(db, cancel), cancel);
+
+    public Task<StoreView?> GetAsync(Guid id, CancellationToken cancel = default) =>
+        work.ReadAsync(db => StoreViews.FindAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default) =>
+        TextRules.Name(nameof(StoreView.Name), name) is { } fault
+            ? Task.FromResult(Outcome.Faulty<StoreView>(fault))
+            : work.WriteAsync(db => CreateAsync(db, name, unit, cancel), cancel);
+
+    public Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default)
+    {
+        Fault?[] found =
+        [
+            TextRules.Name(nameof(store.Name), store.Name),
+            TextRules.Free(nameof(store.Note), store.Note, TextRules.NoteCharacters),
+            Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "is no unit"),
+        ];
+        var faults = found.OfType<Fault>().ToList();
+        return faults.Count > 0
+            ? Task.FromResult(Outcome.Faulty<StoreView>(faults))
+            : work.WriteAsync(db => SaveAsync(db, store, cancel), cancel);
+    }
+
+    public Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PriceSaving.SaveAsync(db, storeId, edit, Today, cancel), cancel);
+
+    public Task<Outcome<StoreView>> RemovePriceAsync(Guid storeId, Guid priceId, CancellationToken cancel = default) =>
+        work.WriteAsync(
+            async db =>
+            {
+                var gone = await db.Prices.Where(price => price.Id == priceId && price.StoreId == storeId).ExecuteDeleteAsync(cancel);
+                return gone == 0 ? Outcome.Missing<StoreView>("price") : (await StoreViews.FindAsync(db, storeId, cancel))!;
+            },
+            cancel);
+
+    public async Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default) =>
+        await GetAsync(storeId, cancel) is { } store ? PriceCsv.Write(store) : null;
+
+    public async Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CancellationToken cancel = default)
+    {
+        using var text = await CappedStream.TakeAsync(csv, PriceCsv.MostBytes, cancel);
+        return text is null
+            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is so long"))
+            : await work.WriteAsync(db => ImportAsync(db, storeId, text, cancel), cancel);
+    }
+
+    private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    private static async Task<Outcome<StoreView>> CreateAsync(ShopContext db, string name, LengthUnit unit, CancellationToken cancel)
+    {
+        if (await IsTakenAsync(db, name, null, cancel)) return NameTaken(name);
+        var store = new StoredStore { Id = Guid.CreateVersion7(), Name = TextRules.Tidy(name), NameKey = TextRules.Key(name), Unit = unit };
+        db.Stores.Add(store);
+        await db.SaveChangesAsync(cancel);
+        return (await StoreViews.FindAsync(db, store.Id, cancel))!;
+    }
+
+    private static async Task<Outcome<StoreView>> SaveAsync(ShopContext db, StoreView wanted, CancellationToken cancel)
+    {
+        if (await db.Stores.FindAsync([wanted.Id], cancel) is not { } stored) return Outcome.Missing<StoreView>("store");
+        if (stored.Version != wanted.Version)
+            return Outcome.Conflict<StoreView>(Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the store since"));
+        if (await IsTakenAsync(db, wanted.Name, wanted.Id, cancel)) return NameTaken(wanted.Name);
+        (stored.Name, stored.NameKey) = (TextRules.Tidy(wanted.Name), TextRules.Key(wanted.Name));
+        (stored.Unit, stored.Note) = (wanted.Unit, wanted.Note);
+        await db.SaveChangesAsync(cancel);
+        return (await StoreViews.FindAsync(db, stored.Id, cancel))!;
+    }
+
+    private async Task<Outcome<StoreView>> ImportAsync(ShopContext db, Guid storeId, MemoryStream text, CancellationToken cancel)
+    {
+        if (await db.Stores.FindAsync([storeId], cancel) is not { } store) return Outcome.Missing<StoreView>("store");
+        var (lines, faults) = PriceCsv.Read(text, store.Unit, await MaterialIndex.LoadAsync(db, cancel));
+        if (faults.Count > 0) return Outcome.Faulty<StoreView>(faults);
+        await PriceSaving.PutAllAsync(db, storeId, lines, Today, cancel);
+        return (await StoreViews.FindAsync(db, storeId, cancel))!;
+    }
+
+    private static Task<bool> IsTakenAsync(ShopContext db, string name, Guid? except, CancellationToken cancel)
+    {
+        var key = TextRules.Key(name);
+        return db.Stores.AnyAsync(store => store.NameKey == key && store.Id != except, cancel);
+    }
+
+    private static Outcome<StoreView> NameTaken(string name) =>
+        Outcome.Faulty<StoreView>(Fault.Of(nameof(StoreView.Name), name, "is the name of another store: choose a different one"));
+}

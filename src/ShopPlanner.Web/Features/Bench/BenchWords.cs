@@ -1,0 +1,49 @@
+using System.Security.Cryptography;
+using System.Text;
+using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Web.Features.Plans;
+
+namespace ShopPlanner.Web.Features.Bench;
+
+/// <summary>The bench in plain words.</summary>
+public static class BenchWords
+{
+    /// <summary>The board or sheet to go on with: the first that is not finished, else the last.</summary>
+    public static BenchStock Next(BenchView view)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        return view.Stocks.FirstOrDefault(stock => !stock.Finished) ?? view.Stocks[^1];
+    }
+
+    /// <summary>The next cut of a board or sheet; null when all are made.</summary>
+    public static BenchCut? NextCut(BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return stock.Cuts.FirstOrDefault(cut => !cut.Made);
+    }
+
+    /// <summary><c>Board</c> or <c>Sheet</c>.</summary>
+    public static string Noun(BenchView view, BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(stock);
+        return PlanWords.FormOf(view.Plan, view.Plan.Plan.Layouts[stock.Layout]) == Cutting.StockForm.Board ? "Board" : "Sheet";
+    }
+
+    /// <summary>What to take in hand.</summary>
+    public static string Take(PlanStockName stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return stock.Tag is { } tag ? $"Take {tag}: {stock.Name}" : $"Take a new {stock.Name}";
+    }
+
+    /// <summary>
+    /// The command's id for one button of one showing of the page. Pressed twice, or sent again by the browser, it is the same
+    /// command; on a page shown anew, the same button is a new one.
+    /// </summary>
+    /// <param name="page">A number made when the page was shown.</param>
+    /// <param name="button">What the button does.</param>
+    public static Guid CommandId(Guid page, string button) =>
+        new(SHA256.HashData(Encoding.UTF8.GetBytes($"{page}/{button}")).AsSpan(0, 16));
+}

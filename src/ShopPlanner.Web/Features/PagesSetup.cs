@@ -1,0 +1,45 @@
+using MudBlazor;
+using MudBlazor.Services;
+using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Look;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Features;
+
+/// <summary>Pages and what they need.</summary>
+internal static class PagesSetup
+{
+    // Rows pasted from a spreadsheet travel in one message.
+    private const int LargestMessage = 2 * 1024 * 1024;
+
+    /// <summary>Registers what pages need.</summary>
+    public static void AddPages(this IServiceCollection services)
+    {
+        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
+        services.AddMudServices(options => options.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
+        services.AddScoped<Notices>();
+        services.AddSingleton<IconShelf>();
+        services.AddSingleton(provider => new ShopTheme(ReadTokens(provider.GetRequiredService<IWebHostEnvironment>())));
+    }
+
+    /// <summary>What happens around pages: failures, unknown addresses, forms.</summary>
+    public static void UsePages(this WebApplication app)
+    {
+        app.UseExceptionHandler("/error", createScopeForErrors: true);
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+    }
+
+    /// <summary>Maps files and pages. The frame rule is sent with the other security headers.</summary>
+    public static void MapPages(this WebApplication app)
+    {
+        app.MapStaticAssets();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
+    }
+
+    private static LookTokens ReadTokens(IWebHostEnvironment host)
+    {
+        using var text = new StreamReader(host.WebRootFileProvider.GetFileInfo("assets/styles/tokens.css").CreateReadStream());
+        return LookTokens.Read(text.ReadToEnd());
+    }
+}

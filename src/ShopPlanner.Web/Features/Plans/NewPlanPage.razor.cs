@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Stores;
+
+namespace ShopPlanner.Web.Features.Plans;
+
+public sealed partial class NewPlanPage
+{
+    private readonly OrderDraft draft = new();
+    private IReadOnlyList<ProjectView> projects = [];
+    private IReadOnlyList<StoreView> stores = [];
+    private Dictionary<Guid, PartSheet> sheets = [];
+    private PlanPreview? preview;
+    private ImmutableArray<Fault> faults = [];
+    private bool isLoaded;
+
+    /// <summary>Ids of projects to begin with, parted by commas.</summary>
+    [SupplyParameterFromQuery]
+    public string? Projects { get; set; }
+
+    /// <summary>The plan that the new one takes the place of.</summary>
+    [SupplyParameterFromQuery]
+    public Guid? Replaces { get; set; }
+
+    [Inject]
+    private IProjectService AllProjects { get; set; } = default!;
+
+    [Inject]
+    private IPartService Parts { get; set; } = default!;
+
+    [Inject]
+    private IStoreService Stores { get; set; } = default!;
+
+    [Inject]
+    private IShopService Shop { get; set; } = default!;
+
+    [Inject]
+    private IPlanService Plans { get; set; } = default!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = default!;
+
+    protected override async Task OnInitializedAsync()
+    {
+        projects = [.. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id))];
+        stores = await Stores.ListAsync();
+        sheets = await ReadSheetsAsync();
+        draft.Seconds = (await Shop.GetAsync()).PlanSeconds.ToString(CultureInfo.InvariantCulture);
+        await BeginAsync();
+        isLoaded = true;
+        await PreviewAsync();
+    }
+
+    private async Task<Dictionary<Guid, PartSheet>> ReadSheetsAsync()
+    {
+        var read = new Dictionary<Guid, PartSheet>();
+        foreach (var project in projects)
+            if (await Parts.GetAsync(project.Id) is { } sheet) read.Add(project.Id, sheet);
+        projects = [.. projects.Where(project => read.ContainsKey(project.Id))];
+        return read;
+    }
+
+    private async Task BeginAsync()
+    {
+        draft.Replaces = Replaces;
+        if (Replaces is { } old && await Plans.GetAsync(old) is { } plan)
+        {
+            draft.Begin(plan.Order, plan.Order.Projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id));
+            return;
+        }
+
+        foreach (var store in stores) draft.SetStore(store.Id, true);
+        foreach (var project in projects.Where(project => IsNamed(project.Id) || projects.Count == 1)) draft.SetProject(project.Id, true);
+    }
+
+    private bool IsNamed(Guid project) =>
+        (Projects ?? "").Split(',').Any(text => Guid.TryParse(text, out var id) && id == project);
+
+    private Task SetAsync(Action set)
+    {
+        set();
+        return PreviewAsync();
+    }
+
+    private async Task PreviewAsync()
+    {
+        var order = draft.ToOrder(sheets);
+        if (order.Projects.IsEmpty)
+        {
+            (preview, faults) = (null, []);
+            return;
+        }
+
+        var outcome = await Plans.PreviewAsync(order);
+        (preview, faults) = (outcome.Value, outcome.Faults);
+    }
+
+    private async Task StartAsync()
+    {
+        var outcome = await Plans.StartAsync(draft.ToOrder(sheets));
+        faults = outcome.Faults;
+        if (outcome.Ok) Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Web.Features.Plans;
+
+/// <summary>What a person has ticked so far for a plan.</summary>
+public sealed class OrderDraft
+{
+    private readonly HashSet<Guid> projects = [];
+    private readonly HashSet<Guid> leftOut = [];
+    private readonly HashSet<Guid> stores = [];
+
+    /// <summary>Whether boards and sheets of the rack may be cut.</summary>
+    public bool UseRack { get; set; } = true;
+
+    /// <summary>Whether offcuts may be cut.</summary>
+    public bool UseBin { get; set; } = true;
+
+    /// <summary>How long to look for better, as typed.</summary>
+    public string Seconds { get; set; } = "10";
+
+    /// <summary>The plan that the new one takes the place of.</summary>
+    public Guid? Replaces { get; set; }
+
+    /// <summary>Begins as an earlier plan was ordered.</summary>
+    /// <param name="order">The earlier order.</param>
+    /// <param name="rows">All rows of its projects: those that it did not name are left out.</param>
+    public void Begin(PlanOrder order, IEnumerable<Guid> rows)
+    {
+        projects.UnionWith(order.Projects);
+        stores.UnionWith(order.Stores);
+        (UseRack, UseBin) = (order.UseRack, order.UseBin);
+        if (order.Parts is { } wanted) leftOut.UnionWith(rows.Except(wanted));
+    }
+
+    /// <summary>Whether a project, a row or a store is ticked.</summary>
+    public bool HasProject(Guid id) => projects.Contains(id);
+
+    /// <inheritdoc cref="HasProject" />
+    public bool HasRow(Guid id) => !leftOut.Contains(id);
+
+    /// <inheritdoc cref="HasProject" />
+    public bool HasStore(Guid id) => stores.Contains(id);
+
+    /// <summary>Ticks a project, a row or a store, or clears it.</summary>
+    public void SetProject(Guid id, bool wanted) => Set(projects, id, wanted);
+
+    /// <inheritdoc cref="SetProject" />
+    public void SetRow(Guid id, bool wanted) => Set(leftOut, id, !wanted);
+
+    /// <inheritdoc cref="SetProject" />
+    public void SetStore(Guid id, bool wanted) => Set(stores, id, wanted);
+
+    /// <summary>The order. Rows are named only when some are left out, so that rows added later belong to it too.</summary>
+    /// <param name="sheets">The parts lists of the projects.</param>
+    public PlanOrder ToOrder(IReadOnlyDictionary<Guid, PartSheet> sheets)
+    {
+        var rows = projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).ToList();
+        ImmutableArray<Guid>? named = rows.Any(leftOut.Contains) ? [.. rows.Where(HasRow)] : null;
+        var seconds = int.TryParse(Seconds.Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : 0;
+        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, Replaces);
+    }
+
+    /// <summary>What a request comes to, in a sentence.</summary>
+    public static string Contents(CutRequest request) =>
+        $"{Shared.Words.Count(request.Parts.Sum(part => part.Quantity), "piece")} of {Shared.Words.Count(request.Parts.Length, "part")} " +
+        $"from {Shared.Words.Count(request.Materials.Length, "material")}.";
+
+    private static void Set(HashSet<Guid> set, Guid id, bool wanted)
+    {
+        if (wanted) set.Add(id);
+        else set.Remove(id);
+    }
+}

@@ -1,0 +1,32 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Features.Plans;
+
+/// <summary>Files that a plan gives.</summary>
+internal static class PlanDownloads
+{
+    /// <summary>Maps the addresses.</summary>
+    public static void MapPlanDownloads(this IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/plans/{id:guid}/packet.pdf", PacketAsync);
+        routes.MapGet("/plans/{id:guid}/plan.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, true, plans, cancel));
+        routes.MapGet("/plans/{id:guid}/request.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, false, plans, cancel));
+    }
+
+    private static async Task<Results<FileContentHttpResult, NotFound>> PacketAsync(
+        Guid id, string? paper, IPlanService plans, IShopService shop, CancellationToken cancel)
+    {
+        var size = paper switch { "a4" => PaperSize.A4, "letter" => PaperSize.Letter, _ => (await shop.GetAsync(cancel)).Paper };
+        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.PacketAsync(id, size, cancel) is not { } packet) return TypedResults.NotFound();
+        return Download.Bytes(packet, "application/pdf", $"packet {plan.Summary.Name}", "pdf");
+    }
+
+    private static async Task<Results<FileContentHttpResult, NotFound>> DocumentAsync(Guid id, bool answer, IPlanService plans, CancellationToken cancel)
+    {
+        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.ExportAsync(id, answer, cancel) is not { } text) return TypedResults.NotFound();
+        return Download.Text(text, "application/json", $"{(answer ? "plan" : "request")} {plan.Summary.Name}", "json");
+    }
+}

@@ -1,0 +1,95 @@
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Web.Features.Plans;
+
+/// <summary>A layout with the numbers that its boards or sheets have at the bench.</summary>
+/// <param name="Index">Into the plan's layouts.</param>
+/// <param name="Layout">The layout.</param>
+/// <param name="First">Number of its first copy, from 1.</param>
+/// <param name="Form">Board or sheet.</param>
+public sealed record NumberedLayout(int Index, Layout Layout, int First, StockForm Form)
+{
+    /// <summary><c>board 3</c>, <c>boards 3–5</c>.</summary>
+    public string Numbers => Layout.Copies == 1
+        ? string.Create(CultureInfo.InvariantCulture, $"{Noun} {First}")
+        : string.Create(CultureInfo.InvariantCulture, $"{Noun}s {First}–{First + Layout.Copies - 1}");
+
+    /// <summary><c>board</c> or <c>sheet</c>.</summary>
+    public string Noun => Form == StockForm.Board ? "board" : "sheet";
+}
+
+/// <summary>A plan's cuts in plain words.</summary>
+public static class PlanWords
+{
+    /// <summary>The layouts with their numbers, in the order to cut.</summary>
+    public static IEnumerable<NumberedLayout> Numbered(PlanView plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var first = 1;
+        for (var i = 0; i < plan.Plan.Layouts.Length; i++)
+        {
+            var layout = plan.Plan.Layouts[i];
+            yield return new NumberedLayout(i, layout, first, FormOf(plan, layout));
+            first += layout.Copies;
+        }
+    }
+
+    /// <summary>Board or sheet.</summary>
+    public static StockForm FormOf(PlanView plan, Layout layout)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(layout);
+        var material = plan.Request.Stock.First(stock => stock.Id == layout.Stock).Material;
+        return plan.Request.Materials.First(one => one.Id == material).Form;
+    }
+
+    /// <summary>What to do at the saw: <c>Cut the board across</c>, <c>Rip piece 2b</c>.</summary>
+    public static string Doing(Cut cut)
+    {
+        ArgumentNullException.ThrowIfNull(cut);
+        var piece = cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
+        return cut.Kind == CutKind.Crosscut ? $"Cut {piece} across" : $"Rip {piece}";
+    }
+
+    /// <summary>What it gives, near piece first: <c>A, a Leg, and piece 1b</c>.</summary>
+    public static string Giving(PlanView plan, Layout layout, Cut cut)
+    {
+        ArgumentNullException.ThrowIfNull(cut);
+        var first = Piece(plan, layout, cut.First, cut.FirstPart);
+        return cut.Second is null ? first : $"{first}, and {Piece(plan, layout, cut.Second, cut.SecondPart)}";
+    }
+
+    /// <summary>The setting of fence or stop.</summary>
+    public static string Setting(PlanView plan, Cut cut)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(cut);
+        return LengthFormat.WithUnit(cut.At, plan.Plan.Unit);
+    }
+
+    /// <summary>Sizes of a leftover.</summary>
+    public static string Size(PlanView plan, Layout layout, Leftover leftover)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(leftover);
+        var length = LengthFormat.WithUnit(leftover.Dx, plan.Plan.Unit);
+        return FormOf(plan, layout) == StockForm.Board && leftover.Dy == Width(plan, layout)
+            ? length
+            : $"{length} × {LengthFormat.WithUnit(leftover.Dy, plan.Plan.Unit)}";
+    }
+
+    /// <summary>A phrase as a sentence.</summary>
+    public static string Sentence(string phrase) =>
+        string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..] + (phrase.EndsWith('.') ? "" : ".");
+
+    private static Length Width(PlanView plan, Layout layout) => plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
+
+    private static string Piece(PlanView plan, Layout layout, string name, string? part)
+    {
+        if (part is not null) return $"{plan.Parts[part].Mark} ({plan.Parts[part].Name})";
+        return layout.Cuts.Any(later => later.Piece == name) ? "piece " + name : "what is left";
+    }
+}

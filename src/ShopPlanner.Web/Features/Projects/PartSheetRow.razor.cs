@@ -1,0 +1,59 @@
+using Microsoft.AspNetCore.Components;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Features.Projects;
+
+public sealed partial class PartSheetRow
+{
+    private (SheetRow?, int, int, bool) drawn;
+    private bool isChanged;
+
+    [Parameter, EditorRequired]
+    public int Number { get; set; }
+
+    /// <summary>Changes whenever the row does.</summary>
+    [Parameter, EditorRequired]
+    public int Stamp { get; set; }
+
+    [Parameter]
+    public bool ShowExamples { get; set; }
+
+    [Parameter, EditorRequired]
+    public PartSheetTable Owner { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public IReadOnlyDictionary<string, StockForm> Forms { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public SheetRow Row { get; set; } = default!;
+
+    private bool IsBoard => Row.Stored is { } row && Forms.TryGetValue(row.MaterialName, out var form) && form == StockForm.Board;
+
+    protected override void OnParametersSet()
+    {
+        var now = (Row, Stamp, Number, ShowExamples);
+        isChanged = now != drawn;
+        drawn = now;
+    }
+
+    // Hundreds of rows stand on the page; typing in one must not draw the others again.
+    protected override bool ShouldRender() => isChanged;
+
+    private Task TypeAsync(PartColumn column, string? text) => Owner.TypeAsync(Row, column.Set(Row.Texts, text ?? ""));
+
+    private Task TurnAsync(ChangeEventArgs change) => Owner.TypeAsync(Row, Row.Texts with { CanTurn = change.Value is true });
+
+    private bool IsWrong(PartColumn column) => Row.Faults.Any(fault => fault.Field == column.Name);
+
+    // What the cell was read as, in both units.
+    private string? Title(PartColumn column) => Row.Stored?.Part is not { } part ? null : column.Name switch
+    {
+        nameof(PartTexts.Length) => Words.BothUnits(part.Length),
+        nameof(PartTexts.Width) => Words.BothUnits(part.Width),
+        _ => null,
+    };
+
+    private static string Heading(string field) => PartColumn.All.FirstOrDefault(column => column.Name == field)?.Heading ?? field;
+}

@@ -1,0 +1,105 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Features.Projects;
+
+public sealed partial class PartSheetTable
+{
+    // More rows than fit any screen, few enough that a tablet draws them at once.
+    private const int PageRows = 500;
+
+    private ElementReference table;
+    private IJSObjectReference? script;
+    private DotNetObjectReference<PartSheetTable>? self;
+    private Dictionary<string, StockForm> forms = [];
+    private int first;
+    private int last;
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<MaterialView> Materials { get; set; } = [];
+
+    [Parameter]
+    public int From { get; set; }
+
+    [Parameter]
+    public EventCallback<int> OnPage { get; set; }
+
+    [Parameter, EditorRequired]
+    public SheetState Sheet { get; set; } = default!;
+
+    private string SaveWords => Sheet.Saving switch
+    {
+        SaveState.Saved => "Saved",
+        SaveState.Saving => "Saving…",
+        _ => "Not saved",
+    };
+
+    protected override void OnParametersSet()
+    {
+        forms = Materials.ToDictionary(material => material.Name, material => material.Form, StringComparer.OrdinalIgnoreCase);
+        CutPage();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender) return;
+        self = DotNetObjectReference.Create(this);
+        script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/sheet.js");
+        await script.InvokeVoidAsync("attach", table, self, $"parts-{Sheet.Sheet.ProjectId}");
+    }
+
+    /// <summary>Rows from a spreadsheet, or a step to take back: asked by the script that sees the keys.</summary>
+    [JSInvokable]
+    public Task Paste(string text) => RunAsync(() => Sheet.PasteAsync(text));
+
+    /// <inheritdoc cref="Paste" />
+    [JSInvokable]
+    public Task Undo() => RunAsync(Sheet.UndoAsync);
+
+    /// <inheritdoc cref="Paste" />
+    [JSInvokable]
+    public Task Redo() => RunAsync(Sheet.RedoAsync);
+
+    internal Task TypeAsync(SheetRow row, PartTexts texts) => RunAsync(() => Sheet.TypeAsync(row, texts));
+
+    internal Task KeepMineAsync(SheetRow row) => RunAsync(() => Sheet.KeepMineAsync(row));
+
+    internal Task TakeTheirsAsync(SheetRow row) => RunAsync(() => Sheet.TakeTheirsAsync(row));
+
+    internal async Task RemoveAsync(SheetRow row)
+    {
+        var at = Sheet.Rows.ToList().IndexOf(row);
+        await RunAsync(() => Sheet.RemoveAsync(row));
+        if (script is not null) await script.InvokeVoidAsync("focusRow", table, Math.Clamp(at - first, 0, last - first - 1));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        self?.Dispose();
+        await script.LetGoAsync();
+    }
+
+    private async Task RunAsync(Func<Task> act)
+    {
+        var doing = act();
+        Show();
+        await doing;
+        Show();
+    }
+
+    private void Show()
+    {
+        CutPage();
+        StateHasChanged();
+    }
+
+    private void CutPage()
+    {
+        first = Math.Clamp(From, 0, Math.Max(0, Sheet.Rows.Count - 1));
+        last = Math.Min(first + PageRows, Sheet.Rows.Count);
+    }
+}

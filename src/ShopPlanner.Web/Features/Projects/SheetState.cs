@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Web.Features.Projects;
+
+/// <summary>How saving stands.</summary>
+public enum SaveState
+{
+    /// <summary>Everything typed is stored.</summary>
+    Saved,
+
+    /// <summary>On its way.</summary>
+    Saving,
+
+    /// <summary>Not stored; the faults say why.</summary>
+    NotSaved,
+}
+
+/// <summary>A parts list being edited: typing goes in at once, one save at a time goes out, and what comes back never wipes out
+/// what was typed meanwhile.</summary>
+public sealed class SheetState(IPartService parts, Guid project)
+{
+    private readonly List<SheetRow> rows = [];
+    private PartSheet? sheet;
+    private Task? pump;
+
+    /// <summary>Told when something to show changed while a save was under way.</summary>
+    public Action? Changed { get; init; }
+
+    /// <summary>The rows, the empty last one among them.</summary>
+    public IReadOnlyList<SheetRow> Rows => rows;
+
+    /// <summary>What is stored.</summary>
+    public PartSheet Sheet => sheet!;
+
+    /// <summary>How saving stands.</summary>
+    public SaveState Saving { get; private set; } = SaveState.Saved;
+
+    /// <summary>Why the last thing asked for was not done.</summary>
+    public ImmutableArray<Fault> Faults { get; private set; } = [];
+
+    /// <summary>Reads the list; false when the project is gone.</summary>
+    public async Task<bool> LoadAsync(CancellationToken cancel)
+    {
+        if (await parts.GetAsync(project, cancel) is not { } read) return false;
+        Take(read, []);
+        return true;
+    }
+
+    /// <summary>Takes one cell's text in and sees that it is saved.</summary>
+    public Task TypeAsync(SheetRow row, PartTexts texts)
+    {
+        row.Type(texts);
+        return row.IsDirty && !row.IsContested ? SaveAsync() : Task.CompletedTask;
+    }
+
+    /// <summary>Saves everything that waits, until nothing does.</summary>
+    public Task SaveAsync() => pump is { IsCompleted: false } ? pump : pump = PumpAsync();
+
+    /// <summary>Takes rows out.</summary>
+    public Task RemoveAsync(SheetRow row) => DoAsync(() => parts.RemoveAsync(project, [row.Id]));
+
+    /// <summary>Adds rows copied from a spreadsheet.</summary>
+    public Task PasteAsync(string text) => DoAsync(() => parts.PasteAsync(project, text));
+
+    /// <summary>Takes back the step that the page shows.</summary>
+    public Task UndoAsync() => Sheet.UndoStep is { } step ? DoAsync(() => parts.UndoAsync(project, step)) : Task.CompletedTask;
+
+    /// <summary>Does the step again that the page shows.</summary>
+    public Task RedoAsync() => Sheet.RedoStep is { } step ? DoAsync(() => parts.RedoAsync(project, step)) : Task.CompletedTask;
+
+    /// <summary>Saves this device's value over the other.</summary>
+    public Task KeepMineAsync(SheetRow row)
+    {
+        row.KeepMine();
+        return SaveAsync();
+    }
+
+    /// <summary>Lets this device's value go.</summary>
+    public async Task TakeTheirsAsync(SheetRow row)
+    {
+        if (row.Theirs is { } theirs) row.Store(theirs, row.Texts);
+        else rows.Remove(row);
+        await LoadAsync(CancellationToken.None);
+    }
+
+    private async Task DoAsync(Func<Task<Outcome<PartSheet>>> act)
+    {
+        await SaveAsync();
+        var outcome = await act();
+        Faults = outcome.Faults;
+        if (outcome.Ok) Take(outcome.Value, []);
+        else if (outcome.Kind == OutcomeKind.Conflict) await LoadAsync(CancellationToken.None);
+    }
+
+    private async Task PumpAsync()
+    {
+        while (rows.Where(row => row.IsDirty && !row.IsContested).ToList() is { Count: > 0 } waiting)
+        {
+            Saving = SaveState.Saving;
+            Changed?.Invoke();
+            if (!await SendAsync([.. waiting.Select(row => row.ToEdit())])) return;
+        }
+
+        Saving = SaveState.Saved;
+        Changed?.Invoke();
+    }
+
+    private async Task<bool> SendAsync(ImmutableArray<PartEdit> edits)
+    {
+        var outcome = await parts.SaveAsync(project, edits);
+        Faults = outcome.Kind == OutcomeKind.Conflict ? [] : outcome.Faults;
+        if (outcome.Ok) Take(outcome.Value, edits);
+        else if (outcome.Kind == OutcomeKind.Conflict) await ContestAsync(outcome.Faults);
+        else
+        {
+            Saving = SaveState.NotSaved;
+            Changed?.Invoke();
+            return false;
+        }
+
+        return true;
+    }
+
+    // Only the rows that the conflict names are held back; the others go out with the next round.
+    private async Task ContestAsync(ImmutableArray<Fault> faults)
+    {
+        var named = faults.Select(fault => fault.Field).ToHashSet();
+        if (await parts.GetAsync(project) is not { } now) return;
+        foreach (var row in rows.Where(row => named.Contains(row.Id.ToString())))
+            row.Contest(now.Rows.FirstOrDefault(stored => stored.Texts.Id == row.Id));
+    }
+
+    private void Take(PartSheet read, ImmutableArray<PartEdit> sent)
+    {
+        var typed = rows.ToDictionary(row => row.Id);
+        var sentTexts = sent.ToDictionary(edit => edit.Texts.Id, edit => edit.Texts);
+        var last = rows.LastOrDefault();
+        rows.Clear();
+        foreach (var stored in read.Rows) rows.Add(Merge(stored, typed, sentTexts));
+        rows.AddRange(typed.Values.Where(row => row.IsContested && row.IsGone));
+        rows.Add(last is { Stored: null, IsContested: false } && rows.All(row => row.Id != last.Id) ? last : new SheetRow(Guid.CreateVersion7()));
+        sheet = read;
+    }
+
+    private static SheetRow Merge(PartRow stored, Dictionary<Guid, SheetRow> typed, Dictionary<Guid, PartTexts> sent)
+    {
+        var row = typed.GetValueOrDefault(stored.Texts.Id) ?? new SheetRow(stored.Texts.Id);
+        if (!row.IsContested) row.Store(stored, sent.GetValueOrDefault(row.Id));
+        return row;
+    }
+}

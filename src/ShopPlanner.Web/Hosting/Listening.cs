@@ -1,0 +1,31 @@
+using System.Net;
+using System.Net.Sockets;
+
+namespace ShopPlanner.Web.Hosting;
+
+/// <summary>Makes the web server listen where the settings say.</summary>
+internal static class Listening
+{
+    /// <summary>Sets the addresses, and keeps the log to what a person can use.</summary>
+    public static void ListenAsAsked(this WebApplicationBuilder builder, WebSettings settings)
+    {
+        // Run from a build, not only when published, the pages' files are found by their manifest.
+        builder.WebHost.UseStaticWebAssets();
+        builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+        // On a home computer the keys that sign forms lie in the owner's folder, readable by the owner alone.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        SetAddresses(builder.WebHost, settings);
+    }
+
+    private static void SetAddresses(ConfigureWebHostBuilder host, WebSettings settings)
+    {
+        if (settings.Urls.Count > 0) host.UseUrls([.. settings.Urls]);
+        else host.ConfigureKestrel(server =>
+        {
+            if (!settings.OnlyThisComputer) server.ListenAnyIP(settings.Port);
+            // A free port is chosen for one address, so there can be only one.
+            else if (settings.Port == 0 || !Socket.OSSupportsIPv6) server.Listen(IPAddress.Loopback, settings.Port);
+            else server.ListenLocalhost(settings.Port);
+        });
+    }
+}

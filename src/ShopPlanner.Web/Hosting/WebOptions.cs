@@ -1,0 +1,114 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace ShopPlanner.Web.Hosting;
+
+/// <summary>What reading the command line gave: settings, or the status to end with.</summary>
+/// <param name="Settings">Null when there is nothing to run: help was asked for, or something is wrong.</param>
+/// <param name="ExitCode">0 after help, 2 when something is wrong.</param>
+internal sealed record WebOptionsReading(WebSettings? Settings, int ExitCode);
+
+/// <summary>Reads the command line. Everything wrong is reported at once, a line for each.</summary>
+internal static class WebOptions
+{
+    private static readonly Option<string?> Data = new("--data")
+    {
+        HelpName = "DIR", Description = "Folder for the shop's data. Default: a folder of your user's local application data.",
+    };
+
+    private static readonly Option<bool> Demo = new("--demo")
+    {
+        Description = "Fill an empty data folder with made-up projects, stores and stock. Default folder: one of its own.",
+    };
+
+    private static readonly Option<int> Port = new("--port")
+    {
+        HelpName = "N", Description = "Port to listen on; 0 takes any free one.", DefaultValueFactory = _ => WebSettings.DefaultPort,
+    };
+
+    private static readonly Option<string[]> Urls = new("--urls")
+    {
+        HelpName = "URL", Description = "Addresses to listen on, parted by ';', instead of --port.",
+    };
+
+    private static readonly Option<bool> OnlyThisComputer = new("--only-this-computer")
+    {
+        Description = "Let no other device in; a tablet cannot open it then.",
+    };
+
+    private static readonly Option<string[]> Hosts = new("--host")
+    {
+        HelpName = "NAME", Description = "Another name or address that the program may be opened by. May be given several times.",
+    };
+
+    /// <summary>Reads; writes help to standard output and faults to standard error.</summary>
+    public static WebOptionsReading Read(IReadOnlyList<string> args)
+    {
+        WebSettings? settings = null;
+        var command = Command();
+        command.SetAction(result => settings = Settle(result));
+        var parsed = command.Parse(args);
+        if (parsed.Errors.Count > 0) return Complain(parsed.Errors);
+        var status = parsed.Invoke();
+        return new(settings, status);
+    }
+
+    private static RootCommand Command()
+    {
+        Port.Validators.Clear();
+        Urls.Validators.Clear();
+        Hosts.Validators.Clear();
+        Port.Validators.Add(CheckPort);
+        Urls.Validators.Add(CheckUrls);
+        Hosts.Validators.Add(CheckHosts);
+        return new RootCommand("Shop Planner: what to buy and how to cut it, in your browser and on the tablet at the saw.")
+        {
+            Data, Demo, Port, Urls, OnlyThisComputer, Hosts,
+        };
+    }
+
+    private static WebSettings Settle(ParseResult result)
+    {
+        var demo = result.GetValue(Demo);
+        var folder = result.GetValue(Data) is { Length: > 0 } given ? given : WebSettings.DefaultDataFolder(demo);
+        return new(
+            Path.GetFullPath(folder), demo, result.GetValue(Port), [.. Split(result.GetValue(Urls))],
+            result.GetValue(OnlyThisComputer), [.. result.GetValue(Hosts) ?? []]);
+    }
+
+    private static void CheckPort(OptionResult result)
+    {
+        if (result.Tokens is [var token] && int.TryParse(token.Value, out var port) && port is < 0 or > 65_535)
+            result.AddError($"--port: '{token.Value}' is not a port: give a number from 0 to 65535");
+    }
+
+    private static void CheckUrls(OptionResult result)
+    {
+        foreach (var url in Split(result.Tokens.Select(token => token.Value)))
+            if (!IsAddress(url)) result.AddError($"--urls: '{url}' is not an address: write it like http://0.0.0.0:5080");
+    }
+
+    private static void CheckHosts(OptionResult result)
+    {
+        foreach (var token in result.Tokens)
+            if (Uri.CheckHostName(token.Value) == UriHostNameType.Unknown)
+                result.AddError($"--host: '{token.Value}' is not a name or address: write it without http:// and port, like workshop.example");
+    }
+
+    /// <summary>An address with '*' and '+', which stand for every address of this computer, written out.</summary>
+    internal static string Spelled(string url) =>
+        url.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal);
+
+    private static bool IsAddress(string url) =>
+        Uri.TryCreate(Spelled(url), UriKind.Absolute, out var uri) && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps);
+
+    private static IEnumerable<string> Split(IEnumerable<string>? values) =>
+        (values ?? []).SelectMany(value => value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+
+    private static WebOptionsReading Complain(IReadOnlyList<ParseError> errors)
+    {
+        foreach (var error in errors.Select(error => error.Message).Distinct()) Console.Error.WriteLine(error);
+        Console.Error.WriteLine("Ask for --help to see every option.");
+        return new(null, 2);
+    }
+}

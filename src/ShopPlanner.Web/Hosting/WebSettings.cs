@@ -1,0 +1,20 @@
+namespace ShopPlanner.Web.Hosting;
+
+/// <summary>How the program was asked to run; every value has been checked.</summary>
+/// <param name="DataFolder">Full path of the folder that holds the shop's data.</param>
+/// <param name="Demo">True to fill an empty data folder with the demo.</param>
+/// <param name="Port">Port to listen on; 0 for any free one.</param>
+/// <param name="Urls">Addresses to listen on instead of <paramref name="Port"/>; empty for none.</param>
+/// <param name="OnlyThisComputer">True to listen on the loopback addresses alone.</param>
+/// <param name="Hosts">More names that the program may be opened by.</param>
+public sealed record WebSettings(
+    string DataFolder, bool Demo, int Port, IReadOnlyList<string> Urls, bool OnlyThisComputer, IReadOnlyList<string> Hosts)
+{
+    /// <summary>Where the program listens unless told otherwise.</summary>
+    public const int DefaultPort = 5080;
+
+    /// <summary>Where data lies unless told otherwise: under the user's own application data, the demo apart from the rest.</summary>
+    public static string DefaultDataFolder(bool demo) => Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify),
+        "ShopPlanner", demo ? "demo" : "data");
+}

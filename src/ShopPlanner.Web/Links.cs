@@ -1,0 +1,77 @@
+using System.Globalization;
+using Microsoft.AspNetCore.WebUtilities;
+using ShopPlanner.Services.Shop;
+
+namespace ShopPlanner.Web;
+
+/// <summary>Every address inside the program. What a person sees is in the address; pages are found by these and no other way.</summary>
+public static class Links
+{
+    /// <summary>The opening page.</summary>
+    public const string Home = "/";
+
+    /// <summary>All projects.</summary>
+    public const string Projects = "/projects";
+
+    /// <summary>The rack and the bin.</summary>
+    public const string Stock = "/rack-and-bin";
+
+    /// <summary>All stores.</summary>
+    public const string Stores = "/stores";
+
+    /// <summary>All cut plans.</summary>
+    public const string Plans = "/plans";
+
+    /// <summary>Plans that can be cut.</summary>
+    public const string Bench = "/bench";
+
+    /// <summary>The shop's settings.</summary>
+    public const string Shop = "/shop";
+
+    /// <summary>A project's parts; past the first screenful when <paramref name="fromRow"/> says so.</summary>
+    public static string Parts(Guid project, int fromRow = 0) =>
+        fromRow == 0 ? $"{Projects}/{project}/parts" : $"{Projects}/{project}/parts?from={Number(fromRow)}";
+
+    /// <summary>The rack and the bin, narrowed.</summary>
+    public static string StockOf(string? place, string? material, string? find) =>
+        QueryHelpers.AddQueryString(Stock, Given(("place", place), ("material", material), ("find", find)));
+
+    /// <summary>The history of a piece on hand.</summary>
+    public static string StockPiece(Guid piece) => $"{Stock}/{piece}";
+
+    /// <summary>A store's price list.</summary>
+    public static string Store(Guid store) => $"{Stores}/{store}";
+
+    /// <summary>Choosing what to plan.</summary>
+    /// <param name="projects">Ticked to begin with.</param>
+    /// <param name="replaces">The plan that the new one takes the place of.</param>
+    public static string NewPlan(IEnumerable<Guid>? projects = null, Guid? replaces = null) =>
+        QueryHelpers.AddQueryString(Plans + "/new", Given(("projects", projects is null ? null : string.Join(',', projects)), ("replaces", replaces?.ToString())));
+
+    /// <summary>A planning run.</summary>
+    public static string PlanRun(Guid job) => $"{Plans}/runs/{job}";
+
+    /// <summary>A plan: its cuts, or another side of it.</summary>
+    public static string Plan(Guid plan, string? tab = null) => tab is null ? $"{Plans}/{plan}" : $"{Plans}/{plan}/{tab}";
+
+    /// <summary>A plan's packet.</summary>
+    public static string Packet(Guid plan, PaperSize paper) => $"{Plans}/{plan}/packet.pdf?paper={(paper == PaperSize.A4 ? "a4" : "letter")}";
+
+    /// <summary>A plan's request or the plan itself as a document.</summary>
+    public static string PlanDocument(Guid plan, bool answer) => $"{Plans}/{plan}/{(answer ? "plan" : "request")}.json";
+
+    /// <summary>A price list as a table of text.</summary>
+    public static string PriceCsv(Guid store) => $"{Stores}/{store}/prices.csv";
+
+    /// <summary>A plan at the bench; the board or sheet with that number, or the next one.</summary>
+    public static string BenchPlan(Guid plan, int? number = null) =>
+        number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
+
+    /// <summary>Measuring what a board or sheet leaves.</summary>
+    public static string BenchFinish(Guid plan, int number) => $"{Bench}/{plan}/{Number(number)}/finish";
+
+    private static Dictionary<string, string?> Given(params (string Key, string? Value)[] values) =>
+        values.Where(pair => !string.IsNullOrEmpty(pair.Value)).ToDictionary(pair => pair.Key, pair => pair.Value);
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,33 @@
+using System.Security.Cryptography;
+
+namespace ShopPlanner.Web.Security;
+
+/// <summary>Headers that tell the browser what a page of this program may do.</summary>
+internal sealed class SecurityHeaders(RequestDelegate next)
+{
+    private static readonly object NonceKey = new();
+
+    /// <summary>The page's own one-time word for its import map, the only inline script there is.</summary>
+    public static string Nonce(HttpContext context) => (string)context.Items[NonceKey]!;
+
+    /// <summary>Sets the headers and goes on.</summary>
+    public Task InvokeAsync(HttpContext context)
+    {
+        var nonce = Convert.ToBase64String(RandomNumberGenerator.GetBytes(16));
+        context.Items[NonceKey] = nonce;
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = Policy(nonce);
+        headers.XContentTypeOptions = "nosniff";
+        // Not no-referrer: with that the browser sends "Origin: null" with our own forms, and they would be refused.
+        headers["Referrer-Policy"] = "same-origin";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
+        return next(context);
+    }
+
+    // MudBlazor writes its theme and the places of its pop-ups as inline styles.
+    private static string Policy(string nonce) =>
+        $"default-src 'self'; script-src 'self' 'nonce-{nonce}'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; " +
+        "base-uri 'none'; form-action 'self'; frame-ancestors 'none'; connect-src 'self'";
+}

@@ -1,0 +1,34 @@
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Web.Shared;
+
+/// <summary>Faults as sentences.</summary>
+public static class FaultWords
+{
+    /// <summary>For beside the field: the value and what is wrong with it, e.g. <c>'12 1/0' is not a length: …</c></summary>
+    public static string Beside(Fault fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        return fault.Value.Length > 0 ? $"‘{fault.Value}’ {fault.Message}." : Capital(fault.Message) + ".";
+    }
+
+    /// <summary>With the field's name, for lists.</summary>
+    public static string Line(Fault fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        var subject = (fault.Field.Length, fault.Value.Length) switch
+        {
+            (0, 0) => "",
+            (0, _) => $"‘{fault.Value}’ ",
+            (_, 0) => Capital(fault.Field) + " ",
+            _ => $"{Capital(fault.Field)}: ‘{fault.Value}’ ",
+        };
+        return subject.Length == 0 ? Capital(fault.Message) + "." : $"{subject}{fault.Message}.";
+    }
+
+    /// <summary>The first fault of a field, beside it; null when there is none.</summary>
+    public static string? For(IEnumerable<Fault> faults, string field) =>
+        faults.FirstOrDefault(fault => string.Equals(fault.Field, field, StringComparison.OrdinalIgnoreCase)) is { } fault ? Beside(fault) : null;
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Web.Shared;
+
+/// <summary>The program's plain words for counts and states.</summary>
+public static class Words
+{
+    /// <summary><c>1 piece</c>, <c>3 pieces</c>.</summary>
+    public static string Count(int number, string one, string? many = null) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many ?? one + "s")}");
+
+    /// <summary>Where a project stands.</summary>
+    public static string Of(ProjectState state) => state switch
+    {
+        ProjectState.Planning => "Planning",
+        ProjectState.Building => "Building",
+        ProjectState.Finished => "Finished",
+        _ => "Put away",
+    };
+
+    /// <summary>Where a plan stands.</summary>
+    public static string Of(PlanState state) => state switch
+    {
+        PlanState.Ready => "Ready to cut",
+        PlanState.Cutting => "Being cut",
+        PlanState.Cut => "All cut",
+        _ => "Withdrawn",
+    };
+
+    /// <summary>The units a person chooses from.</summary>
+    public static IReadOnlyList<(LengthUnit Value, string Name)> Units { get; } = [(LengthUnit.Inch, "Inches"), (LengthUnit.Millimetre, "Millimetres")];
+
+    /// <summary>The unit's name in a sentence.</summary>
+    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
+
+    /// <summary>An amount with the shop's sign: <c>$6.48</c>.</summary>
+    public static string Money(Money amount, string sign) => sign + amount;
+
+    /// <summary>How good a plan is, in plain words.</summary>
+    /// <param name="status">As planned.</param>
+    /// <param name="cost">The plan's.</param>
+    /// <param name="bound">No plan costs less.</param>
+    /// <param name="sign">The shop's currency sign.</param>
+    public static string Quality(PlanStatus status, Money cost, Money bound, string sign) => status switch
+    {
+        PlanStatus.Proven => "No cheaper way to buy exists",
+        PlanStatus.BestFound when cost > bound => $"At most {Money(cost - bound, sign)} cheaper is possible",
+        PlanStatus.BestFound => "No cheaper way to buy was found",
+        _ => "Some parts are left out",
+    };
+
+    /// <summary>The day, as it reads in a list.</summary>
+    public static string Day(DateTime utc) => utc.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>The day and the time of day.</summary>
+    public static string Moment(DateTime utc) => utc.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>The same length in the other unit, exactly enough for a rule.</summary>
+    public static string BothUnits(Length length) =>
+        $"{LengthFormat.WithUnit(length, LengthUnit.Inch)} = {LengthFormat.WithUnit(length, LengthUnit.Millimetre)}";
+}

@@ -1,0 +1,11 @@
+// Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at first.
+const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
+
+Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
+
+const notice = document.getElementById("components-reconnect-modal");
+notice.addEventListener("components-reconnect-state-changed", event => {
+  document.dispatchEvent(new CustomEvent("shop-line", { detail: event.detail.state }));
+  // The server knows this page no more (it was started anew, or the pause was long): every page restores itself from its address.
+  if (event.detail.state === "rejected") location.reload();
+});

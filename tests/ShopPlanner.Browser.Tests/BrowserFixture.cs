@@ -1,0 +1,64 @@
+using Microsoft.Playwright;
+
+namespace ShopPlanner.Browser.Tests;
+
+/// <summary>One program and one Chromium for the tests of a class; each test opens pages of its own.</summary>
+public sealed class BrowserFixture : IAsyncLifetime
+{
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+    private RunningApp? app;
+
+    /// <summary>Path of Debian's Chromium, or of the browser named by SHOP_PLANNER_CHROMIUM; null when there is none.</summary>
+    public static string? Chromium { get; } =
+        new[] { Environment.GetEnvironmentVariable("SHOP_PLANNER_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser" }
+            .FirstOrDefault(File.Exists);
+
+    public Uri Address => app!.Address;
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Chromium is null) return;
+        app = await RunningApp.StartAsync(TestContext.Current.CancellationToken);
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Chromium,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    /// <summary>A fresh browser profile; skips the test, with the reason, where there is no Chromium.</summary>
+    public async Task<IPage> OpenAsync(Screen screen, bool dark = false, bool script = true)
+    {
+        Assert.SkipWhen(browser is null, "There is no Chromium here: install Debian's package 'chromium', or name a browser in SHOP_PLANNER_CHROMIUM.");
+        var context = await browser.NewContextAsync(new()
+        {
+            BaseURL = Address.ToString(),
+            ViewportSize = new() { Width = screen.Width, Height = screen.Height },
+            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+            JavaScriptEnabled = script,
+            HasTouch = screen.Touch,
+            AcceptDownloads = true,
+        });
+        context.SetDefaultTimeout(15_000);
+        return await context.NewPageAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.DisposeAsync();
+        playwright?.Dispose();
+        if (app is not null) await app.DisposeAsync();
+    }
+}
+
+/// <summary>A size of screen that the planner is used on.</summary>
+public sealed record Screen(string Name, int Width, int Height, bool Touch)
+{
+    public static readonly Screen Desktop = new("desktop", 1440, 900, false);
+    public static readonly Screen Tablet = new("tablet", 1280, 800, true);
+    public static readonly Screen Phone = new("phone", 390, 844, true);
+
+    public static readonly Screen[] All = [Desktop, Tablet, Phone];
+}

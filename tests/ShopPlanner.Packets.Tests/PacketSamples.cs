@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Drawing.Tests;
+
+namespace ShopPlanner.Packets.Tests;
+
+/// <summary>Invented packets.</summary>
+internal static class PacketSamples
+{
+    /// <summary>A small cabinet: two stores, a leftover from the bin, a sheet and two kinds of board.</summary>
+    public static PacketModel Cabinet(PaperSize paper = PaperSize.Letter) => new(
+        ["Hall cabinet"], new DateOnly(2026, 11, 25), paper, LengthUnit.Inch, "$", new(3, "8f3a12bc90d1", null),
+        [
+            new("Store by the highway", new DateOnly(2026, 11, 20),
+                [new("Pine 1x3", "8 ft", 3, Money.From(6.48m)), new("Birch plywood 3/4", "4 × 8 ft", 1, Money.From(64))]),
+            new("Corner hardware", null, [new("Poplar 1x4", "6 ft", 2, null), new("Pine 1x2", "8 ft", 12, Money.From(2.98m))]),
+        ],
+        [new("B7", "Pine 1x3", In("41 3/8"), In("2 1/2"))],
+        [Layout(Samples.Sheet(), isBoard: false, 1), Layout(Samples.Board(), isBoard: true, 3), Layout(Legs(), isBoard: true, 1)],
+        [
+            new(["A1", "A2"], "Side panel", "Birch plywood 3/4", In("30"), In("15 1/2"), In("23/32"), Ripped: true),
+            new(["B1", "B2", "B3"], "Shelf", "Birch plywood 3/4", In("22 1/2"), In("13 1/4"), In("23/32"), Ripped: true),
+            new(["C1", "C2"], "Rail", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
+            new(["D1", "D2", "D3", "D4"], "Block", "Pine 1x3", In("1 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
+        ],
+        [new(["Z1"], "Long cleat", "longer than any stock of this material")]);
+
+    /// <summary>The cabinet with a name everywhere a person may type one.</summary>
+    public static PacketModel Named(string name)
+    {
+        var model = Cabinet();
+        return model with
+        {
+            Projects = [name, name],
+            Stores = [.. model.Stores.Select(s => s with { Name = name, Purchases = [.. s.Purchases.Select(p => p with { Item = name, Size = name })] })],
+            OnHand = [.. model.OnHand.Select(o => o with { Tag = name, Material = name })],
+            Layouts = [.. model.Layouts.Select(l => Rename(l, name))],
+            Parts = [.. model.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
+            Unplaced = [.. model.Unplaced.Select(u => u with { Name = name, Reason = name })],
+            Plan = model.Plan with { OutOfDate = name },
+        };
+    }
+
+    /// <summary>The cabinet in millimetres.</summary>
+    public static PacketModel Metric()
+    {
+        var model = Cabinet(PaperSize.A4);
+        return model with
+        {
+            Unit = LengthUnit.Millimetre,
+            Layouts = [.. model.Layouts.Select(l => l with { Picture = l.Picture with { Unit = LengthUnit.Millimetre } })],
+        };
+    }
+
+    /// <summary>A project without parts.</summary>
+    public static PacketModel Empty() => Cabinet() with { Stores = [], OnHand = [], Layouts = [], Parts = [], Unplaced = [] };
+
+    /// <summary>The cabinet with so many layouts, boards and sheets in turn.</summary>
+    public static PacketModel Many(int layouts) => Cabinet() with
+    {
+        Layouts = [.. Enumerable.Range(0, layouts).Select(i => Layout(i % 2 == 0 ? Samples.Sheet() : Samples.Board(), i % 2 == 1, 1))],
+    };
+
+    private static PacketLayout Rename(PacketLayout layout, string name) => layout with
+    {
+        Picture = layout.Picture with
+        {
+            Title = name,
+            Pieces = [.. layout.Picture.Pieces.Select((p, i) => p with { Name = name, Mark = i == 0 ? name : p.Mark })],
+            Leftovers = [.. layout.Picture.Leftovers.Select(l => l with { Tag = name })],
+        },
+        Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name })],
+    };
+
+    private static LayoutPicture Legs() => Samples.BoardOf([("E1", "Leg", "28 3/4"), ("E2", "Leg", "28 3/4"), ("E3", "Leg", "28 3/4")], keep: false);
+
+    private static PacketLayout Layout(LayoutPicture picture, bool isBoard, int copies) => new(
+        picture, isBoard, copies,
+        [.. picture.Cuts.Select(c => new PacketCut(
+            c.N, c.N == 1 ? (isBoard ? "board" : "sheet") : $"{c.N - 1}b", c.Kerf.Dx < c.Kerf.Dy ? CutWay.Crosscut : CutWay.Rip,
+            c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y, $"{c.N}a off, {c.N}b remains", c.ByStore))]);
+
+    private static Length In(string text) => Samples.In(text);
+}

@@ -1,0 +1,59 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Stores;
+
+namespace ShopPlanner.Web.Tests;
+
+/// <summary>The program with a project of two legs, a store that sells the board, and a plan that was really planned.</summary>
+internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreView store) : IAsyncDisposable
+{
+    private const string Pine = "pine-1x3";
+
+    public ShopServer Server => server;
+
+    public ProjectView Project => project;
+
+    public StoreView Store => store;
+
+    private static CancellationToken Cancel => ShopServer.Cancel;
+
+    /// <summary>Two legs of 30 in from one board of 96 in: about 35 in are left over.</summary>
+    public static async Task<PlannedShop> OpenAsync()
+    {
+        var server = await ShopServer.OpenAsync();
+        var project = (await server.Get<IProjectService>().CreateAsync("Boot-room bench", LengthUnit.Inch, Cancel)).Value!;
+        var leg = new PartTexts(Guid.CreateVersion7(), "A", "Leg", Pine, "30", "", "2", false, "");
+        Assert.True((await server.Get<IPartService>().SaveAsync(project.Id, [new PartEdit(leg, null)], Cancel)).Ok);
+        return new PlannedShop(server, project, await SellAsync(server));
+    }
+
+    public PlanOrder Order(Guid? replaces = null) => new([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, replaces);
+
+    public async Task<Guid> PlanAsync()
+    {
+        var plans = server.Get<IPlanService>();
+        var started = await plans.StartAsync(Order(), Cancel);
+        Assert.True(started.Ok, string.Join("; ", started.Faults));
+        while (plans.FindJob(started.Value.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(10, Cancel);
+        var job = plans.FindJob(started.Value.Id)!;
+        Assert.True(job.State == PlanJobState.Done, string.Join("; ", job.Faults));
+        return job.PlanId!.Value;
+    }
+
+    /// <summary>The plan's first board as it stands at the bench.</summary>
+    public async Task<BenchStock> BoardAsync(Guid plan) => (await server.Get<IBenchService>().GetAsync(plan, Cancel))!.Stocks[0];
+
+    public Task<IReadOnlyList<StockPiece>> StockAsync() => server.Get<IStockService>().ListAsync(Cancel);
+
+    public ValueTask DisposeAsync() => server.DisposeAsync();
+
+    private static async Task<StoreView> SellAsync(ShopServer server)
+    {
+        var stores = server.Get<IStoreService>();
+        var store = (await stores.CreateAsync("Corner lumber", LengthUnit.Inch, Cancel)).Value!;
+        return (await stores.SavePriceAsync(store.Id, new PriceEdit(null, Pine, "96", "", "6.48", true, null), Cancel)).Value!;
+    }
+}

@@ -1,0 +1,64 @@
+#!/usr/bin/env bash
+# Passes all tests: installs what they need, builds, runs every test project, ends with "N passed, N failed".
+set -uo pipefail
+cd "$(dirname "$0")/.."
+
+say() { printf '== %s\n' "$*"; }
+
+need_dotnet() {
+  command -v dotnet >/dev/null && return
+  say "The .NET 10 SDK is missing: install it from your system's packages, then run this again."
+  exit 1
+}
+
+# The browser tests drive Debian's Chromium. Without it they are skipped, each saying so.
+need_chromium() {
+  for name in chromium chromium-browser google-chrome; do
+    if command -v "$name" >/dev/null; then export SHOP_PLANNER_CHROMIUM="${SHOP_PLANNER_CHROMIUM:-$(command -v "$name")}"; return; fi
+  done
+  local root=""
+  [ "$(id -u)" -eq 0 ] || root="sudo -n"
+  if command -v apt-get >/dev/null; then
+    say "Installing Chromium, for the browser tests"
+    $root apt-get update -qq && $root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq chromium >/dev/null
+  fi
+  if command -v chromium >/dev/null; then export SHOP_PLANNER_CHROMIUM=$(command -v chromium); return; fi
+  say "Chromium could not be installed here: the browser tests will be skipped. Install the package 'chromium' to run them."
+}
+
+# Runs one test program; prints what failed or was skipped and the line of counts, which is added up.
+run_one() {
+  local name=${1##*/} log counts
+  log=$(mktemp)
+  say "$name"
+  dotnet "$1/bin/Release/net10.0/$name.dll" -noColor -noLogo >"$log" 2>&1
+  local status=$?
+  grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST' "$log" | tail -n 200
+  counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)
+  rm -f "$log"
+  count() { sed -nE "s/.* $1: ([0-9]+).*/\1/p" <<<"$counts"; }
+  local total errors failed skipped
+  total=$(count Total); errors=$(count Errors); failed=$(count Failed); skipped=$(count Skipped)
+  # A program that ran nothing, or died before it could count, is a failure too.
+  if [ "${total:-0}" -eq 0 ] || { [ "$status" -ne 0 ] && [ $((${errors:-0} + ${failed:-0})) -eq 0 ]; }; then errors=$((${errors:-0} + 1)); fi
+  all_passed=$((all_passed + ${total:-0} - ${failed:-0} - ${skipped:-0}))
+  all_failed=$((all_failed + ${failed:-0} + ${errors:-0}))
+  all_skipped=$((all_skipped + ${skipped:-0}))
+}
+
+run_all() {
+  all_passed=0 all_failed=0 all_skipped=0
+  for project in tests/ShopPlanner.*.Tests; do run_one "$project"; done
+  [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
+  printf '%d passed, %d failed\n' "$all_passed" "$all_failed"
+  [ "$all_failed" -eq 0 ]
+}
+
+need_dotnet
+need_chromium
+say "Building"
+if ! dotnet build ShopPlanner.sln -c Release -v q -nologo; then
+  printf '0 passed, 1 failed\n'
+  exit 1
+fi
+run_all
