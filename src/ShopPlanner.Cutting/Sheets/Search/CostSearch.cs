@@ -17,10 +17,10 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     /// <summary>Meetings without a better plan before the covering model is asked, the first time.</summary>
     private const int FirstCover = 30;
 
-    private int meetings;
-
     private readonly Improver[] workers = [.. Enumerable.Range(0, Math.Max(1, control.Workers))
         .Select(i => new Improver(model, (control.Seed * 1000L) + i, i % 2 == 0 ? 0.1 : 0.3))];
+
+    private int meetings;
 
     /// <summary>Places as much area as it can, at any cost.</summary>
     public Packing PlaceMost(Packing best, double share)
@@ -56,9 +56,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     /// <summary>The best choice among all layouts met; when it is not complete, the search furthest from its goal takes it.</summary>
     private Packing Cover(Packing best, long goal)
     {
-        var pool = new PatternPool(model);
-        foreach (var worker in workers)
-            pool.AddAll(worker.Pool);
+        var pool = Met();
         var hint = workers.MinBy(w => w.Now.LeftArea)!.Now;
         if (new CoverSearch(model, effort).Run(pool, hint, goal) is not { } chosen)
             return best;
@@ -66,6 +64,15 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
         if (chosen.LeftArea < furthest.Now.LeftArea)
             furthest.Take(chosen);
         return chosen.IsComplete ? chosen : best;
+    }
+
+    /// <summary>All layouts that the workers came by.</summary>
+    public PatternPool Met()
+    {
+        var pool = new PatternPool(model);
+        foreach (var worker in workers)
+            pool.AddAll(worker.Pool);
+        return pool;
     }
 
     private void Start(Packing best, long goal)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.OrTools.Sat;
 using ShopPlanner.Cutting.Sheets.Model;
 using ShopPlanner.Cutting.Sheets.Trees;
@@ -24,14 +25,15 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
         AddStocks(cover, trees, times, mostPrice);
         cover.Minimize(LinearExpr.WeightedSum(left, model.Types.Select(t => t.Area).ToArray()));
         AddHint(cover, trees, times, hint);
-        using var solver = new CpSolver { StringParameters = Parameters() };
+        using var solver = new CpSolver { StringParameters = Parameters(MostSeconds, effort.Clock.SecondsLeft(2 * MostSeconds) + 0.01) };
         var status = solver.Solve(cover);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? Unpack(trees, [.. times.Select(v => (int)solver.Value(v))]) : null;
     }
 
-    private string Parameters() => string.Create(System.Globalization.CultureInfo.InvariantCulture,
-        $"num_workers:1,random_seed:1,max_deterministic_time:{MostSeconds},relative_gap_limit:0,max_time_in_seconds:{Math.Max(0.01, effort.Clock.SecondsLeft(2 * MostSeconds)):0.###}");
+    /// <summary>A repeatable search: one worker, so much work, and a clock for a loaded machine.</summary>
+    public static string Parameters(double work, double seconds) => string.Create(CultureInfo.InvariantCulture,
+        $"num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}");
 
     private int MostTimes(CutTree tree)
     {
@@ -41,7 +43,8 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
         return most;
     }
 
-    private static Dictionary<int, int> Counts(CutTree tree)
+    /// <summary>Pieces of each type on a sheet.</summary>
+    public static Dictionary<int, int> Counts(CutTree tree)
     {
         var counts = new Dictionary<int, int>();
         foreach (ref readonly var node in tree.Nodes)
@@ -81,7 +84,8 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
             cover.AddHint(times[i], wanted.Remove(Text(trees[i]), out var count) ? count : 0);
     }
 
-    private static string Text(CutTree tree) =>
+    /// <summary>Stock and pieces, the same for all layouts that hold the same.</summary>
+    public static string Text(CutTree tree) =>
         $"{tree.Stock}:{string.Join(' ', Counts(tree).OrderBy(c => c.Key).Select(c => $"{c.Key}x{c.Value}"))}";
 
     /// <summary>The sheets chosen, without the pieces that are covered too often.</summary>

@@ -15,8 +15,9 @@ internal sealed class Improver
     private const double Hot = 0.015;
     private const double Cold = 0.001;
 
-    /// <summary>Rounds from hot to cold.</summary>
-    private const long Cycle = 20_000;
+    /// <summary>Rounds from hot to cold, for each sheet in work.</summary>
+    private const long CyclePerSheet = 1000;
+    private const long LeastCycle = 20_000;
 
     private readonly Ledger ledger;
     private readonly Chance chance;
@@ -26,6 +27,7 @@ internal sealed class Improver
     private readonly double reward;
     private double current;
     private double sheetArea;
+    private long cycle;
     private long step;
 
     /// <param name="model">The problem.</param>
@@ -66,6 +68,7 @@ internal sealed class Improver
 
     private void Restart()
     {
+        cycle = Math.Max(LeastCycle, CyclePerSheet * ledger.Now.Trees.Count);
         sheetArea = (double)ledger.Now.Model.Stocks.Sum(s => s.Area) / ledger.Now.Model.Stocks.Length;
         current = Energy(ledger.Now);
     }
@@ -103,7 +106,7 @@ internal sealed class Improver
     /// <summary>What a change may cost, in area: falls over each cycle, then starts hot again.</summary>
     private double Temperature()
     {
-        var at = (double)(step++ % Cycle) / Cycle;
+        var at = (double)(step++ % cycle) / cycle;
         return sheetArea * Hot * Math.Pow(Cold / Hot, at);
     }
 
