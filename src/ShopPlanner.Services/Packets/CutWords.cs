@@ -4,8 +4,12 @@ using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Packets;
 
-/// <summary>Says what a cut gives, as the packet prints it.</summary>
-internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks)
+/// <summary>Says what a cut gives, as the packet prints it and the bench shows it.</summary>
+/// <param name="plan">The plan.</param>
+/// <param name="layoutIndex">Index into its layouts.</param>
+/// <param name="marks">Of all its pieces.</param>
+/// <param name="copy">Which of the layout's copies is meant, from 1; null for all of them.</param>
+internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, int? copy = null)
 {
     private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
 
@@ -27,7 +31,7 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks)
     private string MarkAt(string part, Drawing.Layouts.StockArea area)
     {
         for (var i = 0; i < layout.Pieces.Length; i++)
-            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y) return marks.OfAllCopies(layoutIndex, i);
+            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y) return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
         return plan.Parts[part].Mark;
     }
 }

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Web.Features.Plans;
 
@@ -29,6 +31,14 @@ public static class BenchWords
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
         return PlanWords.FormOf(view.Plan, view.Plan.Plan.Layouts[stock.Layout]) == Cutting.StockForm.Board ? "Board" : "Sheet";
+    }
+
+    /// <summary>What each cut of this very board or sheet gives, in order.</summary>
+    public static ImmutableArray<string> Gives(BenchView view, BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(stock);
+        return CutTexts.Gives(view.Plan, stock.Layout, stock.Copy);
     }
 
     /// <summary>What to take in hand.</summary>

@@ -54,14 +54,6 @@ public static class PlanWords
         return cut.Kind == CutKind.Crosscut ? $"Cut {piece} across" : $"Rip {piece}";
     }
 
-    /// <summary>What it gives, near piece first: <c>A, a Leg, and piece 1b</c>.</summary>
-    public static string Giving(PlanView plan, Layout layout, Cut cut)
-    {
-        ArgumentNullException.ThrowIfNull(cut);
-        var first = Piece(plan, layout, cut.First, cut.FirstPart);
-        return cut.Second is null ? first : $"{first}, and {Piece(plan, layout, cut.Second, cut.SecondPart)}";
-    }
-
     /// <summary>The setting of fence or stop.</summary>
     public static string Setting(PlanView plan, Cut cut)
     {
@@ -86,10 +78,4 @@ public static class PlanWords
         string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..] + (phrase.EndsWith('.') ? "" : ".");
 
     private static Length Width(PlanView plan, Layout layout) => plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
-
-    private static string Piece(PlanView plan, Layout layout, string name, string? part)
-    {
-        if (part is not null) return $"{plan.Parts[part].Mark} ({plan.Parts[part].Name})";
-        return layout.Cuts.Any(later => later.Piece == name) ? "piece " + name : "what is left";
-    }
 }

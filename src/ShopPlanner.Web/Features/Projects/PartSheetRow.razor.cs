@@ -52,6 +52,7 @@ public sealed partial class PartSheetRow
     {
         nameof(PartTexts.Length) => Words.BothUnits(part.Length),
         nameof(PartTexts.Width) => Words.BothUnits(part.Width),
+        nameof(PartTexts.Note) => Row.Texts.Note,
         _ => null,
     };
 

@@ -36,6 +36,15 @@ public sealed class SheetRow(Guid id)
     /// <summary>What is wrong with what is stored; nothing while newer typing waits to be saved.</summary>
     public ImmutableArray<Fault> Faults => Stored?.Faults ?? [];
 
+    /// <summary>What a cell shows: as typed, but a material that was understood by its name.</summary>
+    public string Shown(PartColumn column)
+    {
+        ArgumentNullException.ThrowIfNull(column);
+        return column.List is not null && Stored is { } stored && stored.Texts.Material == Texts.Material && stored.MaterialName.Length > 0
+            ? stored.MaterialName
+            : column.Get(Texts);
+    }
+
     /// <summary>True while a person must choose between two values.</summary>
     public bool IsContested => Theirs is not null || IsGone;
 
