@@ -106,7 +106,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     [GeneratedRegex("^Packet")]
     private static partial Regex Packet();
 
-    [GeneratedRegex("^Finish (board|sheet|offcut)")]
+    [GeneratedRegex("^Finish this (board|sheet)")]
     private static partial Regex Finish();
 
     [GeneratedRegex("^Undo")]
