@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Shared;
@@ -55,6 +56,13 @@ public sealed partial class PartSheetRow
         nameof(PartTexts.Note) => Row.Texts.Note,
         _ => null,
     };
+
+    // A board's width goes without saying; it is shown all the same, so that nobody takes a nominal width for the true one.
+    private string? Placeholder(PartColumn column)
+    {
+        if (ShowExamples) return column.Example;
+        return column.Name == nameof(PartTexts.Width) && Row.Stored?.Part is { } part ? LengthFormat.Plain(part.Width, Owner.Sheet.Sheet.Unit).Text : null;
+    }
 
     private static string Heading(string field) => PartColumn.All.FirstOrDefault(column => column.Name == field)?.Heading ?? field;
 }
