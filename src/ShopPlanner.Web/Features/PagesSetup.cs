@@ -11,6 +11,7 @@ internal static class PagesSetup
 {
     // Rows pasted from a spreadsheet travel in one message.
     private const int LargestMessage = 2 * 1024 * 1024;
+    private const string RefusedForm = "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
 
     /// <summary>Registers what pages need.</summary>
     public static void AddPages(this IServiceCollection services)
@@ -26,9 +27,13 @@ internal static class PagesSetup
     public static void UsePages(this WebApplication app)
     {
         app.UseExceptionHandler("/error", createScopeForErrors: true);
-        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseWhen(IsLooking, pages => pages.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
+        // A refused form is not run again as a page: it would be refused there too.
+        app.UseWhen(context => !IsLooking(context), forms => forms.UseStatusCodePages("text/plain; charset=utf-8", RefusedForm));
         app.UseAntiforgery();
     }
+
+    private static bool IsLooking(HttpContext context) => HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
 
     /// <summary>Maps files and pages. The frame rule is sent with the other security headers.</summary>
     public static void MapPages(this WebApplication app)
