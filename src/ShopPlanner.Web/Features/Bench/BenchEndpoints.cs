@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
@@ -15,12 +16,21 @@ namespace ShopPlanner.Web.Features.Bench;
 /// </summary>
 internal static class BenchEndpoints
 {
-    /// <summary>Maps the addresses. Forms are checked against the page's own token.</summary>
+    /// <summary>Maps the addresses. Forms are checked against the page's own token here, not by the framework, which would answer
+    /// with an empty page.</summary>
     public static void MapBench(this IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/bench/{planId:guid}/cuts", CutAsync);
-        routes.MapPost("/bench/{planId:guid}/finished", FinishAsync);
-        routes.MapPost("/bench/{planId:guid}/reopened", ReopenAsync);
+        var commands = routes.MapGroup("/bench/{planId:guid}").DisableAntiforgery().AddEndpointFilter(CheckTokenAsync);
+        commands.MapPost("/cuts", CutAsync);
+        commands.MapPost("/finished", FinishAsync);
+        commands.MapPost("/reopened", ReopenAsync);
+    }
+
+    private static async ValueTask<object?> CheckTokenAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    {
+        var context = call.HttpContext;
+        if (await context.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(context)) return await next(call);
+        return Refusal(StatusCodes.Status400BadRequest, [new Fault("", "", "The page that this was sent from is too old, or is none of this program")], Links.Bench);
     }
 
     private static Task<IResult> CutAsync(
@@ -84,17 +94,27 @@ internal static class BenchEndpoints
             builder.CloseComponent();
         });
 
-    private static RazorComponentResult<PlainDocument> Refused(Outcome<BenchView> outcome, string back) => Document(
-        outcome.Kind == OutcomeKind.Missing ? StatusCodes.Status404NotFound : StatusCodes.Status409Conflict, "Not done", builder =>
+    private static RazorComponentResult<PlainDocument> Refused(Outcome<BenchView> outcome, string back) =>
+        Refusal(outcome.Kind == OutcomeKind.Missing ? StatusCodes.Status404NotFound : StatusCodes.Status409Conflict, outcome.Faults, back);
+
+    private static RazorComponentResult<PlainDocument> Refusal(int status, ImmutableArray<Fault> faults, string back) => Document(
+        status, "Not done", builder =>
         {
             builder.OpenComponent<BenchRefused>(0);
-            builder.AddComponentParameter(1, nameof(BenchRefused.Faults), outcome.Faults);
+            builder.AddComponentParameter(1, nameof(BenchRefused.Faults), faults);
             builder.AddComponentParameter(2, nameof(BenchRefused.Back), back);
             builder.CloseComponent();
         });
 
     private static RazorComponentResult<PlainDocument> Document(int status, string title, RenderFragment body) =>
-        new(new Dictionary<string, object?> { [nameof(PlainDocument.Title)] = title, [nameof(PlainDocument.Body)] = body }) { StatusCode = status };
+        new(new Dictionary<string, object?> { [nameof(PlainDocument.Title)] = title, [nameof(PlainDocument.Body)] = InLayout(body) }) { StatusCode = status };
+
+    private static RenderFragment InLayout(RenderFragment body) => builder =>
+    {
+        builder.OpenComponent<BenchLayout>(0);
+        builder.AddComponentParameter(1, nameof(BenchLayout.Body), body);
+        builder.CloseComponent();
+    };
 
     private sealed record SeeOther(string Address) : IResult
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -41,11 +42,12 @@ public static class BenchWords
         return CutTexts.Gives(view.Plan, stock.Layout, stock.Copy);
     }
 
-    /// <summary>What to take in hand.</summary>
-    public static string Take(PlanStockName stock)
+    /// <summary>A planned size as it is offered for correction: down to the last mark of a rule that is not beyond it, so that no
+    /// leftover is entered larger than it is.</summary>
+    public static string Offered(Length size, LengthUnit unit)
     {
-        ArgumentNullException.ThrowIfNull(stock);
-        return stock.Tag is { } tag ? $"Take {tag}: {stock.Name}" : $"Take a new {stock.Name}";
+        var mark = unit == LengthUnit.Inch ? Length.TicksPerInch / LengthFormat.FinestDenominator : Length.FromMillimetres(0.1m).Ticks;
+        return LengthFormat.Exact(Length.FromTicks(size.Ticks / mark * mark), unit);
     }
 
     /// <summary>

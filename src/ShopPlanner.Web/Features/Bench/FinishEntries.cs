@@ -20,10 +20,15 @@ public sealed class FinishEntries
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
-        var unit = view.Plan.Plan.Unit;
-        var planned = view.Plan.Plan.Layouts[stock.Layout].Leftovers.Select((left, index) => new LeftoverEntry
+        var (unit, layout) = (view.Plan.Plan.Unit, view.Plan.Plan.Layouts[stock.Layout]);
+        var whole = view.Plan.Request.Stock.First(one => one.Id == layout.Stock).Width;
+        var planned = layout.Leftovers.Select((left, index) => new LeftoverEntry
         {
-            Index = index, Length = LengthFormat.Exact(left.Dx, unit), Width = LengthFormat.Exact(left.Dy, unit), Keep = left.Keep,
+            Index = index,
+            Length = BenchWords.Offered(left.Dx, unit),
+            // A board that was not ripped is as wide as it was bought, to the last tick.
+            Width = left.Dy == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Dy, unit),
+            Keep = left.Keep,
         });
         return new() { Command = Guid.NewGuid(), Number = stock.Number, Leftovers = [.. planned.OrderByDescending(left => left.Keep), new() { Index = -1, Keep = true }] };
     }

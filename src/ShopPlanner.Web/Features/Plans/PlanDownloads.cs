@@ -11,9 +11,17 @@ internal static class PlanDownloads
     /// <summary>Maps the addresses.</summary>
     public static void MapPlanDownloads(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/plans/{id:guid}/packet.pdf", PacketAsync);
-        routes.MapGet("/plans/{id:guid}/plan.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, true, plans, cancel));
-        routes.MapGet("/plans/{id:guid}/request.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, false, plans, cancel));
+        var files = routes.MapGroup("/plans/{id:guid}").AddEndpointFilter(KeepNowhereAsync);
+        files.MapGet("/packet.pdf", PacketAsync);
+        files.MapGet("/plan.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, true, plans, cancel));
+        files.MapGet("/request.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, false, plans, cancel));
+    }
+
+    // A packet kept by the browser would be taken to the saw after the plan has changed.
+    private static ValueTask<object?> KeepNowhereAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    {
+        call.HttpContext.Response.Headers.CacheControl = "no-store";
+        return next(call);
     }
 
     private static async Task<Results<FileContentHttpResult, NotFound>> PacketAsync(

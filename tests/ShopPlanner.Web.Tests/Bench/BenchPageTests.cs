@@ -1,0 +1,79 @@
+using System.Net;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Web.Tests.Bench;
+
+/// <summary>The bench's pages as documents.</summary>
+public sealed class BenchPageTests
+{
+    [Fact]
+    public async Task The_list_names_what_is_ready_to_cut()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        Assert.Contains("Nothing to cut", (await browser.OpenAsync(Links.Bench)).Body!.TextContent);
+
+        var plan = await shop.PlanAsync();
+
+        var page = await browser.OpenAsync(Links.Bench);
+        Assert.NotNull(page.QuerySelector($"a[href='{Links.BenchPlan(plan)}']"));
+    }
+
+    [Fact]
+    public async Task A_board_s_page_needs_no_script_and_shows_the_next_cut_with_its_figure()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var page = await browser.OpenAsync(Links.BenchPlan(await shop.PlanAsync()));
+
+        Assert.Empty(page.QuerySelectorAll("script"));
+        Assert.Equal("Board 1 of 1", page.QuerySelector("h1")!.TextContent.Trim());
+        Assert.NotNull(page.QuerySelector("svg.line-drawing"));
+        Assert.NotEmpty(page.QuerySelector("#next .setting")!.TextContent.Trim());
+    }
+
+    [Fact]
+    public async Task A_plan_made_before_a_change_says_so_on_top()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan))).QuerySelector(".notice.warn"));
+        var parts = shop.Server.Get<IPartService>();
+        var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
+        Assert.True((await parts.SaveAsync(shop.Project.Id, [new PartEdit(row.Texts with { Length = "31" }, row.Version)], ShopServer.Cancel)).Ok);
+
+        var page = await browser.OpenAsync(Links.BenchPlan(plan));
+
+        Assert.Contains("out of date", page.QuerySelector(".notice.warn")!.TextContent);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2)]
+    public async Task A_board_that_is_not_there_is_not_found(int number)
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+
+        using var answer = await browser.GetAsync(Links.BenchPlan(plan, number));
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_plan_given_up_is_not_cut()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        Assert.True((await shop.Server.Get<IPlanService>().WithdrawAsync(plan, ShopServer.Cancel)).Ok);
+
+        var page = await browser.OpenAsync(Links.BenchPlan(plan));
+
+        Assert.Contains("withdrawn", page.QuerySelector(".notice.warn")!.TextContent);
+        Assert.Empty(page.QuerySelectorAll("form"));
+    }
+}

@@ -1,0 +1,130 @@
+using System.Net;
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using ShopPlanner.Services.Stock;
+
+namespace ShopPlanner.Web.Tests.Bench;
+
+/// <summary>Finishing a board, and taking that back, by plain forms.</summary>
+public sealed class FinishTests
+{
+    private const string Finish = "Finish this board";
+
+    [Fact]
+    public async Task The_form_begins_with_the_leftovers_as_planned()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var form = (await browser.OpenAsync(Links.BenchFinish(await shop.PlanAsync(), 1))).FormOf(Finish);
+
+        var fields = PlainBrowser.FieldsOf(form).ToLookup(field => field.Key, field => field.Value);
+
+        // 96 in less two legs of 30 in leaves 36 in less kerfs and the squared end.
+        Assert.StartsWith("35", fields["Leftovers[0].Length"].Single());
+        Assert.Equal("true", fields["Leftovers[0].Keep"].Single());
+    }
+
+    [Fact]
+    public async Task Finished_as_measured_the_leftover_is_in_the_bin_with_its_tag_on_the_page()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+
+        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "35 1/4")));
+
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        var piece = Assert.Single(await shop.StockAsync());
+        Assert.Equal((StockPlace.Bin, 35.25m), (piece.Place, piece.Length.Ticks / (decimal)Core.Measures.Length.TicksPerInch));
+        var page = await browser.OpenAsync(answer.Headers.Location!.OriginalString);
+        Assert.Contains($"Write {piece.Tag} on it", page.Body!.TextContent);
+    }
+
+    [Fact]
+    public async Task Sent_twice_it_enters_the_leftover_once()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+
+        using var first = await browser.SubmitAsync(form);
+        using var second = await browser.SubmitAsync(form);
+
+        Assert.Equal((HttpStatusCode.SeeOther, HttpStatusCode.SeeOther), (first.StatusCode, second.StatusCode));
+        Assert.Single(await shop.StockAsync());
+    }
+
+    [Theory]
+    [InlineData("35 1/0")]
+    [InlineData("about <b>35</b>")]
+    [InlineData("120")]
+    [InlineData("")]
+    public async Task A_bad_measure_keeps_what_was_typed_says_why_beside_it_and_changes_nothing(string typed)
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var fields = PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", typed));
+
+        using var answer = await browser.PostAsync(form.GetAttribute("action")!, fields);
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        var field = Field(await PlainBrowser.ReadAsync(answer), "Leftovers[0].Length");
+        Assert.Equal((typed, "true"), (field.Value, field.GetAttribute("aria-invalid")));
+        Assert.False(string.IsNullOrWhiteSpace(field.Owner!.GetElementById(field.GetAttribute("aria-describedby")!)!.TextContent));
+        Assert.False((await shop.BoardAsync(plan)).Finished);
+        Assert.Empty(await shop.StockAsync());
+    }
+
+    [Fact]
+    public async Task After_a_bad_measure_the_same_page_finishes_with_a_good_one()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        using var bad = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "long")));
+        var again = (await PlainBrowser.ReadAsync(bad)).FormOf(Finish);
+
+        using var good = await browser.PostAsync(again.GetAttribute("action")!, PlainBrowser.FieldsOf(again).With(("Leftovers[0].Length", "35")));
+
+        Assert.Equal(HttpStatusCode.SeeOther, good.StatusCode);
+        Assert.Single(await shop.StockAsync());
+    }
+
+    [Fact]
+    public async Task What_is_not_kept_does_not_enter_the_bin()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+
+        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).Without("Leftovers[0].Keep"));
+
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.True((await shop.BoardAsync(plan)).Finished);
+        Assert.Empty(await shop.StockAsync());
+    }
+
+    [Fact]
+    public async Task Reopened_the_leftover_is_out_of_the_bin_again()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        using var finished = await browser.SubmitAsync((await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish));
+
+        using var answer = await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Reopen this board"));
+
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.False((await shop.BoardAsync(plan)).Finished);
+        Assert.Empty(await shop.StockAsync());
+    }
+
+    private static IHtmlInputElement Field(IHtmlDocument page, string name) =>
+        page.QuerySelectorAll<IHtmlInputElement>("input").Single(input => input.Name == name);
+}

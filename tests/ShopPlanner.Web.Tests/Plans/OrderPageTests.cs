@@ -1,0 +1,89 @@
+using AngleSharp.Dom;
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Features.Plans;
+
+namespace ShopPlanner.Web.Tests.Plans;
+
+/// <summary>Choosing what to plan.</summary>
+public sealed class OrderPageTests
+{
+    private const string Start = "Plan the cuts";
+
+    [Fact]
+    public async Task Everything_is_ticked_to_begin_with_and_counted()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await using var context = PageTest.For(shop);
+
+        var page = context.Render<NewPlanPage>();
+
+        page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part from 1 material.", page.Markup));
+        Assert.All(page.FindAll("input[type=checkbox]"), box => Assert.True(box.HasAttribute("checked")));
+    }
+
+    [Fact]
+    public async Task A_row_that_cannot_be_read_is_left_out_by_name()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        var bad = new PartTexts(Guid.CreateVersion7(), "B", "Rail", "pine-1x3", "12 1/0", "", "1", false, "");
+        Assert.True((await shop.Server.Get<IPartService>().SaveAsync(shop.Project.Id, [new PartEdit(bad, null)], ShopServer.Cancel)).Ok);
+        await using var context = PageTest.For(shop);
+
+        var page = context.Render<NewPlanPage>();
+
+        page.WaitForAssertion(() => Assert.Contains("12 1/0", page.Find(".notice.warn").TextContent));
+        Assert.Contains("2 pieces of 1 part", page.Markup);
+    }
+
+    [Fact]
+    public async Task With_every_row_ticked_off_it_cannot_start()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await using var context = PageTest.For(shop);
+        var page = context.Render<NewPlanPage>();
+        page.WaitForAssertion(() => Assert.False(Button(page).HasAttribute("disabled")));
+
+        page.Find(".order-rows input").Change(false);
+
+        page.WaitForAssertion(() => Assert.True(Button(page).HasAttribute("disabled")));
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("soon")]
+    public async Task A_time_that_is_none_is_told_beside_its_field(string typed)
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await using var context = PageTest.For(shop);
+        var page = context.Render<NewPlanPage>();
+        page.WaitForElement("input[inputmode=numeric]").Change(typed);
+
+        page.WaitForAssertion(() => Assert.Equal("true", page.Find("input[inputmode=numeric]").GetAttribute("aria-invalid")));
+        Assert.Equal(typed, page.Find("input[inputmode=numeric]").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task Started_it_goes_to_the_run_and_a_run_that_is_done_to_its_plan()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await using var context = PageTest.For(shop);
+        var page = context.Render<NewPlanPage>();
+        page.WaitForAssertion(() => Assert.False(Button(page).HasAttribute("disabled")));
+
+        Button(page).Click();
+
+        var addresses = context.Services.GetRequiredService<NavigationManager>();
+        page.WaitForAssertion(() => Assert.Contains("/plans/runs/", addresses.Uri));
+        var job = Guid.Parse(addresses.Uri.Split('/')[^1]);
+        while (shop.Server.Get<IPlanService>().FindJob(job)!.PlanId is null) await Task.Delay(10, ShopServer.Cancel);
+        context.Render<PlanRunPage>(given => given.Add(run => run.Id, job));
+        page.WaitForAssertion(() => Assert.EndsWith(Links.Plan(shop.Server.Get<IPlanService>().FindJob(job)!.PlanId!.Value), addresses.Uri));
+    }
+
+    private static IElement Button(IRenderedComponent<NewPlanPage> page) =>
+        page.FindAll("button").Single(button => button.TextContent.Trim() == Start);
+}

@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Web.Hosting;
+
+namespace ShopPlanner.Web.Tests;
+
+/// <summary>The whole program on a data folder of its own, without a network card; the folder is deleted afterwards.</summary>
+internal sealed class ShopServer : IAsyncDisposable
+{
+    private readonly WebApplication app;
+    private readonly string folder;
+
+    private ShopServer(WebApplication app, string folder) => (this.app, this.folder) = (app, folder);
+
+    public static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    public static async Task<ShopServer> OpenAsync()
+    {
+        var folder = Directory.CreateTempSubdirectory("shop-planner-web-").FullName;
+        var settings = new WebSettings(folder, Demo: false, Port: 0, Urls: [], OnlyThisComputer: true, Hosts: []);
+        var app = Program.Build(settings, builder => builder.WebHost.UseTestServer());
+        await app.Services.GetRequiredService<ShopDatabase>().OpenAsync(Cancel);
+        await app.StartAsync(Cancel);
+        return new ShopServer(app, folder);
+    }
+
+    public T Get<T>()
+        where T : notnull => app.Services.GetRequiredService<T>();
+
+    /// <summary>A browser that has nothing in its jar yet.</summary>
+    public PlainBrowser Browse() => new(app.GetTestServer().CreateHandler());
+
+    public async ValueTask DisposeAsync()
+    {
+        await app.StopAsync(CancellationToken.None);
+        await app.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+}
