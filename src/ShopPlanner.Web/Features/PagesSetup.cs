@@ -27,9 +27,9 @@ internal static class PagesSetup
     public static void UsePages(this WebApplication app)
     {
         app.UseExceptionHandler("/error", createScopeForErrors: true);
-        app.UseWhen(IsLooking, pages => pages.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true));
-        // A refused form is not run again as a page: it would be refused there too.
-        app.UseWhen(context => !IsLooking(context), forms => forms.UseStatusCodePages("text/plain; charset=utf-8", RefusedForm));
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        // What was sent and refused is answered here, in a line: run again as a page, it would be refused there too.
+        app.UseWhen(context => !IsLooking(context), sent => sent.UseStatusCodePages("text/plain; charset=utf-8", RefusedForm));
         app.UseAntiforgery();
     }
 
