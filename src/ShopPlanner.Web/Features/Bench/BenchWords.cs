@@ -4,7 +4,6 @@ using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Pictures;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Web.Features.Plans;
 
 namespace ShopPlanner.Web.Features.Bench;
