@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
+using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -25,6 +26,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());
+        context.Services.AddSingleton(shop.Server.Get<IMaterialService>());
         context.Services.AddSingleton(shop.Server.Get<IShopService>());
         return context;
     }
