@@ -1,1 +1,10 @@
-return 0;
+using System.CommandLine;
+using ShopPlanner.Cli;
+using ShopPlanner.Cli.Cut;
+
+// One file per command.
+var root = new RootCommand("Plans furniture for a small shop: what to buy and how to cut it.")
+{
+    CutCommand.Create(),
+};
+return CommandLine.Run(root, args);

@@ -78,7 +78,7 @@ public sealed class CutPlanner
     private void Tell(string material, int changed = -1, SearchProgress? progress = null)
     {
         if (control.Progress is not { } tell) return;
-        var cost = best.Select((result, i) => i == changed ? Lower(progress?.Cost?.Count, result?.Cost) : result?.Cost).ToList();
+        var cost = best.Select((result, i) => Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)).ToList();
         var bound = best.Select((result, i) => i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0) : result?.Bound ?? 0).Sum();
         var known = cost.TrueForAll(one => one is not null);
         tell(new(material, known ? Money.FromCount(cost.Sum(one => one!.Value)) : null, Money.FromCount(bound), watch.Elapsed));

@@ -19,13 +19,20 @@ public sealed class Options
     /// <summary>Reads the words, refusing any option that is not among those named.</summary>
     public static Options Parse(IReadOnlyList<string> words, IReadOnlyList<string> withValue, IReadOnlyList<string> flags)
     {
-        var options = new Options("");
-        for (var i = 0; i < words.Count; i++)
-            i += options.Take(words, i, withValue, flags);
+        var options = Read(words, withValue, flags);
         if (options.Path.Length == 0)
             throw new UsageException("Name a .jsonl file, or a folder of them.");
         if (!File.Exists(options.Path) && !Directory.Exists(options.Path))
             throw new UsageException($"There is no file or folder {options.Path}.");
+        return options;
+    }
+
+    /// <summary>The same for a command that takes no path.</summary>
+    public static Options ParseWithoutPath(IReadOnlyList<string> words, IReadOnlyList<string> withValue, IReadOnlyList<string> flags)
+    {
+        var options = Read(words, withValue, flags);
+        if (options.Path.Length > 0)
+            throw new UsageException($"No path is wanted here: '{options.Path}'.");
         return options;
     }
 
@@ -45,6 +52,14 @@ public sealed class Options
         if (Text(name) is not { } text) return otherwise;
         if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return number;
         throw new UsageException($"--{name} wants a whole number, not '{text}'.");
+    }
+
+    private static Options Read(IReadOnlyList<string> words, IReadOnlyList<string> withValue, IReadOnlyList<string> flags)
+    {
+        var options = new Options("");
+        for (var i = 0; i < words.Count; i++)
+            i += options.Take(words, i, withValue, flags);
+        return options;
     }
 
     private int Take(IReadOnlyList<string> words, int at, IReadOnlyList<string> withValue, IReadOnlyList<string> flags)

@@ -3,7 +3,8 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Drawing.Tests;
 
-/// <summary>Reads the font files themselves: the PDF library applies no OpenType feature, so what is wanted must be there as it is.</summary>
+/// <summary>Reads the font files themselves: the PDF library applies no OpenType feature, so what is wanted must be there as it
+/// is.</summary>
 public sealed class TypefaceTests
 {
     private const string Needed = "½¼¾⅛⅜⅝⅞⅓⅔×″′−⁄⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉Ø°→↔–—…·•☐✓□±$€£äéñ";
@@ -36,7 +37,8 @@ public sealed class TypefaceTests
     [InlineData(Weight.Bold)]
     public void Outlines_are_what_the_pdf_library_embeds(Weight weight) => Assert.True(Typeface.Of(weight).HasTrueTypeOutlines);
 
-    /// <summary>Oracle: fontTools on the Regular file: unitsPerEm 1000, zero 497, ascent 1024, descent −400, sCapHeight 660.</summary>
+    /// <summary>Oracle: fontTools on the Regular file: unitsPerEm 1000, zero 497, ascent 1024, descent −400, sCapHeight
+    /// 660.</summary>
     [Fact]
     public void Measures_are_those_another_reader_finds()
     {

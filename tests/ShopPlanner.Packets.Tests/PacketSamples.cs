@@ -42,6 +42,20 @@ internal static class PacketSamples
         };
     }
 
+    /// <summary>The cabinet in millimetres.</summary>
+    public static PacketModel Metric()
+    {
+        var model = Cabinet(PaperSize.A4);
+        return model with
+        {
+            Unit = LengthUnit.Millimetre,
+            Layouts = [.. model.Layouts.Select(l => l with { Picture = l.Picture with { Unit = LengthUnit.Millimetre } })],
+        };
+    }
+
+    /// <summary>A project without parts.</summary>
+    public static PacketModel Empty() => Cabinet() with { Stores = [], OnHand = [], Layouts = [], Parts = [], Unplaced = [] };
+
     /// <summary>The cabinet with so many layouts, boards and sheets in turn.</summary>
     public static PacketModel Many(int layouts) => Cabinet() with
     {

@@ -14,7 +14,8 @@ public sealed record HardwoodThickness(string Name, Length Rough, Length OneSide
 public static class HardwoodSizes
 {
     /// <summary>Where the surfaced thicknesses come from.</summary>
-    public static readonly SourceNote GradingSource = new("Hardwood lumber grading rules, table of surfaced thickness", Certainty.Quoted);
+    public static readonly SourceNote GradingSource =
+        new("Hardwood lumber grading rules, table of surfaced thickness", Certainty.Quoted);
 
     /// <summary>Where the ready-planed sizes come from.</summary>
     public static readonly SourceNote RetailSource = new("A hardwood dealer's chart of surfaced sizes", Certainty.Read);

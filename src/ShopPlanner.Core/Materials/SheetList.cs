@@ -23,7 +23,8 @@ internal static class SheetList
     private static readonly SourceNote ThinPly =
         new("Common practice, within the tolerance of HP-1: measure the sheet", Certainty.CommonPractice);
 
-    private static readonly SourceNote Mill = new("A European mill's table of sanded birch plywood, consistent with EN 315", Certainty.Read);
+    private static readonly SourceNote Mill =
+        new("A European mill's table of sanded birch plywood, consistent with EN 315", Certainty.Read);
 
     private static readonly SourceNote Board =
         new("Common practice: thickness as named; tolerance of ANSI A208.2 quoted by an industry guide", Certainty.CommonPractice);

@@ -33,7 +33,8 @@ public static class SheetTolerances
     /// <summary>An MDF sheet's length or width: 2 mm either way (ANSI A208.2, quoted).</summary>
     public static SizeRange MdfSide(Length side) => Around(side, Length.FromMillimetres(2));
 
-    /// <summary>How far a plywood sheet may be out of square: 1/64 in for each foot of its longest edge (PS 1-19, quoted).</summary>
+    /// <summary>How far a plywood sheet may be out of square: 1/64 in for each foot of its longest edge (PS 1-19,
+    /// quoted).</summary>
     public static Length PlywoodOutOfSquare(Length longestEdge) =>
         Length.FromTicks(longestEdge.Ticks * SixtyFourth.Ticks / Length.TicksPerFoot);
 

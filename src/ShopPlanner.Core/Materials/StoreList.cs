@@ -3,7 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Materials;
 
-/// <summary>What a home-improvement store in North America stocks as a rule: a start for a shop's own list (common practice).</summary>
+/// <summary>What a home-improvement store in North America stocks as a rule: a start for a shop's own list (common
+/// practice).</summary>
 internal static class StoreList
 {
     private static readonly ImmutableArray<Length> BoardLengths = Feet(4, 6, 8, 10, 12);
@@ -44,7 +45,8 @@ internal static class StoreList
     private static IEnumerable<StockMaterial> Sheets(params string[] ids) => ids.Select(id =>
     {
         var good = SheetList.All.Single(g => g.Id == id);
-        return new StockMaterial(id, good.Name, MaterialForm.Sheet, null, id, good.Thickness, null, good.Tint, [], good.Sizes, good.Source);
+        return new StockMaterial(
+            id, good.Name, MaterialForm.Sheet, null, id, good.Thickness, null, good.Tint, [], good.Sizes, good.Source);
     });
 
     private static ImmutableArray<Length> Feet(params int[] feet) => [.. feet.Select(f => Length.FromFeet(f))];

@@ -1,6 +1,7 @@
 namespace ShopPlanner.Core.Measures;
 
-/// <summary>An area, exact: a count of square ticks (a tick is 3.125 µm). The default value is nothing. Arithmetic is checked.</summary>
+/// <summary>An area, exact: a count of square ticks (a tick is 3.125 µm). The default value is nothing. Arithmetic is
+/// checked.</summary>
 public readonly record struct Area : IComparable<Area>, IComparable
 {
     private const decimal TicksPerSquareInch = (decimal)Length.TicksPerInch * Length.TicksPerInch;

@@ -5,7 +5,8 @@ namespace ShopPlanner.Core.Measures;
 
 /// <summary>
 /// Reads a length as a builder writes it: <c>34 1/2</c>, <c>3/4</c>, <c>34-1/2 in</c>, <c>34½"</c>, <c>8 ft</c>,
-/// <c>8' 6 1/2"</c>, <c>600 mm</c>, <c>60 cm</c>, <c>1.2 m</c>, <c>0.75</c>. Text without a suffix is in the unit given. A comma is
+/// <c>8' 6 1/2"</c>, <c>600 mm</c>, <c>60 cm</c>, <c>1.2 m</c>, <c>0.75</c>. Text without a suffix is in the unit given. A
+/// comma is
 /// refused rather than guessed at: in one place it parts thousands, in another it is the decimal point.
 /// </summary>
 public static partial class LengthText
@@ -80,20 +81,21 @@ public static partial class LengthText
     {
         var plain = FractionGlyphs.Spell(text).Trim().ToLowerInvariant();
         return plain.Replace('″', '"').Replace('”', '"').Replace("''", "\"", StringComparison.Ordinal)
-            .Replace('′', '\'').Replace('’', '\'').Replace('–', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
+            .Replace('′', '\'').Replace('’', '\'').Replace('–', '-').Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
     }
 
     [GeneratedRegex(
         """
         ^
         (?: (?<ft>
-              (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) (?: (?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) )?
+              (?: (?<feet>[0-9]{1,12})(?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) | (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) )
               \s*(?:'|ft\.?|foot|feet)
             ) (?:\s*-?\s*(?=[0-9.])|$) )?
         (?:
-          (?: (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12}) (?: (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )?
+          (?: (?<whole>[0-9]{1,12}) (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6})
+            | (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12})
             | (?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )
-          \s*(?<suffix>inches|inch|in|"|foot|feet|ft|'|mm|cm|m)?\.?
+          \s*(?<suffix>inches|inch|in|"|(?(ft)(?!)|(?:foot|feet|ft|'|mm|cm|m)))?\.?
         )?
         $
         """,

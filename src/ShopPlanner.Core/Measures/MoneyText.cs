@@ -18,6 +18,9 @@ public static class MoneyText
         if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var amount))
             return Fault.Of("", text, "is not a price: write it like 6.48");
         if (amount < 0) return Fault.Of("", text, "is less than nothing: a price is zero or more");
-        return amount > Largest.Amount ? Fault.Of("", text, "is more than a million") : Money.From(amount);
+        if (amount > Largest.Amount) return Fault.Of("", text, "is more than a million");
+        return amount == Money.From(amount).Amount
+            ? Money.From(amount)
+            : Fault.Of("", text, "has more than four decimals: write a price like 6.48");
     }
 }

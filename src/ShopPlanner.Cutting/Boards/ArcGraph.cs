@@ -11,7 +11,7 @@ internal readonly record struct Arc(int Item, int From, int To);
 internal sealed class ArcGraph
 {
     private const long Unreached = long.MinValue / 4;
-    private const long LargestTable = 30_000_000;
+    private const long LargestTable = 20_000_000;
     private readonly CuttingModel _model;
     private readonly DualPoint _duals;
     private readonly long[][] _ahead;
@@ -72,28 +72,36 @@ internal sealed class ArcGraph
 
     private long[] After(int item, long[] reached, long least, List<Arc> arcs)
     {
-        var size = (int)_model.Sizes[item];
-        var value = _duals.Values[item];
         var with = (long[])reached.Clone();
+        var drawn = new bool[reached.Length];
         var last = reached;
-        for (var count = 1; count <= Math.Min(_model.Demands[item], _model.Longest / size); count++)
+        for (var count = 1; count <= Math.Min(_model.Demands[item], _model.Longest / _model.Sizes[item]); count++)
         {
-            var now = new long[reached.Length];
-            Array.Fill(now, Unreached);
-            var any = false;
-            for (var at = 0; at + size < now.Length; at++)
-            {
-                if (last[at] <= Unreached || last[at] + value + _ahead[item][at + size] < least) continue;
-                now[at + size] = last[at] + value;
-                with[at + size] = Math.Max(with[at + size], now[at + size]);
-                any = true;
-                arcs.Add(new Arc(item, at, at + size));
-            }
-
-            if (!any) break;
+            if (OneMore(item, last, least, with, drawn) is not { } now) break;
             last = now;
         }
 
+        var size = (int)_model.Sizes[item];
+        for (var at = 0; at < drawn.Length; at++)
+            if (drawn[at]) arcs.Add(new Arc(item, at, at + size));
         return with;
+    }
+
+    // Where one more piece of the item leads to; null when nowhere.
+    private long[]? OneMore(int item, long[] last, long least, long[] with, bool[] drawn)
+    {
+        var (size, value, ahead) = ((int)_model.Sizes[item], _duals.Values[item], _ahead[item]);
+        var now = new long[last.Length];
+        Array.Fill(now, Unreached);
+        var any = false;
+        for (var at = 0; at + size < now.Length; at++)
+        {
+            if (last[at] <= Unreached || last[at] + value + ahead[at + size] < least) continue;
+            now[at + size] = last[at] + value;
+            with[at + size] = Math.Max(with[at + size], now[at + size]);
+            any = drawn[at] = true;
+        }
+
+        return any ? now : null;
     }
 }

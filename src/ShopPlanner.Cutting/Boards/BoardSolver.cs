@@ -3,7 +3,14 @@ namespace ShopPlanner.Cutting.Boards;
 /// <summary>Solves the cutting of boards.</summary>
 public static class BoardSolver
 {
-    /// <summary>The best plan found within the limits, with a bound that no plan can beat.</summary>
+    private const int FirstDives = 3;
+    private const double Shake = 0.5;
+
+    /// <summary>
+    /// The best plan found within the limits, with a bound that no plan can beat: as many pieces placed as the stock has room for,
+    /// then least cost, then most <see cref="BoardMerit"/>. The bound is exact; what the search for merit finds is only the best
+    /// that a short time brings.
+    /// </summary>
     /// <param name="problem">What is wanted and what can be had.</param>
     /// <param name="control">When to stop and whom to tell.</param>
     public static BoardSolution Solve(BoardProblem problem, SearchControl control)
@@ -12,27 +19,28 @@ public static class BoardSolver
         ArgumentNullException.ThrowIfNull(control);
         var model = CuttingModel.Of(problem);
         var search = new Search(model, control, GreedyStart.Build(model));
-        search.Raise(SizeBound(model));
-        if (!search.Done) Improve(search);
+        using var pulse = search.Pulse();
+        var reserve = Betterment.Reserve(model, control.Time);
+        search.KeepBack(reserve);
+        search.Raise(DualPoint.BySize(model).Total);
+        if (search.Proven && reserve == TimeSpan.Zero) return SolutionText.Of(problem, search);
+        using var relaxation = new Relaxation(search);
+        relaxation.Add(StartPatterns.For(search));
+        if (!search.Done) Cheapen(search, relaxation);
+        search.LeaveOnly(reserve);
+        new Betterment(search, relaxation).Run();
         return SolutionText.Of(problem, search);
     }
 
-    private static void Improve(Search search)
+    private static void Cheapen(Search search, Relaxation relaxation)
     {
-        using var relaxation = new Relaxation(search);
-        relaxation.Add(StartPatterns.For(search));
-        if (relaxation.SolveWhole() is null) return;
-        var random = new Random(search.Seed);
-        for (var round = 0L; round < search.Iterations && round < 3 && !search.Done; round++)
-            new Dive(search, relaxation, random).Run(round == 0 ? 0 : 0.5, 1000);
-        new Closing(search, relaxation).Run();
-    }
-
-    // Without any search: what size alone asks of the stock. Values of the items in proportion to their size.
-    private static long SizeBound(CuttingModel model)
-    {
-        var most = model.Kinds.Select(kind => kind.Capacity).ToArray();
-        if (model.Kinds.Length == 0) return model.Pieces * model.Shortage;
-        return DualPoint.Of(model, model.Sizes, most, 1).Total;
+        relaxation.SolveWhole();
+        var dive = new Dive(search, relaxation, new Random(search.Seed));
+        for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
+            dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));
+        if (!search.Done) new Recombination(search, relaxation).Run();
+        if (!search.Done) new Closing(search, relaxation).Run();
+        if (!search.Done && search.Iterations > FirstDives)
+            DiveTeam.Run(search, relaxation, search.Iterations - FirstDives, Shake);
     }
 }

@@ -8,32 +8,39 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
 {
     private readonly CuttingModel _model = search.Model;
     private readonly List<(Pattern Pattern, int Times)> _cuts = [];
+    private long _least;
 
-    /// <summary>One dive; the plan is offered to the search when it is better.</summary>
+    /// <summary>One dive; tells every plan better than the search's best at its beginning.</summary>
     /// <param name="shake">How far the choice may stray from the most decided pattern; zero for not at all.</param>
-    /// <param name="rounds">Rounds of pricing for each rest.</param>
-    public void Run(double shake, int rounds)
+    /// <param name="found">Called with each plan found that is better than those before.</param>
+    public void Run(double shake, Action<Plan> found)
     {
+        _least = search.Best.Total;
         var wanted = (int[])_model.Demands.Clone();
         var left = GreedyStart.Limits(_model);
         _cuts.Clear();
         long spent = 0;
-        while (!search.Done && wanted.Any(count => count > 0))
+        while (!search.Expired && _least > search.Bound && wanted.Any(count => count > 0))
         {
-            if (relaxation.SolveRest(wanted, left, rounds) is not { } point) break;
-            if (spent + Math.Ceiling(point.Objective - 1e-6) >= search.Best.Total) return;
+            if (relaxation.SolveRest(wanted, left) is not { } point) break;
+            if (spent + Math.Ceiling(point.Objective - 1e-6) >= _least) return;
             var before = _cuts.Count;
             TakeWhole(point, wanted, left);
             if (_cuts.Count == before && !TakeOne(point, wanted, left, shake)) break;
             spent = _cuts.Sum(cut => cut.Times * _model.Kinds[cut.Pattern.Kind].Cost);
-            OfferWithRest(wanted, left);
+            TellWithRest(wanted, left, found);
         }
 
-        OfferWithRest(wanted, left);
+        TellWithRest(wanted, left, found);
     }
 
-    private void OfferWithRest(int[] wanted, int[] left) =>
-        search.Offer(Plan.Of(_model, _cuts.Concat(GreedyStart.Fill(_model, wanted, left))));
+    private void TellWithRest(int[] wanted, int[] left, Action<Plan> found)
+    {
+        var plan = Plan.Of(_model, _cuts.Concat(GreedyStart.Fill(_model, wanted, left)));
+        if (plan.Total >= _least) return;
+        _least = plan.Total;
+        found(plan);
+    }
 
     private void TakeWhole(MasterPoint point, int[] wanted, int[] left)
     {

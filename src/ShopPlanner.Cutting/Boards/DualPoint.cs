@@ -29,6 +29,14 @@ internal sealed record DualPoint(long[] Values, long[] Surcharges, long Scale, I
         return ([.. capped.Select(dual => (long)Math.Floor(dual * scale))], scale);
     }
 
+    /// <summary>Items valued by their size, in the finest measure that leaves room for the sums.</summary>
+    public static DualPoint BySize(CuttingModel model)
+    {
+        var dearest = model.Kinds.Select(kind => (double)kind.Cost / kind.Capacity).DefaultIfEmpty(0).Max();
+        var (values, scale) = Whole(model, [.. model.Sizes.Select(size => size * dearest)]);
+        return Of(model, values, [.. model.Kinds.Select(kind => (long)Math.Ceiling(kind.Capacity * dearest * scale) + 1)], scale);
+    }
+
     /// <summary>
     /// A point from any values and from the most that a pattern of each kind is worth. Where that exceeds the cost of unlimited
     /// stock, the values are scaled down until it does not (Farley, Operations Research 38, 1990).

@@ -20,7 +20,7 @@ internal sealed class FlowChoice : IDisposable
     public FlowChoice(CuttingModel model, IEnumerable<Arc> arcs)
     {
         _model = model;
-        _arcs = [.. arcs.Distinct()];
+        _arcs = [.. arcs];
         _collectors = [.. model.Kinds.Select(_ => _solver.MakeConstraint(0, 0))];
         var demands = model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity)).ToArray();
         _flows = [.. _arcs.Select(arc => Flow(arc, demands[arc.Item]))];

@@ -8,6 +8,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// </summary>
 internal sealed class LinearMaster : IDisposable
 {
+    private const double Hair = 0.002;
     private readonly CuttingModel _model;
     private readonly Solver _solver = Solver.CreateSolver("GLOP")
         ?? throw new InvalidOperationException("The linear solver is not part of this build.");
@@ -20,7 +21,7 @@ internal sealed class LinearMaster : IDisposable
     public LinearMaster(CuttingModel model)
     {
         _model = model;
-        _solver.SetSolverSpecificParametersAsString(SolverText.Linear);
+        SolverText.Set(_solver, SolverText.Linear);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, 1);
         _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, 0);
         _demands = [.. model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity))];
@@ -54,6 +55,13 @@ internal sealed class LinearMaster : IDisposable
             var fits = left[Columns[column].Kind] > 0 && Columns[column].TimesWithin(wanted) > 0;
             _variables[column].SetUb(fits ? double.PositiveInfinity : 0);
         }
+    }
+
+    /// <summary>Asks for a hair more or less of every item.</summary>
+    public void Nudge(int[] wanted, Random random)
+    {
+        for (var item = 0; item < wanted.Length; item++)
+            _demands[item].SetLb(wanted[item] + (Hair * ((2 * random.NextDouble()) - 1)));
     }
 
     /// <summary>Solves; null when the solver failed.</summary>

@@ -20,8 +20,8 @@ internal sealed class PatternChoice : IDisposable
         _solver.Objective().SetMinimization();
     }
 
-    /// <summary>Solves within the time left.</summary>
-    public ChoiceResult Solve(Search search) => SolverText.Solve(_solver, search, Plan);
+    /// <summary>Solves within the time left, or briefly.</summary>
+    public ChoiceResult Solve(Search search, bool briefly = false) => SolverText.Solve(_solver, search, Plan, briefly);
 
     public void Dispose() => _solver.Dispose();
 

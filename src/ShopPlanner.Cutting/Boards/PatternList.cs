@@ -4,11 +4,11 @@ namespace ShopPlanner.Cutting.Boards;
 /// Lists every pattern that a plan of at most a given total can use. With item values w and surcharges s that no pattern's worth
 /// exceeds (value ≤ cost + s), a plan's total is the dual bound plus what each of its patterns falls short, so a pattern that
 /// falls short by more than total − bound is in no such plan. Only patterns to which nothing wanted can be added are listed, for
-/// demands may be covered in excess. All in whole numbers.
+/// demands may be covered in excess, unless gaps are asked for. All in whole numbers.
 /// </summary>
 internal sealed class PatternList
 {
-    private const long LargestTable = 40_000_000;
+    private const long LargestTable = 12_000_000;
     private readonly CuttingModel _model;
     private readonly DualPoint _duals;
     private readonly int _most;
@@ -17,21 +17,22 @@ internal sealed class PatternList
     private readonly int[] _counts;
     private readonly List<Pattern> _found = [];
     private readonly long _steps;
+    private readonly bool _withGaps;
     private long _worth;
     private long _done;
 
-    private PatternList(CuttingModel model, DualPoint duals, int most)
+    private PatternList(CuttingModel model, DualPoint duals, int most, bool withGaps)
     {
-        (_model, _duals, _most, _steps) = (model, duals, most, 400L * most);
+        (_model, _duals, _most, _steps, _withGaps) = (model, duals, most, 100L * most, withGaps);
         _step = Math.Max(1, model.Longest * (model.Count + 1) / LargestTable);
         _ahead = Ahead(model, duals.Values, _step);
         _counts = new int[model.Count];
     }
 
     /// <summary>The patterns, or null when they are more than <paramref name="most"/>.</summary>
-    public static List<Pattern>? Of(CuttingModel model, DualPoint duals, long total, int most)
+    public static List<Pattern>? Of(CuttingModel model, DualPoint duals, long total, int most, bool withGaps = false)
     {
-        var list = new PatternList(model, duals, most);
+        var list = new PatternList(model, duals, most, withGaps);
         var gap = ((Int128)total * duals.Scale) - duals.Bound;
         for (var kind = 0; kind < model.Kinds.Length; kind++)
         {
@@ -88,8 +89,9 @@ internal sealed class PatternList
 
     private bool Keep(int kind, long room)
     {
-        for (var item = _counts.Length - 1; item >= 0 && _model.Sizes[item] <= room; item--)
+        for (var item = _counts.Length - 1; !_withGaps && item >= 0 && _model.Sizes[item] <= room; item--)
             if (_counts[item] < _model.Demands[item]) return true;
+        if (room == _model.Kinds[kind].Capacity) return true;
         _found.Add(Pattern.FromCounts(kind, _counts));
         return _found.Count <= _most;
     }

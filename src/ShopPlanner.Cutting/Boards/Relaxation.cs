@@ -12,8 +12,8 @@ internal sealed class Relaxation(Search search) : IDisposable
     /// <summary>The patterns known so far.</summary>
     public List<Pattern> Columns => _master.Columns;
 
-    /// <summary>The feasible dual point of the highest bound; null before there is one.</summary>
-    public DualPoint? BestPoint { get; private set; }
+    /// <summary>The feasible dual point of the highest bound; at first the one that values items by size.</summary>
+    public DualPoint BestPoint { get; private set; } = DualPoint.BySize(search.Model);
 
     /// <summary>Adds patterns found elsewhere.</summary>
     public void Add(IEnumerable<Pattern> patterns)
@@ -29,25 +29,96 @@ internal sealed class Relaxation(Search search) : IDisposable
         _master.Restrict(model.Demands, GreedyStart.Limits(model));
         while (_master.Solve(search.Left) is { } point)
         {
-            var (values, scale) = DualPoint.Whole(model, point.Items);
-            var answer = _knapsack.Solve(values, model.Demands, Thresholds(point, scale));
-            Raise(values, scale, answer.Most);
-            var settled = !toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6);
-            if (settled || !AddAll(answer.Patterns)) return point;
+            if (!Price(point, toTheEnd)) return point;
             if (search.Expired) return null;
         }
 
         return null;
     }
 
-    /// <summary>Solves for what is still wanted within what is left, to guide a dive, in so many rounds of
-    /// pricing at most; no bound follows from it.</summary>
-    public MasterPoint? SolveRest(int[] wanted, int[] left, int rounds)
+    /// <summary>Duals that are best for demands a hair off; null when time ran out or the solver failed.</summary>
+    public double[]? NudgedDuals(Random random)
+    {
+        _master.Restrict(search.Model.Demands, GreedyStart.Limits(search.Model));
+        _master.Nudge(search.Model.Demands, random);
+        return Settle()?.Items;
+    }
+
+    /// <summary>The feasible dual point of given values, scaled down where need be.</summary>
+    public DualPoint PointOf(double[] duals)
+    {
+        var (values, scale) = DualPoint.Whole(search.Model, duals);
+        var never = search.Model.Kinds.Select(_ => long.MaxValue).ToArray();
+        return DualPoint.Of(search.Model, values, _knapsack.Solve(values, search.Model.Demands, never).Most, scale);
+    }
+
+    private MasterPoint? Settle()
+    {
+        while (_master.Solve(search.Left) is { } point && !search.Expired)
+        {
+            var (values, scale) = DualPoint.Whole(search.Model, point.Items);
+            var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(point, scale));
+            Raise(values, scale, answer.Most);
+            if (!AddAll(answer.Patterns)) return point;
+        }
+
+        return null;
+    }
+
+    // Prices between the best feasible dual point and the master's own, which swings wildly (Wentges, International
+    // Transactions in Operational Research 4, 1997): a pattern worth adding there is worth adding here too, for it is not at the
+    // feasible point. Where there is none the mixed point is feasible itself, and better; the next lies closer to the master's.
+    private bool Price(MasterPoint point, bool toTheEnd)
+    {
+        for (var weight = Calm; ; weight = weight < 0.1 ? 0 : weight / 2)
+        {
+            if (!toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6)) return false;
+            var mixed = Mix(point, BestPoint, weight);
+            var (values, scale) = DualPoint.Whole(search.Model, mixed.Items);
+            var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(mixed, scale));
+            Raise(values, scale, answer.Most);
+            var added = AddAll(answer.Patterns);
+            if (added) AddDisjoint(values, answer, Thresholds(mixed, scale));
+            if (added) return true;
+            if (weight == 0) return false;
+        }
+    }
+
+    // More patterns for the same values, each without the pieces of those before: patterns that go together, of which a plan
+    // can be made, where patterns alike would stand in each other's way.
+    private void AddDisjoint(long[] values, KnapsackResult answer, long[] thresholds)
+    {
+        var wanted = (int[])search.Model.Demands.Clone();
+        for (var round = 0; round < Together && answer.Patterns.Count > 0 && !search.Expired; round++)
+        {
+            foreach (var pattern in answer.Patterns)
+            {
+                var times = pattern.TimesWithin(wanted);
+                foreach (var piece in pattern.Pieces) wanted[piece.Item] -= times * piece.Count;
+            }
+
+            answer = _knapsack.Solve(values, wanted, thresholds);
+            Add(answer.Patterns);
+        }
+    }
+
+    private const int Together = 32;
+    private const double Calm = 0.8;
+
+    private static MasterPoint Mix(MasterPoint point, DualPoint best, double weight) => point with
+    {
+        Items = [.. point.Items.Select((dual, i) => ((1 - weight) * dual) + (weight * best.Values[i] / best.Scale))],
+        Kinds = [.. point.Kinds.Select((dual, k) => ((1 - weight) * dual) + (weight * best.Surcharges[k] / best.Scale))],
+    };
+
+    /// <summary>Solves for what is still wanted within what is left, to guide a dive; no bound follows
+    /// from it.</summary>
+    public MasterPoint? SolveRest(int[] wanted, int[] left)
     {
         _master.Restrict(wanted, left);
-        for (var round = 0; _master.Solve(search.Left) is { } point; round++)
+        while (_master.Solve(search.Left) is { } point)
         {
-            if (round == rounds || search.Expired) return point;
+            if (search.Expired) return point;
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
             var answer = _knapsack.Solve(values, wanted, Thresholds(point, scale, left));
             if (!AddAll(answer.Patterns)) return point;

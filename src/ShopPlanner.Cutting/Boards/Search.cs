@@ -8,7 +8,9 @@ internal sealed class Search
 {
     private readonly Stopwatch _clock = Stopwatch.StartNew();
     private readonly SearchControl _control;
+    private TimeSpan _reserve;
     private readonly Lock _gate = new();
+    private readonly Lock _reports = new();
 
     public Search(CuttingModel model, SearchControl control, Plan start)
     {
@@ -46,8 +48,16 @@ internal sealed class Search
 
     public TimeSpan Elapsed => _clock.Elapsed;
 
-    /// <summary>Time left; a day when there is no clock.</summary>
-    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _clock.Elapsed;
+    /// <summary>Time left, without what is kept back; a day when there is no clock.</summary>
+    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _reserve - _clock.Elapsed;
+
+    /// <summary>Keeps time back for what follows the search for cost.</summary>
+    public void KeepBack(TimeSpan time) => _reserve = time;
+
+    /// <summary>From now on only so much time is left, and no more than the clock allows.</summary>
+    public void LeaveOnly(TimeSpan time) => _reserve = (_control.Time ?? TimeSpan.FromDays(1)) - Min(_clock.Elapsed + time);
+
+    private TimeSpan Min(TimeSpan end) => _control.Time is { } all && all < end ? all : end;
 
     /// <summary>Takes a plan if it is better; says whether it was.</summary>
     public bool Offer(Plan plan)
@@ -62,6 +72,13 @@ internal sealed class Search
         return true;
     }
 
+    /// <summary>Takes a plan of the same total that is preferred for other reasons.</summary>
+    public void Prefer(Plan plan)
+    {
+        lock (_gate)
+            if (plan.Total <= Best.Total) Best = plan;
+    }
+
     /// <summary>Takes a proven bound if it is better.</summary>
     public void Raise(long bound)
     {
@@ -74,14 +91,21 @@ internal sealed class Search
         Report();
     }
 
-    /// <summary>Tells the watcher where the search is.</summary>
+    /// <summary>Tells the watcher where the search is; one report at a time, so that none is older than the one before.</summary>
     public void Report()
     {
         if (_control.Progress is not { } progress) return;
-        var best = Best;
-        Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
-        progress(new SearchProgress("", cost, Money.FromCount(CostBound(best) * Model.CostUnit), Elapsed));
+        lock (_reports)
+        {
+            var best = Best;
+            Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
+            progress(new SearchProgress("", cost, Money.FromCount(CostBound(best) * Model.CostUnit), Elapsed));
+        }
     }
+
+    /// <summary>Reports every second until disposed of.</summary>
+    public IDisposable? Pulse() =>
+        _control.Progress is null ? null : new Timer(_ => Report(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
 
     /// <summary>What no plan with as few unmet pieces as this one can go below in cost.</summary>
     public long CostBound(Plan plan) =>

@@ -1,64 +1,80 @@
+using System.Collections.Immutable;
 using System.Text.Json;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Reads a cut plan (format <c>shop-planner/cut-plan</c>, version 1). Unknown members are ignored. Whether the plan
-/// answers a request and can be cut is for the verification to say.</summary>
-public static class CutPlanReader
+/// <summary>
+/// Reads the members of a cut plan. Where a fault was noted something neutral stands; the plan is given out only when there is
+/// none. Whether the plan answers a request is for the verifier to say.
+/// </summary>
+internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
 {
-    /// <summary>Reads a plan; every fault is found and names its member.</summary>
-    /// <param name="json">A JSON document in UTF-8, at most 50 MB.</param>
-    /// <exception cref="IOException">The stream cannot be read.</exception>
-    public static DocumentReading<CutPlan> Read(Stream json)
+    private const int MostEntries = 200_000;
+
+    // A search lasts a day at most; its plan may say a little more.
+    private const double MostSeconds = 10 * CutRequestReader.MostSeconds;
+
+    public CutPlan Read() => new(
+        unit,
+        root["status"].Required("write one of " + string.Join(", ", Words.Statuses.Keys)).OneOf(Words.Statuses) ?? default,
+        root["cost"].Required("write an amount").Total() ?? Money.Zero,
+        root["costLowerBound"].Total() ?? Money.Zero,
+        root["seconds"].Seconds(MostSeconds, orNone: true) ?? 0,
+        Entries(root["buy"], Purchase),
+        Entries(root["layouts"].Required("write a list […]"), Layout),
+        Entries(root["unplaced"], Unplaced));
+
+    private static ImmutableArray<T> Entries<T>(DocumentValue list, Func<DocumentObject, T> read) =>
+        [.. list.Items(MostEntries).Select(item => read(item.Required("write an object {…}").Object()))];
+
+    private static Purchase Purchase(DocumentObject purchase) =>
+        new(Name(purchase["stock"]), Count(purchase["quantity"]), purchase["cost"].Total() ?? Money.Zero);
+
+    private Layout Layout(DocumentObject layout) => new(
+        Name(layout["stock"]),
+        layout["copies"].Present ? Count(layout["copies"]) : 1,
+        Entries(layout["pieces"].Required("write a list […]"), Piece),
+        Entries(layout["leftovers"], Leftover),
+        Entries(layout["cuts"], Cut));
+
+    private PlacedPiece Piece(DocumentObject piece) => new(
+        Name(piece["part"]), At(piece["x"]), At(piece["y"]), Size(piece["dx"]), Size(piece["dy"]), piece["turned"].Flag() ?? false);
+
+    private Leftover Leftover(DocumentObject leftover) => new(
+        At(leftover["x"]), At(leftover["y"]), Size(leftover["dx"]), Size(leftover["dy"]), leftover["keep"].Flag() ?? false);
+
+    private Cut Cut(DocumentObject cut)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        var faults = new FaultList();
-        using var document = JsonInput.Load(json, faults);
-        return DocumentReading<CutPlan>.Of(document is null ? null : Read(document.RootElement, faults), faults);
-    }
-
-    private static CutPlan? Read(JsonElement root, FaultList faults)
-    {
-        if (Heading.Open(root, Words.Plan, faults) is not { } members) return null;
-        return new CutPlan(
-            members.Unit,
-            members.Choice("status", Words.Status, null),
-            members.Total("cost"),
-            members.Total("costLowerBound"),
-            members.OptionalSeconds("seconds") ?? 0,
-            [.. members.OptionalObjects("buy").Select(ReadPurchase)],
-            [.. members.Objects("layouts").Select(ReadLayout)],
-            [.. members.OptionalObjects("unplaced").Select(ReadUnplaced)]);
-    }
-
-    private static Purchase ReadPurchase(Members purchase) =>
-        new(purchase.Text("stock"), purchase.Count("quantity", 1, int.MaxValue), purchase.Total("cost"));
-
-    private static Layout ReadLayout(Members layout) => new(
-        layout.Text("stock"),
-        layout.OptionalCount("copies", 1, int.MaxValue) ?? 1,
-        [.. layout.Objects("pieces").Select(ReadPiece)],
-        [.. layout.OptionalObjects("leftovers").Select(ReadLeftover)],
-        [.. layout.OptionalObjects("cuts").Select(ReadCut)]);
-
-    private static PlacedPiece ReadPiece(Members piece) => new(
-        piece.Text("part"), piece.Length("x"), piece.Length("y"), piece.Size("dx"), piece.Size("dy"), piece.Flag("turned"));
-
-    private static Leftover ReadLeftover(Members leftover) => new(
-        leftover.Length("x"), leftover.Length("y"), leftover.Size("dx"), leftover.Size("dy"), leftover.Flag("keep"));
-
-    private static Cut ReadCut(Members cut)
-    {
-        var gives = cut.Texts("gives").ToList();
-        var finished = cut.Texts("finished").ToList();
-        if (gives is not ([not null] or [not null, not null]))
-            cut.Refuse("gives", string.Join(", ", gives), "must name the one or two pieces that the cut gives");
+        var gives = Names(cut["gives"].Required("write one or two names"), least: 1);
+        var parts = Names(cut["parts"], least: 0);
         return new(
-            cut.Count("n", 1, int.MaxValue), cut.Text("piece"), cut.Choice("kind", Words.Kind, null), cut.Length("at"),
-            gives.ElementAtOrDefault(0) ?? "", gives.ElementAtOrDefault(1),
-            finished.ElementAtOrDefault(0), finished.ElementAtOrDefault(1));
+            Count(cut["n"]),
+            Name(cut["piece"]),
+            cut["kind"].Required("write \"crosscut\" or \"rip\"").OneOf(Words.Kinds) ?? default,
+            At(cut["at"]),
+            gives.ElementAtOrDefault(0) ?? "",
+            gives.ElementAtOrDefault(1),
+            parts.ElementAtOrDefault(0),
+            parts.ElementAtOrDefault(1));
     }
 
-    private static UnplacedPart ReadUnplaced(Members unplaced) =>
-        new(unplaced.Text("part"), unplaced.Count("quantity", 1, int.MaxValue), unplaced.OptionalText("reason") ?? "");
+    private static string?[] Names(DocumentValue list, int least)
+    {
+        if (!list.Present) return [];
+        string?[] names = [.. list.Items(2).Select(item => item.Id())];
+        if (list.Element.ValueKind == JsonValueKind.Array && names.Length < least) list.Refuse("names no piece: write one or two names");
+        return names;
+    }
+
+    private static UnplacedPart Unplaced(DocumentObject part) =>
+        new(Name(part["part"]), Count(part["quantity"]), part["reason"].Text() ?? "");
+
+    private Length At(DocumentValue value) => value.Required("write a length").Length(unit) ?? Length.Zero;
+
+    private Length Size(DocumentValue value) => value.Required("write a length").Size(unit) ?? Length.Zero;
+
+    private static string Name(DocumentValue value) => value.Required("write the id").Id() ?? "";
+
+    private static int Count(DocumentValue value) => value.Required("write a whole number").Count(1, int.MaxValue) ?? 0;
 }

@@ -1,74 +1,81 @@
+using System.Text.Json;
+using ShopPlanner.Core.Measures;
+
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Writes a cut plan; <see cref="CutPlanReader"/> reads the same back.</summary>
-public static class CutPlanWriter
+/// <summary>Writes a cut plan.</summary>
+internal static class CutPlanWriter
 {
-    /// <summary>Writes the whole document.</summary>
-    /// <exception cref="IOException">The stream cannot be written.</exception>
-    public static void Write(CutPlan plan, Stream to)
+    public static string Write(CutPlan plan) => JsonOutput.Object(writer =>
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(to);
-        using var json = new JsonOutput(to, Words.Plan, plan.Unit);
-        json.Text("status", Words.Status.Word(plan.Status));
-        json.Money("cost", plan.Cost);
-        json.Money("costLowerBound", plan.CostLowerBound);
-        json.Seconds("seconds", plan.Seconds);
-        json.Objects("buy", plan.Buy, purchase => WritePurchase(json, purchase));
-        json.Objects("layouts", plan.Layouts, layout => WriteLayout(json, layout));
-        json.Objects("unplaced", plan.Unplaced, unplaced => WriteUnplaced(json, unplaced));
+        writer.Header(Words.Plan, plan.Unit);
+        writer.WriteString("status", Words.Of(Words.Statuses, plan.Status));
+        writer.Money("cost", plan.Cost);
+        writer.Money("costLowerBound", plan.CostLowerBound);
+        writer.WriteNumber("seconds", Math.Round(plan.Seconds, 3));
+        writer.List("buy", plan.Buy, Purchase);
+        writer.List("layouts", plan.Layouts, (inner, layout) => Layout(inner, layout, plan.Unit));
+        writer.List("unplaced", plan.Unplaced, Unplaced);
+    });
+
+    private static void Purchase(Utf8JsonWriter writer, Purchase purchase)
+    {
+        writer.WriteString("stock", purchase.Stock);
+        writer.WriteNumber("quantity", purchase.Quantity);
+        writer.Money("cost", purchase.Cost);
     }
 
-    private static void WritePurchase(JsonOutput json, Purchase purchase)
+    private static void Layout(Utf8JsonWriter writer, Layout layout, LengthUnit unit)
     {
-        json.Text("stock", purchase.Stock);
-        json.Count("quantity", purchase.Quantity);
-        json.Money("cost", purchase.Cost);
+        writer.WriteString("stock", layout.Stock);
+        writer.WriteNumber("copies", layout.Copies);
+        writer.List("pieces", layout.Pieces, (inner, piece) => Piece(inner, piece, unit));
+        writer.List("leftovers", layout.Leftovers, (inner, leftover) => Leftover(inner, leftover, unit));
+        writer.List("cuts", layout.Cuts, (inner, cut) => Cut(inner, cut, unit));
     }
 
-    private static void WriteLayout(JsonOutput json, Layout layout)
+    private static void Piece(Utf8JsonWriter writer, PlacedPiece piece, LengthUnit unit)
     {
-        json.Text("stock", layout.Stock);
-        json.Count("copies", layout.Copies);
-        json.Objects("pieces", layout.Pieces, piece => WritePiece(json, piece));
-        json.Objects("leftovers", layout.Leftovers, leftover => WriteLeftover(json, leftover));
-        json.Objects("cuts", layout.Cuts, cut => WriteCut(json, cut));
+        writer.WriteString("part", piece.Part);
+        Place(writer, piece.X, piece.Y, piece.Dx, piece.Dy, unit);
+        writer.WriteBoolean("turned", piece.Turned);
     }
 
-    private static void WritePiece(JsonOutput json, PlacedPiece piece)
+    private static void Leftover(Utf8JsonWriter writer, Leftover leftover, LengthUnit unit)
     {
-        json.Text("part", piece.Part);
-        json.Length("x", piece.X);
-        json.Length("y", piece.Y);
-        json.Length("dx", piece.Dx);
-        json.Length("dy", piece.Dy);
-        json.Flag("turned", piece.Turned);
+        Place(writer, leftover.X, leftover.Y, leftover.Dx, leftover.Dy, unit);
+        writer.WriteBoolean("keep", leftover.Keep);
     }
 
-    private static void WriteLeftover(JsonOutput json, Leftover leftover)
+    private static void Place(Utf8JsonWriter writer, Length x, Length y, Length dx, Length dy, LengthUnit unit)
     {
-        json.Length("x", leftover.X);
-        json.Length("y", leftover.Y);
-        json.Length("dx", leftover.Dx);
-        json.Length("dy", leftover.Dy);
-        json.Flag("keep", leftover.Keep);
+        writer.Length("x", x, unit);
+        writer.Length("y", y, unit);
+        writer.Length("dx", dx, unit);
+        writer.Length("dy", dy, unit);
     }
 
-    private static void WriteCut(JsonOutput json, Cut cut)
+    private static void Cut(Utf8JsonWriter writer, Cut cut, LengthUnit unit)
     {
-        json.Count("n", cut.N);
-        json.Text("piece", cut.Piece);
-        json.Text("kind", Words.Kind.Word(cut.Kind));
-        json.Length("at", cut.At);
-        json.Texts("gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
-        if (cut.FirstPart is not null || cut.SecondPart is not null)
-            json.Texts("finished", cut.Second is null ? [cut.FirstPart] : [cut.FirstPart, cut.SecondPart]);
+        writer.WriteNumber("n", cut.N);
+        writer.WriteString("piece", cut.Piece);
+        writer.WriteString("kind", Words.Of(Words.Kinds, cut.Kind));
+        writer.Length("at", cut.At, unit);
+        Names(writer, "gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
+        if (cut.FirstPart is not null || cut.SecondPart is not null) Names(writer, "parts", [cut.FirstPart, cut.SecondPart]);
     }
 
-    private static void WriteUnplaced(JsonOutput json, UnplacedPart unplaced)
+    private static void Names(Utf8JsonWriter writer, string name, ReadOnlySpan<string?> names)
     {
-        json.Text("part", unplaced.Part);
-        json.Count("quantity", unplaced.Quantity);
-        json.Text("reason", unplaced.Reason);
+        writer.WriteStartArray(name);
+        foreach (var text in names) writer.WriteStringValue(text);
+        writer.WriteEndArray();
+    }
+
+    private static void Unplaced(Utf8JsonWriter writer, UnplacedPart part)
+    {
+        writer.WriteString("part", part.Part);
+        writer.WriteNumber("quantity", part.Quantity);
+        writer.WriteString("reason", part.Reason);
     }
 }

@@ -1,87 +1,70 @@
-using System.Collections.Immutable;
-using System.Text.Json;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Reads a cut request (format <c>shop-planner/cut-request</c>, version 1). Unknown members are ignored.</summary>
-public static class CutRequestReader
+/// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.</summary>
+internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
 {
-    /// <summary>Seconds to look when the request does not say.</summary>
-    public const double UsualSeconds = 10;
+    /// <summary>The most pieces of all parts together.</summary>
+    public const int MostPieces = 100_000;
 
-    /// <summary>Reads a request; every fault is found and names its member.</summary>
-    /// <param name="json">A JSON document in UTF-8, at most 50 MB.</param>
-    /// <exception cref="IOException">The stream cannot be read.</exception>
-    public static DocumentReading<CutRequest> Read(Stream json)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        var faults = new FaultList();
-        using var document = JsonInput.Load(json, faults);
-        return DocumentReading<CutRequest>.Of(document is null ? null : Read(document.RootElement, faults), faults);
-    }
+    /// <summary>The longest search: a day.</summary>
+    public const double MostSeconds = 86_400;
 
-    private static CutRequest? Read(JsonElement root, FaultList faults)
-    {
-        if (Heading.Open(root, Words.Request, faults) is not { } members) return null;
-        var materials = members.Objects("materials").Select(ReadMaterial).ToImmutableArray();
-        var widths = Widths(materials);
-        var request = new CutRequest(
-            members.Unit,
-            ReadSaw(members.Object("saw")),
-            ReadKeep(members.Object("keep")),
-            materials,
-            [.. members.Objects("stock").Select(stock => ReadStock(stock, widths))],
-            [.. members.Objects("parts").Select(part => ReadPart(part, widths))],
-            new CutLimits(members.Object("limits").OptionalSeconds("seconds") ?? UsualSeconds));
-        CutRequestRules.Check(request, faults);
-        return request;
-    }
+    private const int MostEntries = 100_000;
+    private const int MostStock = 1_000_000_000;
+    private const double DefaultSeconds = 10;
 
-    private static SawSettings ReadSaw(Members saw) => new(
-        saw.OptionalLength("kerf") ?? default,
-        saw.OptionalLength("boardEndTrim") ?? default,
-        saw.OptionalLength("sheetEdgeTrim") ?? default);
+    public CutRequestDraft Read() => new(
+        unit,
+        Saw(root["saw"].Object()),
+        Keep(root["keep"].Object()),
+        Entries("materials", Material),
+        Entries("stock", Stock),
+        Entries("parts", Part),
+        Seconds(root["limits"].Object()["seconds"]));
 
-    private static KeepRule ReadKeep(Members keep) => new(
-        keep.OptionalLength("boardLength"), keep.OptionalLength("sheetLength"), keep.OptionalLength("sheetWidth"));
+    private T[] Entries<T>(string name, Func<DocumentObject, T> read) =>
+        [.. root[name].Required("write a list […]").Items(MostEntries).Select(item => read(item.Required("write an object {…}").Object()))];
 
-    private static CutMaterial ReadMaterial(Members material)
-    {
-        var form = material.Choice("form", Words.Form, null);
-        return new(
-            material.Text("id"), form, material.OptionalSize("thickness"),
-            form == StockForm.Board && material.Has("form") ? material.Size("width") : null);
-    }
+    private static double? Seconds(DocumentValue value) => value.Present ? value.Seconds(MostSeconds) : DefaultSeconds;
 
-    private static CutStock ReadStock(Members stock, Dictionary<string, Length?> widths)
-    {
-        var material = stock.Text("material");
-        return new(
-            stock.Text("id"), material, stock.Size("length"), Width(stock, material, widths), stock.Price("price"),
-            stock.OptionalCount("quantity", 0, int.MaxValue), stock.Flag("offcut"));
-    }
+    private SawDraft Saw(DocumentObject saw) => new(
+        saw, saw["kerf"].Length(unit), saw["boardEndTrim"].Length(unit), saw["sheetEdgeTrim"].Length(unit));
 
-    private static CutPart ReadPart(Members part, Dictionary<string, Length?> widths)
-    {
-        var id = part.Text("id");
-        var material = part.Text("material");
-        return new(
-            id, part.OptionalText("name") ?? id, material, part.Size("length"), Width(part, material, widths),
-            part.Choice("grain", Words.Grain, Grain.Length), part.OptionalCount("quantity", 1, CutRequestRules.MostPieces) ?? 1);
-    }
+    private KeepRule Keep(DocumentObject keep) => new(
+        keep["boardLength"].Length(unit), keep["sheetLength"].Length(unit), keep["sheetWidth"].Length(unit));
 
-    // A board gives its width to what does not say otherwise; a sheet has none to give. Of an unknown material nothing is known.
-    private static Length Width(Members members, string material, Dictionary<string, Length?> widths)
-    {
-        if (!widths.TryGetValue(material, out var boardWidth)) return members.OptionalSize("width") ?? default;
-        return boardWidth is { } width ? members.OptionalSize("width") ?? width : members.Size("width");
-    }
+    private MaterialDraft Material(DocumentObject material) => new(
+        material,
+        Id(material["id"]),
+        material["form"].Required("write \"board\" or \"sheet\"").OneOf(Words.Forms),
+        material["thickness"].Size(unit),
+        material["width"].Size(unit));
 
-    private static Dictionary<string, Length?> Widths(ImmutableArray<CutMaterial> materials)
-    {
-        var widths = new Dictionary<string, Length?>(StringComparer.Ordinal);
-        foreach (var material in materials) widths.TryAdd(material.Id, material.Width);
-        return widths;
-    }
+    private StockDraft Stock(DocumentObject stock) => new(
+        stock,
+        Id(stock["id"]),
+        MaterialId(stock["material"]),
+        Size(stock["length"]),
+        stock["width"].Size(unit),
+        stock["price"].Present ? stock["price"].Price() : Money.Zero,
+        stock["quantity"].Count(0, MostStock),
+        stock["offcut"].Flag() ?? false);
+
+    private PartDraft Part(DocumentObject part) => new(
+        part,
+        Id(part["id"]),
+        part["name"].Text(),
+        MaterialId(part["material"]),
+        Size(part["length"]),
+        part["width"].Size(unit),
+        part["grain"].Present ? part["grain"].OneOf(Words.Grains) : Grain.Length,
+        part["quantity"].Present ? part["quantity"].Count(1, MostPieces) : 1);
+
+    private Length? Size(DocumentValue value) => value.Required("write a length like \"34 1/2\"").Size(unit);
+
+    private static string? Id(DocumentValue value) => value.Required("write a short name, each one once").Id();
+
+    private static string? MaterialId(DocumentValue value) => value.Required("write the id of a material").Id();
 }

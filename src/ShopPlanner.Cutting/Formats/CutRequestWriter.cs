@@ -1,64 +1,64 @@
+using System.Text.Json;
+using ShopPlanner.Core.Measures;
+
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Writes a cut request; <see cref="CutRequestReader"/> reads the same back.</summary>
-public static class CutRequestWriter
+/// <summary>Writes a cut request so that it reads back equal.</summary>
+internal static class CutRequestWriter
 {
-    /// <summary>Writes the whole document.</summary>
-    /// <exception cref="IOException">The stream cannot be written.</exception>
-    public static void Write(CutRequest request, Stream to)
+    public static string Write(CutRequest request) => JsonOutput.Object(writer =>
     {
-        ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(to);
-        using var json = new JsonOutput(to, Words.Request, request.Unit);
-        json.Object("saw", () => WriteSaw(json, request.Saw));
-        json.Object("keep", () => WriteKeep(json, request.Keep));
-        json.Objects("materials", request.Materials, material => WriteMaterial(json, material));
-        json.Objects("stock", request.Stock, stock => WriteStock(json, stock));
-        json.Objects("parts", request.Parts, part => WritePart(json, part));
-        json.Object("limits", () => json.Seconds("seconds", request.Limits.Seconds));
+        writer.Header(Words.Request, request.Unit);
+        writer.Member("saw", inner => Saw(inner, request.Saw, request.Unit));
+        writer.Member("keep", inner => Keep(inner, request.Keep, request.Unit));
+        writer.List("materials", request.Materials, (inner, material) => Material(inner, material, request.Unit));
+        writer.List("stock", request.Stock, (inner, stock) => Stock(inner, stock, request.Unit));
+        writer.List("parts", request.Parts, (inner, part) => Part(inner, part, request.Unit));
+        writer.Member("limits", inner => inner.WriteNumber("seconds", request.Limits.Seconds));
+    });
+
+    private static void Saw(Utf8JsonWriter writer, SawSettings saw, LengthUnit unit)
+    {
+        writer.Length("kerf", saw.Kerf, unit);
+        writer.Length("boardEndTrim", saw.BoardEndTrim, unit);
+        writer.Length("sheetEdgeTrim", saw.SheetEdgeTrim, unit);
     }
 
-    private static void WriteSaw(JsonOutput json, SawSettings saw)
+    private static void Keep(Utf8JsonWriter writer, KeepRule keep, LengthUnit unit)
     {
-        json.Length("kerf", saw.Kerf);
-        json.Length("boardEndTrim", saw.BoardEndTrim);
-        json.Length("sheetEdgeTrim", saw.SheetEdgeTrim);
+        writer.Length("boardLength", keep.BoardLength, unit);
+        writer.Length("sheetLength", keep.SheetLength, unit);
+        writer.Length("sheetWidth", keep.SheetWidth, unit);
     }
 
-    private static void WriteKeep(JsonOutput json, KeepRule keep)
+    private static void Material(Utf8JsonWriter writer, CutMaterial material, LengthUnit unit)
     {
-        json.Length("boardLength", keep.BoardLength);
-        json.Length("sheetLength", keep.SheetLength);
-        json.Length("sheetWidth", keep.SheetWidth);
+        writer.WriteString("id", material.Id);
+        writer.WriteString("form", Words.Of(Words.Forms, material.Form));
+        writer.Length("thickness", material.Thickness, unit);
+        writer.Length("width", material.Width, unit);
     }
 
-    private static void WriteMaterial(JsonOutput json, CutMaterial material)
+    private static void Stock(Utf8JsonWriter writer, CutStock stock, LengthUnit unit)
     {
-        json.Text("id", material.Id);
-        json.Text("form", Words.Form.Word(material.Form));
-        json.Length("thickness", material.Thickness);
-        json.Length("width", material.Width);
+        writer.WriteString("id", stock.Id);
+        writer.WriteString("material", stock.Material);
+        writer.Length("length", stock.Length, unit);
+        writer.Length("width", stock.Width, unit);
+        writer.Money("price", stock.Price);
+        if (stock.Quantity is { } quantity) writer.WriteNumber("quantity", quantity);
+        else writer.WriteNull("quantity");
+        writer.WriteBoolean("offcut", stock.Offcut);
     }
 
-    private static void WriteStock(JsonOutput json, CutStock stock)
+    private static void Part(Utf8JsonWriter writer, CutPart part, LengthUnit unit)
     {
-        json.Text("id", stock.Id);
-        json.Text("material", stock.Material);
-        json.Length("length", stock.Length);
-        json.Length("width", stock.Width);
-        json.Money("price", stock.Price);
-        if (stock.Quantity is { } quantity) json.Count("quantity", quantity);
-        json.Flag("offcut", stock.Offcut);
-    }
-
-    private static void WritePart(JsonOutput json, CutPart part)
-    {
-        json.Text("id", part.Id);
-        json.Text("name", part.Name);
-        json.Text("material", part.Material);
-        json.Length("length", part.Length);
-        json.Length("width", part.Width);
-        json.Text("grain", Words.Grain.Word(part.Grain));
-        json.Count("quantity", part.Quantity);
+        writer.WriteString("id", part.Id);
+        writer.WriteString("name", part.Name);
+        writer.WriteString("material", part.Material);
+        writer.Length("length", part.Length, unit);
+        writer.Length("width", part.Width, unit);
+        writer.WriteString("grain", Words.Of(Words.Grains, part.Grain));
+        writer.WriteNumber("quantity", part.Quantity);
     }
 }

@@ -1,88 +1,75 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Writes the measures of the two formats: lengths as plain numbers of the document's unit, six decimals at most.</summary>
-internal sealed class JsonOutput : IDisposable
+/// <summary>Writes documents: indented, members in the order written, numbers in plain digits.</summary>
+internal static class JsonOutput
 {
-    // For files, not for pages: names stay readable, only what JSON itself demands is escaped.
+    // The documents are files, not parts of a page: names may keep their accents, quotes and signs readable.
     private static readonly JsonWriterOptions Options = new()
     {
-        Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n",
+        Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    private readonly Utf8JsonWriter _json;
-    private readonly LengthUnit _unit;
-
-    public JsonOutput(Stream stream, string format, LengthUnit unit)
+    /// <summary>One object as text, ended by a line feed.</summary>
+    public static string Object(Action<Utf8JsonWriter> members)
     {
-        _json = new Utf8JsonWriter(stream, Options);
-        _unit = unit;
-        _json.WriteStartObject();
-        Text("format", format);
-        Count("version", Words.Version);
-        Text("unit", Words.Unit.Word(unit));
+        using var buffer = new MemoryStream();
+        using (var writer = new Utf8JsonWriter(buffer, Options))
+            writer.Item(members);
+        return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length) + "\n";
     }
 
-    public void Text(string name, string? value)
+    /// <summary>The members that every document begins with.</summary>
+    public static void Header(this Utf8JsonWriter writer, string format, LengthUnit unit)
     {
-        if (value is not null) _json.WriteString(name, value);
+        writer.WriteString("format", format);
+        writer.WriteNumber("version", Words.Version);
+        writer.WriteString("unit", Words.Of(Words.Units, unit));
     }
 
-    public void Count(string name, int value) => _json.WriteNumber(name, value);
+    /// <summary>A length as a number of the unit, to six decimals: finer than a tick in either unit.</summary>
+    public static void Length(this Utf8JsonWriter writer, string name, Length length, LengthUnit unit) =>
+        writer.Figure(name, Math.Round(length.To(unit), 6, MidpointRounding.AwayFromZero), "0.######");
 
-    public void Flag(string name, bool value) => _json.WriteBoolean(name, value);
-
-    public void Length(string name, Length? value)
+    /// <summary>A length, or nothing at all.</summary>
+    public static void Length(this Utf8JsonWriter writer, string name, Length? length, LengthUnit unit)
     {
-        if (value is not { } length) return;
-        _json.WritePropertyName(name);
-        _json.WriteRawValue(length.To(_unit).ToString("0.######", CultureInfo.InvariantCulture), skipInputValidation: true);
+        if (length is { } given) writer.Length(name, given, unit);
     }
 
-    public void Money(string name, Money value)
+    /// <summary>An amount, exact.</summary>
+    public static void Money(this Utf8JsonWriter writer, string name, Money money) => writer.Figure(name, money.Amount, "0.####");
+
+    /// <summary>An object as a member.</summary>
+    public static void Member(this Utf8JsonWriter writer, string name, Action<Utf8JsonWriter> members)
     {
-        _json.WritePropertyName(name);
-        _json.WriteRawValue(value.ToString(), skipInputValidation: true);
+        writer.WritePropertyName(name);
+        writer.Item(members);
     }
 
-    public void Seconds(string name, double value) => _json.WriteNumber(name, Math.Round(value, 3));
-
-    /// <summary>A list of texts; a null text is written as null.</summary>
-    public void Texts(string name, IEnumerable<string?> values)
+    /// <summary>A list of objects as a member.</summary>
+    public static void List<T>(this Utf8JsonWriter writer, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> members)
     {
-        _json.WriteStartArray(name);
-        foreach (var value in values) _json.WriteStringValue(value);
-        _json.WriteEndArray();
+        writer.WriteStartArray(name);
+        foreach (var item in items) writer.Item(inner => members(inner, item));
+        writer.WriteEndArray();
     }
 
-    public void Object(string name, Action members)
+    private static void Item(this Utf8JsonWriter writer, Action<Utf8JsonWriter> members)
     {
-        _json.WriteStartObject(name);
-        members();
-        _json.WriteEndObject();
+        writer.WriteStartObject();
+        members(writer);
+        writer.WriteEndObject();
     }
 
-    public void Objects<T>(string name, IEnumerable<T> items, Action<T> members)
+    private static void Figure(this Utf8JsonWriter writer, string name, decimal figure, string format)
     {
-        _json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            _json.WriteStartObject();
-            members(item);
-            _json.WriteEndObject();
-        }
-
-        _json.WriteEndArray();
-    }
-
-    /// <summary>Ends the document.</summary>
-    public void Dispose()
-    {
-        _json.WriteEndObject();
-        _json.Dispose();
+        writer.WritePropertyName(name);
+        writer.WriteRawValue(figure.ToString(format, CultureInfo.InvariantCulture));
     }
 }

@@ -1,148 +1,124 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>
-/// A first walk through a document before anything is built from it. Finds what a tree of elements would hide or choke on: a
-/// member given twice (of which a parser silently keeps one), nesting without end, more values than any job has.
+/// A first pass over a document that allocates nothing: is it JSON (RFC 8259), not too deep, not of too many values? Only then
+/// is it worth building a document of it, whose memory grows with the number of values. It remembers where it is, so that a
+/// fault names the member.
 /// </summary>
-internal sealed class JsonScan(FaultList faults)
+internal ref struct JsonScan
 {
-    public const int MaxDepth = 64;
-    public const int MaxValues = 4_000_000;
-    public const int MaxMembers = 1000;
+    public const int MostDepth = 64;
+    public const int MostValues = 5_000_000;
 
-    private readonly List<Level> _levels = [];
-    private int _depth;
-    private int _values;
+    private const int ShownBytes = 60;
 
-    /// <summary>True when the document may be read on; otherwise the reason is among the faults.</summary>
-    public bool Run(ReadOnlySpan<byte> utf8)
+    private readonly ReadOnlySpan<byte> utf8;
+    private readonly Level[] levels;
+    private Utf8JsonReader reader;
+    private int open;
+    private int values;
+
+    private JsonScan(ReadOnlySpan<byte> utf8)
     {
-        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MaxDepth + 2 });
+        this.utf8 = utf8;
+        levels = new Level[MostDepth + 2];
+        reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MostDepth + 2 });
+    }
+
+    /// <summary>The fault that ends the document, or null.</summary>
+    public static Fault? Run(ReadOnlySpan<byte> utf8) => new JsonScan(utf8).Run();
+
+    private Fault? Run()
+    {
         try
         {
             while (reader.Read())
-                if (!Take(ref reader)) return false;
+                if (Step() is { } fault) return fault;
+            return null;
         }
-        catch (JsonException broken)
+        catch (JsonException exception)
         {
-            var (line, column) = (broken.LineNumber ?? 0, broken.BytePositionInLine ?? 0);
-            faults.Add(Path(), Around(utf8, line, column), string.Create(CultureInfo.InvariantCulture,
-                $"is not JSON: line {line + 1}, byte {column + 1}"));
-            return false;
-        }
-
-        return !faults.Any;
-    }
-
-    private bool Take(ref Utf8JsonReader reader)
-    {
-        switch (reader.TokenType)
-        {
-            case JsonTokenType.PropertyName:
-                return IsText(ref reader) && Name(reader.GetString() ?? "");
-            case JsonTokenType.EndObject or JsonTokenType.EndArray:
-                _depth--;
-                return true;
-            case JsonTokenType.StartObject or JsonTokenType.StartArray:
-                return Count() && Open(reader.TokenType == JsonTokenType.StartArray);
-            case JsonTokenType.String:
-                return Count() && IsText(ref reader);
-            default:
-                return Count();
-        }
-    }
-
-    private bool Count()
-    {
-        if (_depth > 0) _levels[_depth - 1].Index++;
-        return ++_values <= MaxValues || Refuse("", $"holds more than {MaxValues} values, more than any job has");
-    }
-
-    private bool Open(bool isArray)
-    {
-        if (_depth == MaxDepth) return Refuse("", $"is nested more than {MaxDepth} deep");
-        if (_depth == _levels.Count) _levels.Add(new Level());
-        _levels[_depth++].Start(isArray);
-        return true;
-    }
-
-    private bool Name(string name)
-    {
-        var level = _levels[_depth - 1];
-        level.Member = name;
-        if (!level.Names.Add(name))
-            faults.Add(Path(), name, "is given twice: which one is meant?");
-        return level.Names.Count <= MaxMembers || Refuse("", $"has more than {MaxMembers} members");
-    }
-
-    // Half a character (a lone surrogate) is allowed by the grammar but is no text.
-    private bool IsText(ref Utf8JsonReader reader)
-    {
-        if (!reader.ValueIsEscaped) return true;
-        try
-        {
-            return reader.GetString() is not null;
+            return NotJson(exception);
         }
         catch (InvalidOperationException)
         {
-            return Refuse(Encoding.UTF8.GetString(reader.ValueSpan), "holds half a character: it is not text");
+            // The reader says so of a string whose escapes are half a pair of UTF-16.
+            return Fault.Of(Path(), Offending((int)reader.TokenStartIndex), "is not text: an escape such as \\ud800 stands alone");
         }
     }
 
-    private bool Refuse(string value, string message)
+    private Fault? Step()
     {
-        faults.Add(Path(), value, message);
-        return false;
+        Track();
+        if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && reader.ValueIsEscaped) _ = reader.GetString();
+        if (open > MostDepth) return Fault.Of(Path(shown: 3), "", $"is nested more than {MostDepth} deep");
+        return ++values > MostValues
+            ? Fault.Of("", "", string.Create(CultureInfo.InvariantCulture, $"has more than {MostValues:N0} values: that is no cutting job"))
+            : null;
     }
 
-    // A path for people: of a deep one, the beginning says where to look.
-    private string Path()
+    private void Track()
+    {
+        var depth = reader.CurrentDepth;
+        switch (reader.TokenType)
+        {
+            case JsonTokenType.PropertyName:
+                levels[depth].Name = new Range((int)reader.TokenStartIndex + 1, (int)reader.TokenStartIndex + 1 + reader.ValueSpan.Length);
+                return;
+            case JsonTokenType.EndArray or JsonTokenType.EndObject:
+                open = depth;
+                return;
+            default:
+                levels[depth].Index++;
+                if (reader.TokenType is JsonTokenType.StartArray or JsonTokenType.StartObject) Open(depth + 1);
+                return;
+        }
+    }
+
+    private void Open(int depth)
+    {
+        open = depth;
+        levels[depth] = new Level { IsArray = reader.TokenType == JsonTokenType.StartArray, Index = -1 };
+    }
+
+    private readonly Fault NotJson(JsonException exception)
+    {
+        var line = (exception.LineNumber ?? 0) + 1;
+        var text = Offending((int)reader.BytesConsumed);
+        return text.Length == 0
+            ? Fault.Of(Path(), text, $"ends the document too early (line {line})")
+            : Fault.Of(Path(), text, $"is not JSON here (line {line}, RFC 8259)");
+    }
+
+    private readonly string Path(int shown = MostDepth)
     {
         var path = new StringBuilder();
-        foreach (var level in _levels.Take(Math.Min(_depth, 8))) level.AppendTo(path);
-        return path.ToString();
-    }
-
-    private static string Around(ReadOnlySpan<byte> utf8, long line, long column)
-    {
-        for (; line > 0; line--) utf8 = utf8[(utf8.IndexOf((byte)'\n') + 1)..];
-        var rest = utf8[(int)Math.Min(column, utf8.Length)..];
-        var end = rest.IndexOf((byte)'\n');
-        rest = end >= 0 ? rest[..end] : rest;
-        return Encoding.UTF8.GetString(rest[..Math.Min(rest.Length, 40)]).Trim();
-    }
-
-    private sealed class Level
-    {
-        public HashSet<string> Names { get; } = new(StringComparer.Ordinal);
-
-        public int Index { get; set; } = -1;
-
-        public string Member { get; set; } = "";
-
-        private bool IsArray { get; set; }
-
-        public void Start(bool isArray)
+        for (var depth = 1; depth <= Math.Min(open, shown); depth++)
         {
-            (IsArray, Index, Member) = (isArray, -1, "");
-            Names.Clear();
+            if (levels[depth].IsArray) path.Append(CultureInfo.InvariantCulture, $"[{Math.Max(levels[depth].Index, 0)}]");
+            else path.Append(path.Length > 0 ? "." : "").Append(Encoding.UTF8.GetString(utf8[levels[depth].Name]));
         }
 
-        public void AppendTo(StringBuilder path)
-        {
-            if (IsArray)
-            {
-                if (Index >= 0) path.Append(CultureInfo.InvariantCulture, $"[{Index}]");
-                return;
-            }
+        return open > shown ? path + "…" : path.ToString();
+    }
 
-            if (Member.Length == 0) return;
-            if (path.Length > 0) path.Append('.');
-            path.Append(Member.Length <= 40 ? Member : Member[..40] + "…");
-        }
+    private readonly string Offending(int from)
+    {
+        while (from < utf8.Length && " \t\r\n,:"u8.Contains(utf8[from])) from++;
+        var rest = utf8[from..Math.Min(from + ShownBytes, utf8.Length)];
+        var length = rest.IndexOfAny(",}]\r\n"u8);
+        return Encoding.UTF8.GetString(length < 0 ? rest : rest[..Math.Max(length, 1)]).Trim();
+    }
+
+    private struct Level
+    {
+        public bool IsArray;
+        public int Index;
+        public Range Name;
     }
 }

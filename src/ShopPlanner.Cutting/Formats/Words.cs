@@ -2,18 +2,50 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>The fixed words of the two formats.</summary>
+/// <summary>The words of both formats and what they stand for.</summary>
 internal static class Words
 {
+    public const int Version = 1;
     public const string Request = "shop-planner/cut-request";
     public const string Plan = "shop-planner/cut-plan";
-    public const int Version = 1;
 
-    public static readonly WordTable<LengthUnit> Unit = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
-    public static readonly WordTable<StockForm> Form = new(("board", StockForm.Board), ("sheet", StockForm.Sheet));
-    public static readonly WordTable<Grain> Grain = new(("length", Cutting.Grain.Length), ("any", Cutting.Grain.Any));
-    public static readonly WordTable<CutKind> Kind = new(("crosscut", CutKind.Crosscut), ("rip", CutKind.Rip));
+    public static readonly Dictionary<string, LengthUnit> Units = new() { ["in"] = LengthUnit.Inch, ["mm"] = LengthUnit.Millimetre };
 
-    public static readonly WordTable<PlanStatus> Status = new(
-        ("proven", PlanStatus.Proven), ("best-found", PlanStatus.BestFound), ("incomplete", PlanStatus.Incomplete));
+    public static readonly Dictionary<string, StockForm> Forms = new() { ["board"] = StockForm.Board, ["sheet"] = StockForm.Sheet };
+
+    public static readonly Dictionary<string, Grain> Grains = new() { ["length"] = Grain.Length, ["any"] = Grain.Any };
+
+    public static readonly Dictionary<string, CutKind> Kinds = new() { ["crosscut"] = CutKind.Crosscut, ["rip"] = CutKind.Rip };
+
+    public static readonly Dictionary<string, PlanStatus> Statuses = new()
+    {
+        ["proven"] = PlanStatus.Proven, ["best-found"] = PlanStatus.BestFound, ["incomplete"] = PlanStatus.Incomplete,
+    };
+
+    /// <summary>The word for a value.</summary>
+    public static string Of<T>(Dictionary<string, T> words, T value) =>
+        words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key;
+
+    /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be judged.</summary>
+    public static bool IsOurs(DocumentObject root, string format) => IsFormat(root["format"], format) && IsVersion(root["version"]);
+
+    /// <summary>The document's unit; inches when that is a fault, so that the other members can be judged too.</summary>
+    public static LengthUnit ReadUnit(DocumentObject root) =>
+        root["unit"].Required("write \"in\" or \"mm\"").OneOf(Units) ?? LengthUnit.Inch;
+
+    private static bool IsFormat(DocumentValue value, string format)
+    {
+        if (value.Required($"write \"{format}\"").Text() is not { } text) return false;
+        if (text == format) return true;
+        value.Refuse($"is another format: {format} is wanted");
+        return false;
+    }
+
+    private static bool IsVersion(DocumentValue value)
+    {
+        if (value.Required($"write {Version}").Count(1, int.MaxValue) is not { } version) return false;
+        if (version <= Version) return true;
+        value.Refuse($"is a later version than this program reads: it reads version {Version}");
+        return false;
+    }
 }

@@ -20,7 +20,7 @@ internal static class BoardJob
         var solution = BoardSolver.Solve(problem, control);
         return new(
             [.. solution.Patterns.Select(pattern => new CutUpStock(stocks[pattern.Stock], pattern.Times, Lay(job, stocks[pattern.Stock], pattern)))],
-            solution.Unmet, solution.Cost, solution.Bound);
+            solution.Unmet, solution.Cost, solution.Bound, solution is { Complete: false, Proven: true });
     }
 
     private static BoardStock Model(Job job, CutStock stock, long scale)

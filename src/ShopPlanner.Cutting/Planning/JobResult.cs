@@ -8,9 +8,15 @@ namespace ShopPlanner.Cutting.Planning;
 /// <param name="Unmet">Pieces of each part of the job that no stock has room for.</param>
 /// <param name="Cost">In counts of <see cref="Core.Measures.Money"/>.</param>
 /// <param name="Bound">No plan that places the same pieces costs less.</param>
-internal sealed record JobResult(ImmutableArray<CutUpStock> Stocks, ImmutableArray<int> Unmet, long Cost, long Bound)
+/// <param name="Shortage">True when it is shown that no plan places more pieces.</param>
+internal sealed record JobResult(
+    ImmutableArray<CutUpStock> Stocks, ImmutableArray<int> Unmet, long Cost, long Bound, bool Shortage)
 {
-    public bool Proven => Cost <= Bound;
+    public bool Complete => Unmet.All(pieces => pieces == 0);
+
+    /// <summary>No better answer exists. Where pieces are left over, the cost alone proves nothing: free offcuts cost nothing
+    /// however badly they are cut.</summary>
+    public bool Proven => Cost <= Bound && (Complete || Shortage);
 
     /// <summary>The better of two answers to one job, with the higher of their bounds where they place the same pieces.</summary>
     public static JobResult Better(JobResult earlier, JobResult later)

@@ -30,7 +30,7 @@ internal sealed class SheetJob
     {
         var problem = new SheetProblem([.. job.Stock.Select(Model)], [.. job.Parts.Select(Model)]);
         var solution = SheetSolver.Solve(problem, control);
-        return new([.. solution.Layouts.Select(Lay)], solution.Unmet, solution.Cost, solution.Bound);
+        return new([.. solution.Layouts.Select(Lay)], solution.Unmet, solution.Cost, solution.Bound, false);
     }
 
     private SheetStock Model(CutStock stock)

@@ -15,7 +15,7 @@ public static class SheetSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(control);
-        var clock = new SearchClock(control);
+        using var clock = new SearchClock(control);
         return new Portfolio(SheetModel.From(problem), control, clock).Run();
     }
 }

@@ -1,121 +1,79 @@
+using ShopPlanner.Core.Measures;
+
 namespace ShopPlanner.Cutting.Verification;
 
-/// <summary>
-/// Makes the cuts of one layout in their order and looks at what lies on the bench afterwards: every part with its exact size,
-/// named when it is finished; every leftover to keep; no cut through a part.
-/// </summary>
-internal sealed class CutReplay(Layout layout, string at, StockArea area, Findings findings)
+/// <summary>Makes the cuts of a layout one by one and looks at what lies on the bench afterwards.</summary>
+internal sealed class CutReplay
 {
-    private readonly Dictionary<string, InHand> _bench = new(StringComparer.Ordinal);
-    private readonly Rect[] _parts = [.. layout.Pieces.Select(Rect.Of)];
-    private bool _stopped;
+    private readonly Dictionary<string, Box> hand = [];
+    private readonly Dictionary<string, string> finished = [];
+    private readonly List<Fault> faults = [];
+    private readonly long kerf;
+    private readonly long skimX;
+    private readonly long skimY;
+    private readonly Layout layout;
+    private readonly string where;
 
-    public void Run()
+    private CutReplay(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
     {
-        var whole = new InHand(area.Whole, [.. Enumerable.Range(0, _parts.Length)], null);
-        _bench[area.IsSheet ? "sheet" : "board"] = whole;
-        for (var i = 0; i < layout.Cuts.Length && !_stopped; i++)
-            Make(layout.Cuts[i], i + 1, Findings.At(at + ".cuts", i));
-        if (_stopped) return;
-        foreach (var (name, piece) in _bench) CheckFinished(name, piece);
-        foreach (var leftover in layout.Leftovers.Where(leftover => leftover.Keep)) CheckKept(Rect.Of(leftover));
+        (kerf, this.layout, this.where) = (request.Saw.Kerf.Ticks, layout, where);
+        // A squaring cut at 0 skims the raw edge: the blade hangs over it and takes the trim, where that is less than the kerf.
+        skimX = Math.Min(kerf, stock.Offcut ? 0 : (sheet ? request.Saw.SheetEdgeTrim : request.Saw.BoardEndTrim).Ticks);
+        skimY = Math.Min(kerf, stock.Offcut || !sheet ? 0 : request.Saw.SheetEdgeTrim.Ticks);
+        hand[sheet ? "sheet" : "board"] = new(0, 0, stock.Length.Ticks, stock.Width.Ticks);
     }
 
-    private void Make(Cut cut, int number, string where)
+    public static IReadOnlyList<Fault> Of(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
     {
-        if (cut.N != number) Stop(where + ".n", cut.N.ToString(Invariant), $"is out of order: {number} is next");
-        else if (!_bench.Remove(cut.Piece, out var piece)) Stop(where + ".piece", cut.Piece, "is not there to be cut");
-        else Make(cut, piece, where);
+        var replay = new CutReplay(request, stock, sheet, layout, where);
+        for (var i = 0; i < layout.Cuts.Length; i++) replay.Make(layout.Cuts[i], i);
+        if (replay.faults.Count == 0) replay.LookAtBench();
+        return replay.faults;
     }
 
-    private void Make(Cut cut, InHand piece, string where)
+    private void Make(Cut cut, int index)
     {
-        var alongX = cut.Kind == CutKind.Crosscut;
-        var (start, end) = (piece.Rect.Start(alongX), piece.Rect.End(alongX));
-        var blade = start + cut.At.Ticks;
-        if (cut.At.Ticks == 0)
+        var place = $"{where}.cuts[{index}]";
+        if (cut.N != index + 1) faults.Add(Fault.Of(place, $"{cut.N}", $"is out of order: {index + 1} is next"));
+        if (!hand.Remove(cut.Piece, out var piece))
         {
-            Shave(cut, piece, alongX, where);
+            faults.Add(Fault.Of(place, cut.Piece, "is not in hand"));
             return;
         }
 
-        if (blade >= end) Stop(where + ".at", cut.At.ToString(), "lies beyond the piece in hand");
-        else Part(cut, piece, alongX, blade, Math.Min(blade + area.Kerf, end), where);
+        var across = cut.Kind == CutKind.Crosscut;
+        var size = across ? piece.Right - piece.Left : piece.Top - piece.Bottom;
+        if (cut.At.Ticks < 0 || cut.At.Ticks >= size) faults.Add(Fault.Of(place, $"{cut.At}", "is not on the piece in hand"));
+        Give(cut.First, cut.FirstPart, across ? piece with { Right = piece.Left + cut.At.Ticks } : piece with { Top = piece.Bottom + cut.At.Ticks }, place);
+        var rest = Beyond(piece, cut, across);
+        var remains = rest.Left < rest.Right && rest.Bottom < rest.Top;
+        if (remains != cut.Second is not null) faults.Add(Fault.Of(place, cut.Second, remains ? "leaves a piece without a name" : "names a piece that is sawdust"));
+        if (remains && cut.Second is not null) Give(cut.Second, cut.SecondPart, rest, place);
     }
 
-    // The blade overlaps the edge only by the trim, or it runs on the edge itself: one piece remains.
-    private void Shave(Cut cut, InHand piece, bool alongX, string where)
+    private Box Beyond(Box piece, Cut cut, bool across)
     {
-        var trim = area.IsSheet ? area.EdgeTrim : alongX ? area.EndTrim : 0;
-        var start = piece.Rect.Start(alongX);
-        if (trim == 0 || trim > area.Kerf || start != 0) Stop(where + ".at", cut.At.ToString(), "shaves an edge that needs no trimming");
-        else if (cut.Second is not null) Stop(where + ".second", cut.Second, "is a second piece where the blade leaves one");
-        else
+        if (across) return piece with { Left = piece.Left + cut.At.Ticks + (cut.At == Length.Zero && piece.Left == 0 ? skimX : kerf) };
+        return piece with { Bottom = piece.Bottom + cut.At.Ticks + (cut.At == Length.Zero && piece.Bottom == 0 ? skimY : kerf) };
+    }
+
+    private void Give(string name, string? part, Box box, string place)
+    {
+        if (!hand.TryAdd(name, box)) faults.Add(Fault.Of(place, name, "is a name given before"));
+        if (part is not null) finished[name] = part;
+    }
+
+    private void LookAtBench()
+    {
+        foreach (var piece in layout.Pieces)
         {
-            var end = piece.Rect.End(alongX);
-            CheckBlade(piece.Rect.Between(start, start + trim, alongX), piece, where);
-            Lay(cut.First, cut.FirstPart, piece.Rect.Between(start + trim, end, alongX), piece.Parts, where);
+            var name = hand.FirstOrDefault(pair => pair.Value == Box.Of(piece)).Key;
+            if (name is null) faults.Add(Fault.Of(where, piece.Part, "is not cut free by the list of cuts"));
+            else if (layout.Cuts.Length > 0 && finished.GetValueOrDefault(name) != piece.Part) faults.Add(Fault.Of(where, piece.Part, $"is not named as what cut {name} finishes"));
         }
+
+        foreach (var left in layout.Leftovers.Where(left => left.Keep).Select(Box.Of))
+            if (!hand.Values.Any(box => box.Contains(left))) faults.Add(Fault.Of(where, layout.Stock, "has a leftover to keep that the list of cuts cuts through"));
+        if (finished.Count > layout.Pieces.Length) faults.Add(Fault.Of(where, layout.Stock, "finishes more parts by its cuts than it has pieces"));
     }
-
-    private void Part(Cut cut, InHand piece, bool alongX, long blade, long beyond, string where)
-    {
-        var (start, end) = (piece.Rect.Start(alongX), piece.Rect.End(alongX));
-        var kerf = piece.Rect.Between(blade, beyond, alongX);
-        CheckBlade(kerf, piece, where);
-        if (cut.Second is null != beyond >= end)
-            Stop(where + ".second", cut.Second ?? "", "is wrong: a second piece is there when wood remains beyond the kerf");
-        if (_stopped) return;
-        var (before, after) = Divide(piece.Parts, blade, alongX);
-        Lay(cut.First, cut.FirstPart, piece.Rect.Between(start, blade, alongX), before, where);
-        if (cut.Second is not null) Lay(cut.Second, cut.SecondPart, piece.Rect.Between(beyond, end, alongX), after, where);
-    }
-
-    private (int[] Before, int[] After) Divide(int[] parts, long blade, bool alongX) =>
-        (Array.FindAll(parts, i => _parts[i].Start(alongX) < blade), Array.FindAll(parts, i => _parts[i].Start(alongX) >= blade));
-
-    private void CheckBlade(Rect kerf, InHand piece, string where)
-    {
-        foreach (var part in piece.Parts)
-            if (_parts[part].Overlaps(kerf) || Straddles(_parts[part], kerf))
-                Stop(where, layout.Pieces[part].Part, "is cut through");
-    }
-
-    // With no kerf the blade is a line.
-    private bool Straddles(Rect part, Rect kerf) =>
-        area.Kerf == 0
-        && ((kerf.Left == kerf.Right && part.Left < kerf.Left && kerf.Left < part.Right)
-            || (kerf.Bottom == kerf.Top && part.Bottom < kerf.Bottom && kerf.Bottom < part.Top));
-
-    private void Lay(string name, string? part, Rect rect, int[] parts, string where)
-    {
-        if (!_bench.TryAdd(name, new InHand(rect, parts, part))) Stop(where + ".gives", name, "is a name that is taken");
-    }
-
-    private void CheckFinished(string name, InHand piece)
-    {
-        var finished = piece.Parts is [var only] && _parts[only] == piece.Rect ? layout.Pieces[only].Part : null;
-        if (piece.Parts.Length > 0 && finished is null)
-            findings.Add(at + ".cuts", name, "still holds parts that are not cut to size: "
-                + string.Join(", ", piece.Parts.Take(5).Select(i => layout.Pieces[i].Part)));
-        else if (finished != piece.Named && layout.Cuts.Length > 0)
-            findings.Add(at + ".cuts", name, $"is called '{piece.Named}': it is {(finished is null ? "no part" : $"part '{finished}'")}");
-    }
-
-    private void CheckKept(Rect leftover)
-    {
-        if (!_bench.Values.Any(piece => piece.Parts.Length == 0 && piece.Rect.Contains(leftover)))
-            findings.Add(at + ".leftovers", leftover.ToString(), "is to be kept, but no piece on the bench holds it after the last cut");
-    }
-
-    private void Stop(string field, string value, string message)
-    {
-        findings.Add(field, value, message);
-        _stopped = true;
-    }
-
-    private static readonly IFormatProvider Invariant = System.Globalization.CultureInfo.InvariantCulture;
-
-    /// <summary>A piece on the bench, the parts that are still in it, and the part it was called.</summary>
-    private sealed record InHand(Rect Rect, int[] Parts, string? Named);
 }

@@ -2,45 +2,66 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Verification;
 
-/// <summary>The pieces of one layout: right parts, right sizes, on usable wood, and to be freed by straight cuts.</summary>
+/// <summary>One layout: every piece of its size, on usable wood, free to be cut.</summary>
 internal static class LayoutCheck
 {
-    public static void Run(Layout layout, string at, StockArea area, Dictionary<string, CutPart> parts, Findings findings)
+    public static IEnumerable<Fault> Of(CutRequest request, CutStock stock, Layout layout, string where)
     {
-        if (layout.Pieces.IsEmpty) findings.Add(at + ".pieces", 0, "pieces: a stock is cut for nothing");
-        for (var i = 0; i < layout.Pieces.Length; i++)
+        var sheet = request.Materials.First(one => one.Id == stock.Material).Form == StockForm.Sheet;
+        if (layout.Copies < 1) yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
+        foreach (var fault in layout.Pieces.SelectMany((piece, i) => Piece(request, stock, sheet, piece, $"{where}.pieces[{i}]"))) yield return fault;
+        foreach (var fault in Whole(request, stock, sheet, layout, where)) yield return fault;
+        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where)) yield return fault;
+    }
+
+    private static IEnumerable<Fault> Piece(CutRequest request, CutStock stock, bool sheet, PlacedPiece piece, string where)
+    {
+        var part = request.Parts.FirstOrDefault(one => one.Id == piece.Part);
+        if (part is null)
         {
-            var where = Findings.At(at + ".pieces", i);
-            if (parts.TryGetValue(layout.Pieces[i].Part, out var part))
-                CheckPiece(layout.Pieces[i], where, area, part, findings);
-            else
-                findings.Add(where + ".part", layout.Pieces[i].Part, "is no part of the request");
+            yield return Fault.Of(where, piece.Part, "is no part of the request");
+            yield break;
         }
 
-        var rects = layout.Pieces.Select(Rect.Of).ToList();
-        CheckSquaredEnd(rects, at, area, findings);
-        if (!Separation.IsPossible(rects, area.Kerf))
-            findings.Add(at, layout.Stock, "has pieces that overlap, stand closer than the kerf, or cannot be freed by straight cuts");
+        if (part.Material != stock.Material) yield return Fault.Of(where, part.Material, $"is another material than {stock.Material}");
+        if (piece.Turned && (!sheet || part.Grain != Grain.Any)) yield return Fault.Of(where, piece.Part, "is turned across the grain");
+        var (dx, dy) = piece.Turned ? (part.Width, part.Length) : (part.Length, part.Width);
+        if (piece.Dx != dx || piece.Dy != dy) yield return Fault.Of(where, $"{piece.Dx} × {piece.Dy}", $"is not the size wanted, {dx} × {dy}");
+        if (!Usable(request, stock, sheet).Contains(Box.Of(piece))) yield return Fault.Of(where, piece.Part, "leaves the usable wood");
     }
 
-    private static void CheckPiece(PlacedPiece piece, string where, StockArea area, CutPart part, Findings findings)
+    private static Box Usable(CutRequest request, CutStock stock, bool sheet)
     {
-        if (part.Material != area.Stock.Material) findings.Add(where, piece.Part, "is not of this material");
-        if (piece.Turned && (part.Grain != Grain.Any || !area.IsSheet))
-            findings.Add(where + ".turned", piece.Part, "may not be turned across the grain");
-        var (along, across) = piece.Turned ? (part.Width, part.Length) : (part.Length, part.Width);
-        if (piece.Dx != along) findings.Add(where + ".dx", piece.Dx.ToString(), $"is the wrong size: {along} is wanted");
-        if (piece.Dy != across) findings.Add(where + ".dy", piece.Dy.ToString(), $"is the wrong size: {across} is wanted");
-        if (!area.Usable.Contains(Rect.Of(piece))) findings.Add(where, piece.Part, "leaves the usable area");
+        var margin = sheet && !stock.Offcut ? request.Saw.SheetEdgeTrim.Ticks : 0;
+        return new(margin, margin, stock.Length.Ticks - margin, stock.Width.Ticks - margin);
     }
 
-    private static void CheckSquaredEnd(List<Rect> rects, string at, StockArea area, Findings findings)
+    private static IEnumerable<Fault> Whole(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
     {
-        if (area.EndTrim == 0 || rects.Count == 0) return;
-        var head = rects.Min(rect => rect.Left) - area.Whole.Left;
-        var tail = area.Whole.Right - rects.Max(rect => rect.Right);
-        if (Math.Max(head, tail) < area.EndTrim)
-            findings.Add(at, Length.FromTicks(Math.Max(head, tail)).ToString(),
-                $"is too little to square an end of this new board: {Length.FromTicks(area.EndTrim)} is wanted");
+        var kerf = request.Saw.Kerf.Ticks;
+        var boxes = layout.Pieces.Select(Box.Of).ToList();
+        var kept = layout.Leftovers.Where(left => left.Keep).Select(Box.Of).ToList();
+        if (boxes.Count == 0) yield return Fault.Of(where, layout.Stock, "is cut for no part");
+        if (!sheet && !stock.Offcut && boxes.Count > 0 && !HasSquareEnd(request, stock, boxes))
+            yield return Fault.Of(where, layout.Stock, "has no end squared by the trim");
+        if (!Box.CanBeCutFree(boxes, kerf))
+            yield return Fault.Of(where, layout.Stock, "has pieces that overlap, stand closer than the kerf, or cannot be freed by straight cuts");
+        else if (!Box.CanBeCutFree([.. boxes, .. kept], kerf))
+            yield return Fault.Of(where, layout.Stock, "has a leftover to keep that overlaps a piece or cannot be cut free");
+        var all = new Box(0, 0, stock.Length.Ticks, stock.Width.Ticks);
+        if (layout.Leftovers.Any(left => !all.Contains(Box.Of(left)) || !left.Dx.IsPositive || !left.Dy.IsPositive))
+            yield return Fault.Of(where, layout.Stock, "has a leftover outside the stock");
+        if (layout.Leftovers.Any(left => left.Keep && !IsWorthKeeping(request.Keep, sheet, left)))
+            yield return Fault.Of(where, layout.Stock, "has a leftover to keep that is smaller than what is worth keeping");
     }
+
+    private static bool IsWorthKeeping(KeepRule keep, bool sheet, Leftover left)
+    {
+        if (!sheet) return left.Dx >= keep.BoardLength;
+        if (keep is not { SheetLength: { } one, SheetWidth: { } other }) return false;
+        return Length.Max(left.Dx, left.Dy) >= Length.Max(one, other) && Length.Min(left.Dx, left.Dy) >= Length.Min(one, other);
+    }
+
+    private static bool HasSquareEnd(CutRequest request, CutStock stock, List<Box> boxes) =>
+        Math.Max(boxes.Min(box => box.Left), stock.Length.Ticks - boxes.Max(box => box.Right)) >= request.Saw.BoardEndTrim.Ticks;
 }

@@ -3,11 +3,18 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Drawing.Layouts;
 
-/// <summary>Lengths as they stand in a drawing: set fractions without a unit mark, since the drawing's note names the unit.</summary>
-internal static class Figures
+/// <summary>Lengths as they stand in a drawing: set fractions without a unit mark, since the drawing's note names the
+/// unit.</summary>
+public static class Figures
 {
-    /// <summary>One length: <c>34 ½</c>.</summary>
-    public static string Of(Length length, LengthUnit unit) => LengthFormat.Set(length, unit).WithSign;
+    /// <summary>One length: <c>34 ½</c>, with a sign where a sixty-fourth of an inch is not exact; a tenth of a millimetre is
+    /// finer
+    /// than any saw and needs none.</summary>
+    public static string Of(Length length, LengthUnit unit)
+    {
+        var rounded = LengthFormat.Set(length, unit);
+        return unit == LengthUnit.Inch ? rounded.WithSign : rounded.Text;
+    }
 
     /// <summary>Length by width of an area: <c>27 × 13 ¼</c>; of a turned piece, its own length first.</summary>
     public static string Of(StockArea area, bool turned, LengthUnit unit) => turned

@@ -69,7 +69,7 @@ internal sealed class Labels
             foreach (var words in choices)
             {
                 var caption = new Caption(box.Centre, words, room.NoteText, Anchor.Middle, Weight.Medium, Tone.Done, upward);
-                if (caption.Extent is var e && (e.Width > box.Width - 6 || e.Height > box.Height - 3)) continue;
+                if (caption.Extent is var e && (e.Width > box.Width - 10 || e.Height > box.Height - 4)) continue;
                 shapes.Add(caption);
                 return;
             }
@@ -84,7 +84,9 @@ internal sealed class Labels
     // Neighbours alike in a row or in a stack share a note.
     private IEnumerable<Flag> SheetFlags() => unlabelled
         .GroupBy(p => (p.Area.Dx, p.Area.Dy, p.Turned, InRow: IsInRow(p), Line: IsInRow(p) ? p.Area.Y : p.Area.X))
-        .Select(g => FlagOver(Middle([.. g]), $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: {Figures.Of(g.First().Area, g.Key.Turned, picture.Unit)}"));
+        .Select(g => FlagOver(
+            Middle([.. g]),
+            $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: {Figures.Of(g.First().Area, g.Key.Turned, picture.Unit)}"));
 
     private bool IsInRow(PiecePicture piece) => unlabelled.Any(p =>
         p != piece && (p.Area.Dx, p.Area.Dy, p.Area.Y) == (piece.Area.Dx, piece.Area.Dy, piece.Area.Y));

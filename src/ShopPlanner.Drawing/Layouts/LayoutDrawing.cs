@@ -7,8 +7,10 @@ public static class LayoutDrawing
     /// A board, its length across the page. A narrow one is drawn wider than true, with a note; lengths stay to scale. Pieces as
     /// wide as the board are dimensioned below it, in a row that ends with the whole length.
     /// </summary>
-    public static LineDrawing Board(LayoutPicture picture, DrawingRoom room) => new LayoutComposition(picture, room, isBoard: true).Draw();
+    public static LineDrawing Board(LayoutPicture picture, DrawingRoom room) =>
+        new LayoutComposition(picture, room, isBoard: true).Draw();
 
     /// <summary>A sheet, its face grain across the page, true in both directions.</summary>
-    public static LineDrawing Sheet(LayoutPicture picture, DrawingRoom room) => new LayoutComposition(picture, room, isBoard: false).Draw();
+    public static LineDrawing Sheet(LayoutPicture picture, DrawingRoom room) =>
+        new LayoutComposition(picture, room, isBoard: false).Draw();
 }

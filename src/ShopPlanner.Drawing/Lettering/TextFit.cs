@@ -8,7 +8,8 @@ public static class TextFit
 {
     private const string Ellipsis = "…";
 
-    /// <summary>Printable text on one line: line ends, tabs and runs of blanks become one blank, control characters and marks that
+    /// <summary>Printable text on one line: line ends, tabs and runs of blanks become one blank, control characters and marks
+    /// that
     /// turn the writing direction go, and characters the font lacks become <c>□</c>.</summary>
     public static string Clean(string text, Weight weight = Weight.Regular)
     {

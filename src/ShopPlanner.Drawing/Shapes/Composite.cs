@@ -54,7 +54,8 @@ public enum Run
 /// <param name="From">Start: x of <see cref="Run.Across"/>, y of <see cref="Run.Up"/>.</param>
 /// <param name="To">End.</param>
 /// <param name="At">Where the line lies: y of <see cref="Run.Across"/>, x of <see cref="Run.Up"/>.</param>
-/// <param name="Edge">Where the outline lies from which the extension lines start, on the same axis as <paramref name="At"/>.</param>
+/// <param name="Edge">Where the outline lies from which the extension lines start, on the same axis as <paramref
+/// name="At"/>.</param>
 /// <param name="Words">The figure; empty for ticks alone.</param>
 /// <param name="Size">Of the type.</param>
 public sealed record Dimension(Run Run, double From, double To, double At, double Edge, string Words, double Size) : Composite

@@ -27,7 +27,8 @@ public enum Tone
     Paper,
 }
 
-/// <summary>What a line means. Drafting convention as in ISO 128 (from memory): visible edges thick, the rest half as thick.</summary>
+/// <summary>What a line means. Drafting convention as in ISO 128 (from memory): visible edges thick, the rest half as
+/// thick.</summary>
 public enum Stroke
 {
     /// <summary>A visible edge: thick.</summary>

@@ -5,11 +5,13 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Svg;
 
-/// <summary>How a drawing's style classes look: colours are the page's own variables, so light and dark need no second drawing.</summary>
+/// <summary>How a drawing's style classes look: colours are the page's own variables, so light and dark need no second
+/// drawing.</summary>
 public static class SvgStyle
 {
     /// <summary>Rules for a page that holds drawings: include once. Colours come from the page's <c>--ink</c>,
-    /// <c>--faded-ink</c>, <c>--grain</c>, <c>--chalk</c>, <c>--pencil</c>, <c>--done</c> and <c>--paper</c>; where one is missing, the light one is used.
+    /// <c>--faded-ink</c>, <c>--grain</c>, <c>--chalk</c>, <c>--pencil</c>, <c>--done</c> and <c>--paper</c>; where one is
+    /// missing, the light one is used.
     /// <c>--wood-opacity</c> below 1 lets a dark page show through the wood.</summary>
     public static string Sheet { get; } = Rules();
 
@@ -35,9 +37,12 @@ public static class SvgStyle
     private static string Rules()
     {
         var css = new StringBuilder();
-        css.Append(CultureInfo.InvariantCulture, $".line-drawing text{{font-family:'{Typeface.Family}',sans-serif;fill:{Variable(Tone.Ink)};font-kerning:none}}\n");
-        css.Append(".line-drawing{display:block;width:100%;height:auto}\n.line-drawing .medium{font-weight:500}\n.line-drawing .bold{font-weight:700}\n");
-        foreach (var ink in Palette.All.Skip(1)) css.Append(CultureInfo.InvariantCulture, $".line-drawing .in-{Name(ink.Tone)}{{fill:{Variable(ink.Tone)}}}\n");
+        css.Append(".line-drawing{display:block;width:100%;height:auto}\n");
+        css.Append(CultureInfo.InvariantCulture, $".line-drawing text{{font-family:'{Typeface.Family}',sans-serif;");
+        css.Append(CultureInfo.InvariantCulture, $"fill:{Variable(Tone.Ink)};font-kerning:none}}\n");
+        css.Append(".line-drawing .medium{font-weight:500}\n.line-drawing .bold{font-weight:700}\n");
+        foreach (var ink in Palette.All.Skip(1))
+            css.Append(CultureInfo.InvariantCulture, $".line-drawing .in-{Name(ink.Tone)}{{fill:{Variable(ink.Tone)}}}\n");
         foreach (var pen in Pen.All) css.Append(Rule(pen));
         css.Append(".line-drawing .wood{fill-opacity:var(--wood-opacity,1)}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .kerf{{fill:{Variable(Tone.Ink)};fill-opacity:.75}}\n");

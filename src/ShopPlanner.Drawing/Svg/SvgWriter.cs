@@ -6,7 +6,8 @@ using ShopPlanner.Drawing.Shapes;
 namespace ShopPlanner.Drawing.Svg;
 
 /// <summary>
-/// Writes a drawing as SVG: text stays text, style classes carry the looks, so that the page's theme colours it. Inline in a page,
+/// Writes a drawing as SVG: text stays text, style classes carry the looks, so that the page's theme colours it. Inline in a
+/// page,
 /// the page includes <see cref="SvgStyle.Sheet"/> once; on its own the style travels inside.
 /// </summary>
 public static class SvgWriter

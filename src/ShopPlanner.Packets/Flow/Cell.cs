@@ -42,8 +42,9 @@ internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = 
             new Caption(new(x, box.Y + ((i + 0.5) * LineHeight)), line, Size, anchor, Weight, Tone));
     }
 
-    private IReadOnlyList<string> Lines(double width) =>
-        TextFit.Wrap(TextFit.Clean(Text.Length > MostCharacters ? Text[..MostCharacters] : Text, Weight), Weight, Size, width, MostLines);
+    private string Words => TextFit.Clean(Text.Length > MostCharacters ? Text[..MostCharacters] : Text, Weight);
+
+    private IReadOnlyList<string> Lines(double width) => TextFit.Wrap(Words, Weight, Size, width, MostLines);
 }
 
 /// <summary>A box to tick with a pencil.</summary>

@@ -5,7 +5,8 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Packets.Pdf;
 
-/// <summary>Gives the PDF library the one typeface; no font of the machine is ever used, so a packet looks alike everywhere.</summary>
+/// <summary>Gives the PDF library the one typeface; no font of the machine is ever used, so a packet looks alike
+/// everywhere.</summary>
 internal sealed class PacketFonts : IFontResolver
 {
     private static readonly XPdfFontOptions Options = new(PdfFontEncoding.Unicode);

@@ -10,7 +10,8 @@ namespace ShopPlanner.Packets.Pdf;
 /// <param name="Seed">Tells files of one title and date apart.</param>
 internal sealed record FileFacts(string Title, DateOnly Date, string Seed);
 
-/// <summary>Writes pages as a PDF file. Everything that the library would make up by chance or by the clock is set here.</summary>
+/// <summary>Writes pages as a PDF file. Everything that the library would make up by chance or by the clock is set
+/// here.</summary>
 internal static class PdfFile
 {
     /// <summary>Writes the file; the stream stays open.</summary>

@@ -8,6 +8,7 @@ namespace ShopPlanner.Packets.Pdf;
 internal sealed class PdfPen(XGraphics graphics)
 {
     private readonly Dictionary<(Weight, double), XFont> fonts = [];
+    private readonly Dictionary<Stroke, XPen> pens = [];
 
     /// <summary>Draws a shape that is not made of others.</summary>
     public void Draw(Shape shape)
@@ -33,13 +34,22 @@ internal sealed class PdfPen(XGraphics graphics)
     private void Draw(Caption caption)
     {
         if (caption.Words.Length == 0) return;
+        var start = caption.Anchor switch { Anchor.Start => 0, Anchor.Middle => -caption.Length / 2, _ => -caption.Length };
+        if (!caption.Upward)
+        {
+            Write(caption, caption.At.X + start, caption.At.Y + caption.Drop);
+            return;
+        }
+
         var state = graphics.Save();
         graphics.TranslateTransform(caption.At.X, caption.At.Y);
-        if (caption.Upward) graphics.RotateTransform(-90);
-        var start = caption.Anchor switch { Anchor.Start => 0, Anchor.Middle => -caption.Length / 2, _ => -caption.Length };
-        graphics.DrawString(caption.Words, Font(caption), new XSolidBrush(Colour(caption.Tone)), start, caption.Drop);
+        graphics.RotateTransform(-90);
+        Write(caption, start, caption.Drop);
         graphics.Restore(state);
     }
+
+    private void Write(Caption caption, double x, double y) =>
+        graphics.DrawString(caption.Words, Font(caption), new XSolidBrush(Colour(caption.Tone)), x, y);
 
     private void Rectangle(XPen? pen, XBrush? brush, Box box, double radius)
     {
@@ -55,7 +65,13 @@ internal sealed class PdfPen(XGraphics graphics)
         return font;
     }
 
-    private static XPen Pen(Stroke stroke)
+    private XPen Pen(Stroke stroke)
+    {
+        if (!pens.TryGetValue(stroke, out var pen)) pens[stroke] = pen = Make(stroke);
+        return pen;
+    }
+
+    private static XPen Make(Stroke stroke)
     {
         var looks = Drawing.Shapes.Pen.Of(stroke);
         var pen = new XPen(Colour(looks.Tone), looks.Width);

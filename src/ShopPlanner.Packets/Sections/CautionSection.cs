@@ -9,10 +9,6 @@ internal static class CautionSection
 {
     private const double Size = 9.5;
 
-    // Twelve and three inches: common practice for when a hand comes too near the blade.
-    private static readonly Length Short = Length.FromInches(12);
-    private static readonly Length Narrow = Length.FromInches(3);
-
     private static readonly string[] Always =
     [
         "Read your saw's manual first: where it and this paper differ, the manual is right. Keep guard, riving knife and "
@@ -40,14 +36,16 @@ internal static class CautionSection
 
     private static IEnumerable<string> SmallPieces(PacketModel model)
     {
-        var small = model.Parts.Where(p => p.Length < Short || (p.Ripped && p.Width < Narrow)).SelectMany(p => p.Marks).ToList();
+        // Common practice for when a hand comes too near the blade.
+        var (shortest, narrowest) = model.Unit == LengthUnit.Inch
+            ? (Length.FromInches(12), Length.FromInches(3))
+            : (Length.FromMillimetres(300), Length.FromMillimetres(75));
+        var small = model.Parts.Where(p => p.Length < shortest || (p.Ripped && p.Width < narrowest)).SelectMany(p => p.Marks).ToList();
         if (small.Count == 0) yield break;
-        yield return $"Small pieces: {Words.Of(small)}. Shorter than {Limit(Short, model.Unit)} or ripped narrower than "
-            + $"{Limit(Narrow, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push block, and cut them "
-            + "from longer stock, to length last.";
+        yield return $"Small pieces: {Words.Of(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
+            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
+            + "block, and cut them from longer stock, to length last.";
     }
-
-    private static string Limit(Length length, LengthUnit unit) => LengthFormat.WithUnit(length, unit);
 
     private static void Item(PageFlow flow, string words)
     {

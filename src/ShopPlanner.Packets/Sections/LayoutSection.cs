@@ -11,7 +11,7 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Every board and sheet: the drawing to scale, and under it the cuts to tick off beside the pieces they give.</summary>
 internal static class LayoutSection
 {
-    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5;
+    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5, Legend = 16, Gap = 10;
 
     /// <summary>Adds the layouts.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -22,14 +22,12 @@ internal static class LayoutSection
             var drawing = Draw(layout, flow);
             var table = Cuts(layout);
             var together = TitleHeight + drawing.Height + 4 + (table.Rows.IsEmpty ? 0 : table.Beginning(flow.Width));
-            if (first) flow.Heading("Cut the boards and sheets", Legend + together);
+            if (first) flow.Heading("Cut the boards and sheets", Legend + Gap + together);
             if (first) AddLegend(flow);
             first = false;
             AddLayout(flow, layout, drawing, table, together);
         }
     }
-
-    private const double Legend = 16;
 
     private static LineDrawing Draw(PacketLayout layout, PageFlow flow)
     {
@@ -47,7 +45,7 @@ internal static class LayoutSection
 
     private static void AddLayout(PageFlow flow, PacketLayout layout, LineDrawing drawing, Table table, double together)
     {
-        flow.Space(10);
+        flow.Space(Gap);
         flow.Need(Math.Min(together, flow.Height));
         flow.Add(TitleHeight, y => Title(flow, layout, y));
         flow.Add(drawing);
@@ -59,7 +57,8 @@ internal static class LayoutSection
     {
         var copies = layout.Copies > 1 ? $"cut {Words.Of(layout.Copies)} like this" : "";
         var room = flow.Width - Typeface.Width(copies, Weight.Bold, TitleSize) - 10;
-        var title = TextFit.Clean(layout.Picture.Title.Length > 300 ? layout.Picture.Title[..300] : layout.Picture.Title, Weight.Bold);
+        var name = layout.Picture.Title;
+        var title = TextFit.Clean(name.Length > 300 ? name[..300] : name, Weight.Bold);
         return
         [
             new(new(flow.Left, y + 9), TextFit.Shorten(title, Weight.Bold, TitleSize, room), TitleSize, Weight: Weight.Bold),
@@ -76,7 +75,8 @@ internal static class LayoutSection
             new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4), new Frame(Stroke.Thin, new(x, y, side * 2, side)),
             new Caption(new(x + 23, middle), "waste", size),
             new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)), new Caption(new(x + 85, middle), "goes to the bin", size),
-            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)), new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
+            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
+            new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
         ];
     });
 

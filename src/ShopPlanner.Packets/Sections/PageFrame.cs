@@ -7,7 +7,8 @@ using ShopPlanner.Packets.Flow;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>What stands on every page: whose it is, which plan, page x of y; and on pages with drawings a bar of known length.</summary>
+/// <summary>What stands on every page: whose it is, which plan, page x of y; and on pages with drawings a bar of known
+/// length.</summary>
 internal static class PageFrame
 {
     private const double Size = 8.5;

@@ -22,7 +22,10 @@ internal static class ShoppingSection
         var name = TextFit.Shorten("Buy at " + TextFit.Clean(store.Name, Weight.Bold), Weight.Bold, 15, flow.Width);
         var rows = store.Purchases.Select(p => Row(p, model.Currency)).Append(Total("Total of this store", store.Total, model.Currency));
         var table = new Table(
-            [new("", 0.5), new("Item", 5), new("Size", 2.5), new("Pieces", 1, Anchor.End), new("Each", 1.6, Anchor.End), new("Cost", 1.6, Anchor.End)],
+            [
+                new("", 0.5), new("Item", 5), new("Size", 2.5), new("Pieces", 1, Anchor.End),
+                new("Each", 1.6, Anchor.End), new("Cost", 1.6, Anchor.End),
+            ],
             [.. rows]);
         flow.Heading(name, table.Beginning(flow.Width));
         table.AddTo(flow);

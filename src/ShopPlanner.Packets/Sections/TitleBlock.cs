@@ -4,7 +4,8 @@ using ShopPlanner.Packets.Flow;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>The head of the first page: what it is, of which day, in which unit, of which plan; and whether that plan still holds.</summary>
+/// <summary>The head of the first page: what it is, of which day, in which unit, of which plan; and whether that plan still
+/// holds.</summary>
 internal static class TitleBlock
 {
     private const double NameSize = 21, LineHeight = 25, FieldsHeight = 33;
@@ -52,7 +53,8 @@ internal static class TitleBlock
     {
         if (parted) yield return new Line(Stroke.Thin, new(box.X, box.Y), new(box.X, box.Bottom));
         yield return new Caption(new(box.X + 7, box.Y + 9), title, 7.5, Tone: Tone.Faded);
-        yield return new Caption(new(box.X + 7, box.Y + 22), TextFit.Shorten(value, Weight.Medium, 11.5, box.Width - 10), 11.5, Weight: Weight.Medium);
+        var shown = TextFit.Shorten(value, Weight.Medium, 11.5, box.Width - 10);
+        yield return new Caption(new(box.X + 7, box.Y + 22), shown, 11.5, Weight: Weight.Medium);
     }
 
     private static void OutOfDate(PageFlow flow, string change)

@@ -8,7 +8,7 @@ namespace ShopPlanner.Packets.Sections;
 internal static class Words
 {
     /// <summary>A length in the packet's unit, the unit named at the top of every page.</summary>
-    public static string Of(Length length, LengthUnit unit) => LengthFormat.Set(length, unit).WithSign;
+    public static string Of(Length length, LengthUnit unit) => Figures.Of(length, unit);
 
     /// <summary>Length × width.</summary>
     public static string Of(Length length, Length width, LengthUnit unit) => $"{Of(length, unit)} × {Of(width, unit)}";

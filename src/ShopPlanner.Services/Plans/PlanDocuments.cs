@@ -1,4 +1,3 @@
-using System.Text;
 using ShopPlanner.Cutting.Formats;
 
 namespace ShopPlanner.Services.Plans;
@@ -6,14 +5,7 @@ namespace ShopPlanner.Services.Plans;
 /// <summary>Plans and their requests as documents of the open cut file formats.</summary>
 internal static class PlanDocuments
 {
-    public static string Request(PlanView plan) => Write(to => CutRequestWriter.Write(plan.Request, to));
+    public static string Request(PlanView plan) => CutRequestJson.Write(plan.Request);
 
-    public static string Plan(PlanView plan) => Write(to => CutPlanWriter.Write(plan.Plan, to));
-
-    private static string Write(Action<Stream> write)
-    {
-        using var file = new MemoryStream();
-        write(file);
-        return Encoding.UTF8.GetString(file.ToArray());
-    }
+    public static string Plan(PlanView plan) => CutPlanJson.Write(plan.Plan);
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Text;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
@@ -47,13 +49,17 @@ internal sealed class RequestBuilder
         var request = new CutRequest(
             unit, saw, keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
             [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds));
-        var wrong = CutRequestRules.Check(request);
+        var wrong = Refusals(request);
         if (wrong.Length > 0) return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
         var basis = new PlanBasis(
             string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces, stock.Seen,
             materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal), projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit));
         return new PlanDraft(order, request, basis, [.. leftOut]);
     }
+
+    // What would be refused as a document is refused here: one set of rules for both.
+    private static ImmutableArray<Fault> Refusals(CutRequest request) =>
+        CutRequestJson.Read(Encoding.UTF8.GetBytes(CutRequestJson.Write(request))).Faults;
 
     // The rules count parts from nought; people know them by their marks.
     private string Named(string field) =>

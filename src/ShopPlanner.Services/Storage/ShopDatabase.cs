@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
@@ -63,13 +64,18 @@ public sealed class ShopDatabase : IDisposable
             else await CreateAsync(cancel);
             return taken;
         }
-        catch
+        catch (Exception problem)
         {
             contexts.CloseFile();
             taken.Dispose();
+            if (problem is SqliteException or DbUpdateException or IOException or UnauthorizedAccessException) throw Explain(problem);
             throw;
         }
     }
+
+    private ShopStartException Explain(Exception problem) => new(
+        $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ")} " +
+        $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.", problem);
 
     private async Task UpgradeAsync(CancellationToken cancel)
     {

@@ -11,6 +11,7 @@ internal static class PagesSetup
 {
     // Rows pasted from a spreadsheet travel in one message.
     private const int LargestMessage = 2 * 1024 * 1024;
+    private const string RefusedForm = "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
 
     /// <summary>Registers what pages need.</summary>
     public static void AddPages(this IServiceCollection services)
@@ -27,8 +28,12 @@ internal static class PagesSetup
     {
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        // What was sent and refused is answered here, in a line: run again as a page, it would be refused there too.
+        app.UseWhen(context => !IsLooking(context), sent => sent.UseStatusCodePages("text/plain; charset=utf-8", RefusedForm));
         app.UseAntiforgery();
     }
+
+    private static bool IsLooking(HttpContext context) => HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
 
     /// <summary>Maps files and pages. The frame rule is sent with the other security headers.</summary>
     public static void MapPages(this WebApplication app)

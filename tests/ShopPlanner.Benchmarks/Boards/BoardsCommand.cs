@@ -46,6 +46,7 @@ public static class BoardsCommand
     private static bool Faultless(BoardInstance instance, BoardSolution solution)
     {
         var faults = BoardCheck.Faults(instance.Problem, solution);
+        if (!solution.Complete) Console.WriteLine($"{instance.Set}/{instance.Name}: not everything is placed");
         foreach (var fault in faults)
             Console.Error.WriteLine($"{instance.Set}/{instance.Name}: {fault}");
         return faults.Count == 0;

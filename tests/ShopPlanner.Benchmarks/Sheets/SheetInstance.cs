@@ -20,10 +20,15 @@ public enum Turning
 /// </summary>
 public sealed record SheetInstance(string Set, string Name, Turning Turning, SheetProblem Problem, double? Best, long Kerf)
 {
-    /// <summary>The instance once for each problem kind that applies to it.</summary>
-    public static IEnumerable<SheetInstance> ReadAll(JsonElement json, long kerf) =>
-        [Read(json, kerf, Turning.Free, "best_known_guillotine_rotation"),
-            Read(json, kerf, Turning.Fixed, "best_known_guillotine_oriented")];
+    /// <summary>The instance once for each problem kind that applies to it: both when its items do not say.</summary>
+    public static IEnumerable<SheetInstance> ReadAll(JsonElement json, long kerf)
+    {
+        var said = json.GetProperty("items").EnumerateArray().Select(item => item[3].ValueKind).ToHashSet();
+        if (!said.Contains(JsonValueKind.False))
+            yield return Read(json, kerf, Turning.Free, "best_known_guillotine_rotation");
+        if (!said.Contains(JsonValueKind.True))
+            yield return Read(json, kerf, Turning.Fixed, "best_known_guillotine_oriented");
+    }
 
     private static SheetInstance Read(JsonElement json, long kerf, Turning turning, string best)
     {

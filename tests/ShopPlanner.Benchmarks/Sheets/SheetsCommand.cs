@@ -6,15 +6,15 @@ using ShopPlanner.Cutting.Sheets;
 namespace ShopPlanner.Benchmarks;
 
 /// <summary>
-/// <c>sheets PATH [--seconds S] [--json FILE] [--layouts] [--kerf K] [--take N] [--workers N] [--verbose]</c>: solves the
-/// instances of PATH, turning allowed and not, and prints a table for each with a row for each set. A run is faulty, exit code 1, when a layout breaks
-/// a rule or a bound contradicts a value.
+/// <c>sheets PATH [--seconds S] [--json FILE] [--layouts] [--kerf K] [--take N] [--workers N] [--seed N] [--rounds N]
+/// [--verbose]</c>: solves the instances of PATH, turning allowed and not, and prints a table for each with a row for each set.
+/// A run is faulty, exit code 1, when a layout breaks a rule or a bound contradicts a value.
 /// </summary>
 public static class SheetsCommand
 {
     public static int Run(IReadOnlyList<string> words)
     {
-        var options = Options.Parse(words, ["seconds", "json", "kerf", "take", "workers"], ["layouts", "verbose"]);
+        var options = Options.Parse(words, ["seconds", "json", "kerf", "take", "workers", "seed", "rounds"], ["layouts", "verbose"]);
         using var lines = new JsonLines(options.Text("json"));
         var tables = new Dictionary<Turning, SetTable> { [Turning.Free] = new(), [Turning.Fixed] = new() };
         var faulty = false;
@@ -41,6 +41,8 @@ public static class SheetsCommand
     private static SearchControl Control(Options options) => new()
     {
         Time = TimeSpan.FromSeconds(options.Number("seconds", 10)),
+        Iterations = options.Text("rounds") is null ? null : options.Whole("rounds", 0),
+        Seed = options.Whole("seed", 1),
         Workers = options.Whole("workers", Environment.ProcessorCount),
     };
 

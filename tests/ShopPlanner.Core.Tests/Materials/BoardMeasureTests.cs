@@ -31,14 +31,16 @@ public sealed class BoardMeasureTests
     [Fact]
     public void Dressed_inch_counts_as_an_inch() => Assert.Equal(6, BoardFeet("7/8", "6", "12 ft"));
 
-    /// <summary>Oracle: Carpentry and Woodwork counts 1/2 × 12 in × 10 ft as 5; Noyes sells it by the foot of face, so 10.</summary>
+    /// <summary>Oracle: Carpentry and Woodwork counts 1/2 × 12 in × 10 ft as 5; Noyes sells it by the foot of face, so
+    /// 10.</summary>
     [Theory]
     [InlineData(ThinStock.RealThickness, 5)]
     [InlineData(ThinStock.AsOneInch, 10)]
     public void Thin_stock_is_counted_by_the_sellers_rule(ThinStock rule, int expected) =>
         Assert.Equal(expected, BoardMeasure.Counted(In("1/2"), In("12"), In("10 ft"), 1, rule).ToBoardFeet());
 
-    /// <summary>Oracle: Carpentry and Woodwork, the packing case of 1 in stock, 4 ft 8 in × 3 ft 2 in × 2 ft 8 in outside.</summary>
+    /// <summary>Oracle: Carpentry and Woodwork, the packing case of 1 in stock, 4 ft 8 in × 3 ft 2 in × 2 ft 8 in
+    /// outside.</summary>
     [Fact]
     public void Packing_case_of_the_textbook() =>
         Assert.Equal(

@@ -22,7 +22,8 @@ public sealed class HardwoodSizesTests
             new HardwoodThickness(name, In(rough), In(oneSide), In(twoSides)),
             HardwoodSizes.Thicknesses.Single(t => t.Name == name));
 
-    /// <summary>Oracle: a dealer's size chart for 4/4, 5/4, 8/4 and for widths 4 and 6; the other widths are common practice.</summary>
+    /// <summary>Oracle: a dealer's size chart for 4/4, 5/4, 8/4 and for widths 4 and 6; the other widths are common
+    /// practice.</summary>
     [Theory]
     [InlineData("1x4", "3/4", "3 1/2", Certainty.Read)]
     [InlineData("4/4x6", "3/4", "5 1/2", Certainty.Read)]

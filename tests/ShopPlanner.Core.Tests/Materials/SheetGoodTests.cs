@@ -70,7 +70,8 @@ public sealed class SheetGoodTests
         Assert.InRange((range.Greatest - In(greatest)).Ticks, -1, 1);
     }
 
-    /// <summary>Oracle: PS 1-19 as quoted: +0, −1/16 in; 1/64 in per foot, so 1/8 in over a 4 × 8 ft sheet; 1/16 in straight.</summary>
+    /// <summary>Oracle: PS 1-19 as quoted: +0, −1/16 in; 1/64 in per foot, so 1/8 in over a 4 × 8 ft sheet; 1/16 in
+    /// straight.</summary>
     [Fact]
     public void Sheet_may_be_short_out_of_square_and_bent_by_this_much()
     {
@@ -87,7 +88,8 @@ public sealed class SheetGoodTests
         Assert.Equal((In("23/32"), In("45/64"), In("3/4")), (sheet.Thickness, sheet.Thinnest, sheet.Thickest));
     }
 
-    /// <summary>Oracle: ANSI A208.2 as an industry guide quotes it: 0.125 mm thickness, 2.0 mm sides; thickness as named.</summary>
+    /// <summary>Oracle: ANSI A208.2 as an industry guide quotes it: 0.125 mm thickness, 2.0 mm sides; thickness as
+    /// named.</summary>
     [Fact]
     public void Mdf_is_as_thick_as_its_name()
     {

@@ -16,7 +16,8 @@ public sealed class PlanPropertyTests
         OneOf("0", "1/8", "3/32", "2.7 mm"), OneOf("0", "1/16", "1/2"), OneOf("0", "1/16", "1/4"),
         (kerf, end, edge) => new SawSettings(Some.Of(kerf), Some.Of(end), Some.Of(edge)));
 
-    private static readonly Gen<CutRequest> Requests = Gen.Select(Saw, Gen.Bool, Parts(), Stocks(), Request);
+    /// <summary>Odd sizes in inches and millimetres, boards with ripped parts and sheets, new stock and offcuts.</summary>
+    internal static readonly Gen<CutRequest> Requests = Gen.Select(Saw, Gen.Bool, Parts(), Stocks(), Request);
 
     [Fact]
     public void Every_plan_passes_the_verifier() => Requests.Sample(request => Some.Planned(request, Brief), iter: 150, threads: 1);

@@ -74,6 +74,27 @@ public class SheetSolverLeftoverTests
         Assert.Equal((2L, true), (solution.Cost, solution.Proven));
     }
 
+    [Fact]
+    public void Sheets_are_cut_alike_where_they_can_be()
+    {
+        var problem = new SheetProblem([Sheet(100, 60)], [new(60, 30, false, 20), new(40, 30, false, 20), new(100, 40, false, 1)]);
+        var solution = SheetSolver.Solve(problem, Control);
+        LayoutRules.Check(problem, solution);
+        Assert.Equal(11, solution.Cost);
+        Assert.Equal(2, solution.Layouts.Length);
+    }
+
+    [Fact]
+    public void Short_stock_is_cut_alike_too()
+    {
+        var problem = new SheetProblem(
+            [Sheet(100, 60, 7, 4), Sheet(200, 60, 9, 0)], [new(60, 30, false, 8), new(40, 30, false, 8), new(150, 40, false, 1)]);
+        var solution = SheetSolver.Solve(problem, Control);
+        LayoutRules.Check(problem, solution);
+        Assert.Equal([0, 0, 1], solution.Unmet);
+        Assert.Equal(4, Assert.Single(solution.Layouts).Times);
+    }
+
     private static IEnumerable<SheetNode> Remnants(SheetSolution solution) => solution.Layouts.SelectMany(l => Remnants(l.Root));
 
     private static IEnumerable<SheetNode> Remnants(SheetNode node) =>

@@ -1,5 +1,7 @@
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stock;
 
@@ -38,6 +40,19 @@ public sealed class BenchTests : IAsyncLifetime
         Assert.Equal(OutcomeKind.Faulty, (await given.Shop.Plans.WithdrawAsync(plan, TestShop.Cancel)).Kind);
         await TickAsync(0, 1, false);
         Assert.Equal(PlanState.Ready, await StateAsync());
+    }
+
+    // Board 2 has two legs: the first is freed by cut 1, so cut 2 is next.
+    [Fact]
+    public async Task The_picture_at_the_bench_shows_what_is_done_and_what_comes_next()
+    {
+        var picture = PlanPictures.ForBench(await TickAsync(1, 1, true), 2);
+        Assert.Equal([CutState.Done, CutState.Next], picture.Cuts.Select(cut => cut.State));
+        Assert.Equal([("A2", true), ("A3", false)], picture.Pieces.Select(piece => (piece.Mark, piece.Done)));
+        Assert.Equal("Pine 1x3, 8 ft, 2 of 2", picture.Title);
+        Assert.Equal("B1: Pine 1x3, 41 3/8 in, 1 of 2", PlanPictures.ForLayout(await given.ReadAsync(plan), 0).Title);
+        var finished = await FinishAsync(0, new MeasuredLeftover(0, "11", "", true));
+        Assert.Equal("B2", PlanPictures.ForBench(finished, 1).Leftovers.Single(leftover => leftover.Keep).Tag);
     }
 
     [Fact]

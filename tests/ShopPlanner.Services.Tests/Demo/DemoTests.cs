@@ -1,6 +1,9 @@
+using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Tests.Demo;
@@ -96,6 +99,24 @@ public sealed class DemoTests : IAsyncLifetime
         Assert.Equal(Mm(280), part["C"].Length + (leg.Thickness * 2));
         Assert.Equal(part["B"].Length - Mm(1), part["E"].Width);
         Assert.Equal(Mm(280) + (Mm(20) * 2), part["D"].Length);
+    }
+
+    [Fact]
+    public async Task The_real_planner_cuts_all_three_pieces_and_a_packet_is_printed()
+    {
+        await using var real = await TestShop.OpenAsync(demo: true, change: services => services.AddSingleton<ICutPlanner, ShopCutPlanner>());
+        var projects = (await real.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Id);
+        var stores = (await real.Stores.ListAsync(TestShop.Cancel)).Select(store => store.Id);
+        var job = (await real.Plans.StartAsync(new PlanOrder([.. projects], null, [.. stores], true, true, 3, null), TestShop.Cancel)).Value!;
+        while (real.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(20, TestShop.Cancel);
+        var end = real.Plans.FindJob(job.Id)!;
+        Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
+        var plan = (await real.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
+        Assert.Empty(plan.Plan.Unplaced);
+        Assert.NotEmpty((await real.Plans.PacketAsync(plan.Summary.Id, Services.Shop.PaperSize.Letter, TestShop.Cancel))!);
+        Assert.NotEmpty((await real.Bench.GetAsync(plan.Summary.Id, TestShop.Cancel))!.Stocks.Select(stock => PlanPictures.ForLayout(plan, stock.Layout)));
+        TestContext.Current.TestOutputHelper!.WriteLine($"{plan.Summary.Cost} (bound {plan.Plan.CostLowerBound}), {plan.Summary.Stocks} boards and sheets, {plan.Summary.Status}");
+        foreach (var buy in plan.Plan.Buy) TestContext.Current.TestOutputHelper!.WriteLine($"{buy.Quantity} of {plan.Stocks[buy.Stock].Name} at {plan.Stocks[buy.Stock].Store}");
     }
 
     private async Task<Dictionary<string, CutPart>> PartsAsync(string name)

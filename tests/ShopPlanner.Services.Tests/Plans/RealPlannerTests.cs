@@ -79,8 +79,8 @@ public sealed class RealPlannerTests : IAsyncLifetime
     [Fact]
     public async Task The_documents_are_of_the_open_format_and_read_back_the_same()
     {
-        var request = CutRequestReader.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, false, TestShop.Cancel))!)).Value!;
-        var read = CutPlanReader.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, true, TestShop.Cancel))!)).Value!;
+        var request = CutRequestJson.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, false, TestShop.Cancel))!)).Request!;
+        var read = CutPlanJson.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, true, TestShop.Cancel))!)).Plan!;
         Assert.Equal(plan.Request.Parts, request.Parts);
         Assert.Equal(plan.Request.Stock, request.Stock);
         Assert.Equal(plan.Plan.Cost, read.Cost);

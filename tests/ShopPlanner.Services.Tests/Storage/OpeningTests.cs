@@ -110,10 +110,21 @@ public sealed class OpeningTests : IDisposable
         await CreateAsync();
         Run("CREATE TABLE IF NOT EXISTS \"__EFMigrationsLock\" (\"Id\" INTEGER PRIMARY KEY, \"Timestamp\" TEXT NOT NULL); " +
             "INSERT OR REPLACE INTO \"__EFMigrationsLock\" VALUES (1, '2026-01-01')");
-        Run("DELETE FROM __EFMigrationsHistory WHERE MigrationId = '29990101000000_Later'");
         await using var shop = TestShop.Make(folder, false);
         await shop.Database.OpenAsync(TestShop.Cancel).WaitAsync(TimeSpan.FromSeconds(30), TestShop.Cancel);
         Assert.Equal("0", shop.Ask("SELECT COUNT(*) FROM \"__EFMigrationsLock\""));
+    }
+
+    // Without its history the database looks like an older one, whose upgrade must fail since the tables are there.
+    [Fact]
+    public async Task Before_an_upgrade_a_copy_is_made_and_a_failed_one_leaves_the_old_database()
+    {
+        await using (var shop = await TestShop.OpenAsync(folder: folder)) await Some.ProjectAsync(shop);
+        Run("DELETE FROM __EFMigrationsHistory");
+        await RefusesAsync("cannot be opened", "already exists");
+        Assert.Equal("Boot-room bench", Run("SELECT Name FROM Projects"));
+        Assert.Contains("before-", Path.GetFileName(Directory.EnumerateFiles(Path.Combine(folder, "backups"), "*.db").Single()));
+        Assert.Equal("0", Run("SELECT COUNT(*) FROM __EFMigrationsHistory"));
     }
 
     [Fact]

@@ -55,8 +55,8 @@ public sealed class DownloadTests
         using var request = await browser.GetAsync(Links.PlanDocument(plan, answer: false));
         using var answer = await browser.GetAsync(Links.PlanDocument(plan, answer: true));
 
-        Assert.Empty(CutRequestReader.Read(await request.Content.ReadAsStreamAsync(ShopServer.Cancel)).Faults);
-        Assert.Empty(CutPlanReader.Read(await answer.Content.ReadAsStreamAsync(ShopServer.Cancel)).Faults);
+        Assert.Empty(CutRequestJson.Read(await request.Content.ReadAsStreamAsync(ShopServer.Cancel)).Faults);
+        Assert.Empty(CutPlanJson.Read(await answer.Content.ReadAsStreamAsync(ShopServer.Cancel)).Faults);
     }
 
     [Theory]

@@ -4,22 +4,52 @@ using ShopPlanner.Cutting.Sheets.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Finish;
 
-/// <summary>What a packing leaves: the remnants worth keeping, and the offcuts that were not touched.</summary>
+/// <summary>How good a packing is among those of its price.</summary>
+/// <param name="Leftovers">Of the remnants worth keeping and of the offcuts that were not touched; more is better.</param>
+/// <param name="Settings">Fence settings, counted for each sheet on its own; fewer are better.</param>
+internal readonly record struct Merit(double Leftovers, int Settings)
+{
+    /// <summary>Leftovers count first, then settings.</summary>
+    public bool IsNoWorseThan(Merit other) =>
+        Leftovers > other.Leftovers || (Leftovers == other.Leftovers && Settings <= other.Settings);
+}
+
+/// <summary>Works merits out; what belongs to one sheet is kept with it.</summary>
 internal sealed class PackingWorth(SheetModel model)
 {
     private readonly double[] untouched = [.. model.Problem.Stocks.Select(LeftoverValue.OfUntouched)];
+    private readonly HashSet<(bool, int)> settings = [];
 
-    /// <summary>False when nothing is kept and there is no bin, so that every packing is worth the same.</summary>
+    /// <summary>False when nothing is kept and there is no bin, so that leftovers of every packing are worth the same.</summary>
     public bool Matters => model.Problem.Stocks.Any(s => s.FromBin || (s.KeepDx is not null && s.KeepDy is not null));
 
-    public double Of(Packing packing)
+    public Merit Of(Packing packing)
     {
-        var total = 0.0;
+        var (leftovers, count) = (0.0, 0);
         foreach (var tree in packing.Trees)
-            total += tree.Worth ??= Of(tree);
+        {
+            leftovers += Leftovers(tree);
+            count += tree.Settings ??= CountSettings(tree);
+        }
         for (var s = 0; s < untouched.Length; s++)
-            total += untouched[s] * (model.Stocks[s].Limit - packing.StockUsed[s]);
-        return total;
+            leftovers += untouched[s] * (model.Stocks[s].Limit - packing.StockUsed[s]);
+        return new(leftovers, count);
+    }
+
+    /// <summary>Of one sheet.</summary>
+    public double Leftovers(CutTree tree) => tree.Worth ??= Matters ? Of(tree) : 0;
+
+    /// <summary>Different sizes that pieces are cut to along either axis.</summary>
+    private int CountSettings(CutTree tree)
+    {
+        settings.Clear();
+        var nodes = tree.Nodes;
+        for (var i = 1; i < nodes.Length; i++)
+        {
+            var alongX = tree.CutsAlongX(nodes[i].Depth - 1);
+            settings.Add((alongX, alongX ? nodes[i].W : nodes[i].H));
+        }
+        return settings.Count;
     }
 
     private double Of(CutTree tree)

@@ -10,8 +10,11 @@ namespace ShopPlanner.Cutting.Sheets.Finish;
 /// </summary>
 internal sealed class Polisher
 {
-    /// <summary>Longest time spent, in seconds.</summary>
+    /// <summary>Longest time spent on leftovers, in seconds.</summary>
     private const double MostSeconds = 2;
+
+    /// <summary>Share of the time taken so far that settings alone are worth.</summary>
+    private const double SettingsShare = 0.1;
 
     private const long MostRounds = 20_000;
 
@@ -33,23 +36,29 @@ internal sealed class Polisher
         worth = new PackingWorth(model);
     }
 
-    /// <summary>False when every packing of a price is worth the same.</summary>
-    public bool HasWork => worth.Matters;
+    /// <summary>False when leftovers of every packing of a price are worth the same.</summary>
+    public bool MindsLeftovers => worth.Matters;
 
-    public Packing Run(Packing packing, Effort effort)
+    /// <param name="packing">Complete.</param>
+    /// <param name="pool">Takes the layouts met.</param>
+    /// <param name="effort">What time is left.</param>
+    public Packing Run(Packing packing, PatternPool pool, Effort effort)
     {
-        if (!HasWork || packing.Trees.Count == 0)
+        if (packing.Trees.Count == 0)
             return packing;
         ledger.Load(packing);
         var current = worth.Of(ledger.Now);
-        var end = effort.Clock.Elapsed.TotalSeconds + effort.Clock.SecondsLeft(MostSeconds);
+        var end = effort.Clock.Elapsed.TotalSeconds + Seconds(effort.Clock);
         var rounds = effort.Rounds(MostRounds);
         for (var i = 0L; i < rounds && effort.Clock.Elapsed.TotalSeconds < end && !effort.Clock.IsOver; i++)
-            current = Round(packing.Price, current);
+            current = Round(packing.Price, current, pool);
         return ledger.Now.Clone();
     }
 
-    private double Round(long mostPrice, double current)
+    private double Seconds(SearchClock clock) =>
+        clock.SecondsLeft(MindsLeftovers ? MostSeconds : Math.Clamp(clock.Elapsed.TotalSeconds * SettingsShare, 0.02, MostSeconds));
+
+    private Merit Round(long mostPrice, Merit current, PatternPool pool)
     {
         if (chance.Happens(0.5))
             Reopen();
@@ -57,8 +66,10 @@ internal sealed class Polisher
             ruin.Run(ledger, 2);
         recreate.Run(ledger, NextManner(), mostPrice);
         WidenAll();
-        if (ledger.Now.IsComplete && worth.Of(ledger.Now) is var after && after >= current)
+        if (ledger.Now.IsComplete && worth.Of(ledger.Now) is var after && after.IsNoWorseThan(current))
         {
+            foreach (var tree in ledger.Changed.Where(t => !t.IsEmpty))
+                pool.Add(tree);
             ledger.Keep();
             return after;
         }

@@ -24,7 +24,8 @@ internal sealed class SolutionWriter(SheetModel model)
     private SheetNode Root(CutTree tree) =>
         new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
 
-    private static string Shape(CutTree tree)
+    /// <summary>The same for sheets that are cut alike.</summary>
+    public static string Shape(CutTree tree)
     {
         var parts = tree.Nodes.ToArray().Select(n => $"{n.Depth}:{n.Item}:{n.W}x{n.H}");
         return $"{tree.Stock} {tree.RootAlongX} {string.Join(' ', parts)}";

@@ -9,10 +9,18 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// </summary>
 internal sealed class CostSearch(SheetModel model, SearchControl control, Effort effort)
 {
-    private const int RoundsTogether = 2000;
+    /// <summary>Work between two meetings, in rounds times pieces: a fraction of a second.</summary>
+    private const int WorkTogether = 200_000;
+
+    private readonly int roundsTogether = Math.Clamp(WorkTogether / Math.Max(1, model.Pieces), 50, 2000);
+
+    /// <summary>Meetings without a better plan before the covering model is asked, the first time.</summary>
+    private const int FirstCover = 30;
 
     private readonly Improver[] workers = [.. Enumerable.Range(0, Math.Max(1, control.Workers))
-        .Select(i => new Improver(model, (control.Seed * 1000L) + i))];
+        .Select(i => new Improver(model, (control.Seed * 1000L) + i, i % 2 == 0 ? 0.1 : 0.3))];
+
+    private int meetings;
 
     /// <summary>Places as much area as it can, at any cost.</summary>
     public Packing PlaceMost(Packing best, double share)
@@ -27,6 +35,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     public Packing Lower(Packing best, PlanBounds bounds, double share, Action<Packing> tell)
     {
         var goal = long.MaxValue;
+        var nextCover = FirstCover;
         while (best.Price > bounds.Price && !effort.IsOver(share))
         {
             if (best.Cost <= bounds.Cost)
@@ -34,9 +43,36 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
             if (goal != best.Price - model.PriceStep)
                 Start(best, goal = best.Price - model.PriceStep);
             best = Together(best, goal, share);
+            if (++meetings >= nextCover && best.Price > goal && !effort.IsOver(share))
+            {
+                best = Cover(best, goal);
+                nextCover = meetings + (meetings / 2) + 1;
+            }
             tell(best);
         }
         return best;
+    }
+
+    /// <summary>The best choice among all layouts met; when it is not complete, the search furthest from its goal takes it.</summary>
+    private Packing Cover(Packing best, long goal)
+    {
+        var pool = Met();
+        var hint = workers.MinBy(w => w.Now.LeftArea)!.Now;
+        if (new CoverSearch(model, effort).Run(pool, hint, goal) is not { } chosen)
+            return best;
+        var furthest = workers.MaxBy(w => w.Now.LeftArea)!;
+        if (chosen.LeftArea < furthest.Now.LeftArea)
+            furthest.Take(chosen);
+        return chosen.IsComplete ? chosen : best;
+    }
+
+    /// <summary>All layouts that the workers came by.</summary>
+    public PatternPool Met()
+    {
+        var pool = new PatternPool(model);
+        foreach (var worker in workers)
+            pool.AddAll(worker.Pool);
+        return pool;
     }
 
     private void Start(Packing best, long goal)
@@ -47,7 +83,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
 
     private Packing Together(Packing best, long goal, double share)
     {
-        var rounds = effort.Rounds(RoundsTogether);
+        var rounds = effort.Rounds(roundsTogether);
         Parallel.ForEach(workers, w => w.Run(goal, rounds, () => effort.Clock.IsPast(share)));
         effort.Count(Math.Max(1, rounds));
         foreach (var worker in workers)

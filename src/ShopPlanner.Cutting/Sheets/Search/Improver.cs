@@ -6,29 +6,47 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// <summary>
 /// Ruin and recreate towards a goal: the cost allowed is below the best found, so pieces are left over, and the search lowers
 /// the area left until nothing is (the idea of Gardeyn and Wauters 2022, "A goal-driven ruin and recreate heuristic for the 2D
-/// variable-sized bin packing problem with guillotine constraints"). Late acceptance (Burke and Bykov 2017) lets it climb.
+/// variable-sized bin packing problem with guillotine constraints"). Simulated annealing with
+/// reheating lets it climb.
 /// </summary>
 internal sealed class Improver
 {
-    private const int HistoryLength = 400;
+    /// <summary>Highest and lowest temperature, as shares of a sheet's area.</summary>
+    private const double Hot = 0.015;
+    private const double Cold = 0.001;
+
+    /// <summary>Rounds from hot to cold, for each sheet in work.</summary>
+    private const long CyclePerSheet = 1000;
+    private const long LeastCycle = 20_000;
 
     private readonly Ledger ledger;
     private readonly Chance chance;
     private readonly Ruin ruin;
     private readonly Recreate recreate;
-    private readonly double[] history = new double[HistoryLength];
+    private readonly PatternPool pool;
+    private readonly double reward;
     private double current;
+    private double sheetArea;
+    private long cycle;
     private long step;
 
-    public Improver(SheetModel model, long seed)
+    /// <param name="model">The problem.</param>
+    /// <param name="seed">Where chance starts.</param>
+    /// <param name="reward">Worth of free area that lies together, as a share of it; searches that differ in it complement each
+    /// other.</param>
+    public Improver(SheetModel model, long seed, double reward)
     {
+        this.reward = reward;
         chance = new Chance(seed);
         ledger = new Ledger(model);
+        pool = new PatternPool(model);
         ruin = new Ruin(chance);
         recreate = new Recreate(model, chance);
     }
 
     public Packing Now => ledger.Now;
+
+    public PatternPool Pool => pool;
 
     /// <summary>Starts from a packing, closing sheets until it is within the cost allowed.</summary>
     public void Start(Packing packing, long mostPrice)
@@ -38,8 +56,21 @@ internal sealed class Improver
             ledger.Close(Emptiest());
         recreate.Run(ledger, NextManner(), mostPrice);
         ledger.Keep();
+        Restart();
+    }
+
+    /// <summary>Goes on from another packing within the cost allowed.</summary>
+    public void Take(Packing packing)
+    {
+        ledger.Load(packing);
+        Restart();
+    }
+
+    private void Restart()
+    {
+        cycle = Math.Max(LeastCycle, CyclePerSheet * ledger.Now.Trees.Count);
+        sheetArea = (double)ledger.Now.Model.Stocks.Sum(s => s.Area) / ledger.Now.Model.Stocks.Length;
         current = Energy(ledger.Now);
-        Array.Fill(history, current);
     }
 
     /// <summary>Up to so many rounds; true as soon as nothing is left over.</summary>
@@ -59,26 +90,33 @@ internal sealed class Improver
         ruin.Run(ledger, 3);
         recreate.Run(ledger, NextManner(), mostPrice);
         var energy = Energy(ledger.Now);
-        ref var late = ref history[step++ % HistoryLength];
-        if (energy <= current || energy <= late)
+        if (energy <= current - (Temperature() * Math.Log(1 - chance.Unit())))
         {
             current = energy;
+            foreach (var tree in ledger.Changed)
+                pool.Add(tree);
             ledger.Keep();
         }
         else
         {
             ledger.Undo();
         }
-        late = Math.Min(late, current);
+    }
+
+    /// <summary>What a change may cost, in area: falls over each cycle, then starts hot again.</summary>
+    private double Temperature()
+    {
+        var at = (double)(step++ % cycle) / cycle;
+        return sheetArea * Hot * Math.Pow(Cold / Hot, at);
     }
 
     /// <summary>Area left over, less a reward for free area that lies together.</summary>
-    private static double Energy(Packing packing)
+    private double Energy(Packing packing)
     {
         var together = 0.0;
         foreach (var tree in packing.Trees)
             together += (double)tree.Free * tree.Free / tree.Area;
-        return packing.LeftArea - (0.1 * together);
+        return packing.LeftArea - (together * reward);
     }
 
     private int Emptiest()

@@ -54,6 +54,30 @@ internal sealed class Ledger
         return Now.Trees.Count - 1;
     }
 
+    /// <summary>Opens a sheet cut like another, without pieces that are not left.</summary>
+    public void OpenAs(CutTree pattern)
+    {
+        var tree = Spare();
+        tree.CopyFrom(pattern);
+        Now.Trees.Add(Mine(tree));
+        Now.NoteOpened(tree.Stock);
+        for (var i = 0; i < tree.Count; i++)
+        {
+            if (!tree.Nodes[i].IsLeaf)
+                continue;
+            if (Now.Left[tree.Nodes[i].Item] > 0)
+                Now.NotePlaced(tree.Nodes[i].Item);
+            else
+                tree.TakeOut(i);
+        }
+        tree.Compact();
+        if (tree.IsEmpty)
+            Close(Now.Trees.Count - 1);
+    }
+
+    /// <summary>The sheets changed since the last call of Keep or Undo.</summary>
+    public IReadOnlyList<CutTree> Changed => made;
+
     public void Insert(int index, Place place)
     {
         Own(index).Insert(place);

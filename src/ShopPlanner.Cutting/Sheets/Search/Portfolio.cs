@@ -16,6 +16,8 @@ internal sealed class Portfolio
     /// <summary>Share of the time after which the cost is no longer worked on when leftovers count.</summary>
     private const double CostShare = 0.92;
 
+    private const double CostShareAlone = 0.98;
+
     private readonly SheetModel whole;
     private readonly SearchControl control;
     private readonly SearchClock clock;
@@ -37,9 +39,11 @@ internal sealed class Portfolio
         var bounds = PlanBounds.Of(model);
         clock.Tell(Told(best), bounds.Cost);
         var polisher = new Polisher(model, control.Seed);
-        best = new CostSearch(model, control, effort)
-            .Lower(best, bounds, polisher.HasWork ? CostShare : 1, p => clock.Tell(Told(p), bounds.Cost));
-        best = polisher.Run(best, effort);
+        var search = new CostSearch(model, control, effort);
+        best = search.Lower(best, bounds, polisher.MindsLeftovers ? CostShare : CostShareAlone,
+            p => clock.Tell(Told(p), bounds.Cost));
+        var met = search.Met();
+        best = new Repeats(model, effort).Run(polisher.Run(best, met, effort), met);
         return new SolutionWriter(whole).Write(best, bounds.Cost);
     }
 

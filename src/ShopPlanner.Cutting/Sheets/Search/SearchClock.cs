@@ -3,20 +3,29 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
-/// <summary>When to stop, and who is told.</summary>
-internal sealed class SearchClock(SearchControl control)
+/// <summary>When to stop, and who is told: on every change, and about once a second whatever the search is busy with.</summary>
+internal sealed class SearchClock : IDisposable
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(0.9);
 
+    private readonly SearchControl control;
     private readonly Stopwatch watch = Stopwatch.StartNew();
     private readonly Lock gate = new();
-    private TimeSpan told = -Beat;
+    private readonly Timer? timer;
+    private bool isStarted;
     private long? cost;
     private long bound;
 
+    public SearchClock(SearchControl control)
+    {
+        this.control = control;
+        if (control.Progress is not null)
+            timer = new Timer(_ => Repeat(), null, Beat, Beat);
+    }
+
     public TimeSpan Elapsed => watch.Elapsed;
 
-    public bool IsOver => control.Cancel.IsCancellationRequested || (control.Time is { } time && watch.Elapsed >= time);
+    public bool IsOver => IsPast(1);
 
     /// <summary>Seconds until the deadline, or <paramref name="most"/> when that is less or there is none.</summary>
     public double SecondsLeft(double most) =>
@@ -29,13 +38,29 @@ internal sealed class SearchClock(SearchControl control)
     {
         lock (gate)
         {
-            var changed = newCost != cost || newBound != bound;
-            (cost, bound) = (newCost, newBound);
-            if (!changed && watch.Elapsed - told < Beat)
-                return;
-            told = watch.Elapsed;
+            var changed = !isStarted || newCost != cost || newBound != bound;
+            (isStarted, cost, bound) = (true, newCost, newBound);
+            if (changed)
+                Report();
         }
-        control.Progress?.Invoke(new SearchProgress(
-            "", newCost is { } c ? Money.FromCount(c) : null, Money.FromCount(newBound), watch.Elapsed));
     }
+
+    /// <summary>Ends the beat; nobody is told anything after it.</summary>
+    public void Dispose()
+    {
+        if (timer is null)
+            return;
+        using var ended = new ManualResetEvent(false);
+        if (timer.Dispose(ended))
+            ended.WaitOne();
+    }
+
+    private void Repeat()
+    {
+        lock (gate)
+            Report();
+    }
+
+    private void Report() => control.Progress?.Invoke(new SearchProgress(
+        "", cost is { } known ? Money.FromCount(known) : null, Money.FromCount(bound), watch.Elapsed));
 }

@@ -39,6 +39,9 @@ internal sealed partial class CutTree
     /// <summary>Worth of what is left of the sheet, once somebody has worked it out.</summary>
     public double? Worth { get; set; }
 
+    /// <summary>Fence settings it takes, once somebody has counted them.</summary>
+    public int? Settings { get; set; }
+
     public long Free => Area - Used;
 
     public bool IsEmpty => Count == 0;
@@ -71,7 +74,8 @@ internal sealed partial class CutTree
     public void CopyFrom(CutTree other)
     {
         (Stock, W, H, RootAlongX) = (other.Stock, other.W, other.H, other.RootAlongX);
-        (Used, Area, Count, deepest, Worth) = (other.Used, other.Area, other.Count, other.deepest, other.Worth);
+        (Used, Area, Count, deepest) = (other.Used, other.Area, other.Count, other.deepest);
+        (Worth, Settings) = (other.Worth, other.Settings);
         EnsureRoom(Count);
         other.Nodes.CopyTo(nodes);
         if (misfits.Length < other.misfits.Length)

@@ -75,7 +75,7 @@ public sealed partial class NewPlanPage
         }
 
         foreach (var store in stores) draft.SetStore(store.Id, true);
-        foreach (var project in projects.Where(project => IsNamed(project.Id) || projects.Count == 1)) draft.SetProject(project.Id, true);
+        foreach (var project in projects.Where(project => Projects is null || IsNamed(project.Id))) draft.SetProject(project.Id, true);
     }
 
     private bool IsNamed(Guid project) =>

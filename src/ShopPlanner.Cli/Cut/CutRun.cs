@@ -1,0 +1,44 @@
+using System.Globalization;
+using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Formats;
+
+namespace ShopPlanner.Cli.Cut;
+
+/// <summary>One run of the command: read, plan, write.</summary>
+internal static class CutRun
+{
+    /// <summary>The exit status.</summary>
+    public static int Run(string from, string? to, double? seconds)
+    {
+        var target = PlanOutput.At(to, from);
+        if (Read(from) is not { } request) return ExitStatus.Refused;
+        if (seconds is { } given) request = request with { Limits = new CutLimits(given) };
+        var plan = LiveLine.While(request, Plan);
+        target.Write(CutPlanJson.Write(plan));
+        LiveLine.Say(Summary(plan));
+        return plan.Status == PlanStatus.Incomplete ? ExitStatus.Incomplete : ExitStatus.Done;
+    }
+
+    private static CutRequest? Read(string from)
+    {
+        var (request, faults) = RequestInput.Read(from);
+        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        return request;
+    }
+
+    private static CutPlan Plan(CutRequest request, Action<SearchProgress>? progress)
+    {
+        using var interrupt = new Interrupt();
+        return CutPlanner.Plan(request, new SearchControl
+        {
+            Time = TimeSpan.FromSeconds(request.Limits.Seconds), Cancel = interrupt.Token, Progress = progress,
+        });
+    }
+
+    private static string Summary(CutPlan plan) => plan.Status switch
+    {
+        PlanStatus.Proven => $"cost {plan.Cost}: no cheaper way to buy exists",
+        PlanStatus.BestFound => $"cost {plan.Cost}: the best found; none costs less than {plan.CostLowerBound}",
+        _ => string.Create(CultureInfo.InvariantCulture, $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces have no place: see \"unplaced\""),
+    };
+}

@@ -1,0 +1,14 @@
+namespace ShopPlanner.Cli;
+
+/// <summary>What a command tells the shell; the same for every command.</summary>
+internal static class ExitStatus
+{
+    /// <summary>All that was asked is done.</summary>
+    public const int Done = 0;
+
+    /// <summary>What was asked is wrong, or a file cannot be read or written; nothing was written.</summary>
+    public const int Refused = 2;
+
+    /// <summary>A plan was written, but parts remain without a place.</summary>
+    public const int Incomplete = 3;
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Formats;
+
+/// <summary>
+/// The open cut request format, version 1 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
+/// ignored; a later version is refused. Every fault names the member's path and the value that stands there.
+/// </summary>
+public static class CutRequestJson
+{
+    /// <summary>Reads a request from a stream, of which no more than 64 MB are taken.</summary>
+    /// <inheritdoc cref="Read(ReadOnlyMemory{byte})" path="/returns"/>
+    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(JsonText.ReadAll(stream));
+
+    /// <summary>Reads a request from UTF-8 text.</summary>
+    /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
+    /// one more.</returns>
+    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
+    {
+        var faults = new FaultList();
+        using var document = JsonText.Open(utf8, faults);
+        if (document is null) return (null, faults.ToImmutable());
+        var draft = ReadDraft(new DocumentValue(document.RootElement, "", faults));
+        return faults.Count > 0 ? (null, faults.ToImmutable()) : (Build(draft!), []);
+    }
+
+    /// <summary>The request as an indented document; lengths are numbers of the request's unit with up to six decimals, which
+    /// hold every length exactly.</summary>
+    public static string Write(CutRequest request) => CutRequestWriter.Write(request);
+
+    private static CutRequestDraft? ReadDraft(DocumentValue value)
+    {
+        var root = value.Required("write an object {…}").Object();
+        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Request)) return null;
+        var draft = new CutRequestReader(root, Words.ReadUnit(root)).Read();
+        new CutRequestRules(draft, root).Check();
+        return draft;
+    }
+
+    private static CutRequest Build(CutRequestDraft draft) => new(
+        draft.Unit,
+        new SawSettings(draft.Saw.Kerf ?? Length.Zero, draft.Saw.BoardEndTrim ?? Length.Zero, draft.Saw.SheetEdgeTrim ?? Length.Zero),
+        draft.Keep,
+        [.. draft.Materials.Select(Build)],
+        [.. draft.Stock.Select(stock => Build(stock, draft.MaterialOf[stock.Material!]))],
+        [.. draft.Parts.Select(part => Build(part, draft.MaterialOf[part.Material!]))],
+        new CutLimits(draft.Seconds!.Value));
+
+    // A sheet's width is that of its stock; one given with the material says nothing.
+    private static CutMaterial Build(MaterialDraft material) => new(
+        material.Id!, material.Form!.Value, material.Thickness, material.Form == StockForm.Board ? material.Width : null);
+
+    private static CutStock Build(StockDraft stock, MaterialDraft material) => new(
+        stock.Id!, stock.Material!, stock.Length!.Value, (stock.Width ?? material.Width)!.Value, stock.Price!.Value, stock.Quantity, stock.Offcut);
+
+    private static CutPart Build(PartDraft part, MaterialDraft material) => new(
+        part.Id!, part.Name ?? part.Id!, part.Material!, part.Length!.Value, (part.Width ?? material.Width)!.Value, part.Grain!.Value, part.Quantity!.Value);
+}

@@ -1,0 +1,65 @@
+using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Sheets.Search;
+
+/// <summary>Layouts that searches came by, one for each set of pieces and stock, for the covering model to choose from.</summary>
+internal sealed class PatternPool
+{
+    private const int Most = 16_000;
+
+    private readonly Dictionary<ulong, CutTree> trees = [];
+    private readonly ulong[] marks;
+
+    public PatternPool(SheetModel model)
+    {
+        var chance = new Chance(7);
+        marks = [.. Enumerable.Range(0, model.Types.Length + model.Stocks.Length).Select(_ => chance.Next())];
+    }
+
+    /// <summary>In the order they were first met.</summary>
+    public IEnumerable<CutTree> Trees => trees.Values;
+
+    public int Count => trees.Count;
+
+    public void Add(CutTree tree)
+    {
+        var key = Key(tree);
+        if (trees.ContainsKey(key))
+            return;
+        if (trees.Count >= Most)
+            Thin();
+        var own = new CutTree();
+        own.CopyFrom(tree);
+        trees.Add(key, own);
+    }
+
+    /// <summary>Adds what another pool holds.</summary>
+    public void AddAll(PatternPool other)
+    {
+        foreach (var (key, tree) in other.trees)
+            trees.TryAdd(key, tree);
+        if (trees.Count >= Most)
+            Thin();
+    }
+
+    /// <summary>Sum of marks, so that the order of the pieces does not matter.</summary>
+    private ulong Key(CutTree tree)
+    {
+        var key = marks[^(tree.Stock + 1)];
+        foreach (ref readonly var node in tree.Nodes)
+        {
+            if (node.IsLeaf)
+                key += marks[node.Item];
+        }
+        return key;
+    }
+
+    /// <summary>Drops the emptier half.</summary>
+    private void Thin()
+    {
+        var dropped = trees.OrderByDescending(t => (double)t.Value.Free / t.Value.Area).Take(trees.Count / 2).Select(t => t.Key).ToList();
+        foreach (var key in dropped)
+            trees.Remove(key);
+    }
+}

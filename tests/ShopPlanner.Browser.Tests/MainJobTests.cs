@@ -1,0 +1,114 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopPlanner.Browser.Tests;
+
+/// <summary>The main job as a builder does it: change a part, plan the cuts, print, cut at the bench, find the leftover in the bin.</summary>
+public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+{
+    [Fact]
+    public async Task A_changed_part_is_planned_printed_cut_and_its_leftover_lies_in_the_bin()
+    {
+        var page = await browser.OpenAsync(Screen.Tablet);
+        await ChangeFirstPartAsync(page, "17 1/2");
+        var plan = await PlanAsync(page);
+        await LooksRightAsync(page);
+        await PrintsAsync(page);
+        var tags = await CutFirstStockAsync(plan);
+        await page.GotoAsync("/rack-and-bin");
+        foreach (var tag in tags) await Expect(page.GetByText(tag, new() { Exact = true }).First).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_plan_says_so_when_a_part_changed_since()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        var plan = await PlanAsync(page);
+        await ChangeFirstPartAsync(page, "17 3/4");
+        await page.GotoAsync(plan);
+        await Expect(page.GetByText("This plan is out of date")).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Plan again" })).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_length_that_cannot_be_read_is_kept_and_named()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await ChangeFirstPartAsync(page, "12 1/0");
+        await Expect(page.GetByText("divided by zero")).ToBeVisibleAsync();
+        await page.ReloadAsync();
+        await Expect(FirstLength(page)).ToHaveValueAsync("12 1/0");
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = Undo() }).ClickAsync();
+        await Expect(FirstLength(page)).Not.ToHaveValueAsync("12 1/0");
+    }
+
+    private static ILocator FirstLength(IPage page) => page.GetByLabel("Length, row 1", new() { Exact = true });
+
+    private static async Task ChangeFirstPartAsync(IPage page, string length)
+    {
+        await page.GotoAsync("/projects");
+        await page.GetByRole(AriaRole.Link, new() { NameRegex = Bench() }).First.ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Table, new() { Name = "Parts" })).ToBeVisibleAsync();
+        await FirstLength(page).FillAsync(length);
+        await FirstLength(page).PressAsync("Tab");
+        await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasTextRegex = Saved() })).ToBeVisibleAsync();
+    }
+
+    private static async Task<string> PlanAsync(IPage page)
+    {
+        await page.GotoAsync("/plans/new");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
+        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        return new Uri(page.Url).AbsolutePath;
+    }
+
+    private static async Task LooksRightAsync(IPage page)
+    {
+        await Expect(page.Locator("svg[role=img]").First).ToBeVisibleAsync();
+        await Expect(page.GetByText("To spend")).ToBeVisibleAsync();
+        await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "TestResults", "plan.png"), FullPage = true });
+    }
+
+    private static async Task PrintsAsync(IPage page)
+    {
+        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { NameRegex = Packet() }).First.ClickAsync());
+        var content = await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken);
+        Assert.Equal("%PDF-", Encoding.ASCII.GetString(content, 0, 5));
+    }
+
+    // Without script: the bench must work on whatever browser lies in the shop.
+    private async Task<IReadOnlyList<string>> CutFirstStockAsync(string plan)
+    {
+        var bench = await browser.OpenAsync(Screen.Tablet, script: false);
+        await bench.GotoAsync(plan.Replace("/plans/", "/bench/", StringComparison.Ordinal) + "/1");
+        var made = bench.GetByRole(AriaRole.Button, new() { Name = "Cut made", Exact = true });
+        while (await made.CountAsync() > 0) await made.First.ClickAsync();
+        await bench.GetByRole(AriaRole.Link, new() { Name = "Measure what is left, and finish" }).ClickAsync();
+        await bench.GetByLabel("Length").Last.FillAsync("14");
+        await bench.GetByLabel("Keep it").Last.CheckAsync();
+        await bench.GetByRole(AriaRole.Button, new() { NameRegex = Finish() }).ClickAsync();
+        var tags = await bench.Locator(".tags .tag").AllInnerTextsAsync();
+        Assert.NotEmpty(tags);
+        return tags;
+    }
+
+    [GeneratedRegex("/plans/[0-9a-f-]{36}$")]
+    private static partial Regex PlanAddress();
+
+    [GeneratedRegex("Boot-room bench")]
+    private static partial Regex Bench();
+
+    [GeneratedRegex("saved", RegexOptions.IgnoreCase)]
+    private static partial Regex Saved();
+
+    [GeneratedRegex("^Packet")]
+    private static partial Regex Packet();
+
+    [GeneratedRegex("^Finish this (board|sheet)")]
+    private static partial Regex Finish();
+
+    [GeneratedRegex("^Undo")]
+    private static partial Regex Undo();
+}

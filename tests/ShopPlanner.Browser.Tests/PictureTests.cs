@@ -1,0 +1,62 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace ShopPlanner.Browser.Tests;
+
+/// <summary>
+/// Pictures of every place, on every screen, light and dark, into the folder named by SHOP_PLANNER_PICTURES. Not part of the
+/// tests: run by tests/pictures.sh.
+/// </summary>
+public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+{
+    private static readonly string Folder = Environment.GetEnvironmentVariable("SHOP_PLANNER_PICTURES") ?? Path.Combine(AppContext.BaseDirectory, "pictures");
+
+    [Fact(Explicit = true)]
+    public async Task Take()
+    {
+        var places = await PlacesAsync();
+        foreach (var screen in Screen.All)
+            foreach (var dark in new[] { false, true })
+                await TakeAsync(screen, dark, places);
+    }
+
+    private async Task TakeAsync(Screen screen, bool dark, IReadOnlyDictionary<string, string> places)
+    {
+        var page = await browser.OpenAsync(screen, dark);
+        foreach (var (name, address) in places)
+        {
+            await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
+            var file = $"{name}-{screen.Name}-{(dark ? "dark" : "light")}.png";
+            await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, file), FullPage = true });
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    private async Task<IReadOnlyDictionary<string, string>> PlacesAsync()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await page.GotoAsync("/plans/new");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
+        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        var plan = new Uri(page.Url).AbsolutePath;
+        var bench = plan.Replace("/plans/", "/bench/", StringComparison.Ordinal);
+        var project = await FirstAsync(page, "/projects", "a[href*='/parts']");
+        var store = await FirstAsync(page, "/stores", "main a[href^='/stores/']");
+        return new Dictionary<string, string>
+        {
+            ["home"] = "/", ["projects"] = "/projects", ["parts"] = project, ["stock"] = "/rack-and-bin", ["stores"] = "/stores", ["store"] = store,
+            ["plans"] = "/plans", ["order"] = "/plans/new", ["cuts"] = plan, ["buy"] = plan + "/buy", ["placed"] = plan + "/parts",
+            ["bench-list"] = "/bench", ["bench"] = bench, ["finish"] = bench + "/1/finish", ["shop"] = "/shop",
+        };
+    }
+
+    private static async Task<string> FirstAsync(IPage page, string address, string selector)
+    {
+        await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        return (await page.Locator(selector).First.GetAttributeAsync("href"))!;
+    }
+
+    [GeneratedRegex("/plans/[0-9a-f-]{36}$")]
+    private static partial Regex PlanAddress();
+}

@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Flow;
+
+namespace ShopPlanner.Packets.Tests;
+
+/// <summary>Looks at the pages before they become a file: what stands where.</summary>
+public sealed class PacketPagesTests
+{
+    private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
+
+    public static TheoryData<string> Samples => ["letter", "a4", "many", "hostile", "word", "empty", "millimetres"];
+
+    /// <summary>The margin asked for is 1/4 in at least (common practice of home printers).</summary>
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Nothing_comes_near_the_edge_of_the_paper(string sample) => Assert.All(Pages(sample), page => Assert.All(
+        page.Drawing.Primitives().Select(Extent), box =>
+        {
+            Assert.InRange(box.X, 18, page.Drawing.Width);
+            Assert.InRange(box.Y, 18, page.Drawing.Height);
+            Assert.InRange(box.Right, 0, page.Drawing.Width - 18);
+            Assert.InRange(box.Bottom, 0, page.Drawing.Height - 18);
+        }));
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void No_text_covers_another(string sample)
+    {
+        foreach (var page in Pages(sample))
+        {
+            var texts = page.Drawing.Primitives().OfType<Caption>().Where(c => c.Words.Length > 0).OrderBy(c => Inked(c).Y).ToList();
+            for (var i = 0; i < texts.Count; i++)
+                for (var j = i + 1; j < texts.Count && Inked(texts[j]).Y < Inked(texts[i]).Bottom; j++)
+                    Assert.False(Inked(texts[i]).Overlaps(Inked(texts[j])), $"'{texts[i].Words}' covers '{texts[j].Words}'");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void Every_page_says_which_it_is_and_of_which_plan(string sample)
+    {
+        var pages = Pages(sample);
+        for (var i = 0; i < pages.Length; i++)
+        {
+            Assert.Contains($"page {i + 1} of {pages.Length}", Words(pages[i]));
+            Assert.Contains("plan 3 · 8f3a12bc · printed 2026-11-25", Words(pages[i]));
+        }
+    }
+
+    [Fact]
+    public void Bar_is_as_long_as_it_says()
+    {
+        Assert.Equal(4 * 72, BarOn(PacketSamples.Cabinet(), "4 in on paper"), 6);
+        Assert.Equal(100 / 25.4 * 72, BarOn(PacketSamples.Metric(), "100 mm on paper"), 6);
+    }
+
+    [Fact]
+    public void Bar_stands_once_on_each_page_with_a_drawing_and_on_no_other() =>
+        Assert.All(Pages("many"), page =>
+        {
+            var drawings = Words(page).Count(w => w.Contains("scale 1 : ", StringComparison.Ordinal));
+            Assert.Equal(drawings > 0 ? 1 : 0, Words(page).Count(w => w.StartsWith("4 in on paper", StringComparison.Ordinal)));
+        });
+
+    [Fact]
+    public void Sheet_is_printed_at_the_scale_that_stands_beside_it()
+    {
+        var page = Pages("letter").First(p => Words(p).Contains("scale 1 : 14, in inches"));
+        var wood = page.Drawing.Primitives().OfType<Patch>().First(p => p.Fill == Fill.Wood);
+        Assert.Equal(96.0 * 72 / 14, wood.Box.Width, 6);
+        Assert.Equal(48.0 * 72 / 14, wood.Box.Height, 6);
+    }
+
+    [Fact]
+    public void Head_of_a_table_is_repeated_and_no_row_is_lost()
+    {
+        var model = PacketSamples.Cabinet() with
+        {
+            Parts = [.. Enumerable.Range(1, 120).Select(i => PacketSamples.Cabinet().Parts[0] with { Marks = [$"Q{i}"], Name = $"Panel number {i}" })],
+        };
+        var pages = PacketWriter.Pages(model).Where(p => Words(p).Any(w => w.StartsWith("Panel number", StringComparison.Ordinal))).ToList();
+        Assert.True(pages.Count > 2);
+        Assert.All(pages, p => Assert.Contains("Thickness", Words(p)));
+        Assert.Equal(
+            Enumerable.Range(1, 120).Select(i => $"Panel number {i}"),
+            pages.SelectMany(Words).Where(w => w.StartsWith("Panel number", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Costs_add_up_and_an_unknown_price_is_told()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.All(["$19.44", "$83.44", "$35.76", "All stores together: $119.20"], w => Assert.Contains(w, words));
+        Assert.Contains("A dash stands for a price that is not known; the total leaves it out.", words);
+    }
+
+    [Fact]
+    public void Small_pieces_are_named_among_the_cautions()
+    {
+        var words = string.Join(' ', Pages("letter").SelectMany(Words));
+        Assert.Contains("Small pieces: D1–D4. Shorter than 12″ or ripped narrower than 3″", words, StringComparison.Ordinal);
+        Assert.Contains("the manual is right", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Print_of_an_outdated_plan_says_so_on_every_page()
+    {
+        var model = PacketSamples.Cabinet() with { Plan = new(3, "8f3a12bc90d1", "The price of pine 1x3 has changed.") };
+        var pages = PacketWriter.Pages(model);
+        Assert.Contains("Out of date. The price of pine 1x3 has changed.", Words(pages[0]));
+        Assert.All(pages, p => Assert.Contains("OUT OF DATE", Words(p)));
+    }
+
+    [Fact]
+    public void Sign_that_the_font_lacks_is_marked() =>
+        Assert.Contains(Pages("hostile").SelectMany(Words), w => w.Contains("□□□□ □ Überlanges", StringComparison.Ordinal));
+
+    [Fact]
+    public void Paper_shows_the_plan_and_not_how_far_it_has_come()
+    {
+        var primitives = Pages("letter").SelectMany(p => p.Drawing.Primitives()).ToList();
+        Assert.DoesNotContain(primitives.OfType<Line>(), l => l.Stroke == Stroke.NextCut);
+    }
+
+    private static ImmutableArray<Page> Pages(string sample) => PacketWriter.Pages(sample switch
+    {
+        "letter" => PacketSamples.Cabinet(),
+        "a4" => PacketSamples.Cabinet(PaperSize.A4),
+        "many" => PacketSamples.Many(20),
+        "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
+        "word" => PacketSamples.Named(new string('W', 5000)),
+        "millimetres" => PacketSamples.Metric(),
+        _ => PacketSamples.Empty(),
+    });
+
+    private static List<string> Words(Page page) => [.. page.Drawing.Primitives().OfType<Caption>().Select(c => c.Words)];
+
+    private static double BarOn(PacketModel model, string words)
+    {
+        var page = PacketWriter.Pages(model).First(p => Words(p).Any(w => w.StartsWith(words, StringComparison.Ordinal)));
+        var y = page.Drawing.Primitives().OfType<Caption>().First(c => c.Words.StartsWith(words, StringComparison.Ordinal)).At.Y;
+        var bar = page.Drawing.Primitives().OfType<Line>().Single(l => l.Stroke == Stroke.Outline && l.From.Y == y && l.To.Y == y);
+        return bar.To.X - bar.From.X;
+    }
+
+    // From the top of a figure to a little under the base line, as far as ink goes.
+    private static Box Inked(Caption caption)
+    {
+        var (box, up, down) = (caption.Extent, caption.Drop, caption.Drop + (caption.Size * 0.15));
+        return caption.Upward
+            ? box with { X = caption.At.X - up, Width = up + down }
+            : box with { Y = caption.At.Y - up, Height = up + down };
+    }
+
+    private static Box Extent(Shape shape) => shape switch
+    {
+        Caption caption => caption.Words.Length == 0 ? new(100, 100, 0, 0) : Inked(caption),
+        Frame frame => frame.Box,
+        Patch patch => patch.Box,
+        Line line => new(Math.Min(line.From.X, line.To.X), Math.Min(line.From.Y, line.To.Y), Math.Abs(line.From.X - line.To.X), Math.Abs(line.From.Y - line.To.Y)),
+        Polyline polyline => new(polyline.Spots.Min(s => s.X), polyline.Spots.Min(s => s.Y), 0, 0),
+        _ => throw new ArgumentException("an unknown shape", nameof(shape)),
+    };
+}

@@ -1,0 +1,19 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Tests.Plans;
+
+public sealed class StockWordsTests
+{
+    [Theory]
+    [InlineData("8 ft", "2 1/2 in", StockForm.Board, LengthUnit.Inch, "8 ft")]
+    [InlineData("8 ft", "2 1/2 in", StockForm.Board, LengthUnit.Millimetre, "8 ft")]
+    [InlineData("41 3/8 in", "2 1/2 in", StockForm.Board, LengthUnit.Inch, "41 3/8 in")]
+    [InlineData("1000 mm", "2 1/2 in", StockForm.Board, LengthUnit.Inch, "1000 mm")]
+    [InlineData("96 in", "48 in", StockForm.Sheet, LengthUnit.Inch, "96 × 48 in")]
+    [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Inch, "2440 × 1220 mm")]
+    [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Millimetre, "2440 × 1220 mm")]
+    public void Stock_is_called_by_the_size_it_is_sold_in(string length, string width, StockForm form, LengthUnit unit, string said) =>
+        Assert.Equal(said, StockWords.Size(form, LengthText.Parse(length, unit).Value, LengthText.Parse(width, unit).Value, unit));
+}

@@ -1,0 +1,74 @@
+using System.Net;
+using ShopPlanner.Web.Hosting;
+
+namespace ShopPlanner.Web.Tests.Hosting;
+
+/// <summary>The command line. Faults go to standard error, so these tests may not run beside each other.</summary>
+[Collection("console")]
+public sealed class OptionTests
+{
+    [Fact]
+    public void Without_options_the_users_own_folder_and_the_usual_port_are_taken()
+    {
+        var settings = Read().Settings!;
+        Assert.Equal(WebSettings.DefaultDataFolder(demo: false), settings.DataFolder);
+        Assert.Equal(5080, settings.Port);
+        Assert.False(settings.OnlyThisComputer);
+    }
+
+    [Fact]
+    public void The_demo_has_a_folder_of_its_own() =>
+        Assert.NotEqual(WebSettings.DefaultDataFolder(demo: false), Read("--demo").Settings!.DataFolder);
+
+    [Fact]
+    public void Everything_given_is_read()
+    {
+        var settings = Read("--data", "shop", "--port", "0", "--only-this-computer", "--host", "workshop.example", "--host", "192.168.7.7").Settings!;
+        Assert.Equal(Path.GetFullPath("shop"), settings.DataFolder);
+        Assert.Equal(0, settings.Port);
+        Assert.True(settings.OnlyThisComputer);
+        Assert.Equal(["workshop.example", "192.168.7.7"], settings.Hosts);
+    }
+
+    [Fact]
+    public void Every_wrong_option_is_named_at_once()
+    {
+        var (reading, said) = ReadAloud("--port", "70000", "--urls", "localhost:1", "--host", "http://x");
+        Assert.Equal(2, reading.ExitCode);
+        Assert.Null(reading.Settings);
+        Assert.Contains("--port: '70000'", said, StringComparison.Ordinal);
+        Assert.Contains("--urls: 'localhost:1'", said, StringComparison.Ordinal);
+        Assert.Contains("--host: 'http://x'", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--nonsense")]
+    [InlineData("--port")]
+    [InlineData("--port", "many")]
+    public void What_cannot_be_read_is_refused(params string[] args) => Assert.Equal(2, ReadAloud(args).Reading.ExitCode);
+
+    [Theory]
+    [InlineData("http://[::]:5080", "192.168.1.5", "Shop Planner is at http://localhost:5080 — on the tablet: http://192.168.1.5:5080")]
+    [InlineData("http://0.0.0.0:80", null, "Shop Planner is at http://localhost:80")]
+    [InlineData("http://127.0.0.1:7000", "192.168.1.5", "Shop Planner is at http://localhost:7000")]
+    [InlineData("http://192.168.1.5:7000", "192.168.1.5", "Shop Planner is at http://192.168.1.5:7000")]
+    public void The_addresses_are_announced(string bound, string? lan, string expected) =>
+        Assert.Equal(expected, Announcement.Text([new Uri(bound)], lan is null ? null : IPAddress.Parse(lan)));
+
+    private static WebOptionsReading Read(params string[] args) => WebOptions.Read(args);
+
+    private static (WebOptionsReading Reading, string Said) ReadAloud(params string[] args)
+    {
+        var before = Console.Error;
+        using var said = new StringWriter();
+        Console.SetError(said);
+        try
+        {
+            return (Read(args), said.ToString());
+        }
+        finally
+        {
+            Console.SetError(before);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+using Bunit;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Web.Features.Projects;
+
+namespace ShopPlanner.Web.Tests.Projects;
+
+public sealed class PartSheetTableTests : PageContext
+{
+    private readonly FakeParts parts = new();
+
+    [Fact]
+    public async Task A_typed_cell_is_saved_as_it_was_typed()
+    {
+        var page = await OpenAsync();
+        await Named(page, "Part, row 1").ChangeAsync(new() { Value = "Leg" });
+        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "34 1/2" });
+        Assert.Equal(("Leg", "34 1/2"), (parts.Rows[0].Texts.Name, parts.Rows[0].Texts.Length));
+        Assert.Equal("Saved", page.Find(".save-state").TextContent);
+        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task A_wrong_cell_says_what_is_wrong_and_keeps_what_was_typed()
+    {
+        parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "12 1/0" });
+        var cell = Named(page, "Length, row 1");
+        Assert.Equal(("true", "12 1/0"), (cell.GetAttribute("aria-invalid"), cell.GetAttribute("value")));
+        var note = page.Find("#" + cell.GetAttribute("aria-describedby"));
+        Assert.Contains("Length", note.TextContent, StringComparison.Ordinal);
+        Assert.Contains("‘12 1/0’ is not a length", note.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pasted_rows_are_added_and_undone_as_one_step()
+    {
+        parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t20\nC\tSlat\t30"));
+        Assert.Equal("Slat", Named(page, "Part, row 3").GetAttribute("value"));
+        await Named(page, "Undo paste").ClickAsync(new());
+        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("value"));
+        Assert.Single(parts.Rows);
+    }
+
+    [Fact]
+    public async Task A_row_is_taken_out_and_brought_back()
+    {
+        parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        await Named(page, "Take out row 1").ClickAsync(new());
+        Assert.Empty(parts.Rows);
+        await page.InvokeAsync(page.Instance.Undo);
+        Assert.Equal("Leg", Named(page, "Part, row 1").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task A_conflict_shows_both_values_and_two_ways_out()
+    {
+        var id = parts.Add("A", "Leg", "10").Id;
+        var page = await OpenAsync();
+        parts.ChangeElsewhere(id, "12");
+        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "11" });
+        var said = page.Find("[role=alert]").TextContent;
+        Assert.Contains("‘11’", said, StringComparison.Ordinal);
+        Assert.Contains("‘12’", said, StringComparison.Ordinal);
+        await Named(page, "Keep what I typed").ClickAsync(new());
+        Assert.Equal("11", parts.Rows[0].Texts.Length);
+        Assert.Empty(page.FindAll("[role=alert]"));
+    }
+
+    [Fact]
+    public async Task Typing_in_one_of_five_hundred_rows_draws_one_row()
+    {
+        for (var i = 0; i < 500; i++) parts.Add("A", $"Part {i}", "10");
+        var page = await OpenAsync();
+        var before = page.FindComponents<PartSheetRow>().Sum(row => row.RenderCount);
+        await Named(page, "Length, row 250").ChangeAsync(new() { Value = "11" });
+        Assert.InRange(page.FindComponents<PartSheetRow>().Sum(row => row.RenderCount) - before, 1, 4);
+    }
+
+    [Fact]
+    public async Task A_longer_list_is_shown_in_portions()
+    {
+        for (var i = 0; i < 600; i++) parts.Add("A", $"Part {i}", "10");
+        var page = await OpenAsync(from: 500);
+        Assert.Equal(101, page.FindComponents<PartSheetRow>().Count);
+        Assert.Equal("Part 500", Named(page, "Part, row 501").GetAttribute("value"));
+    }
+
+    private async Task<IRenderedComponent<PartSheetTable>> OpenAsync(int from = 0)
+    {
+        var sheet = new SheetState(parts, parts.Project);
+        await sheet.LoadAsync(TestContext.Current.CancellationToken);
+        return Render<PartSheetTable>(table => table
+            .Add(one => one.Sheet, sheet).Add(one => one.From, from).Add(one => one.Materials, Array.Empty<MaterialView>()));
+    }
+}
