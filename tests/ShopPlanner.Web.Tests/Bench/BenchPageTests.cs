@@ -33,12 +33,15 @@ public sealed class BenchPageTests
         Assert.NotEmpty(page.QuerySelector("#next .setting")!.TextContent.Trim());
     }
 
-    [Fact]
-    public async Task A_plan_made_before_a_change_says_so_on_top()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_plan_made_before_a_change_says_so_on_top_begun_or_not(bool begun)
     {
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
+        if (begun) using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Cut made"))) { }
         Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan))).QuerySelector(".notice.warn"));
         var parts = shop.Server.Get<IPartService>();
         var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
