@@ -31,7 +31,7 @@ run_one() {
   local name=${1##*/} log counts
   log=$(mktemp)
   say "$name"
-  dotnet "$1/bin/Release/net10.0/$name.dll" -noColor -noLogo >"$log" 2>&1
+  "$1/bin/Release/net10.0/$name" -noColor -noLogo >"$log" 2>&1
   local status=$?
   grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST' "$log" | tail -n 200
   counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)

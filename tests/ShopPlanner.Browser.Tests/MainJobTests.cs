@@ -51,14 +51,19 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync("/projects");
         await page.GetByRole(AriaRole.Link, new() { NameRegex = Bench() }).First.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Table, new() { Name = "Parts" })).ToBeVisibleAsync();
+        await LiveAsync(page);
         await FirstLength(page).FillAsync(length);
         await FirstLength(page).PressAsync("Tab");
         await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasTextRegex = Saved() })).ToBeVisibleAsync();
     }
 
+    // Until the page is live its fields are shut; a busy machine takes its time over that.
+    private static Task LiveAsync(IPage page) => Expect(page.Locator("fieldset.until-live")).ToBeEnabledAsync(new() { Timeout = 60_000 });
+
     private static async Task<string> PlanAsync(IPage page)
     {
         await page.GotoAsync("/plans/new");
+        await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
         await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
         return new Uri(page.Url).AbsolutePath;
@@ -89,6 +94,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         await bench.GetByLabel("Length").Last.FillAsync("14");
         await bench.GetByLabel("Keep it").Last.CheckAsync();
         await bench.GetByRole(AriaRole.Button, new() { NameRegex = Finish() }).ClickAsync();
+        await Expect(bench.GetByText("Finished", new() { Exact = true }).First).ToBeVisibleAsync();
         var tags = await bench.Locator(".tags .tag").AllInnerTextsAsync();
         Assert.NotEmpty(tags);
         return tags;

@@ -71,9 +71,10 @@ public sealed class SteeringTests
         Assert.Equal((plan.Cost, plan.CostLowerBound), (told.Last().Cost!.Value, told.Last().Bound));
     }
 
-    // Free offcuts cost nothing however badly they are cut, so a cost that meets its bound does not end the search for more room.
+    // Free offcuts cost nothing however badly they are cut, so a cost that meets its bound does not end the search for more room at
+    // the first look, which takes 40 ms for each of two materials.
     [Fact]
-    public void Free_offcuts_that_seem_too_few_are_searched_to_the_end_of_the_time()
+    public void Free_offcuts_that_seem_too_few_are_searched_beyond_the_first_look()
     {
         var request = Hard with
         {
@@ -82,7 +83,7 @@ public sealed class SteeringTests
         var told = new ConcurrentQueue<SearchProgress>();
         var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(1), Progress = told.Enqueue });
         Assert.Equal(PlanStatus.Incomplete, plan.Status);
-        Assert.InRange(plan.Seconds, 0.8, 30);
+        Assert.InRange(plan.Seconds, 0.3, 30);
         Assert.All(told, progress => Assert.Null(progress.Cost));
     }
 
