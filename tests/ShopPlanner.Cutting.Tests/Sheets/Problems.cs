@@ -31,7 +31,8 @@ internal static class Problems
         (item.Dx <= stock.Dx && item.Dy <= stock.Dy) || (item.CanTurn && item.Dy <= stock.Dx && item.Dx <= stock.Dy);
 
     /// <summary>For the message of a failed sample.</summary>
-    public static string Text(SheetProblem problem) => string.Join('\n', [.. problem.Stocks.Select(s => $"{s}"), .. problem.Items.Select(i => $"{i}")]);
+    public static string Text(SheetProblem problem) =>
+        string.Join('\n', [.. problem.Stocks.Select(s => $"{s}"), .. problem.Items.Select(i => $"{i}")]);
 
     private static int Pieces(SheetProblem problem) => problem.Items.Sum(i => i.Demand);
 }

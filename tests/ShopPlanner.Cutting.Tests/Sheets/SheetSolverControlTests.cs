@@ -8,7 +8,8 @@ public class SheetSolverControlTests
 {
     // Sizes from a small recurrence; four pieces or so to a sheet, so no bound proves the first plan.
     private static readonly SheetProblem Hard = new(
-        [Sheet(100, 100)], [.. Enumerable.Range(1, 60).Select(i => new SheetItem(20 + (i * 37 % 61), 18 + (i * 53 % 59), i % 3 == 0, 1))]);
+        [Sheet(100, 100)],
+        [.. Enumerable.Range(1, 60).Select(i => new SheetItem(20 + (i * 37 % 61), 18 + (i * 53 % 59), i % 3 == 0, 1))]);
 
     [Fact]
     public void The_deadline_is_kept()
@@ -70,7 +71,8 @@ public class SheetSolverControlTests
         Assert.Contains("Item 1", refused.Message, StringComparison.Ordinal);
     }
 
-    private static string Text(SheetSolution solution) => string.Join('\n', solution.Layouts.Select(l => $"{l.Stock} x{l.Times} {Text(l.Root)}"));
+    private static string Text(SheetSolution solution) =>
+        string.Join('\n', solution.Layouts.Select(l => $"{l.Stock} x{l.Times} {Text(l.Root)}"));
 
     private static string Text(SheetNode node) =>
         $"({node.X} {node.Y} {node.Dx} {node.Dy} {node.Item} {node.Turned} {string.Concat(node.Children.Select(Text))})";

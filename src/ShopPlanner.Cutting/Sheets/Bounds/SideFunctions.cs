@@ -16,7 +16,8 @@ internal sealed record Plain(long Side) : SideFunction(Side)
     public override long Of(long x) => x;
 }
 
-/// <summary>Long ones count as the whole side, short ones as nothing (Martello and Vigo 1998; U of Fekete and Schepers 2001).</summary>
+/// <summary>Long ones count as the whole side, short ones as nothing (Martello and Vigo 1998; U of Fekete and Schepers
+/// 2001).</summary>
 /// <param name="Side">The stock's.</param>
 /// <param name="Least">Shortest length that counts, at most half the side.</param>
 internal sealed record Threshold(long Side, long Least) : SideFunction(Side)
@@ -32,7 +33,8 @@ internal sealed record Steps(long Side, long K) : SideFunction(Side)
     public override long Of(long x) => (K + 1) * x % Side == 0 ? K * x : (K + 1) * x / Side * Side;
 }
 
-/// <summary>Multiples of a length, rounded down below half the side and up above it (Carlier, Clautiaux and Moukrim 2007).</summary>
+/// <summary>Multiples of a length, rounded down below half the side and up above it (Carlier, Clautiaux and Moukrim
+/// 2007).</summary>
 /// <param name="Side">The stock's.</param>
 /// <param name="Unit">At most half the side.</param>
 internal sealed record Multiples(long Side, long Unit) : SideFunction(Side)

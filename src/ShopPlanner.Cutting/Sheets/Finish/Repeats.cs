@@ -85,7 +85,8 @@ internal sealed class Repeats(SheetModel model, Effort effort)
     {
         var unit = packing.Trees.Sum(worth.Leftovers) / WorthParts;
         if (unit > 0)
-            cover.Add(LinearExpr.WeightedSum(times, trees.Select(t => (long)(worth.Leftovers(t) / unit))) >= (long)(0.999 * WorthParts));
+            cover.Add(LinearExpr.WeightedSum(times, trees.Select(t => (long)(worth.Leftovers(t) / unit)))
+                >= (long)(0.999 * WorthParts));
     }
 
     private static void AddHint(CpModel cover, List<CutTree> trees, IntVar[] times, Packing packing)

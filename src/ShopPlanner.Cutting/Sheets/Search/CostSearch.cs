@@ -18,7 +18,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     private const int FirstCover = 30;
 
     private readonly Improver[] workers = [.. Enumerable.Range(0, Math.Max(1, control.Workers))
-        .Select(i => new Improver(model, (control.Seed * 1000L) + i, i % 2 == 0 ? 0.1 : 0.3))];
+        .Select(i => new Improver(model, (control.Seed * 1000L) + i, Habit.Of(i)))];
 
     private int meetings;
 

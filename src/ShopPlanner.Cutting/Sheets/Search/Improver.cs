@@ -3,6 +3,14 @@ using ShopPlanner.Cutting.Sheets.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
+/// <summary>What searches that run side by side differ in, so that they complement each other.</summary>
+/// <param name="Reward">Worth of free area that lies together, as a share of it.</param>
+/// <param name="MostSheets">Sheets that a round touches at most.</param>
+internal readonly record struct Habit(double Reward, int MostSheets)
+{
+    public static Habit Of(int worker) => worker % 2 == 0 ? new(0.1, 3) : new(0.3, 5);
+}
+
 /// <summary>
 /// Ruin and recreate towards a goal: the cost allowed is below the best found, so pieces are left over, and the search lowers
 /// the area left until nothing is (the idea of Gardeyn and Wauters 2022, "A goal-driven ruin and recreate heuristic for the 2D
@@ -24,7 +32,7 @@ internal sealed class Improver
     private readonly Ruin ruin;
     private readonly Recreate recreate;
     private readonly PatternPool pool;
-    private readonly double reward;
+    private readonly Habit habit;
     private double current;
     private double sheetArea;
     private long cycle;
@@ -32,11 +40,10 @@ internal sealed class Improver
 
     /// <param name="model">The problem.</param>
     /// <param name="seed">Where chance starts.</param>
-    /// <param name="reward">Worth of free area that lies together, as a share of it; searches that differ in it complement each
-    /// other.</param>
-    public Improver(SheetModel model, long seed, double reward)
+    /// <param name="habit">Of this search.</param>
+    public Improver(SheetModel model, long seed, Habit habit)
     {
-        this.reward = reward;
+        this.habit = habit;
         chance = new Chance(seed);
         ledger = new Ledger(model);
         pool = new PatternPool(model);
@@ -87,7 +94,7 @@ internal sealed class Improver
 
     private void Round(long mostPrice)
     {
-        ruin.Run(ledger, 3);
+        ruin.Run(ledger, habit.MostSheets);
         recreate.Run(ledger, NextManner(), mostPrice);
         var energy = Energy(ledger.Now);
         if (energy <= current - (Temperature() * Math.Log(1 - chance.Unit())))
@@ -116,7 +123,7 @@ internal sealed class Improver
         var together = 0.0;
         foreach (var tree in packing.Trees)
             together += (double)tree.Free * tree.Free / tree.Area;
-        return packing.LeftArea - (together * reward);
+        return packing.LeftArea - (together * habit.Reward);
     }
 
     private int Emptiest()
