@@ -91,11 +91,12 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         var made = bench.GetByRole(AriaRole.Button, new() { Name = "Cut made", Exact = true });
         while (await made.CountAsync() > 0) await made.First.ClickAsync();
         await bench.GetByRole(AriaRole.Link, new() { Name = "Measure what is left, and finish" }).ClickAsync();
-        await bench.GetByLabel("Length").Last.FillAsync("14");
+        await bench.GetByLabel("Length").Last.FillAsync("6 1/2");
+        await bench.GetByLabel("Width").Last.FillAsync("2 1/4");
         await bench.GetByLabel("Keep it").Last.CheckAsync();
         await bench.GetByRole(AriaRole.Button, new() { NameRegex = Finish() }).ClickAsync();
         await Expect(bench.GetByText("Finished", new() { Exact = true }).First).ToBeVisibleAsync();
-        var tags = await bench.Locator(".tags .tag").AllInnerTextsAsync();
+        var tags = await bench.Locator(".write-tag .tag").AllInnerTextsAsync();
         Assert.NotEmpty(tags);
         return tags;
     }
