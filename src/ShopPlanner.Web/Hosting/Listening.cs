@@ -12,6 +12,8 @@ internal static class Listening
         // Run from a build, not only when published, the pages' files are found by their manifest.
         builder.WebHost.UseStaticWebAssets();
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+        // A start that fails is told in one line at the end; a worker that fails is told as critical.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         // On a home computer the keys that sign forms lie in the owner's folder, readable by the owner alone.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         SetAddresses(builder.WebHost, settings);

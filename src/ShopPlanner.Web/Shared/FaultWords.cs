@@ -9,7 +9,14 @@ public static class FaultWords
     public static string Beside(Fault fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        return fault.Value.Length > 0 ? $"‘{fault.Value}’ {fault.Message}." : Capital(fault.Message) + ".";
+        return Capital(After(fault));
+    }
+
+    /// <summary>For after the field's name, on the same line.</summary>
+    public static string After(Fault fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        return fault.Value.Length > 0 ? $"‘{fault.Value}’ {fault.Message}." : fault.Message + ".";
     }
 
     /// <summary>With the field's name, for lists.</summary>
