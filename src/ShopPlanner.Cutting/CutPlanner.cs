@@ -14,7 +14,7 @@ public sealed class CutPlanner
     /// <summary>Rises whenever the same request may get another plan.</summary>
     public const string Version = "1";
 
-    private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(40);
+    private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(12);
 
     private readonly Stopwatch watch = Stopwatch.StartNew();
     private readonly SearchControl control;

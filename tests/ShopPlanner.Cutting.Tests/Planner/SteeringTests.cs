@@ -72,7 +72,7 @@ public sealed class SteeringTests
     }
 
     // Free offcuts cost nothing however badly they are cut, so a cost that meets its bound does not end the search for more room at
-    // the first look, which takes 40 ms for each of two materials.
+    // the first look, which takes some 12 ms for each material.
     [Fact]
     public void Free_offcuts_that_seem_too_few_are_searched_beyond_the_first_look()
     {

@@ -22,8 +22,11 @@ internal sealed class PatternPool
 
     public int Count => trees.Count;
 
+    /// <summary>Adds a layout. A sheet that a search has just emptied is none.</summary>
     public void Add(CutTree tree)
     {
+        if (tree.Count == 0)
+            return;
         var key = Key(tree);
         if (trees.ContainsKey(key))
             return;
