@@ -17,6 +17,7 @@ public abstract class PageContext : BunitContext
         JSInterop.Mode = JSRuntimeMode.Loose;
         Services.AddMudServices();
         Services.AddScoped<Notices>();
+        Services.AddScoped<LookState>();
         Services.AddSingleton<IWebHostEnvironment>(new NoFiles());
         Services.AddSingleton<IconShelf>();
     }

@@ -19,6 +19,7 @@ internal static class PagesSetup
         services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         services.AddMudServices(options => options.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddScoped<Notices>();
+        services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();
         services.AddSingleton(provider => new ShopTheme(ReadTokens(provider.GetRequiredService<IWebHostEnvironment>())));
     }

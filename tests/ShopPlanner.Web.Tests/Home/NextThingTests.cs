@@ -1,0 +1,36 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Features.Home;
+
+namespace ShopPlanner.Web.Tests.Home;
+
+public sealed class NextThingTests
+{
+    private static readonly ProjectView Project = new(Guid.NewGuid(), "Bench", "B", LengthUnit.Inch, ProjectState.Planning, "", 3, 9, 0, 1);
+
+    [Fact]
+    public void Without_parts_they_are_written_down_first() =>
+        Assert.Equal(("Write down its parts", Links.Parts(Project.Id)), For(Project with { PartKinds = 0 }));
+
+    [Fact]
+    public void Rows_that_cannot_be_read_come_before_planning() =>
+        Assert.Equal(("Look at 2 rows", Links.Parts(Project.Id)), For(Project with { FaultyRows = 2 }));
+
+    [Fact]
+    public void Without_a_plan_the_cuts_are_planned() => Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project));
+
+    [Fact]
+    public void With_a_plan_it_is_shown()
+    {
+        var plan = new PlanSummary(Guid.NewGuid(), "Bench", DateTime.UnixEpoch, PlanState.Ready, PlanStatus.Proven, Money.Zero, 1, [Project.Id], false);
+        Assert.Equal(("Its cut plan", Links.Plan(plan.Id)), For(Project, plan));
+    }
+
+    private static (string Words, string Link) For(ProjectView project, params PlanSummary[] plans)
+    {
+        var next = NextThing.For(project, plans);
+        return (next.Words, next.Link);
+    }
+}
