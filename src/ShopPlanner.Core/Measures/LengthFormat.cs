@@ -41,12 +41,18 @@ public static class LengthFormat
         return unit == LengthUnit.Inch ? text + "″" : text + " mm";
     }
 
-    /// <summary>Text that reads back to the same length exactly: a fraction of an inch where one of up to 1/64 is exact, else a
-    /// decimal of the unit with six places.</summary>
+    /// <summary>Text that reads back to the same length exactly: a fraction of an inch of up to 1/64, or tenths of a millimetre,
+    /// where one of them is exact (in the other unit with its sign: <c>330 mm</c> for a length shown in inches), else a decimal of
+    /// the unit with six places.</summary>
     public static string Exact(Length length, LengthUnit unit)
     {
         var plain = Plain(length, unit);
-        return plain.Remainder == Length.Zero ? plain.Text : length.To(unit).ToString("0.######", CultureInfo.InvariantCulture);
+        if (plain.Remainder == Length.Zero) return plain.Text;
+        var other = unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
+        var foreign = Plain(length, other);
+        return foreign.Remainder == Length.Zero
+            ? foreign.Text + (other == LengthUnit.Inch ? " in" : " mm")
+            : length.To(unit).ToString("0.######", CultureInfo.InvariantCulture);
     }
 
     private static RoundedText Print(Length length, LengthUnit unit, int denominator, Func<long, long, string> fraction) =>

@@ -39,7 +39,7 @@ public sealed class ShopTests : IAsyncLifetime
     {
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
         var now = (await shop.Shop.SaveAsync(settings with { Unit = LengthUnit.Millimetre, BoardEndTrim = "10" }, TestShop.Cancel)).Value!;
-        Assert.Equal(("3.175", "10", "304.8"), (now.Kerf, now.BoardEndTrim, now.KeepBoardLength));
+        Assert.Equal(("1/8 in", "10", "304.8"), (now.Kerf, now.BoardEndTrim, now.KeepBoardLength));
     }
 
     [Fact]
