@@ -12,6 +12,6 @@ dotnet tests/ShopPlanner.Browser.Tests/bin/Release/net10.0/ShopPlanner.Browser.T
 if $readme; then
   mkdir -p deploy/pictures
   for name in parts-desktop-light cuts-tablet-light bench-tablet-dark stock-phone-light; do
-    cp "$SHOP_PLANNER_PICTURES/$name.png" deploy/pictures/
+    cp "$SHOP_PLANNER_PICTURES/top-$name.png" "deploy/pictures/$name.png"
   done
 fi

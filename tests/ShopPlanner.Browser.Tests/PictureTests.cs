@@ -4,7 +4,8 @@ using Microsoft.Playwright;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>
-/// Pictures of every place, on every screen, light and dark, into the folder named by SHOP_PLANNER_PICTURES. Not part of the
+/// Pictures of every place, on every screen, light and dark, into the folder named by SHOP_PLANNER_PICTURES:
+/// the whole page, and what the screen shows of it (top-…). Not part of the
 /// tests: run by tests/pictures.sh.
 /// </summary>
 public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
@@ -27,6 +28,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         {
             await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
             var file = $"{name}-{screen.Name}-{(dark ? "dark" : "light")}.png";
+            await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, "top-" + file) });
             await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, file), FullPage = true });
         }
 
