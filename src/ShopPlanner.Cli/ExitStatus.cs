@@ -3,6 +3,9 @@ namespace ShopPlanner.Cli;
 /// <summary>What a command tells the shell; the same for every command.</summary>
 internal static class ExitStatus
 {
+    /// <summary>The planner itself is at fault: its plan did not pass the verifier, and nothing was written.</summary>
+    public const int Failed = 1;
+
     /// <summary>All that was asked is done.</summary>
     public const int Done = 0;
 

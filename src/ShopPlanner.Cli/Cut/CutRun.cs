@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Cli.Cut;
 
@@ -14,9 +15,20 @@ internal static class CutRun
         if (Read(from) is not { } request) return ExitStatus.Refused;
         if (seconds is { } given) request = request with { Limits = new CutLimits(given) };
         var plan = LiveLine.While(request, Plan);
+        if (!Passes(request, plan)) return ExitStatus.Failed;
         target.Write(CutPlanJson.Write(plan));
         LiveLine.Say(Summary(plan));
         return plan.Status == PlanStatus.Incomplete ? ExitStatus.Incomplete : ExitStatus.Done;
+    }
+
+    // Nobody is to stand at a saw by a plan that our own check refuses.
+    private static bool Passes(CutRequest request, CutPlan plan)
+    {
+        var faults = PlanVerifier.Check(request, plan);
+        if (faults.IsEmpty) return true;
+        Complaint.Print("the planner made a plan that does not pass its check, so nothing is written; please report this with the request:");
+        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        return false;
     }
 
     private static CutRequest? Read(string from)
