@@ -17,7 +17,7 @@ internal static class CutRun
         var plan = LiveLine.While(request, Plan);
         if (!Passes(request, plan)) return ExitStatus.Failed;
         target.Write(CutPlanJson.Write(plan));
-        LiveLine.Say(Summary(plan));
+        LiveLine.Say(Summary(plan) + "; " + Beyond(PlanMeasures.Of(request, plan)));
         return plan.Status == PlanStatus.Incomplete ? ExitStatus.Incomplete : ExitStatus.Done;
     }
 
@@ -53,4 +53,8 @@ internal static class CutRun
         PlanStatus.BestFound => $"cost {plan.Cost}: the best found; none costs less than {plan.CostLowerBound}",
         _ => string.Create(CultureInfo.InvariantCulture, $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces have no place: see \"unplaced\""),
     };
+
+    private static string Beyond(PlanMeasures measures) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, {measures.Cuts} cuts at {measures.Settings} settings");
 }
