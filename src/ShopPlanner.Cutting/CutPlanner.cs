@@ -7,7 +7,7 @@ namespace ShopPlanner.Cutting;
 
 /// <summary>
 /// Plans a request: material by material, first all of them quickly, so that a whole plan is there within a moment, then those
-/// that are not proven with the time that is left.
+/// that are not proven with the time that is left. What an edit left alone is taken over from the plan before it.
 /// </summary>
 public sealed class CutPlanner
 {
@@ -19,11 +19,13 @@ public sealed class CutPlanner
     private readonly Stopwatch watch = Stopwatch.StartNew();
     private readonly SearchControl control;
     private readonly ImmutableArray<Job> jobs;
+    private readonly JobResult?[] kept;
     private readonly JobResult?[] best;
 
     private CutPlanner(ImmutableArray<Job> jobs, SearchControl control)
     {
         (this.jobs, this.control) = (jobs, control);
+        kept = Unchanged.Find(jobs, control.Earlier);
         best = new JobResult?[jobs.Length];
     }
 
@@ -43,12 +45,22 @@ public sealed class CutPlanner
 
     private void Run()
     {
-        for (var i = 0; i < jobs.Length; i++) Look(i, Brief());
+        for (var i = 0; i < jobs.Length; i++) Begin(i);
         Tell("");
-        var open = Enumerable.Range(0, jobs.Length).Where(i => !best[i]!.Proven).OrderBy(Weight).ToList();
+        var open = Enumerable.Range(0, jobs.Length).Where(i => IsOpen(i) && !best[i]!.Proven).OrderBy(Weight).ToList();
         for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
             Look(open[n], control with { Time = Share(open.Skip(n)) });
         Tell("");
+    }
+
+    // Where nothing changed at all, planning again asks for a better plan than the one there is.
+    private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
+
+    // What an edit left alone stays as it is; a brief look tells how far from the cheapest it may be, where that is not known.
+    private void Begin(int i)
+    {
+        if (kept[i] is not { Proven: true }) Look(i, Brief());
+        if (kept[i] is { } before) best[i] = best[i] is { } found && found.Cost < before.Cost ? found : before with { Bound = Math.Max(before.Bound, best[i]?.Bound ?? 0) };
     }
 
     // Without a clock the first look must not depend on one either.

@@ -17,6 +17,10 @@ public sealed record SearchControl
     /// <summary>Told whenever cost or bound improves, and at least about once a second; may be called from any thread.</summary>
     public Action<SearchProgress>? Progress { get; init; }
 
+    /// <summary>A plan made before an edit: materials that are still wanted from the same stock, with the same saw, keep their
+    /// layouts and are not searched again. Null to plan everything anew.</summary>
+    public EarlierPlan? Earlier { get; init; }
+
     /// <summary>Where the random numbers start.</summary>
     public int Seed { get; init; } = 1;
 
@@ -26,6 +30,11 @@ public sealed record SearchControl
     /// <summary>Threads to use, at most the machine's cores.</summary>
     public int Workers { get; init; } = Math.Max(1, Environment.ProcessorCount);
 }
+
+/// <summary>A plan made before, with the request that it answers.</summary>
+/// <param name="Request">The request.</param>
+/// <param name="Plan">Its plan.</param>
+public sealed record EarlierPlan(CutRequest Request, CutPlan Plan);
 
 /// <summary>How far a search is.</summary>
 /// <param name="Material">The material searched now; empty when the whole plan is meant.</param>

@@ -12,6 +12,9 @@ namespace ShopPlanner.Cutting.Planning;
 internal sealed record JobResult(
     ImmutableArray<CutUpStock> Stocks, ImmutableArray<int> Unmet, long Cost, long Bound, bool Shortage)
 {
+    /// <summary>Layouts taken over from an earlier plan, in place of <see cref="Stocks"/>; null when searched.</summary>
+    public ImmutableArray<Layout>? Kept { get; init; }
+
     public bool Complete => Unmet.All(pieces => pieces == 0);
 
     /// <summary>No better answer exists. Where pieces are left over, the cost alone proves nothing: free offcuts cost nothing

@@ -20,6 +20,7 @@ internal static class PlanWriter
 
     private static IEnumerable<Layout> Layouts(Job job, JobResult result, CutRequest request)
     {
+        if (result.Kept is { } kept) return kept;
         var order = request.Stock.Select((stock, i) => (stock.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
         return Alike(result.Stocks).OrderBy(cut => order[cut.Stock.Id]).Select(cut => Layout(job, cut));
     }

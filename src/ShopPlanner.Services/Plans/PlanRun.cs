@@ -56,11 +56,20 @@ internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work,
             Cancel = either.Token,
             Progress = progress => Tell(job, progress),
         };
-        var plan = await Task.Factory.StartNew(() => planner.Plan(draft.Request, control), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var earlier = await EarlierAsync(job.Order, shutdown);
+        var plan = await Task.Factory.StartNew(() => planner.Plan(draft.Request, control with { Earlier = earlier }), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         shutdown.ThrowIfCancellationRequested();
         var stopped = job.Stopped.IsCancellationRequested;
         if (stopped && plan.Layouts.IsEmpty) await jobs.EndAsync(job, PlanJobState.Stopped, null);
         else await StoreAsync(job, draft, plan, again, shutdown);
+    }
+
+    // Planning again begins from the plan that is replaced.
+    private async Task<EarlierPlan?> EarlierAsync(PlanOrder order, CancellationToken cancel)
+    {
+        if (order.Replaces is not { } id) return null;
+        var replaced = await work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
+        return replaced is null ? null : new EarlierPlan(replaced.Request, replaced.Plan);
     }
 
     private async Task StoreAsync(LiveJob job, PlanDraft draft, CutPlan plan, bool again, CancellationToken shutdown)
