@@ -10,7 +10,7 @@ public class SheetSolverOptimumTests
     public void Tiny_jobs_cost_what_trying_every_cut_finds() => Tiny.Sample(
         problem =>
         {
-            var solution = SheetSolver.Solve(problem, Rounds(3000));
+            var solution = SheetSolver.Solve(problem, Rounds(30_000));
             LayoutRules.Check(problem, solution);
             var least = new EveryCut(problem).LeastCost();
             Assert.Equal(least is not null, solution.Complete);
