@@ -96,7 +96,11 @@ public enum CutKind
 /// <param name="FirstPart">The part's id when the first piece is finished by this cut.</param>
 /// <param name="SecondPart">The part's id when the second piece is finished by this cut.</param>
 public sealed record Cut(
-    int N, string Piece, CutKind Kind, Length At, string First, string? Second, string? FirstPart, string? SecondPart);
+    int N, string Piece, CutKind Kind, Length At, string First, string? Second, string? FirstPart, string? SecondPart)
+{
+    /// <summary>True for a cut that the store makes.</summary>
+    public bool ByStore { get; init; }
+}
 
 /// <summary>Pieces of a part that could not be placed.</summary>
 /// <param name="Part">The part's id.</param>

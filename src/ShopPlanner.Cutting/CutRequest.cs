@@ -19,13 +19,37 @@ public sealed record CutRequest(
     ImmutableArray<CutMaterial> Materials,
     ImmutableArray<CutStock> Stock,
     ImmutableArray<CutPart> Parts,
-    CutLimits Limits);
+    CutLimits Limits)
+{
+    /// <summary>What the store cuts before the wood goes home; null for nothing.</summary>
+    public StoreCuts? Store { get; init; }
+
+    /// <summary>What can be carried home; null for anything.</summary>
+    public CarryLimit? Carry { get; init; }
+}
+
+/// <summary>First cuts that the store makes on its own saw.</summary>
+/// <param name="Most">Straight cuts across the whole of one sheet or board, all parallel, one or more.</param>
+/// <param name="Tolerance">How far such a cut may be off, zero or more: so much is left on both sides of it, to be trimmed at home.</param>
+public sealed record StoreCuts(int Most, Length Tolerance);
+
+/// <summary>The largest piece that can be carried home, either way round.</summary>
+/// <param name="Longest">Its longer side, more than zero.</param>
+/// <param name="Widest">Its shorter side, more than zero; boards are not held to it.</param>
+public sealed record CarryLimit(Length Longest, Length Widest);
 
 /// <summary>What the saw takes away.</summary>
 /// <param name="Kerf">Width that every cut turns to sawdust, zero or more. The last cut may run off the end.</param>
 /// <param name="BoardEndTrim">Taken off one end of a new board to square it, that cut's kerf included.</param>
 /// <param name="SheetEdgeTrim">Unusable margin along all four edges of a new sheet.</param>
-public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetEdgeTrim);
+public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetEdgeTrim)
+{
+    /// <summary>The widest strip that fits between blade and fence, on one side of a rip or the other; null for no limit.</summary>
+    public Length? WidestRip { get; init; }
+
+    /// <summary>The longest crosscut, measured along the blade's way; null for no limit.</summary>
+    public Length? LongestCrosscut { get; init; }
+}
 
 /// <summary>The least size of a leftover worth keeping; null keeps none of that form.</summary>
 /// <param name="BoardLength">Least length of a board leftover of the full width.</param>
@@ -81,7 +105,17 @@ public enum Grain
 /// <param name="Grain">Which way it may lie; board parts are never turned.</param>
 /// <param name="Quantity">Pieces wanted, one or more.</param>
 public sealed record CutPart(
-    string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity);
+    string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity)
+{
+    /// <summary>Its length once trimmed, at most <see cref="Length"/>, which is what is cut; null where it is cut to size.</summary>
+    public Length? FinishedLength { get; init; }
+
+    /// <summary>Its width once trimmed, at most <see cref="Width"/>; null where it is cut to size.</summary>
+    public Length? FinishedWidth { get; init; }
+
+    /// <summary>Id of the part for which this one is a practice piece; null for a part proper.</summary>
+    public string? PracticeFor { get; init; }
+}
 
 /// <summary>How long to look for better than the best found.</summary>
 /// <param name="Seconds">More than zero.</param>

@@ -22,8 +22,9 @@ public sealed class InterruptTests : IDisposable
         var request = scratch.Write("r.json", Requests.Hard());
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(TimeSpan.FromMinutes(2));
+        // The shell makes way for the program: one that waited for it would itself end by the interrupt.
         using var process = ShopPlannerProgram.Start(
-            Terminal, "-qfec", $"dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600", "/dev/null");
+            "/usr/bin/env", "SHELL=/bin/sh", Terminal, "-qfec", $"exec dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600", "/dev/null");
         Assert.Contains("gap", await ReadUntil(process, "gap", patience.Token), StringComparison.Ordinal);
         await process.StandardInput.WriteAsync(CtrlC);
         await process.StandardInput.FlushAsync(patience.Token);
