@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Designs.Building;
+
+/// <summary>Gathers the copies, joints and hardware that frames, fills and free parts make; <see cref="Marking"/> turns copies of
+/// one kind into parts with marks.</summary>
+internal sealed class Builder
+{
+    private readonly List<Draft> drafts = [];
+    private readonly List<DraftJoint> joints = [];
+    private readonly Dictionary<string, int> hardware = [];
+
+    public IReadOnlyList<Draft> Drafts => drafts;
+
+    public IReadOnlyList<DraftJoint> Joints => joints;
+
+    public IReadOnlyDictionary<string, int> Hardware => hardware;
+
+    public List<Opening> Openings { get; } = [];
+
+    public List<DraftWarning> Warnings { get; } = [];
+
+    public List<string> Steps { get; } = [];
+
+    /// <summary>Place in the document of what is being built.</summary>
+    public string Path { get; set; } = "";
+
+    /// <summary>Adds one copy; the handle is for joints and for bays that it bounds.</summary>
+    public Draft Add(Draft draft)
+    {
+        draft.Path = Path;
+        drafts.Add(draft);
+        return draft;
+    }
+
+    /// <summary>Joins two copies. What is let in overlaps by exactly the depth along the axis.</summary>
+    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth) => joints.Add(new(kind, from, into, along, depth));
+
+    /// <summary>A butt joint: nothing overlaps.</summary>
+    public void Join(JointKind kind, Draft from, Draft into, Axis along) => Join(kind, from, into, along, Length.Zero);
+
+    public void Buy(string name, int quantity)
+    {
+        if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
+    }
+
+    public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) => Warnings.Add(new(gravity, text, about, working));
+}
+
+/// <summary>One copy of a part before it has its mark.</summary>
+/// <param name="Name">What people call it.</param>
+/// <param name="Assembly">The unit it belongs to.</param>
+/// <param name="Material">What it is cut from.</param>
+/// <param name="Box">Where it is, tongues included; for spacers and practice pieces only its size counts.</param>
+/// <param name="Along">Direction of its length and grain.</param>
+/// <param name="Flat">Direction of its thickness.</param>
+internal sealed record Draft(string Name, string Assembly, RoleMaterial Material, Box Box, Axis Along, Axis Flat)
+{
+    /// <summary>How its length came about; the extent along <see cref="Along"/> where null.</summary>
+    public Working<Length>? Length { get; init; }
+
+    /// <summary>How its width came about.</summary>
+    public Working<Length>? Width { get; init; }
+
+    public Hand Hand { get; init; }
+
+    public PartPurpose Purpose { get; init; }
+
+    /// <summary>Added to the length to be trimmed later.</summary>
+    public Length CutLongBy { get; init; }
+
+    /// <summary>Added to the width to be trimmed later.</summary>
+    public Length CutWideBy { get; init; }
+
+    public bool GrainMatters { get; init; } = true;
+
+    public string FacesToFinish { get; init; } = "";
+
+    /// <summary>Place in the document that made it.</summary>
+    public string Path { get; set; } = "";
+
+    public Axis Across => (Along, Flat) switch
+    {
+        (Axis.X, Axis.Y) or (Axis.Y, Axis.X) => Axis.Z,
+        (Axis.X, Axis.Z) or (Axis.Z, Axis.X) => Axis.Y,
+        _ => Axis.X,
+    };
+
+    // A handle is this very copy: two alike are still two.
+    public bool Equals(Draft? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+}
+
+/// <summary>A joint between copies that have no marks yet.</summary>
+internal sealed record DraftJoint(JointKind Kind, Draft From, Draft Into, Axis Along, Length Depth);
+
+/// <summary>A warning about a copy that has no mark yet.</summary>
+internal sealed record DraftWarning(Gravity Gravity, string Text, Draft? About, Working? Working);

@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Building;
+
+namespace ShopPlanner.Core.Designs.Fills;
+
+/// <summary>Fills and splits that a design can name.</summary>
+internal static class FillList
+{
+    public static readonly ImmutableArray<IFill> Fills = [];
+
+    public static readonly ImmutableArray<ISplit> Splits = [new Divider()];
+}
