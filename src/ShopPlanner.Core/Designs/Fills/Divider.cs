@@ -31,6 +31,7 @@ internal sealed class Divider : ISplit
             bays.Add(bay with
             {
                 Box = bay.Box.With(Axis.X, x, x + shares[i]), Left = left, Right = right,
+                Front = bay.Front.With(Axis.X, i == 0 ? bay.Front.X : x, i == shares.Length - 1 ? bay.Front.EndX : x + shares[i]),
                 CoverLeft = i == 0 ? bay.CoverLeft : half, CoverRight = i == shares.Length - 1 ? bay.CoverRight : half,
             });
             (x, left) = (x + shares[i] + material.Thickness, right);

@@ -8,5 +8,5 @@ internal static class FillList
 {
     public static readonly ImmutableArray<IFill> Fills = [];
 
-    public static readonly ImmutableArray<ISplit> Splits = [new Divider()];
+    public static readonly ImmutableArray<ISplit> Splits = [new Divider(), new FixedShelf()];
 }
