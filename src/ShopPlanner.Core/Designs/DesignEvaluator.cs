@@ -38,7 +38,7 @@ public sealed class DesignEvaluator
         ArgumentNullException.ThrowIfNull(changed);
         var evaluator = new DesignEvaluator(document, changed);
         var piece = evaluator.Run();
-        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, [.. evaluator.faults]);
+        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, [.. evaluator.faults.Distinct()]);
     }
 
     private Piece? Run()
@@ -46,13 +46,36 @@ public sealed class DesignEvaluator
         foreach (var dimension in document.Dimensions) scope.Find(dimension.Name, "dimensions." + dimension.Name);
         if (faults.Count > 0 || Size() is not { } outside) return null;
         var top = document.Top is { } node ? Find(Kinds.Tops, one => one.Info, node) : null;
-        var height = top is null ? outside.Height : Lower(outside.Height, top.Thickness(Reader(document.Top!, top.Info)));
-        var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
-        var bay = frame?.Build(Reader(document.Frame, frame.Info), outside with { Height = height }, At(document.Frame.Path));
-        if (document.Bays is { } bays && bay is not null) Fill(bays, bay);
+        Build(Within(outside, top is null ? Length.Zero : top.Thickness(Reader(document.Top!, top.Info))));
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
+    }
+
+    // The frame is built under the top and behind what stands out in front.
+    private Outside Within(Outside outside, Length top)
+    {
+        var front = document.Bays is { } bays ? StandsOut(bays) : Length.Zero;
+        builder.StandsOut = front;
+        return outside with
+        {
+            Height = top == Length.Zero ? outside.Height : Less("Height under the top", outside.Height, "height", top, "top"),
+            Depth = front == Length.Zero ? outside.Depth : Less("Depth behind the fronts", outside.Depth, "depth", front, "fronts"),
+        };
+    }
+
+    private void Build(Outside within)
+    {
+        var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
+        var bay = frame?.Build(Reader(document.Frame, frame.Info), within, At(document.Frame.Path));
+        if (document.Bays is { } bays && bay is not null) Fill(bays, bay);
+        builder.MoveBack(builder.StandsOut);
+    }
+
+    private Length StandsOut(BayNode node)
+    {
+        var own = node.Fills.Select(fill => Kinds.Fills.FirstOrDefault(one => one.Info.Name == fill.Kind) is { } kind ? kind.StandsOut(Reader(fill, kind.Info)) : Length.Zero);
+        return own.Concat(node.Bays.Select(StandsOut)).Aggregate(Length.Zero, Length.Max);
     }
 
     private Outside? Size()
@@ -63,14 +86,14 @@ public sealed class DesignEvaluator
         return null;
     }
 
-    private static Working<Length> Lower(Working<Length> height, Length top) => Working.Of(
-        "Height under the top", height.Value - top, "{height} − {top}", Working.Geometry, ("height", height), ("top", Working.Given("top", top)));
+    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string lessKey) => Working.Of(
+        name, whole.Value - less, $"{{{key}}} − {{{lessKey}}}", Working.Geometry, (key, whole), (lessKey, Working.Given(lessKey, less)));
 
     private void Fill(BayNode node, Bay bay)
     {
-        foreach (var fill in node.Fills)
-            if (Find(Kinds.Fills, one => one.Info, fill) is { } kind) kind.Build(Reader(fill, kind.Info), bay, At(fill.Path));
         builder.Openings.Add(new(node.Path, bay.Box, [.. node.Fills.Select(one => one.Kind)]));
+        var fills = node.Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill))).Where(one => one.Kind is not null);
+        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1)) bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
         if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter) return;
         var sizes = node.Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes")).ToImmutableArray();
         var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
@@ -93,6 +116,17 @@ public sealed class DesignEvaluator
         return builder;
     }
 
+    // Two members in one place without a joint that lets one into the other: the design asks for what cannot be built.
+    private void FindClashes()
+    {
+        var let = builder.Joints.Where(one => one.Depth.IsPositive).Select(one => (one.From, one.Into)).ToHashSet();
+        var members = builder.Drafts.Where(one => one.Purpose == PartPurpose.Member).ToList();
+        for (var i = 0; i < members.Count; i++)
+            for (var k = i + 1; k < members.Count; k++)
+                if (members[i].Box.Shared(members[k].Box) is not null && !let.Contains((members[i], members[k])) && !let.Contains((members[k], members[i])))
+                    builder.Warn(Gravity.Fails, $"{members[i].Name} and {members[k].Name.ToLowerInvariant()} would be in the same place: change one of their sizes.", members[i]);
+    }
+
     private bool SizesHold()
     {
         foreach (var draft in builder.Drafts)
@@ -108,6 +142,7 @@ public sealed class DesignEvaluator
 
     private Piece Finish(Outside outside)
     {
+        FindClashes();
         var marking = new Marking(builder.Drafts);
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
         return new(

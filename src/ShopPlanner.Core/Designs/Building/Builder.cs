@@ -19,6 +19,9 @@ internal sealed class Builder
 
     public IReadOnlyDictionary<string, int> Hardware => hardware;
 
+    /// <summary>How far fronts stand out before the frame, whose front plane is at y = 0 while it is built.</summary>
+    public Length StandsOut { get; set; }
+
     public List<Opening> Openings { get; } = [];
 
     public List<DraftWarning> Warnings { get; } = [];
@@ -47,6 +50,13 @@ internal sealed class Builder
         if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
+    /// <summary>Moves all that stands so far: room is made in front for what stands out.</summary>
+    public void MoveBack(Length by)
+    {
+        foreach (var draft in drafts) draft.Box = draft.Box.Moved(Length.Zero, by, Length.Zero);
+        for (var i = 0; i < Openings.Count; i++) Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(Length.Zero, by, Length.Zero) };
+    }
+
     public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) => Warnings.Add(new(gravity, text, about, working));
 }
 
@@ -59,6 +69,8 @@ internal sealed class Builder
 /// <param name="Flat">Direction of its thickness.</param>
 internal sealed record Draft(string Name, string Assembly, RoleMaterial Material, Box Box, Axis Along, Axis Flat)
 {
+    public Box Box { get; set; } = Box;
+
     /// <summary>How its length came about; the extent along <see cref="Along"/> where null.</summary>
     public Working<Length>? Length { get; init; }
 

@@ -18,7 +18,15 @@ internal interface IFill
 {
     KindInfo Info { get; }
 
-    void Build(NodeReader members, Bay bay, Builder builder);
+    /// <summary>True for a fill that closes the bay in front or behind: it is built before what lies within.</summary>
+    bool Closes => false;
+
+    /// <summary>How far it stands out in front of the frame: the thickness of an overlay door; nothing for most. The frame is built so
+    /// much less deep.</summary>
+    Measures.Length StandsOut(NodeReader members) => Measures.Length.Zero;
+
+    /// <summary>Builds it, and says what bay is left for what comes after.</summary>
+    Bay Build(NodeReader members, Bay bay, Builder builder);
 }
 
 /// <summary>A part that splits a bay.</summary>

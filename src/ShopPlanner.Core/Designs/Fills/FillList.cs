@@ -6,7 +6,10 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>Fills and splits that a design can name.</summary>
 internal static class FillList
 {
-    public static readonly ImmutableArray<IFill> Fills = [];
+    public static readonly ImmutableArray<IFill> Fills =
+    [
+        new AdjustableShelves(), new CleatShelf(), new BackPanel(), new HangingRail(), new Slats(),
+    ];
 
     public static readonly ImmutableArray<ISplit> Splits = [new Divider(), new FixedShelf()];
 }
