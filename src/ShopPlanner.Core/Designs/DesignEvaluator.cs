@@ -46,30 +46,29 @@ public sealed class DesignEvaluator
         foreach (var dimension in document.Dimensions) scope.Find(dimension.Name, "dimensions." + dimension.Name);
         if (faults.Count > 0 || Size() is not { } outside) return null;
         var top = document.Top is { } node ? Find(Kinds.Tops, one => one.Info, node) : null;
-        Build(Within(outside, top is null ? Length.Zero : top.Thickness(Reader(document.Top!, top.Info))));
+        var overhang = top?.Overhang(Reader(document.Top!, top.Info)) ?? Overhang.None;
+        Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
     }
 
-    // The frame is built under the top and behind what stands out in front.
-    private Outside Within(Outside outside, Length top)
+    // The frame is built under the top, within its overhang, and behind what stands out in front.
+    private Outside Within(Outside outside, Length top, Overhang overhang)
     {
-        var front = document.Bays is { } bays ? StandsOut(bays) : Length.Zero;
-        builder.StandsOut = front;
-        return outside with
-        {
-            Height = top == Length.Zero ? outside.Height : Less("Height under the top", outside.Height, "height", top, "top"),
-            Depth = front == Length.Zero ? outside.Depth : Less("Depth behind the fronts", outside.Depth, "depth", front, "fronts"),
-        };
+        builder.StandsOut = document.Bays is { } bays ? StandsOut(bays) : Length.Zero;
+        return new(
+            Less("Width of the frame", outside.Width, "width", overhang.Ends * 2, "overhang of the top"),
+            Less("Depth of the frame", outside.Depth, "depth", overhang.Front + overhang.Back + builder.StandsOut, "overhang and fronts"),
+            Less("Height of the frame", outside.Height, "height", top, "top"));
     }
 
-    private void Build(Outside within)
+    private void Build(Outside within, Overhang overhang)
     {
         var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
         var bay = frame?.Build(Reader(document.Frame, frame.Info), within, At(document.Frame.Path));
         if (document.Bays is { } bays && bay is not null) Fill(bays, bay);
-        builder.MoveBack(builder.StandsOut);
+        builder.Move(overhang.Ends, overhang.Front + builder.StandsOut);
     }
 
     private Length StandsOut(BayNode node)
@@ -86,8 +85,8 @@ public sealed class DesignEvaluator
         return null;
     }
 
-    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string lessKey) => Working.Of(
-        name, whole.Value - less, $"{{{key}}} − {{{lessKey}}}", Working.Geometry, (key, whole), (lessKey, Working.Given(lessKey, less)));
+    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string what) => less == Length.Zero ? whole
+        : Working.Of(name, whole.Value - less, $"{{{key}}} − {{less}}", Working.Geometry, (key, whole), ("less", Working.Given(what, less)));
 
     private void Fill(BayNode node, Bay bay)
     {

@@ -50,11 +50,11 @@ internal sealed class Builder
         if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
-    /// <summary>Moves all that stands so far: room is made in front for what stands out.</summary>
-    public void MoveBack(Length by)
+    /// <summary>Moves all that stands so far: room is made for what stands out in front and for a top's overhang.</summary>
+    public void Move(Length right, Length back)
     {
-        foreach (var draft in drafts) draft.Box = draft.Box.Moved(Length.Zero, by, Length.Zero);
-        for (var i = 0; i < Openings.Count; i++) Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(Length.Zero, by, Length.Zero) };
+        foreach (var draft in drafts) draft.Box = draft.Box.Moved(right, back, Length.Zero);
+        for (var i = 0; i < Openings.Count; i++) Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
     }
 
     public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) => Warnings.Add(new(gravity, text, about, working));

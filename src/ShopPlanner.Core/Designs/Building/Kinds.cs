@@ -50,6 +50,9 @@ internal interface ITop
     /// <summary>How much of the outside height it takes, so that the frame is built so much lower.</summary>
     Measures.Length Thickness(NodeReader members);
 
+    /// <summary>How far it stands out over the frame at each end, in front and behind; the outside size is the top's.</summary>
+    Overhang Overhang(NodeReader members);
+
     /// <param name="members">Of the top.</param>
     /// <param name="outside">Outside size of the whole piece, the top included.</param>
     /// <param name="builder">Takes the parts; holds the frame's already.</param>
@@ -61,6 +64,12 @@ internal interface ITop
 /// <param name="Depth">Along y.</param>
 /// <param name="Height">Along z; for a frame less the top.</param>
 internal sealed record Outside(Workings.Working<Measures.Length> Width, Workings.Working<Measures.Length> Depth, Workings.Working<Measures.Length> Height);
+
+/// <summary>How far a top stands out over its frame.</summary>
+internal sealed record Overhang(Measures.Length Ends, Measures.Length Front, Measures.Length Back)
+{
+    public static readonly Overhang None = new(Measures.Length.Zero, Measures.Length.Zero, Measures.Length.Zero);
+}
 
 /// <summary>All kinds that a design can name.</summary>
 internal static class Kinds

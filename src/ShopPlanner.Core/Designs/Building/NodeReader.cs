@@ -30,6 +30,8 @@ internal sealed class NodeReader
 
     public Scope Scope => scope;
 
+    public LengthUnit Unit => scope.Unit;
+
     public string Path => node.Path;
 
     /// <summary>A length.</summary>

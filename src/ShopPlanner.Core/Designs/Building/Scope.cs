@@ -26,6 +26,8 @@ internal sealed class Scope
             faults.Add(Fault.Of(name, value, "is set for a dimension that the design does not have: it has " + string.Join(", ", dimensions.Keys)));
     }
 
+    public LengthUnit Unit => unit;
+
     /// <summary>Adds a name that the frame or a bay provides.</summary>
     public void Provide(string name, Working value) => known[name] = value;
 

@@ -21,7 +21,7 @@ internal sealed class Divider : ISplit
     {
         var (material, setback, letIn) = (members.Role("material"), members.Length("setback").Value, members.Length("let_in").Value);
         if (members.Failed) return [];
-        var shares = Shares.Of(bay.Box.Dx, material.Thickness, sizes);
+        var shares = Shares.Of(bay.Box.Dx, material.Thickness, sizes, members.Unit);
         var bays = ImmutableArray.CreateBuilder<Bay>();
         var (x, left) = (bay.Box.X, bay.Left);
         for (var i = 0; i < shares.Length; i++)

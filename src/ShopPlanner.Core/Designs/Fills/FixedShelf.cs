@@ -21,7 +21,7 @@ internal sealed class FixedShelf : ISplit
     {
         var (material, setback, letIn) = (members.Role("material"), members.Length("setback").Value, members.Length("let_in").Value);
         if (members.Failed) return [];
-        var shares = Shares.Of(bay.Box.Dz, material.Thickness, sizes);
+        var shares = Shares.Of(bay.Box.Dz, material.Thickness, sizes, members.Unit);
         var bays = ImmutableArray.CreateBuilder<Bay>();
         var (z, below) = (bay.Box.Z, bay.Bottom);
         for (var i = 0; i < shares.Length; i++)
