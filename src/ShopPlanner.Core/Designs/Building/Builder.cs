@@ -50,6 +50,11 @@ internal sealed class Builder
         if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
+    /// <summary>Members whose face touches a box at the start or the end of an axis.</summary>
+    public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) => [.. drafts.Where(one =>
+        one.Purpose == PartPurpose.Member && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
+        && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null)];
+
     /// <summary>Moves all that stands so far: room is made for what stands out in front and for a top's overhang.</summary>
     public void Move(Length right, Length back)
     {

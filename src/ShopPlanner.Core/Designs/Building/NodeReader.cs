@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;

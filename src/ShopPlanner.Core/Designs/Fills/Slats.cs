@@ -7,7 +7,7 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Designs.Fills;
 
 /// <summary>
-/// A row of slats: a slatted shelf at the foot of the bay, or upright slats across its front. Slats and equal gaps fill the extent to the
+/// A row of slats: a slatted shelf at the foot of the bay, lengthways or from front to back, or upright slats across its front. Slats and equal gaps fill the extent to the
 /// last tick; one spacer block from scrap sets every gap.
 /// </summary>
 internal sealed class Slats : IFill
@@ -17,14 +17,17 @@ internal sealed class Slats : IFill
         [
             new("material", "Material", MemberType.Role, null),
             new("count", "Slats", MemberType.Count, "5"),
-            new("lie", "How they lie", MemberType.Choice, "shelf", "shelf", "front"),
+            new("lie", "How they lie", MemberType.Choice, "lengthways", "lengthways", "across", "upright"),
             new("width", "Width of a slat from a sheet", MemberType.Length, "2 1/2 in"),
         ]);
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var (material, count, width) = (members.Role("material"), members.Count("count"), members.Length("width").Value);
-        var (row, along, flat) = members.Choice("lie") == "shelf" ? (Axis.Y, Axis.X, Axis.Z) : (Axis.X, Axis.Z, Axis.Y);
+        var (row, along, flat) = members.Choice("lie") switch
+        {
+            "lengthways" => (Axis.Y, Axis.X, Axis.Z), "across" => (Axis.X, Axis.Y, Axis.Z), _ => (Axis.X, Axis.Z, Axis.Y),
+        };
         if (members.Failed || count == 0) return bay;
         width = material.Width ?? width;
         var free = bay.Box.Extent(row).Ticks - (width.Ticks * count);
@@ -50,9 +53,16 @@ internal sealed class Slats : IFill
         {
             Length = Working.Given("Clear length", bay.Box.Extent(way.Along)), FacesToFinish = "both faces, all edges",
         });
-        var (one, other) = way.Along == Axis.X ? (bay.Left, bay.Right) : (bay.Bottom, bay.Top);
-        if (one is not null) builder.Join(JointKind.PocketScrew, slat, one, way.Along);
-        if (other is not null) builder.Join(JointKind.PocketScrew, slat, other, way.Along);
+        var carried = Fasten(slat, way.Along, false, JointKind.PocketScrew, builder) + Fasten(slat, way.Along, true, JointKind.PocketScrew, builder)
+            + Fasten(slat, Axis.Z, false, JointKind.Screwed, builder);
+        if (carried == 0) builder.Warn(Gravity.Fails, "Nothing carries the slats: they end in the air. Let them run the other way, or add rails under them.", slat);
+    }
+
+    private static int Fasten(Draft slat, Axis axis, bool atEnd, JointKind kind, Builder builder)
+    {
+        var found = builder.Touching(slat.Box, axis, atEnd);
+        foreach (var one in found.Where(one => one.Name != slat.Name)) builder.Join(kind, slat, one, axis);
+        return found.Count;
     }
 
     private static void Spacer(RoleMaterial material, Length gap, Builder builder)

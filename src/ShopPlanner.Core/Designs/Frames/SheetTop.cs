@@ -63,7 +63,6 @@ internal static class Tops
     public static Box Whole(Outside outside, Length thickness) => Box.Between(
         Length.Zero, Length.Zero, outside.Height.Value - thickness, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
 
-    /// <summary>Parts that touch the top from below.</summary>
-    public static IReadOnlyList<Draft> Under(Builder builder, Box top) =>
-        [.. builder.Drafts.Where(one => one.Purpose == PartPurpose.Member && one.Box.EndZ == top.Z && one.Along != Axis.Z)];
+    /// <summary>Rails and panels that touch the top from below; legs are left alone, which stand with their end grain up.</summary>
+    public static IEnumerable<Draft> Under(Builder builder, Box top) => builder.Touching(top, Axis.Z, false).Where(one => one.Along != Axis.Z);
 }

@@ -40,7 +40,7 @@ internal sealed class SolidTop : ITop
         {
             var strip = builder.Add(Strip(material, whole.With(Axis.Y, y, y + width), outside, longer, count));
             if (before is not null) builder.Join(JointKind.Glued, strip, before, Axis.Y);
-            foreach (var under in Tops.Under(builder, whole).Where(one => one.Box.Y < y + width && one.Box.EndY > y)) builder.Join(JointKind.Slotted, strip, under, Axis.Z);
+            foreach (var under in Tops.Under(builder, strip.Box)) builder.Join(JointKind.Slotted, strip, under, Axis.Z);
             (before, y) = (strip, y + width);
         }
 

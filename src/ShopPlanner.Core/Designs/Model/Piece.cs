@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -24,16 +25,6 @@ public sealed record Piece(
     ImmutableArray<Opening> Openings,
     ImmutableArray<PieceWarning> Warnings,
     ImmutableArray<string> Steps);
-
-/// <summary>How a material comes.</summary>
-public enum MaterialForm
-{
-    /// <summary>A fixed section, cut to length.</summary>
-    Board,
-
-    /// <summary>Cut both ways.</summary>
-    Sheet,
-}
 
 /// <summary>A material that a design uses, by the role it plays.</summary>
 /// <param name="Role">Name in the design: <c>case</c>.</param>
