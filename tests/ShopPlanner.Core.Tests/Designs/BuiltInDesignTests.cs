@@ -29,7 +29,7 @@ public sealed class BuiltInDesignTests
         var chance = new Random(20261125);
         for (var i = 0; i < Trials; i++)
         {
-            var values = document.Dimensions.Where(one => one.Least is not null).ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
+            var values = document.Dimensions.Where(one => HasPlainLimits(one, document.Unit)).ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
             var said = name + ": " + string.Join(", ", values.Select(one => one.Key + "=" + one.Value));
             var evaluation = DesignEvaluator.Evaluate(document, values);
             Assert.True(evaluation.Faults.IsEmpty, said + Environment.NewLine + string.Join(Environment.NewLine, evaluation.Faults));
@@ -45,6 +45,10 @@ public sealed class BuiltInDesignTests
         Assert.Empty(again.Faults);
         Assert.Equal(DesignJson.Write(document), DesignJson.Write(again.Document!));
     }
+
+    // A limit by arithmetic depends on the other values: such a dimension keeps following them.
+    private static bool HasPlainLimits(DesignDimension dimension, LengthUnit unit) =>
+        dimension.IsCount || (LengthText.Parse(dimension.Least, unit).Ok && LengthText.Parse(dimension.Most, unit).Ok);
 
     private static string Value(DesignDimension dimension, LengthUnit unit, Random chance)
     {

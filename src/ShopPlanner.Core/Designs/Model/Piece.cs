@@ -126,6 +126,9 @@ public enum JointKind
     /// <summary>A tenon in a mortise.</summary>
     MortiseAndTenon,
 
+    /// <summary>Dovetails.</summary>
+    Dovetail,
+
     /// <summary>Dowels.</summary>
     Dowel,
 
