@@ -36,7 +36,7 @@ public sealed record ClampPressure(Working<double> Least, Working<double> Most)
         kind == WoodKind.Softwood ? Softwood : gravity < Light ? Medium : Hardwood;
 
     private static ClampPressure Of(double least, double most, SourceNote source) =>
-        new(Psi("Pressure, least", least, source), Psi("Pressure, most", most, source));
+        new(Psi("Least pressure", least, source), Psi("Most pressure", most, source));
 
     // Shown to a hundredth of a megapascal.
     private static Working<double> Psi(string name, double psi, SourceNote source) =>

@@ -63,7 +63,7 @@ public static class GlueUp
         var exact = Up(width.Value.Ticks + (lostPerJoint.Value.Ticks * (strips.Value - 1)), strips.Value);
         var set = Length.FromTicks(Up(exact, step) * step);
         return Working.Of(
-            "Width of each strip, jointed", board is { } limit ? Length.Min(set, limit) : set,
+            "Width of each jointed strip", board is { } limit ? Length.Min(set, limit) : set,
             "({width} + ({strips} − 1) × {joint}) ÷ {strips}, up to the next mark", Working.Geometry,
             ("width", width), ("strips", strips), ("joint", lostPerJoint));
     }

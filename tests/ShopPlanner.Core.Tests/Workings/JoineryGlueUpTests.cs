@@ -48,14 +48,14 @@ public sealed class JoineryGlueUpTests
     public void Pressure_by_wood(string species, double least, double most, Certainty certainty, string source)
     {
         string[] given = ["width=20", "length=40", "species=" + species];
-        Assert.Equal(least, Asked.Number("glue-up", "Pressure, least", given), 0.01);
-        Assert.Equal(most, Asked.Number("glue-up", "Pressure, most", given), 0.01);
-        Assert.True(certainty == Asked.Result("glue-up", "Pressure, least", given).Source.Certainty, source);
+        Assert.Equal(least, Asked.Number("glue-up", "Least pressure", given), 0.01);
+        Assert.Equal(most, Asked.Number("glue-up", "Most pressure", given), 0.01);
+        Assert.True(certainty == Asked.Result("glue-up", "Least pressure", given).Source.Certainty, source);
     }
 
     [Fact]
     public void A_light_hardwood_is_pressed_between_them_marked_as_common_practice() => Assert.Equal(
-        Certainty.CommonPractice, Asked.Result("glue-up", "Pressure, least", "width=20", "length=40",
+        Certainty.CommonPractice, Asked.Result("glue-up", "Least pressure", "width=20", "length=40",
             "species=yellow-poplar").Source.Certainty);
 
     [Fact]
@@ -116,7 +116,7 @@ public sealed class JoineryGlueUpTests
     public void Allowances_add_up()
     {
         string[] given = ["width=20", "length=40", "jointing=1/16", "oversize=1/2", "board=5 1/2"];
-        var (strip, rip) = (Asked.Length("glue-up", "Width of each strip, jointed", given),
+        var (strip, rip) = (Asked.Length("glue-up", "Width of each jointed strip", given),
             Asked.Length("glue-up", "Rip each strip at", given));
         Assert.Equal(Asked.Inch("5 1/8"), strip);
         Assert.Equal(strip + Asked.Inch("1/8"), rip);
@@ -152,6 +152,13 @@ public sealed class JoineryGlueUpTests
         // 100 psi on 40 1/2 × 3/4 in is 3037.5 lb: eleven clamps of 300 lb.
         Assert.Equal(11, Asked.Number("glue-up", "Clamps", "width=20", "length=40", "clamp-force=300 lbf"));
     }
+
+    [Theory]
+    [InlineData("softwood", false)]
+    [InlineData("hardwood", true)]
+    public void More_force_than_many_clamps_have_is_said(string species, bool said) => Assert.Equal(
+        said, Asked.Answer("glue-up", "width=20", "length=40", "species=" + species).Verdicts
+            .Any(verdict => verdict.Text.Contains("clamp-force", StringComparison.Ordinal)));
 
     public static TheoryData<string, string, string> Refused() => new()
     {

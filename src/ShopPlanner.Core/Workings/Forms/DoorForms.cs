@@ -158,8 +158,12 @@ internal sealed record DoorAsked(
             Given("Groove", "groove"), reader.Length("panel"), across, Working.Given("Room below and above", along),
             Given("Oversize", "oversize"),
             reader.Length("thickness"), reader.MaybeChoice("species"), reader.Number("built-at"), reader.Number("dampest"),
-            Given("Card", "shim"));
+            Fine("Card", reader.Length("shim")));
     }
+
+    // A card is thinner than a rule shows.
+    private static Working<Length> Fine(string name, Length length) =>
+        Working.Looked(name, length, new FineLengthFigure(length), Working.AsGiven);
 
     public DoorSizes Sizes() => IsOverlay
         ? DoorSizes.Overlay(Width, Height, Leaves, Overlay, Gap, Middle) : DoorSizes.Inset(Width, Height, Leaves, Gap, Middle);

@@ -147,11 +147,11 @@ internal sealed record GlueUpAsked(
             Working.Given("Jointing", reader.Length("jointing")));
         var board = Working.Given("Board", reader.Length("board"));
         return new(
-            width, length, oversize, With("Width, with what is trimmed", "Width", width, oversize),
-            With("Length, with what is trimmed", "Length", length, oversize),
+            width, length, oversize, With("Rough width", "Width", width, oversize),
+            With("Rough length", "Length", length, oversize),
             Working.Given("Thickness", reader.Length("thickness")),
             Working.Of(
-                "Board, jointed", board.Value - (jointing.Value * 2), "{board} − 2 × {jointing}", GlueUp.Jointing,
+                "Jointed board", board.Value - (jointing.Value * 2), "{board} − 2 × {jointing}", GlueUp.Jointing,
                 ("board", board), ("jointing", jointing)),
             joint, tongue, joint == EdgeJoint.Tongue ? tongue : Working.Given("Joint", Measures.Length.Zero), jointing,
             Press(reader.Choice("species")), Working.Given("Caul", reader.Length("caul")), reader.MaybeCount("clamps"),
@@ -174,7 +174,7 @@ internal sealed record GlueUpAsked(
 }
 
 /// <summary>The clamps of a glue-up.</summary>
-internal sealed record Clamping(Working<double> Clamps, ImmutableArray<Working> Results)
+internal sealed record Clamping(Working<double> Clamps, Working<double> Least, ImmutableArray<Working> Results)
 {
     public static Clamping Of(GlueUpAsked asked, Working<Length> strip)
     {
@@ -185,8 +185,8 @@ internal sealed record Clamping(Working<double> Clamps, ImmutableArray<Working> 
             && strong.Value > clamps.Value) clamps = strong;
         var (least, most) = (Force(asked.Pressure.Least, "least"), Force(asked.Pressure.Most, "most"));
         return new(
-            clamps, [clamps, spacing, GlueUp.Places(asked.Length, clamps), asked.Pressure.Least, asked.Pressure.Most, total,
-                least, most]);
+            clamps, least,
+            [clamps, spacing, GlueUp.Places(asked.Length, clamps), asked.Pressure.Least, asked.Pressure.Most, total, least, most]);
 
         Working<double> Force(Working<double> pressure, string which)
         {

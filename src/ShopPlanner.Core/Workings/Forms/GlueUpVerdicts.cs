@@ -5,6 +5,9 @@ namespace ShopPlanner.Core.Workings.Forms;
 /// <summary>What follows from the sizes of a glue-up.</summary>
 internal static class GlueUpVerdicts
 {
+    // Newtons.
+    private static readonly double StrongClamp = QuantityKind.Force.ToMetric(1000, LengthUnit.Inch);
+
     public static IEnumerable<Verdict> Of(GlueUpAsked asked, Working<int> strips, Working<Length> strip, Clamping clamping,
         LengthUnit unit)
     {
@@ -16,6 +19,9 @@ internal static class GlueUpVerdicts
         }
 
         if (Lacking(asked, strip, clamping, Say) is { } lacking) yield return lacking;
+        if (asked.ClampForce is null && clamping.Least.Value > StrongClamp)
+            yield return new(Gravity.Watch, $"{clamping.Least.Figure.Text(unit)} is more than many clamps press with (common "
+                + "practice: about 1,000 lbf, 4,400 N): look it up, give it as clamp-force, or set more clamps.");
         if (GlueUpForms.IsMuch(strips.Value))
             yield return new(Gravity.Watch, "More than five strips at once are many for the glue's open time (common practice): "
                 + "glue two halves, then the halves.");

@@ -118,7 +118,8 @@ internal sealed record GrooveAsked(
 {
     public static GrooveAsked Read(FormReader reader)
     {
-        var (stock, fit) = (Working.Given("Piece", reader.Length("stock")), Working.Given("Room", reader.Length("fit")));
+        var (stock, room) = (Working.Given("Piece", reader.Length("stock")), reader.Length("fit"));
+        var fit = Working.Looked("Room", room, new FineLengthFigure(room), Working.AsGiven);
         var (groove, panel, cutter) = (reader.MaybeLength("groove"), reader.MaybeLength("panel"), reader.MaybeLength("cutter"));
         var thick = panel is { } p ? Working.Given("Panel", p) : null;
         var isBlade = cutter is null && groove < panel;
