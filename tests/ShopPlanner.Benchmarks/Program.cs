@@ -6,6 +6,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["sheets"] = SheetsCommand.Run,
     ["demo"] = DemoCommand.Run,
     ["growth"] = GrowthCommand.Run,
+    ["sidebyside"] = SideBySideCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

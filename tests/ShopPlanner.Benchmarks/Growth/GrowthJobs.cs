@@ -15,7 +15,7 @@ public static class GrowthJobs
     private const string Pine = "1x4";
     private const string Ply = "ply";
 
-    /// <summary>Boards 1x4 of the four lengths that stores keep, at invented prices that favour none of them throughout.</summary>
+    /// <summary>Boards 1x4 of the four lengths that stores keep, at invented prices.</summary>
     public static CutRequest Boards(int pieces)
     {
         var random = new Random(pieces);

@@ -7,7 +7,7 @@ namespace ShopPlanner.Benchmarks;
 /// <summary>What came of planning one job.</summary>
 /// <param name="Sizes">Different parts.</param>
 /// <param name="FirstPlanMs">Until a plan with every piece was there.</param>
-/// <param name="EarlyGapPercent">Of the best known after one second of this search; null where there was no whole plan by then.</param>
+/// <param name="EarlyGapPercent">Of the best known after one second of this search; null where no whole plan was.</param>
 /// <param name="PeakMegabytes">The most memory the program has held so far, earlier jobs included.</param>
 public sealed record JobRow(
     string Name, int Pieces, int Sizes, string Status, double FirstPlanMs, double Seconds, decimal Cost, decimal Bound,
