@@ -43,8 +43,9 @@ public sealed class MethodTable(string title)
         Write(to, set, method[0].Method, method.Count, answered.Count, method.Count(o => o.Proven),
             method.Exists(o => o.Cuttable is not null) ? method.Count(o => o.Cuttable == true) : "-",
             answered.Sum(o => o.Value), answered.Sum(planner), answered.Sum(o => o.Best ?? planner(o)),
-            answered.Count(o => o.Value <= o.Best), answered.Count(o => o.Value < planner(o)), answered.Count(o => o.Value > planner(o)),
-            Seconds(seconds[(seconds.Count - 1) / 2]), Seconds(seconds[^1]), Seconds(seconds.Sum()));
+            answered.Count(o => o.Value <= o.Best), answered.Count(o => o.Value < planner(o)),
+            answered.Count(o => o.Value > planner(o)), Seconds(seconds[(seconds.Count - 1) / 2]), Seconds(seconds[^1]),
+            Seconds(seconds.Sum()));
     }
 
     private static string Instance(MethodOutcome outcome) => $"{outcome.Set}/{outcome.Name}";
