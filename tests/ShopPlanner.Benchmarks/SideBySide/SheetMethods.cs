@@ -16,8 +16,8 @@ public sealed class SheetMethods(Options options, OutsidePackers? packers)
     public string Title(string turning) =>
         $"Sheets used, each method with {options.Text("seconds") ?? "10"} s. {turning}" + (packers is null ? "" :
             " The rectangle packers ignore kerf and edge-to-edge cuts: what they pack may not be cut at a saw, so that fewer"
-            + " sheets are no contradiction; \"cuttable\" counts where edge-to-edge cuts could free every piece. Each packer tries"
-            + " as many of its own settings as it can begin within the time, and its best counts.");
+            + " sheets are no contradiction; \"cuttable\" counts where edge-to-edge cuts could free every piece. Each packer"
+            + " tries as many of its own settings as it can begin within the time, and its best counts.");
 
     public Answers Answer(SheetInstance instance)
     {
