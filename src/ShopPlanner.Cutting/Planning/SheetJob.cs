@@ -28,10 +28,15 @@ internal sealed class SheetJob
 
     private JobResult Solve(SearchControl control)
     {
-        var problem = new SheetProblem([.. job.Stock.Select(Model)], [.. job.Parts.Select(Model)]);
+        var problem = new SheetProblem([.. job.Stock.Select(Model)], [.. job.Parts.Select(Model)])
+        {
+            Seed = [.. EarlierLayouts.For(job, control.Earlier).Select(Seed).OfType<SheetSeed>()],
+        };
         var solution = SheetSolver.Solve(problem, control);
         return new([.. solution.Layouts.Select(Lay)], solution.Unmet, solution.Cost, solution.Bound, false);
     }
+
+    private static SheetSeed? Seed(KeptLayout kept) => SeedTree.Of(kept.Pieces) is { } root ? new(kept.Stock, kept.Times, root) : null;
 
     private SheetStock Model(CutStock stock)
     {

@@ -10,7 +10,24 @@ namespace ShopPlanner.Cutting.Sheets;
 /// </summary>
 /// <param name="Stocks">What can be cut.</param>
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
-public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items);
+public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items)
+{
+    /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out.</summary>
+    public ImmutableArray<SheetSeed> Seed { get; init; } = [];
+}
+
+/// <summary>A layout to begin with.</summary>
+/// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
+/// <param name="Times">How many alike.</param>
+/// <param name="Root">How its pieces are cut.</param>
+public sealed record SheetSeed(int Stock, int Times, SheetSeedNode Root);
+
+/// <summary>A piece, or a cut into children that lie side by side.</summary>
+/// <param name="Item">Index of the item; null for a cut.</param>
+/// <param name="Turned">True when that item lies turned.</param>
+/// <param name="CutAlongX">True when the children lie side by side along x; directions alternate from level to level.</param>
+/// <param name="Children">Two or more for a cut.</param>
+public sealed record SheetSeedNode(int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetSeedNode> Children);
 
 /// <summary>One size of sheet.</summary>
 /// <param name="Dx">Usable length plus kerf, more than zero.</param>
