@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sheets.Finish;
 
 namespace ShopPlanner.Cutting.Sheets;
 
@@ -10,7 +11,11 @@ namespace ShopPlanner.Cutting.Sheets;
 /// </summary>
 /// <param name="Stocks">What can be cut.</param>
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
-public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items);
+public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items)
+{
+    /// <summary>Which layouts can be cut; null for all of them.</summary>
+    internal ILayoutRule? Rule { get; init; }
+}
 
 /// <summary>One size of sheet.</summary>
 /// <param name="Dx">Usable length plus kerf, more than zero.</param>
@@ -44,7 +49,12 @@ public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 /// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
 /// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
 public sealed record SheetNode(
-    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children);
+    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children)
+{
+    /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
+    /// trimmed, so they lie further apart than by a cut and need not fill it.</summary>
+    public bool ByStore { get; init; }
+}
 
 /// <summary>How one sheet, or several alike, is cut.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
