@@ -38,23 +38,28 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
             yield return Slab.Remnant(row.X, y, row.Dx, Math.Min(widest, row.EndY - y));
     }
 
-    // Each panel reaches to the store's cuts; what becomes of it lies inside the wood that was left on for their tolerance.
+    // Each panel reaches to the store's cuts; what becomes of it, if anything remains, lies inside the wood that was left on for
+    // their tolerance.
     private Slab Panels(SheetNode root, CutStock stock)
     {
         var alongX = root.CutAlongX;
         var panels = ImmutableArray.CreateBuilder<Slab>();
         var start = 0L;
-        foreach (var inner in root.Children.Select(child => Real(child, stock)!))
+        foreach (var child in root.Children)
         {
             var isLast = panels.Count == root.Children.Length - 1;
             var whole = alongX ? stock.Length.Ticks : stock.Width.Ticks;
-            var end = isLast ? whole : (alongX ? inner.EndX : inner.EndY) + job.Store!.Tolerance.Ticks;
-            panels.Add(Panel(inner, alongX, start, end, stock));
+            var end = isLast ? whole : Trimmed(child, alongX, stock) + job.Store!.Tolerance.Ticks;
+            panels.Add(Panel(Real(child, stock), alongX, start, end, stock));
             start = end + job.Kerf;
         }
 
         return Panel(null, alongX, 0, alongX ? stock.Length.Ticks : stock.Width.Ticks, stock) with { Children = panels.ToImmutable(), ByStore = true };
     }
+
+    private long Trimmed(SheetNode node, bool alongX, CutStock stock) => alongX
+        ? job.StartX(stock) + ((node.X + node.Dx) * scaleX) - job.Kerf
+        : job.StartY(stock) + ((node.Y + node.Dy) * scaleY) - job.Kerf;
 
     private static Slab Panel(Slab? inner, bool alongX, long start, long end, CutStock stock)
     {

@@ -55,18 +55,23 @@ internal sealed class StorePanel(long lead, long trail)
     /// <summary>Of the wood, as the store gives it.</summary>
     public long Wood { get; set; }
 
-    /// <summary>The least that it can measure: something must remain once the rough edges are trimmed.</summary>
-    public long Least => lead + Math.Max(1, Content) + trail;
+    /// <summary>The least that it can measure.</summary>
+    public long Least => Rows.Count == 0 ? 1 : With(Content);
+
+    /// <summary>What it would measure with so much in it.</summary>
+    public long With(long content) => lead + content + trail;
 
     /// <summary>Where what is left after trimming begins, from the start of the stock.</summary>
     public long From { get; set; }
 
+    /// <summary>Where it ends; before <see cref="From"/> for a strip of waste narrower than its rough edges.</summary>
     public long To => From + Wood - lead - trail;
 }
 
 /// <summary>
 /// Shares the rows of a layout out among the panels that so many cuts by the store give: the largest first, each into the first
-/// panel that takes it, so that whole panels stay free, which are left over in one piece.
+/// panel that takes it, so that whole panels stay free, which are left over in one piece. Something remains beyond the last cut: a
+/// cut whose kerf runs off the end is not thought of.
 /// </summary>
 internal sealed class StorePanels
 {
@@ -102,7 +107,7 @@ internal sealed class StorePanels
     private bool Takes(StorePanel panel, Branch row)
     {
         if (panel.HasLarge && (sides.LargeIsAlone || sides.IsLarge(row))) return false;
-        return panel.Least - Math.Max(1, panel.Content) + With(panel, row) <= sides.Most;
+        return panel.With(With(panel, row)) <= sides.Most;
     }
 
     private long With(StorePanel panel, Branch row) => panel.Rows.Count == 0 ? sides.Size(row) : panel.Content + sides.Kerf + sides.Size(row);

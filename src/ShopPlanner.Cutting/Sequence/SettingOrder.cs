@@ -10,8 +10,11 @@ internal sealed class SettingOrder
     /// <summary>Settings tried where none is done with, the nearest to it first.</summary>
     private const int MostTried = 12;
 
-    /// <summary>Chains and settings looked at while playing; after so many the nearest setting is chosen untried.</summary>
-    private const long MostPlayed = 1_000_000;
+    /// <summary>Choices after the first that are tried too.</summary>
+    private const int LookAhead = 2;
+
+    /// <summary>Settings looked at while playing; after so many the nearest setting is chosen untried.</summary>
+    private const long MostPlayed = 200_000;
 
     private readonly IReadOnlyList<bool> atHome;
     private readonly List<CutChain>[] ready;
@@ -86,24 +89,33 @@ internal sealed class SettingOrder
         var (best, fewest) = (open[0], int.MaxValue);
         foreach (var setting in open.Take(MostTried))
         {
-            var changes = new SettingOrder(this).Play(setting);
-            played += waiting + ((long)changes * left.Length);
+            var changes = new SettingOrder(this).Play(setting, LookAhead, ref played);
             if (changes < fewest) (best, fewest) = (setting, changes);
         }
 
         return best;
     }
 
-    private int Play(int setting)
+    // Settings until nothing waits, from this one on; so many choices on the way are tried in turn, then the nearest is taken.
+    private int Play(int setting, int choices, ref long played)
     {
         Set(setting);
         var changes = 1;
-        while (waiting > 0)
+        for (; waiting > 0; changes++)
         {
-            Set(Open()[0]);
-            changes++;
+            played += left.Length;
+            var next = Done();
+            if (next is null && choices > 0 && played < MostPlayed) return changes + FewestAfter(choices - 1, ref played);
+            Set(next ?? Open()[0]);
         }
 
         return changes;
+    }
+
+    private int FewestAfter(int choices, ref long played)
+    {
+        var fewest = int.MaxValue;
+        foreach (var setting in Open().Take(MostTried)) fewest = Math.Min(fewest, new SettingOrder(this).Play(setting, choices, ref played));
+        return fewest;
     }
 }

@@ -57,7 +57,8 @@ internal sealed class WithinReach(SawReach reach, long kerf)
         var count = slab.Children.Length;
         if (count > 1) yield return Split(piece, 1);
         if (count > 2 && !slab.AlongX) yield return Split(piece, count - 1);
-        if (piece.EndY > slab.EndY) yield return new(CutKind.Rip, slab.EndY - piece.Y, piece with { EndY = slab.EndY }, null);
+        var end = slab.AlongX || count == 0 ? slab.EndY : slab.Children[^1].EndY;
+        if (piece.EndY > end) yield return new(CutKind.Rip, end - piece.Y, piece with { EndY = end }, null);
         for (var k = 2; k < count - 1 && !slab.AlongX; k++) yield return Split(piece, k);
     }
 
