@@ -22,10 +22,10 @@ public sealed class CutPlanner
     private readonly JobResult?[] kept;
     private readonly JobResult?[] best;
 
-    private CutPlanner(ImmutableArray<Job> jobs, SearchControl control)
+    private CutPlanner(CutRequest request, ImmutableArray<Job> jobs, SearchControl control)
     {
         (this.jobs, this.control) = (jobs, control);
-        kept = Unchanged.Find(jobs, control.Earlier);
+        kept = Unchanged.Find(jobs, control.Earlier is { } before && before.Request.Store == request.Store && before.Request.Carry == request.Carry ? before : null);
         best = new JobResult?[jobs.Length];
     }
 
@@ -38,7 +38,7 @@ public sealed class CutPlanner
         ArgumentNullException.ThrowIfNull(control);
         var (jobs, unplaced) = Fitting.Split(request);
         var limited = control is { Time: null, Iterations: null } ? control with { Time = TimeSpan.FromSeconds(request.Limits.Seconds) } : control;
-        var planner = new CutPlanner(jobs, limited);
+        var planner = new CutPlanner(request, jobs, limited);
         planner.Run();
         return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, planner.watch.Elapsed);
     }

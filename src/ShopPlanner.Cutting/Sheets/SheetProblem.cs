@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sheets.Finish;
 
 namespace ShopPlanner.Cutting.Sheets;
 
@@ -14,6 +15,9 @@ public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableAr
 {
     /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out.</summary>
     public ImmutableArray<SheetSeed> Seed { get; init; } = [];
+
+    /// <summary>Which layouts can be cut; null for all of them.</summary>
+    internal ILayoutRule? Rule { get; init; }
 }
 
 /// <summary>A layout to begin with.</summary>
@@ -61,7 +65,12 @@ public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 /// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
 /// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
 public sealed record SheetNode(
-    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children);
+    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children)
+{
+    /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
+    /// trimmed, so they lie further apart than by a cut and need not fill it; of one that is all waste, a side may be less than nothing.</summary>
+    public bool ByStore { get; init; }
+}
 
 /// <summary>How one sheet, or several alike, is cut.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
