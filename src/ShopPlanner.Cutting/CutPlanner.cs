@@ -25,7 +25,8 @@ public sealed class CutPlanner
     private CutPlanner(CutRequest request, ImmutableArray<Job> jobs, SearchControl control)
     {
         (this.jobs, this.control) = (jobs, control);
-        kept = Unchanged.Find(jobs, control.Earlier is { } before && before.Request.Store == request.Store && before.Request.Carry == request.Carry ? before : null);
+        var sameWayHome = (control.Earlier?.Request.Store, control.Earlier?.Request.Carry) == (request.Store, request.Carry);
+        kept = Unchanged.Find(jobs, sameWayHome ? control.Earlier : null);
         best = new JobResult?[jobs.Length];
     }
 

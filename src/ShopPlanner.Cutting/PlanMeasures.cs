@@ -37,7 +37,8 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
             Count(layout => stock[layout.Stock].Offcut ? 1 : 0),
             Count(layout => stock[layout.Stock].Offcut ? 0 : 1),
             Count(layout => layout.Leftovers.Count(left => left.Keep)),
-            plan.Layouts.SelectMany(layout => layout.Cuts.Where(cut => !cut.ByStore).Select(cut => Setting(stock[layout.Stock], cut))).Distinct().Count(),
+            plan.Layouts.SelectMany(layout => layout.Cuts.Where(cut => !cut.ByStore).Select(cut => Setting(stock[layout.Stock], cut)))
+                .Distinct().Count(),
             Count(layout => layout.Cuts.Length),
             Count(layout => layout.Pieces.Count(piece => piece.Turned)))
         {

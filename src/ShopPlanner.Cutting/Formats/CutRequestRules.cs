@@ -79,8 +79,10 @@ internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root
 
     private void Finished(PartDraft part, Length? width)
     {
-        if (part.FinishedLength > part.Length) part.Source["finishedLength"].Refuse($"is more than its length, {Text(part.Length!.Value)}: a part is trimmed, never grown");
-        if (part.FinishedWidth > width) part.Source["finishedWidth"].Refuse($"is more than its width, {Text(width!.Value)}: a part is trimmed, never grown");
+        if (part.FinishedLength > part.Length)
+            part.Source["finishedLength"].Refuse($"is more than its length, {Text(part.Length!.Value)}: a part is trimmed, never grown");
+        if (part.FinishedWidth > width)
+            part.Source["finishedWidth"].Refuse($"is more than its width, {Text(width!.Value)}: a part is trimmed, never grown");
     }
 
     private void Practice()
@@ -88,8 +90,9 @@ internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root
         var ids = draft.Parts.Select(part => part.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
         foreach (var part in draft.Parts.Where(part => part.PracticeFor is not null))
         {
-            if (part.PracticeFor == part.Id) part.Source["practiceFor"].Refuse("is the part itself: write the id of the part that it is practice for");
-            else if (!ids.Contains(part.PracticeFor!)) part.Source["practiceFor"].Refuse("is not the id of a part of this request");
+            var practice = part.Source["practiceFor"];
+            if (part.PracticeFor == part.Id) practice.Refuse("is the part itself: write the id of the part that it is practice for");
+            else if (!ids.Contains(part.PracticeFor!)) practice.Refuse("is not the id of a part of this request");
         }
     }
 

@@ -22,7 +22,8 @@ internal static class Fitting
             };
             var fit = new Fit(whole);
             foreach (var part in whole.Parts)
-                if ((Reason(whole, part, request.Unit) ?? Limit(fit, part, request.Unit)) is { } reason) unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
+                if ((Reason(whole, part, request.Unit) ?? Limit(fit, part, request.Unit)) is { } reason)
+                    unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
             if (Placeable(fit, unplaced) is { Parts.Length: > 0 } job) jobs.Add(job);
         }
 

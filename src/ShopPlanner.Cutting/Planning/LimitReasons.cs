@@ -24,9 +24,16 @@ internal static class LimitReasons
     private static string Carried(Job job, CutPart part, CarryLimit car, LengthUnit unit)
     {
         var (longer, shorter) = (Length.Max(part.Length, part.Width), Length.Min(part.Length, part.Width));
-        if (longer > car.Longest) return $"longer than can be carried home: {Text(longer, unit)} wanted, {Text(car.Longest, unit)} at most";
-        if (!job.IsBoard && shorter > car.Widest) return $"wider than can be carried home: {Text(shorter, unit)} wanted, {Text(car.Widest, unit)} at most";
-        var cuts = job.Store is null ? "without a cut by the store" : job.Store.Most == 1 ? "with 1 cut by the store" : $"with {job.Store.Most} cuts by the store";
+        if (longer > car.Longest)
+            return $"longer than can be carried home: {Text(longer, unit)} wanted, {Text(car.Longest, unit)} at most";
+        if (!job.IsBoard && shorter > car.Widest)
+            return $"wider than can be carried home: {Text(shorter, unit)} wanted, {Text(car.Widest, unit)} at most";
+        var cuts = job.Store switch
+        {
+            null => "without a cut by the store",
+            { Most: 1 } => "with 1 cut by the store",
+            var store => $"with {store.Most} cuts by the store",
+        };
         return $"its stock cannot be carried home {cuts}: {Most(job, car, unit)} at most";
     }
 

@@ -54,7 +54,7 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
             start = end + job.Kerf;
         }
 
-        return Panel(null, alongX, 0, alongX ? stock.Length.Ticks : stock.Width.Ticks, stock) with { Children = panels.ToImmutable(), ByStore = true };
+        return new(0, 0, stock.Length.Ticks, stock.Width.Ticks, null, false, alongX, panels.ToImmutable()) { ByStore = true };
     }
 
     private long Trimmed(SheetNode node, bool alongX, CutStock stock) => alongX

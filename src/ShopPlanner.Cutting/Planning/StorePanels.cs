@@ -33,7 +33,8 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
 
     /// <summary>True for a row that the saw at home cannot part from another: too high for a crosscut, or a rip with more than
     /// the fence's width on both sides.</summary>
-    public bool IsLarge(Branch row) => row.Dy - job.Kerf > ((alongX ? job.Saw.LongestCrosscut : job.Saw.WidestRip)?.Ticks ?? long.MaxValue);
+    public bool IsLarge(Branch row) =>
+        row.Dy - job.Kerf > ((alongX ? job.Saw.LongestCrosscut : job.Saw.WidestRip)?.Ticks ?? long.MaxValue);
 
     /// <summary>True when nothing at all may lie in a panel with such a row.</summary>
     public bool LargeIsAlone => alongX;
@@ -81,7 +82,8 @@ internal sealed class StorePanels
     public StorePanels(StoreSides sides, int cuts)
     {
         this.sides = sides;
-        panels = [.. Enumerable.Range(0, cuts + 1).Select(i => new StorePanel(i == 0 ? sides.Start : sides.Tolerance, i == cuts ? sides.End : sides.Tolerance))];
+        panels = [.. Enumerable.Range(0, cuts + 1).Select(
+            i => new StorePanel(i == 0 ? sides.Start : sides.Tolerance, i == cuts ? sides.End : sides.Tolerance))];
     }
 
     /// <summary>The panels in their order along the stock; null when the rows do not go into them.</summary>
@@ -110,7 +112,8 @@ internal sealed class StorePanels
         return panel.With(With(panel, row)) <= sides.Most;
     }
 
-    private long With(StorePanel panel, Branch row) => panel.Rows.Count == 0 ? sides.Size(row) : panel.Content + sides.Kerf + sides.Size(row);
+    private long With(StorePanel panel, Branch row) =>
+        panel.Rows.Count == 0 ? sides.Size(row) : panel.Content + sides.Kerf + sides.Size(row);
 
     // Wood that is not wanted goes to panels that hold nothing, as far as the car takes them, and only then beside rows.
     private bool Stretch()
@@ -118,7 +121,8 @@ internal sealed class StorePanels
         foreach (var panel in panels) panel.Wood = panel.Least;
         var free = sides.Whole - (sides.Kerf * (panels.Length - 1)) - panels.Sum(panel => panel.Wood);
         if (free < 0 || panels.Any(panel => panel.Wood > sides.Most)) return false;
-        foreach (var panel in panels.Where(panel => panel.Rows.Count == 0).Concat(panels.Reverse().Where(panel => panel.Rows.Count > 0)))
+        var empty = panels.Where(panel => panel.Rows.Count == 0);
+        foreach (var panel in empty.Concat(panels.Reverse().Where(panel => panel.Rows.Count > 0)))
         {
             var more = Math.Min(free, sides.Most - panel.Wood);
             panel.Wood += more;

@@ -70,8 +70,12 @@ internal sealed class WithinReach(SawReach reach, long kerf)
         var first = slab with { Dx = last.EndX - slab.X, Dy = last.EndY - slab.Y, Children = slab.Children[..count] };
         var rest = Rest(slab, slab.Children[count..]);
         return slab.AlongX
-            ? new(CutKind.Crosscut, last.EndX - piece.X, piece with { Slab = first, EndX = last.EndX }, piece with { Slab = rest, X = last.EndX + kerf })
-            : new(CutKind.Rip, last.EndY - piece.Y, piece with { Slab = first, EndY = last.EndY }, piece with { Slab = rest, Y = last.EndY + kerf });
+            ? new(
+                CutKind.Crosscut, last.EndX - piece.X,
+                piece with { Slab = first, EndX = last.EndX }, piece with { Slab = rest, X = last.EndX + kerf })
+            : new(
+                CutKind.Rip, last.EndY - piece.Y,
+                piece with { Slab = first, EndY = last.EndY }, piece with { Slab = rest, Y = last.EndY + kerf });
     }
 
     private static Slab Rest(Slab slab, ImmutableArray<Slab> children)

@@ -68,7 +68,8 @@ public sealed record SheetNode(
     long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children)
 {
     /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
-    /// trimmed, so they lie further apart than by a cut and need not fill it; of one that is all waste, a side may be less than nothing.</summary>
+    /// trimmed, so they lie further apart than by a cut and need not fill it; a side of one that is all waste may be less than
+    /// nothing.</summary>
     public bool ByStore { get; init; }
 }
 

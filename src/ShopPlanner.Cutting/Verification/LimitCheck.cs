@@ -34,7 +34,11 @@ internal sealed class LimitCheck
     public IEnumerable<Fault> AtEnd(Layout layout, string where)
     {
         foreach (var panel in panels.Where(panel => !GoesIntoCar(panel)))
-            yield return Fault.Of(where, layout.Stock, $"has a piece to carry home of {Side(panel.Right - panel.Left)} × {Side(panel.Top - panel.Bottom)}, more than the car takes");
+        {
+            var size = $"{Side(panel.Right - panel.Left)} × {Side(panel.Top - panel.Bottom)}";
+            yield return Fault.Of(where, layout.Stock, $"has a piece to carry home of {size}, more than the car takes");
+        }
+
         foreach (var piece in layout.Pieces.Where(piece => !LiesInPanel(Box.Of(piece))))
             yield return Fault.Of(where, piece.Part, "lies across a cut by the store, or in the wood left on for its tolerance");
     }
@@ -42,8 +46,10 @@ internal sealed class LimitCheck
     private IEnumerable<Fault> AtStore(Cut cut, Box piece, Box first, Box rest, string where)
     {
         var kind = storeKind ??= cut.Kind;
-        if (request.Store is null || stock.Offcut) yield return Fault.Of(where, "store", stock.Offcut ? "makes a cut in what is at home already" : "makes no cuts by this request");
-        if (++storeCuts > (request.Store?.Most ?? int.MaxValue)) yield return Fault.Of(where, $"{storeCuts}", $"are more cuts by the store than {request.Store!.Most}");
+        if (stock.Offcut) yield return Fault.Of(where, "store", "makes a cut in what is at home already");
+        if (request.Store is null) yield return Fault.Of(where, "store", "makes no cuts by this request");
+        if (++storeCuts > (request.Store?.Most ?? int.MaxValue))
+            yield return Fault.Of(where, $"{storeCuts}", $"are more cuts by the store than {request.Store!.Most}");
         if (atHome) yield return Fault.Of(where, "store", "makes a cut after one at home");
         if (cut.Kind != kind) yield return Fault.Of(where, $"{cut.Kind}", "is not parallel to the other cuts by the store");
         if (!panels.Remove(piece)) yield return Fault.Of(where, cut.Piece, "is no panel of the whole stock");

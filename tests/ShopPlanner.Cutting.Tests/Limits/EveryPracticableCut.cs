@@ -2,7 +2,8 @@ namespace ShopPlanner.Cutting.Tests.Limits;
 
 /// <summary>A tiny job in whole inches: one size of new sheet without margins, as many as wanted.</summary>
 internal sealed record TinyJob(
-    int Dx, int Dy, int Kerf, int? WidestRip, int? LongestCrosscut, int StoreCuts, int Tolerance, (int Longest, int Widest)? Car, (int Dx, int Dy, bool CanTurn)[] Pieces);
+    int Dx, int Dy, int Kerf, int? WidestRip, int? LongestCrosscut, int StoreCuts, int Tolerance,
+    (int Longest, int Widest)? Car, (int Dx, int Dy, bool CanTurn)[] Pieces);
 
 /// <summary>
 /// The fewest sheets of a tiny job by trying every cut at every inch, by the store and at home, and every way of sharing the pieces
@@ -78,7 +79,8 @@ internal sealed class EveryPracticableCut(TinyJob job)
 
     private bool Square(int dx, int dy, Rough rough, int set) =>
         (rough.HasFlag(Rough.Left) && Crosses(dy) && Home(dx - job.Tolerance, dy, rough & ~Rough.Left, set))
-        || (rough.HasFlag(Rough.Bottom) && Rips(Math.Max(0, job.Tolerance - job.Kerf), dy) && Home(dx, dy - job.Tolerance, rough & ~Rough.Bottom, set));
+        || (rough.HasFlag(Rough.Bottom) && Rips(Math.Max(0, job.Tolerance - job.Kerf), dy)
+            && Home(dx, dy - job.Tolerance, rough & ~Rough.Bottom, set));
 
     private bool Cross(int dx, int dy, Rough rough, int set)
     {
@@ -86,7 +88,8 @@ internal sealed class EveryPracticableCut(TinyJob job)
             for (var part = set; ; part = (part - 1) & set)
             {
                 var sound = Sound(at, dx, part, set, rough.HasFlag(Rough.Left), rough.HasFlag(Rough.Right));
-                if (sound && Home(at, dy, rough & ~Rough.Right, part) && Home(dx - at - job.Kerf, dy, rough & ~Rough.Left, set & ~part)) return true;
+                if (sound && Home(at, dy, rough & ~Rough.Right, part)
+                    && Home(dx - at - job.Kerf, dy, rough & ~Rough.Left, set & ~part)) return true;
                 if (part == 0) break;
             }
 
@@ -99,7 +102,8 @@ internal sealed class EveryPracticableCut(TinyJob job)
             for (var part = set; Rips(at, dy); part = (part - 1) & set)
             {
                 var sound = Sound(at, dy, part, set, rough.HasFlag(Rough.Bottom), rough.HasFlag(Rough.Top));
-                if (sound && Home(dx, at, rough & ~Rough.Top, part) && Home(dx, dy - at - job.Kerf, rough & ~Rough.Bottom, set & ~part)) return true;
+                if (sound && Home(dx, at, rough & ~Rough.Top, part)
+                    && Home(dx, dy - at - job.Kerf, rough & ~Rough.Bottom, set & ~part)) return true;
                 if (part == 0) break;
             }
 

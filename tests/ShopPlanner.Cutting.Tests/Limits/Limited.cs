@@ -5,7 +5,8 @@ namespace ShopPlanner.Cutting.Tests.Limits;
 /// <summary>Requests with limits of saw, car and store; lengths are texts in inches.</summary>
 internal static class Limited
 {
-    public static CutRequest By(this CutRequest request, int? storeCuts = null, string tolerance = "0", string? longest = null, string? widest = null) => request with
+    public static CutRequest By(
+        this CutRequest request, int? storeCuts = null, string tolerance = "0", string? longest = null, string? widest = null) => request with
     {
         Store = storeCuts is { } most ? new(most, Some.Of(tolerance)) : null,
         Carry = longest is null ? null : new(Some.Of(longest), Some.Of(widest ?? longest)),
@@ -20,7 +21,8 @@ internal static class Limited
     };
 
     /// <summary>Parts of plywood, 96 by 48 in unless said otherwise.</summary>
-    public static CutRequest Sheets(IEnumerable<CutPart> parts, string kerf = "1/8", string trim = "0", string length = "96", string width = "48") =>
+    public static CutRequest Sheets(
+        IEnumerable<CutPart> parts, string kerf = "1/8", string trim = "0", string length = "96", string width = "48") =>
         Some.Request([Some.Sheet()], [Some.Stock("s", length, width, 60, material: "ply")], parts, kerf, edgeTrim: trim);
 
     public static CutPart Panel(string id, string length, string width, int quantity = 1, Grain grain = Grain.Length) =>

@@ -53,7 +53,9 @@ public sealed class TinyJobTests
         var parts = job.Pieces.Select((piece, i) => Limited.Panel($"P{i}", In(piece.Dx), In(piece.Dy), 1, piece.CanTurn ? Grain.Any : Grain.Length));
         var plain = Limited.Sheets(parts, In(job.Kerf), "0", In(job.Dx), In(job.Dy));
         return plain
-            .By(job.StoreCuts == 0 ? null : job.StoreCuts, In(job.Tolerance), job.Car is { } car ? In(car.Longest) : null, job.Car is { } wide ? In(wide.Widest) : null)
+            .By(
+                job.StoreCuts == 0 ? null : job.StoreCuts, In(job.Tolerance),
+                job.Car is { } car ? In(car.Longest) : null, job.Car is { } wide ? In(wide.Widest) : null)
             .Saw(job.WidestRip is { } rip ? In(rip) : null, job.LongestCrosscut is { } crosscut ? In(crosscut) : null);
     }
 
