@@ -37,7 +37,12 @@ internal sealed class EveryWayToCut
             if (left[s] == 0) continue;
             left[s]--;
             foreach (var set in Sets(wanted).Where(set => IsCutFrom(request.Stock[s], set)))
-                if (Least(wanted & ~set, left) is { } rest && (best is null || rest + request.Stock[s].Price < best)) best = rest + request.Stock[s].Price;
+            {
+                if (Least(wanted & ~set, left) is not { } rest) continue;
+                var cost = rest + request.Stock[s].Price;
+                if (best is null || cost < best) best = cost;
+            }
+
             left[s]++;
         }
 

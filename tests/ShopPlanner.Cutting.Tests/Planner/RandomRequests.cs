@@ -38,7 +38,10 @@ internal static class RandomRequests
         if (random.Next(2) == 0)
             yield return new($"{id}short", material.Id, Size(random, 50, 80), width, Money.From(random.Next(10, 40)), null, false);
         if (random.Next(2) == 0)
-            yield return new($"{id}bin", material.Id, Size(random, 15, 60), material.Width ?? Size(random, 10, 40), Money.Zero, random.Next(1, 3), true);
+        {
+            var across = material.Width ?? Size(random, 10, 40);
+            yield return new($"{id}bin", material.Id, Size(random, 15, 60), across, Money.Zero, random.Next(1, 3), true);
+        }
     }
 
     private static IEnumerable<CutPart> Parts(Random random, CutMaterial material)

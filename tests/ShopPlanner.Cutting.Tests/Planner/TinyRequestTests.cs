@@ -34,18 +34,25 @@ public sealed class TinyRequestTests
         var (width, most) = (random.Next(4, 8), random.Next(2, 6));
         var parts = new List<CutPart>();
         while (parts.Sum(part => part.Quantity) < most)
-            parts.Add(new($"P{parts.Count}", "", "m", Mm(random, 1, 9), board && random.Next(2) == 0 ? Length.FromMillimetres(width) : Mm(random, 1, board ? width : 7), !board && random.Next(2) == 0 ? Grain.Any : Grain.Length, 1));
+            parts.Add(Part(random, $"P{parts.Count}", board ? width : null));
         return new(
             LengthUnit.Millimetre, new(Mm(random, 0, 2), Mm(random, 0, 2), Mm(random, 0, 1)), new(null, null, null),
             [new("m", form, null, board ? Length.FromMillimetres(width) : null)],
             [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Stock(random, i, board ? width : null))], [.. parts], new(5));
     }
 
+    private static CutPart Part(Random random, string id, int? board)
+    {
+        var width = board is { } full && random.Next(2) == 0 ? Length.FromMillimetres(full) : Mm(random, 1, board ?? 7);
+        return new(id, "", "m", Mm(random, 1, 9), width, board is null && random.Next(2) == 0 ? Grain.Any : Grain.Length, 1);
+    }
+
     private static CutStock Stock(Random random, int i, int? width)
     {
         var offcut = random.Next(3) == 0;
         return new(
-            $"S{i}", "m", Mm(random, 5, 14), width is { } w ? Length.FromMillimetres(w) : Mm(random, 5, 11), Money.From(offcut ? 0 : random.Next(1, 9)),
+            $"S{i}", "m", Mm(random, 5, 14), width is { } w ? Length.FromMillimetres(w) : Mm(random, 5, 11),
+            Money.From(offcut ? 0 : random.Next(1, 9)),
             offcut ? random.Next(0, 3) : random.Next(3) == 0 ? random.Next(1, 3) : null, offcut);
     }
 

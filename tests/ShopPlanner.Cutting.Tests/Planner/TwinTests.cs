@@ -11,8 +11,9 @@ public sealed class TwinTests
     // Rounds in place of a clock: a slow machine plans the same.
     private static readonly SearchControl Rounds = new() { Iterations = 300, Workers = 1 };
 
-    private static readonly Lazy<List<(CutRequest Request, CutPlan Plan)>> Plain = new(() => [.. RandomRequests.From(7_001, Requests).Select(Planned)]);
-    private static readonly Lazy<List<(CutRequest Request, CutPlan Plan)>> Kerfless = new(() => [.. Plain.Value.Select(one => Planned(Twins.WithoutKerf(one.Request)))]);
+    private static readonly Lazy<List<EarlierPlan>> Plain = new(() => [.. RandomRequests.From(7_001, Requests).Select(Planned)]);
+    private static readonly Lazy<List<EarlierPlan>> Kerfless =
+        new(() => [.. Plain.Value.Select(one => Planned(Twins.WithoutKerf(one.Request)))]);
 
     public static TheoryData<string> Same => [.. Twins.Equal.Keys];
 
@@ -23,8 +24,8 @@ public sealed class TwinTests
     public void The_least_cost_stays_the_same(string twin) =>
         Compare(twin.Contains("kerf", StringComparison.Ordinal) ? Kerfless.Value : Plain.Value, Twins.Equal[twin], (before, after) =>
         {
-            Assert.True(before.CostLowerBound <= after.Cost, $"bound {before.CostLowerBound} of the request, cost {after.Cost} of its twin");
-            Assert.True(after.CostLowerBound <= before.Cost, $"bound {after.CostLowerBound} of the twin, cost {before.Cost} of the request");
+            Assert.True(before.CostLowerBound <= after.Cost, $"bound {before.CostLowerBound} of the request, its twin {after.Cost}");
+            Assert.True(after.CostLowerBound <= before.Cost, $"bound {after.CostLowerBound} of the twin, the request {before.Cost}");
             return before.Cost == before.CostLowerBound && after.Cost == after.CostLowerBound;
         });
 
@@ -32,7 +33,7 @@ public sealed class TwinTests
     [MemberData(nameof(Less))]
     public void The_least_cost_is_no_higher(string twin) => Compare(Plain.Value, Twins.Cheaper[twin], (before, after) =>
     {
-        Assert.True(after.CostLowerBound <= before.Cost, $"bound {after.CostLowerBound} of the twin, cost {before.Cost} of the request");
+        Assert.True(after.CostLowerBound <= before.Cost, $"bound {after.CostLowerBound} of the twin, the request {before.Cost}");
         var proven = before.Cost == before.CostLowerBound && after.Cost == after.CostLowerBound;
         if (proven) Assert.True(after.Cost <= before.Cost, $"{after.Cost} for less, {before.Cost} for more");
         return proven;
@@ -46,17 +47,17 @@ public sealed class TwinTests
     });
 
     // Most are proven, or the test would say little.
-    private static void Compare(List<(CutRequest Request, CutPlan Plan)> all, Func<CutRequest, CutRequest> twin, Func<CutPlan, CutPlan, bool> isProven)
+    private static void Compare(List<EarlierPlan> all, Func<CutRequest, CutRequest> twin, Func<CutPlan, CutPlan, bool> isProven)
     {
         var proven = all.Count(one => isProven(one.Plan, Planned(twin(one.Request)).Plan));
         Assert.True(proven * 2 > all.Count, $"{proven} of {all.Count} are proven");
     }
 
-    private static (CutRequest Request, CutPlan Plan) Planned(CutRequest request)
+    private static EarlierPlan Planned(CutRequest request)
     {
         var plan = Some.Planned(request, Rounds);
         Assert.True(plan.CostLowerBound <= plan.Cost);
         Assert.All(plan.Unplaced, part => Assert.Equal("none", part.Part));
-        return (request, plan);
+        return new(request, plan);
     }
 }

@@ -11,8 +11,10 @@ internal static class Twins
     public static readonly Dictionary<string, Func<CutRequest, CutRequest>> Equal = new()
     {
         ["seven times as large"] = request => Resized(request, length => length * 7),
-        ["parts and stock the other way round"] = request =>
-            request with { Parts = [.. request.Parts.Reverse()], Stock = [.. request.Stock.Reverse()], Materials = [.. request.Materials.Reverse()] },
+        ["parts and stock the other way round"] = request => request with
+        {
+            Parts = [.. request.Parts.Reverse()], Stock = [.. request.Stock.Reverse()], Materials = [.. request.Materials.Reverse()],
+        },
         ["every piece under an id of its own"] = request => request with { Parts = [.. request.Parts.SelectMany(Split)] },
         ["every stock under two ids"] = request => request with { Stock = [.. request.Stock.SelectMany(Halved)] },
         ["sheets a quarter turn round"] = Turned,
@@ -28,12 +30,15 @@ internal static class Twins
     public static readonly Dictionary<string, Func<CutRequest, CutRequest>> Cheaper = new()
     {
         ["one more offcut"] = request => request with { Stock = [.. request.Stock, Offcut(request)] },
-        ["one more size to buy"] = request => request with { Stock = [.. request.Stock, Offcut(request) with { Price = Money.From(7), Quantity = null, Offcut = false }] },
-        ["one piece fewer"] = request => request with { Parts = request.Parts[0].Quantity == 1 ? request.Parts[1..] : [Fewer(request.Parts[0]), .. request.Parts[1..]] },
+        ["one more size to buy"] = request => request with { Stock = [.. request.Stock, Bought(request)] },
+        ["one piece fewer"] = request => request with { Parts = [.. Fewer(request.Parts[0]), .. request.Parts[1..]] },
         ["a thinner blade"] = request => request with { Saw = request.Saw with { Kerf = Length.FromTicks(request.Saw.Kerf.Ticks / 2) } },
-        ["less to trim"] = request => request with { Saw = request.Saw with { BoardEndTrim = Length.Zero, SheetEdgeTrim = Length.Zero } },
-        ["parts that may be turned"] = request => request with { Parts = [.. request.Parts.Select(part => part.Material == "sheet" ? part with { Grain = Grain.Any } : part)] },
-        ["every piece a little shorter"] = request => request with { Parts = [.. request.Parts.Select(part => part with { Length = part.Length - Length.FromTicks(127) })] },
+        ["less to trim"] = request => request with
+        {
+            Saw = request.Saw with { BoardEndTrim = Length.Zero, SheetEdgeTrim = Length.Zero },
+        },
+        ["parts that may be turned"] = request => EachPart(request, part => part.Material == "sheet" ? part with { Grain = Grain.Any } : part),
+        ["every piece a little shorter"] = request => EachPart(request, part => part with { Length = part.Length - Length.FromTicks(127) }),
     };
 
     /// <summary>The same request without kerf, from which <c>a kerf in place of air</c> starts.</summary>
@@ -41,7 +46,8 @@ internal static class Twins
 
     private static CutRequest Resized(CutRequest request, Func<Length, Length> side) => Resized(request, side, side, side);
 
-    private static CutRequest Resized(CutRequest request, Func<Length, Length> part, Func<Length, Length> stock, Func<Length, Length> saw) => request with
+    private static CutRequest Resized(
+        CutRequest request, Func<Length, Length> part, Func<Length, Length> stock, Func<Length, Length> saw) => request with
     {
         Saw = new(saw(request.Saw.Kerf), saw(request.Saw.BoardEndTrim), saw(request.Saw.SheetEdgeTrim)),
         Materials = [.. request.Materials.Select(material => material with { Width = material.Width is { } width ? part(width) : null })],
@@ -73,5 +79,11 @@ internal static class Twins
     private static CutStock Offcut(CutRequest request) => new(
         "more", request.Materials[^1].Id, Some.Of("41 3/8"), request.Materials[^1].Width ?? Some.Of("23"), Money.Zero, 1, true);
 
-    private static CutPart Fewer(CutPart part) => part with { Quantity = part.Quantity - 1 };
+    private static CutStock Bought(CutRequest request) =>
+        Offcut(request) with { Price = Money.From(7), Quantity = null, Offcut = false };
+
+    private static CutRequest EachPart(CutRequest request, Func<CutPart, CutPart> change) =>
+        request with { Parts = [.. request.Parts.Select(change)] };
+
+    private static IEnumerable<CutPart> Fewer(CutPart part) => part.Quantity == 1 ? [] : [part with { Quantity = part.Quantity - 1 }];
 }

@@ -31,7 +31,8 @@ internal static class BillRequest
 
     public static CutRequest Of(StockBill bill, WidePieces wide)
     {
-        var parts = bill.Pieces.SelectMany((piece, i) => wide == WidePieces.FromStrips && piece.Width > WidestBoard ? Strips(piece, i) : [Part(piece, i, wide)]).ToList();
+        var parts = bill.Pieces.Select((piece, i) =>
+            wide == WidePieces.FromStrips && piece.Width > WidestBoard ? Strips(piece, i) : Part(piece, i, wide)).ToList();
         var materials = parts.Select(part => part.Material).Distinct().ToList();
         return new(
             LengthUnit.Inch, new(Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 4)),
@@ -46,12 +47,12 @@ internal static class BillRequest
     }
 
     // As many strips as boards are needed, each 1/8 in over for jointing its edges (common practice).
-    private static IEnumerable<CutPart> Strips(BillPiece piece, int i)
+    private static CutPart Strips(BillPiece piece, int i)
     {
         var allowance = Length.FromInches(0, 1, 8);
         var strips = (int)(piece.Width / (WidestBoard - allowance)) + 1;
         var width = Length.FromTicks((piece.Width.Ticks / strips) + 1) + allowance;
-        yield return new($"P{i}", piece.Name, Board(piece), piece.Length, width, Grain.Length, piece.Count * strips);
+        return new($"P{i}", piece.Name, Board(piece), piece.Length, width, Grain.Length, piece.Count * strips);
     }
 
     // The wood and the place of the thickness in the table stand in the material's id.
@@ -69,11 +70,14 @@ internal static class BillRequest
         ? new(id, StockForm.Board, size.Dry, Twelve.Dry)
         : new(id, StockForm.Sheet, MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id).Thickness, null);
 
-    private static IEnumerable<CutStock> Stock(string id) => Nominal(id) is { } size
-        ? Feet.Select(feet => Bought(id, $"{feet} ft of {id}", size.Nominal, new(Length.FromFeet(feet), Twelve.Nominal), Twelve.Dry))
-        : MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id) is var good
-            ? good.Sizes.Select(side => Bought(id, $"a sheet of {id}", LengthText.ParsePositive(good.Nominal, LengthUnit.Inch).Value, side, side.Width))
-            : [];
+    private static IEnumerable<CutStock> Stock(string id)
+    {
+        if (Nominal(id) is { } size)
+            return Feet.Select(feet => Bought(id, $"{feet} ft of {id}", size.Nominal, new(Length.FromFeet(feet), Twelve.Nominal), Twelve.Dry));
+        var good = MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id);
+        var thickness = LengthText.ParsePositive(good.Nominal, LengthUnit.Inch).Value;
+        return good.Sizes.Select(side => Bought(id, $"a sheet of {id}", thickness, side, side.Width));
+    }
 
     private static CutStock Bought(string material, string id, Length thickness, SheetSize asSold, Length width)
     {
