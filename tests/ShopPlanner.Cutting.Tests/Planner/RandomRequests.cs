@@ -12,13 +12,14 @@ internal static class RandomRequests
     private static readonly string[] Kerfs = ["0", "1/8", "3/32", "2.7 mm"];
     private static readonly string[] Trims = ["0", "1/16", "1/2", "6 mm"];
 
-    public static IEnumerable<CutRequest> From(int seed, int count)
+    /// <summary>So many requests of at most so many kinds of part from each material.</summary>
+    public static IEnumerable<CutRequest> From(int seed, int count, int mostParts = 4)
     {
         var random = new Random(seed);
-        return Enumerable.Range(0, count).Select(_ => Next(random));
+        return Enumerable.Range(0, count).Select(_ => Next(random, mostParts));
     }
 
-    private static CutRequest Next(Random random)
+    private static CutRequest Next(Random random, int mostParts)
     {
         var kinds = random.Next(1, 4);
         var materials = new List<CutMaterial>();
@@ -27,7 +28,7 @@ internal static class RandomRequests
         return new(
             LengthUnit.Inch, new(Of(random, Kerfs), Of(random, Trims), Of(random, Trims)), new(Some.Of("12"), Some.Of("12"), Some.Of("6")),
             [.. materials], [.. materials.SelectMany(material => Stock(random, material))],
-            [.. materials.SelectMany(material => Parts(random, material))], new(5));
+            [.. materials.SelectMany(material => Parts(random, material, mostParts))], new(5));
     }
 
     private static IEnumerable<CutStock> Stock(Random random, CutMaterial material)
@@ -44,10 +45,10 @@ internal static class RandomRequests
         }
     }
 
-    private static IEnumerable<CutPart> Parts(Random random, CutMaterial material)
+    private static IEnumerable<CutPart> Parts(Random random, CutMaterial material, int most)
     {
         var rips = random.Next(3) == 0;
-        return Enumerable.Range(0, random.Next(1, 5)).Select(i =>
+        return Enumerable.Range(0, random.Next(1, most + 1)).Select(i =>
         {
             var width = material.Width is { } full ? (rips && i == 0 ? Size(random, 1, 5) : full) : Size(random, 4, 40);
             var grain = material.Form == StockForm.Sheet && random.Next(2) == 0 ? Grain.Any : Grain.Length;
