@@ -71,9 +71,10 @@ internal sealed class CutReplay
 
     private void LookAtBench()
     {
+        var names = hand.GroupBy(pair => pair.Value, pair => pair.Key).ToDictionary(group => group.Key, group => group.First());
         foreach (var piece in layout.Pieces)
         {
-            var name = hand.FirstOrDefault(pair => pair.Value == Box.Of(piece)).Key;
+            var name = names.GetValueOrDefault(Box.Of(piece));
             if (name is null) faults.Add(Fault.Of(where, piece.Part, "is not cut free by the list of cuts"));
             else if (layout.Cuts.Length > 0 && finished.GetValueOrDefault(name) != piece.Part) faults.Add(Fault.Of(where, piece.Part, $"is not named as what cut {name} finishes"));
         }
