@@ -29,19 +29,38 @@ internal sealed class ColumnBound : IDisposable
     private double[] calm;
     private double best;
 
-    public ColumnBound(SheetModel model, CutGrid grid, Packing start, Func<bool> stop)
+    private ColumnBound(SheetModel model, CutGrid grid, WorkBudget budget)
     {
-        (this.model, this.grid) = (model, grid);
-        budget = new WorkBudget(0, stop);
+        (this.model, this.grid, this.budget) = (model, grid, budget);
         knapsack = new CutKnapsack(grid);
         master = new ColumnMaster(model);
         calm = [.. grid.Areas.Select(a => a / grid.Area)];
+    }
+
+    /// <summary>Starts from the layouts of a complete packing.</summary>
+    public static ColumnBound From(SheetModel model, CutGrid grid, Packing start, Func<bool> stop)
+    {
+        var bound = new ColumnBound(model, grid, new WorkBudget(0, stop));
         foreach (var tree in start.Trees)
-            master.Add(new(tree.Stock, Counts(tree)));
+            bound.master.Add(new(tree.Stock, bound.Counts(tree)));
+        return bound;
+    }
+
+    /// <summary>Goes on with another grid; what is known stays known.</summary>
+    public ColumnBound On(CutGrid finer)
+    {
+        var bound = new ColumnBound(model, finer, budget) { calm = calm, best = best };
+        bound.Rows.AddRange(Rows);
+        foreach (var column in master.Columns)
+            bound.master.Add(column);
+        return bound;
     }
 
     /// <summary>Each stronger than the one before.</summary>
     public List<CoverRow> Rows { get; } = [];
+
+    /// <summary>True when a finer grid might tell more.</summary>
+    public bool IsCoarse => !grid.IsExact;
 
     /// <summary>True when no better inequality is to be had, or not with reasonable work.</summary>
     public bool IsDone { get; private set; }

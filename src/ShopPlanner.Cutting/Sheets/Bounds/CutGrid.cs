@@ -10,11 +10,8 @@ internal sealed class CutGrid
 {
     private const int MostPoints = 2000;
 
-    /// <summary>Steps that whole lengths may take; coarse ones bound less well and have to be quicker.</summary>
-    private const long MostWork = 16_000_000;
-    private const long MostCoarseWork = 5_000_000;
-
-    private static readonly int[] Marks = [560, 440, 340, 260, 200, 150];
+    /// <summary>How finely coarse rules are tried.</summary>
+    private static readonly int[] Marks = [1200, 1000, 820, 680, 560, 440, 340, 260, 200, 150];
 
     private CutGrid(SheetModel model, CoarseRule ruleX, CoarseRule ruleY, CutPoints x, CutPoints y, List<Lying> measured)
     {
@@ -49,15 +46,16 @@ internal sealed class CutGrid
     /// <summary>Steps of valuing every rectangle once.</summary>
     public long Work => Steps(X, Y);
 
-    /// <summary>The finest grid that can be afforded; null when none can.</summary>
-    public static CutGrid? Of(SheetModel model)
+    /// <summary>The finest grid for which valuing takes no more than so many steps; null when there is none. Coarse rules have to
+    /// be quicker, since they bound less well.</summary>
+    public static CutGrid? Of(SheetModel model, long mostWork)
     {
         var (w, h) = (model.Stocks.Max(s => s.W), model.Stocks.Max(s => s.H));
-        var exact = Make(model, CoarseRule.None(w), CoarseRule.None(h), MostWork);
+        var exact = Make(model, CoarseRule.None(w), CoarseRule.None(h), mostWork);
         if (exact is not null)
             return exact;
         var (x, y) = (CoarseRule.Lengths(model, true), CoarseRule.Lengths(model, false));
-        return Marks.Select(m => Make(model, CoarseRule.Best(w, m, x), CoarseRule.Best(h, m, y), MostCoarseWork))
+        return Marks.Select(m => Make(model, CoarseRule.Best(w, m, x), CoarseRule.Best(h, m, y), mostWork / 3))
             .FirstOrDefault(grid => grid is not null);
     }
 

@@ -22,12 +22,17 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     private const long FirstColumnWork = 20_000_000;
     private const long ColumnWork = 30_000_000;
 
+    /// <summary>Steps that a round of column generation may take, at first and later.</summary>
+    private const long GridWork = 15_000_000;
+    private const long FineGridWork = 120_000_000;
+
     /// <summary>Share of the time after which nothing more is proven.</summary>
     private const double Share = 0.9;
 
     private readonly List<CoverRow> rows = model.Pieces == 0 ? [] : new ScaleBound(model).Rows();
     private PlanBounds bounds = new(0, 0);
     private ColumnBound? columns;
+    private bool isFine;
     private int turns;
 
     public long Cost => bounds.Cost;
@@ -77,15 +82,28 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
 
     private void RaiseByColumns(Packing best)
     {
-        var isFirst = turns == 1;
-        if (isFirst && CutGrid.Of(model) is { } grid)
-            columns = new ColumnBound(model, grid, best, () => IsOver);
-        if (columns is null || columns.IsDone)
+        columns = turns == 1 ? FirstColumns(best) : Refined(columns);
+        if (columns is null or { IsDone: true })
             return;
         var before = columns.Rows.Count;
-        columns.Advance(isFirst ? FirstColumnWork : ColumnWork, best.Price);
+        columns.Advance(turns == 1 ? FirstColumnWork : ColumnWork, best.Price);
         if (columns.Rows.Count > before)
             bounds = bounds.Raised(PlanBounds.Of(model, [.. rows, .. columns.Rows.TakeLast(3)]));
+    }
+
+    private ColumnBound? FirstColumns(Packing best) =>
+        CutGrid.Of(model, GridWork) is { } grid ? ColumnBound.From(model, grid, best, () => IsOver) : null;
+
+    /// <summary>Once, when nothing more comes of a coarse grid.</summary>
+    private ColumnBound? Refined(ColumnBound? coarse)
+    {
+        if (isFine || coarse is not { IsDone: true, IsCoarse: true })
+            return coarse;
+        isFine = true;
+        if (CutGrid.Of(model, FineGridWork) is not { } grid)
+            return coarse;
+        using (coarse)
+            return coarse.On(grid);
     }
 
     public void Dispose() => columns?.Dispose();
