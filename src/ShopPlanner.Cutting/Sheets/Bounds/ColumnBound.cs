@@ -40,7 +40,7 @@ internal sealed class ColumnBound : IDisposable
     /// <summary>Starts from the layouts of a complete packing.</summary>
     public static ColumnBound From(SheetModel model, CutGrid grid, Packing start, Func<bool> stop)
     {
-        var bound = new ColumnBound(model, grid, new WorkBudget(0, stop));
+        var bound = new ColumnBound(model, grid, new WorkBudget(0, stop)) { IsRough = !grid.IsExact };
         foreach (var tree in start.Trees)
             bound.master.Add(new(tree.Stock, bound.Counts(tree)));
         return bound;
@@ -59,8 +59,8 @@ internal sealed class ColumnBound : IDisposable
     /// <summary>Each stronger than the one before.</summary>
     public List<CoverRow> Rows { get; } = [];
 
-    /// <summary>True when a finer grid might tell more.</summary>
-    public bool IsCoarse => !grid.IsExact;
+    /// <summary>True when a finer grid might tell more; no type is counted before it did.</summary>
+    public bool IsRough { get; private init; }
 
     /// <summary>True when no better inequality is to be had, or not with reasonable work.</summary>
     public bool IsDone { get; private set; }
@@ -81,7 +81,7 @@ internal sealed class ColumnBound : IDisposable
         if (master.Solve() is not { } point)
             IsDone = true;
         else if (RoundUp(point.Objective * master.Dearest) <= Bound || !Price(point))
-            IsDone = !budget.IsStopped && !CountOneMore(point);
+            IsDone = !budget.IsStopped && (IsRough || !CountOneMore(point));
     }
 
     private long RoundUp(double price) => (long)Math.Ceiling((price / model.PriceStep) - 1e-6) * model.PriceStep;

@@ -15,7 +15,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     private const long TinyWork = 40_000_000;
 
     /// <summary>Steps for a job that is not tiny, and after how many meetings of the search it gets them.</summary>
-    private const long SmallWork = 600_000_000;
+    private const long SmallWork = 1_500_000_000;
     private const int SmallTurn = 8;
 
     /// <summary>Steps of column generation, at first and after each later meeting.</summary>
@@ -32,7 +32,6 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     private readonly List<CoverRow> rows = model.Pieces == 0 ? [] : new ScaleBound(model).Rows();
     private PlanBounds bounds = new(0, 0);
     private ColumnBound? columns;
-    private bool isFine;
     private int turns;
 
     public long Cost => bounds.Cost;
@@ -97,10 +96,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     /// <summary>Once, when nothing more comes of a coarse grid.</summary>
     private ColumnBound? Refined(ColumnBound? coarse)
     {
-        if (isFine || coarse is not { IsDone: true, IsCoarse: true })
-            return coarse;
-        isFine = true;
-        if (CutGrid.Of(model, FineGridWork) is not { } grid)
+        if (coarse is not { IsDone: true, IsRough: true } || CutGrid.Of(model, FineGridWork) is not { } grid)
             return coarse;
         using (coarse)
             return coarse.On(grid);

@@ -23,23 +23,40 @@ internal sealed class SmallJob
 
     private readonly SheetModel model;
     private readonly ShapeTable table;
+    private readonly WorkBudget budget;
     private readonly List<(StockType Stock, int Set)> layouts;
 
-    private SmallJob(SheetModel model, ShapeTable table)
+    private SmallJob(SheetModel model, ShapeTable table, WorkBudget budget)
     {
-        (this.model, this.table) = (model, table);
+        (this.model, this.table, this.budget) = (model, table, budget);
         layouts = [.. model.Stocks.Where(s => s.Limit > 0).SelectMany(s => Largest(s).Select(set => (s, set)))];
     }
 
     /// <summary>Null when there is too much to try.</summary>
     public static SmallJob? Of(SheetModel model, WorkBudget budget)
     {
-        var job = ShapeTable.Of(model, budget) is { } table ? new SmallJob(model, table) : null;
+        var job = ShapeTable.Of(model, budget) is { } table ? new SmallJob(model, table, budget) : null;
         return job?.layouts.Count <= MostLayouts ? job : null;
     }
 
     /// <summary>Lowers the price of a complete packing to the least.</summary>
-    public ExactAnswer Lower(Packing best, SearchClock clock)
+    public ExactAnswer Lower(Packing best, SearchClock clock) => LowerByTable(best) ?? LowerByModel(best, clock);
+
+    /// <summary>Null when stock is short or the table is too much work.</summary>
+    private ExactAnswer? LowerByTable(Packing best)
+    {
+        if (layouts.Exists(l => l.Stock.Limit < model.Pieces))
+            return null;
+        if (new LeastCover(table.Sets, [.. layouts.Select(l => (l.Stock.Price, l.Set))], budget).Choose() is not { } chosen)
+            return null;
+        if (chosen.Sum(l => layouts[l].Stock.Price) >= best.Price)
+            return new(best, true);
+        return Unpack(Enumerable.Range(0, layouts.Count).Select(l => chosen.Count(c => c == l))) is { } better
+            ? new(better, true)
+            : null;
+    }
+
+    private ExactAnswer LowerByModel(Packing best, SearchClock clock)
     {
         var (cover, times, _) = Model(mayLeave: false);
         var prices = layouts.Select(l => l.Stock.Price / model.PriceStep).ToArray();
