@@ -20,7 +20,10 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         [.. plan.Parts.Values.GroupBy(part => part.ProjectId).OrderBy(same => plan.Order.Projects.IndexOf(same.Key)).Select(same => same.First().Project)],
         facts.Printed, facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter, plan.Request.Unit, facts.Currency,
         new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()), Stores(), OnHand(),
-        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced());
+        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced())
+    {
+        StoreTolerance = plan.Request.Store?.Tolerance,
+    };
 
     private string? OutOfDate()
     {
@@ -53,10 +56,17 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketLayout Layout(int index)
     {
         var words = new CutWords(plan, index, marks);
+        var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
         return new(
             PlanPictures.ForLayout(plan, index), PlanPictures.IsBoard(plan, index), plan.Plan.Layouts[index].Copies,
             [.. PlanPictures.Trace(plan, index).Select(cut => new PacketCut(
-                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), ByStore: false))]);
+                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), cut.Cut.ByStore)
+                {
+                    Sizes = sizes.GetValueOrDefault(cut.Cut.N, ""),
+                })])
+        {
+            Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
+        };
     }
 
     private ImmutableArray<PacketPart> Parts() => [.. plan.Request.Parts.Select(part => (part, placed: marks.Placed(part.Id).ToImmutableArray()))
@@ -66,7 +76,11 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     {
         var material = plan.Request.Materials.Single(material => material.Id == part.Material);
         var ripped = material.Width is not { } full || part.Width < full;
-        return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped);
+        return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped)
+        {
+            Trim = TrimWords.Of(part, plan.Request.Unit),
+            IsPractice = part.PracticeFor is not null,
+        };
     }
 
     private ImmutableArray<PacketUnplaced> Unplaced() => [.. plan.Plan.Unplaced.Select(missed =>

@@ -56,7 +56,7 @@ public static class PlanPictures
             title, plan.Request.Unit, stock.Length, stock.Width, material.Thickness, plan.Stocks[stock.Id].Tint, HasGrain(material),
             [.. layout.Pieces.Select((piece, i) => Piece(plan, piece, mark(i)))],
             Leftovers(layout, tags), Trims(plan, stock, material.Form),
-            [.. Trace(plan, index).Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N)))]);
+            [.. Trace(plan, index).Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N), cut.Cut.ByStore))]);
     }
 
     private static PiecePicture Piece(PlanView plan, PlacedPiece piece, (string Mark, bool Done) mark) =>
