@@ -31,6 +31,9 @@ internal sealed class BoardHandOut
     /// <summary>Pieces of each part that were not handed out.</summary>
     public ImmutableArray<int> Rest() => [.. rest];
 
+    /// <summary>The lengths, by index, of pieces of these parts, longest first.</summary>
+    public IEnumerable<int> Sorted(IEnumerable<int> pieces) => pieces.Select(part => sizeOf[part]).Order();
+
     /// <summary>Pieces of each length among pieces of these parts.</summary>
     public ImmutableArray<int> Counts(IEnumerable<int> pieces)
     {

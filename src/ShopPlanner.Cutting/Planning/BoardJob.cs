@@ -35,7 +35,7 @@ internal sealed class BoardJob
         var problem = new BoardProblem(
             [.. stocks.Select(Model)], [.. parts.Sizes.Select(size => new BoardItem((size.Length.Ticks + job.Kerf) / scale, size.Pieces))])
         {
-            Seed = [.. start.Select(Seed).OfType<BoardPattern>()],
+            Seed = [.. Seeds(start)],
         };
         var solution = BoardSolver.Solve(problem, control);
         ImmutableArray<CutUpStock> cut = [.. solution.Patterns.SelectMany(Lay)];
@@ -48,10 +48,13 @@ internal sealed class BoardJob
         return new(Math.Max(1, (job.UsableX(stock) + job.Kerf) / scale), stock.Price.Count, stock.Quantity, stock.Offcut, keep);
     }
 
-    private BoardPattern? Seed(KeptLayout kept)
+    // Layouts that differ in the names of their parts only are one pattern.
+    private IEnumerable<BoardPattern> Seeds(ImmutableArray<KeptLayout> start)
     {
-        var stock = stocks.IndexOf(job.Stock[kept.Stock]);
-        return stock < 0 ? null : new(stock, kept.Times, parts.Counts(kept.Pieces.Select(piece => piece.Part)));
+        var index = job.Stock.Select(stocks.IndexOf).ToArray();
+        return start.Where(kept => index[kept.Stock] >= 0)
+            .GroupBy(kept => (kept.Stock, string.Join(' ', parts.Sorted(kept.Pieces.Select(piece => piece.Part)))))
+            .Select(alike => new BoardPattern(index[alike.Key.Stock], alike.Sum(kept => kept.Times), parts.Counts(alike.First().Pieces.Select(piece => piece.Part))));
     }
 
     private IEnumerable<CutUpStock> Lay(BoardPattern pattern)
