@@ -22,10 +22,11 @@ public sealed class CutPlanner
     private readonly JobResult?[] kept;
     private readonly JobResult?[] best;
 
-    private CutPlanner(ImmutableArray<Job> jobs, SearchControl control)
+    private CutPlanner(CutRequest request, ImmutableArray<Job> jobs, SearchControl control)
     {
         (this.jobs, this.control) = (jobs, control);
-        kept = Unchanged.Find(jobs, control.Earlier);
+        var sameWayHome = (control.Earlier?.Request.Store, control.Earlier?.Request.Carry) == (request.Store, request.Carry);
+        kept = Unchanged.Find(jobs, sameWayHome ? control.Earlier : null);
         best = new JobResult?[jobs.Length];
     }
 
@@ -38,7 +39,7 @@ public sealed class CutPlanner
         ArgumentNullException.ThrowIfNull(control);
         var (jobs, unplaced) = Fitting.Split(request);
         var limited = control is { Time: null, Iterations: null } ? control with { Time = TimeSpan.FromSeconds(request.Limits.Seconds) } : control;
-        var planner = new CutPlanner(jobs, limited);
+        var planner = new CutPlanner(request, jobs, limited);
         planner.Run();
         return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, planner.watch.Elapsed);
     }

@@ -18,14 +18,16 @@ public static class BoardSolver
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(control);
         var model = CuttingModel.Of(problem);
+        var seed = SeededStart.Patterns(model, problem.Seed);
         var search = new Search(model, control, GreedyStart.Build(model));
+        if (seed.Count > 0) search.Offer(SeededStart.Build(model, seed));
         using var pulse = search.Pulse();
         var reserve = Betterment.Reserve(model, control.Time);
         search.KeepBack(reserve);
         search.Raise(DualPoint.BySize(model).Total);
         if (search.Proven && reserve == TimeSpan.Zero) return SolutionText.Of(problem, search);
         using var relaxation = new Relaxation(search);
-        relaxation.Add(StartPatterns.For(search));
+        relaxation.Add(StartPatterns.For(search).Concat(seed.Select(cut => cut.Pattern)).Distinct());
         if (!search.Done) Cheapen(search, relaxation);
         search.LeaveOnly(reserve);
         new Betterment(search, relaxation).Run();

@@ -16,11 +16,20 @@ internal static class BoardJob
         var scale = Scale.Of(job.Parts.Select(part => part.Length.Ticks + job.Kerf));
         var problem = new BoardProblem(
             [.. stocks.Select(stock => Model(job, stock, scale))],
-            [.. job.Parts.Select(part => new BoardItem((part.Length.Ticks + job.Kerf) / scale, part.Quantity))]);
+            [.. job.Parts.Select(part => new BoardItem((part.Length.Ticks + job.Kerf) / scale, part.Quantity))])
+        {
+            Seed = [.. EarlierLayouts.For(job, control.Earlier).Select(kept => Seed(job, stocks, kept)).OfType<BoardPattern>()],
+        };
         var solution = BoardSolver.Solve(problem, control);
         return new(
             [.. solution.Patterns.Select(pattern => new CutUpStock(stocks[pattern.Stock], pattern.Times, Lay(job, stocks[pattern.Stock], pattern)))],
             solution.Unmet, solution.Cost, solution.Bound, solution is { Complete: false, Proven: true });
+    }
+
+    private static BoardPattern? Seed(Job job, ImmutableArray<CutStock> stocks, KeptLayout kept)
+    {
+        var stock = stocks.IndexOf(job.Stock[kept.Stock]);
+        return stock < 0 ? null : new(stock, kept.Times, [.. job.Parts.Select((_, i) => kept.Pieces.Count(piece => piece.Part == i))]);
     }
 
     private static BoardStock Model(Job job, CutStock stock, long scale)

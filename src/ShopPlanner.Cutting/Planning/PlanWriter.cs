@@ -38,7 +38,8 @@ internal static class PlanWriter
             cut.Stock.Id, cut.Times,
             [.. slabs.Where(slab => slab.Part is not null).Select(Piece)],
             [.. slabs.Where(slab => slab.IsRemnant).Select(slab => Left(job, slab))],
-            CutSequencer.Order(job.Material.Form, cut.Root, cut.Stock.Length.Ticks, cut.Stock.Width.Ticks, job.Kerf));
+            CutSequencer.Order(job.Material.Form, cut.Root, cut.Stock.Length.Ticks, cut.Stock.Width.Ticks, job.Kerf,
+                job.IsLimited ? SawReach.Of(job.Saw) : null));
     }
 
     private static PlacedPiece Piece(Slab slab) => new(

@@ -116,14 +116,14 @@ internal sealed class SmallJob
             : new(best, false);
     }
 
-    /// <summary>Null when a layout is too deep for a tree.</summary>
+    /// <summary>Null when a layout is too deep for a tree, or breaks a limit of saw or car.</summary>
     private Packing? Unpack(IEnumerable<int> times)
     {
         var ledger = new Ledger(model);
         var writer = new ShapeLayout(model, table);
         foreach (var ((stock, set), count) in layouts.Zip(times).Where(l => l.Second > 0))
         {
-            if (writer.Write(set, stock) is not { } tree)
+            if (writer.Write(set, stock) is not { } tree || model.Rule?.Allows(tree) == false)
                 return null;
             for (var n = 0; n < count; n++)
                 ledger.OpenAs(tree);
