@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Cutting.Planning;
@@ -9,14 +10,18 @@ namespace ShopPlanner.Cutting.Planning;
 /// </summary>
 internal static class SheetJob
 {
-    public static JobResult Solve(Job job, SearchControl control)
+    /// <summary>The best answer found.</summary>
+    /// <param name="job">Sheets, or boards that are ripped or limited.</param>
+    /// <param name="control">When to stop and whom to tell.</param>
+    /// <param name="start">Layouts to begin with; they need not fit the job.</param>
+    public static JobResult Solve(Job job, SearchControl control, ImmutableArray<KeptLayout> start)
     {
         var (scaleX, scaleY) = job.IsLimited ? (1, 1) : Measures(job);
         var measure = new SheetMeasure(job, scaleX, scaleY);
         var problem = new SheetProblem([.. job.Stock.Select(measure.Of)], [.. job.Parts.Select(measure.Of)])
         {
             Rule = job.IsLimited ? new PracticableLayouts(job) : null,
-            Seed = [.. EarlierLayouts.For(job, control.Earlier).Select(Seed).OfType<SheetSeed>()],
+            Seed = [.. start.Select(Seed).OfType<SheetSeed>()],
         };
         var solution = SheetSolver.Solve(problem, control);
         var writer = new SlabWriter(job, scaleX, scaleY);

@@ -23,26 +23,20 @@ internal sealed class SeededPacking(SheetModel model)
         return ledger.Now.Trees.Count == 0 ? null : ledger;
     }
 
-    private CutTree? Tree(StockType stock, SheetSeedNode root)
+    private CutTree? Tree(StockType stock, SheetSeedNode seed)
     {
-        var nodes = new List<CutNode>();
-        if (!Add(root, 0, nodes)) return null;
-        var tree = CutTree.Of(stock, model.Types.Length, root.Item is not null || root.CutAlongX, [.. nodes]);
-        return tree.Nodes[0].W <= stock.W && tree.Nodes[0].H <= stock.H ? tree : null;
+        if (Read(seed)?.Within(stock.W, stock.H) is not { } root) return null;
+        CutNode[] nodes = [.. root.Preorder()];
+        return Array.TrueForAll(nodes, node => CutTree.CanBe(node.Depth)) ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes) : null;
     }
 
-    private bool Add(SheetSeedNode node, int depth, List<CutNode> nodes)
+    // A part that can lie one way only is left out where it lies the other way.
+    private SeedBranch? Read(SheetSeedNode node)
     {
-        if (!CutTree.CanBe(depth)) return false;
-        if (node.Item is not { } item)
-        {
-            nodes.Add(new CutNode { Depth = depth, Item = CutNode.Cut });
-            return node.Children.All(child => Add(child, depth + 1, nodes));
-        }
-
-        var wanted = model.Problem.Items[item];
-        var (dx, dy) = node.Turned ? (wanted.Dy, wanted.Dx) : (wanted.Dx, wanted.Dy);
-        nodes.Add(new CutNode { Depth = depth, Item = typeOf[item], W = (int)(dx / model.Scale.X), H = (int)(dy / model.Scale.Y) });
-        return true;
+        if (node.Item is not { } item) return SeedBranch.Join(node.CutAlongX, node.Children.Select(Read));
+        var (type, wanted) = (model.Types[typeOf[item]], model.Problem.Items[item]);
+        var (w, h) = (wanted.Dx / model.Scale.X, wanted.Dy / model.Scale.Y);
+        if (node.Turned) (w, h) = (h, w);
+        return (w == type.W && h == type.H) || (type.CanTurn && w == type.H && h == type.W) ? SeedBranch.Part(typeOf[item], w, h) : null;
     }
 }
