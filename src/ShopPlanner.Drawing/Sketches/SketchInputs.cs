@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Drawing.Sketches;
+
+/// <summary>
+/// What a sketch is drawn from. Keys are asked for by name, several where forms name the same thing differently; what is not given
+/// is taken from the form's default, else from an everyday size, so that there is always something to see.
+/// </summary>
+internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string, string> given, LengthUnit unit, Answer? answer)
+{
+    /// <summary>Unit of the figures shown.</summary>
+    public LengthUnit Unit { get; } = unit;
+
+    /// <summary>The main figure as text; empty where nothing came out.</summary>
+    public string Main => answer is null ? "" : answer.Results[0].Figure.Text(Unit);
+
+    /// <summary>What is given and what came out, in words.</summary>
+    public string Description
+    {
+        get
+        {
+            var parts = form.Keys.Select(key => (key.Label, Text: Text(key.Name))).Where(one => one.Text is not null).Select(one => $"{one.Label} {one.Text}")
+                .Concat(answer?.Results.Select(result => $"{result.Name} {result.Figure.Text(Unit)}") ?? []);
+            return string.Join("; ", parts) + ".";
+        }
+    }
+
+    /// <summary>The first result that is a row of lengths; empty where there is none.</summary>
+    public ImmutableArray<Length> Places => answer?.Results.Select(result => result.Figure).OfType<LengthsFigure>().FirstOrDefault()?.Lengths ?? [];
+
+    /// <summary>A length in inches, for drawing.</summary>
+    public double Inches(string otherwise, params string[] keys) => (double)Length(otherwise, keys).ToInches();
+
+    /// <summary>The length of the first of the keys that is given, or their default, or the everyday size.</summary>
+    public Length Length(string otherwise, params string[] keys) => MaybeLength(keys) ?? LengthText.Parse(otherwise, LengthUnit.Inch).Value;
+
+    /// <summary>The length of the first of the keys that is given or has a default; null where none is.</summary>
+    public Length? MaybeLength(params string[] keys) => keys.Select(Read).FirstOrDefault(length => length is not null);
+
+    /// <summary>A whole number within limits that can be drawn.</summary>
+    public int Count(int otherwise, int most, params string[] keys) =>
+        keys.Select(Text).FirstOrDefault(text => text is not null) is { } found && int.TryParse(found, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? Math.Clamp(number, 0, most) : otherwise;
+
+    /// <summary>A word or a choice in lower case.</summary>
+    public string Word(string otherwise, params string[] keys) =>
+        (keys.Select(Text).FirstOrDefault(text => text is not null) ?? otherwise).Trim().ToLowerInvariant();
+
+    /// <summary>A quantity as a person reads it, with the unit where the text has none; empty where there is none.</summary>
+    public string Quantity(params string[] keys)
+    {
+        var key = form.Keys.FirstOrDefault(one => keys.Contains(one.Name) && Text(one.Name) is not null);
+        if (key is null) return "";
+        var text = Text(key.Name)!;
+        return key.Quantity is { } kind && char.IsAsciiDigit(text[^1]) ? $"{text} {kind.Name(Unit)}".TrimEnd() : text;
+    }
+
+    /// <summary>The first result whose name holds one of the words; null where there is none.</summary>
+    public Working? Result(params string[] words) =>
+        words.Select(word => answer?.Results.FirstOrDefault(result => result.Name.Contains(word, StringComparison.OrdinalIgnoreCase))).FirstOrDefault(found => found is not null);
+
+    /// <summary>The length of such a result.</summary>
+    public Length? ResultLength(params string[] words) =>
+        words.Select(word => answer?.Results.FirstOrDefault(result => result.Name.Contains(word, StringComparison.OrdinalIgnoreCase) && Of(result.Figure) is not null))
+            .FirstOrDefault(found => found is not null) is { } result ? Of(result.Figure) : null;
+
+    /// <summary>A whole number among the results whose name holds one of the words.</summary>
+    public int? ResultCount(params string[] words) => Result(words)?.Figure is QuantityFigure { Value: >= 0 and < 10_000 } figure ? (int)figure.Value : null;
+
+    /// <summary>The length of the first result of all.</summary>
+    public Length? MainLength => answer is null ? null : Of(answer.Results[0].Figure);
+
+    /// <summary>The number of the first result of all, in its metric unit.</summary>
+    public double? MainValue => answer?.Results[0].Figure is QuantityFigure figure && double.IsFinite(figure.Value) ? figure.Value : null;
+
+    /// <summary>A length as it stands in the drawing.</summary>
+    public string Shown(Length length) => LengthFormat.WithUnit(length, Unit);
+
+    private static Length? Of(Figure figure) => figure switch { LengthFigure one => one.Length, FineLengthFigure fine => fine.Length, _ => null };
+
+    private Length? Read(string key) => Text(key) is { } text && LengthText.ParsePositive(text, Unit) is { Ok: true } length ? length.Value
+        : form.Keys.FirstOrDefault(one => one.Name == key)?.Default is { } usual && LengthText.ParsePositive(usual, Unit) is { Ok: true } other ? other.Value : null;
+
+    private string? Text(string key)
+    {
+        if (form.Keys.FirstOrDefault(one => one.Name == key) is not { } found) return null;
+        return given.TryGetValue(key, out var text) && !string.IsNullOrWhiteSpace(text) ? text.Trim() : found.Default;
+    }
+}
