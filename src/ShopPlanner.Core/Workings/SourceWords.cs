@@ -19,13 +19,18 @@ public static class SourceWords
     public static string Of(SourceNote source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        return IsPlain(source) || source.Text.Contains(Of(source.Certainty), StringComparison.OrdinalIgnoreCase)
+        return IsPlain(source) || SaysItself(source)
             ? source.Text
             : $"{source.Text} ({Meaning(source.Certainty)})";
     }
 
     /// <summary>True where there is nothing to look up: a figure typed in, plain geometry.</summary>
     public static bool IsPlain(SourceNote source) => source == Working.AsGiven || source == Working.Geometry;
+
+    // "Common practice: …" need not be called so twice; "read" may stand in any word.
+    private static bool SaysItself(SourceNote source) =>
+        source.Certainty is Certainty.Quoted or Certainty.FromMemory or Certainty.CommonPractice
+        && source.Text.Contains(Of(source.Certainty), StringComparison.OrdinalIgnoreCase);
 
     private static string Meaning(Certainty certainty) => certainty switch
     {
