@@ -34,6 +34,7 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await Expect(Result(page)).ToHaveTextAsync(second);
         await Expect(Field(page, then.Split('=')[0])).ToHaveValueAsync(then.Split('=')[1]);
         await Expect(page.Locator("svg#working-sketch")).ToBeVisibleAsync();
+        await LiveAsync(page);
         await page.GoBackAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Workings", Exact = true })).ToBeVisibleAsync();
         await page.Context.CloseAsync();

@@ -99,7 +99,7 @@ internal sealed class Canvas
     /// <summary>A line under the drawing.</summary>
     public void Note(string words)
     {
-        if (notes.Count < 2 && !notes.Contains(words)) notes.Add(words);
+        if (notes.Count < 3 && !notes.Contains(words)) notes.Add(words);
     }
 
     /// <summary>The drawing.</summary>
@@ -108,7 +108,7 @@ internal sealed class Canvas
         foreach (var shape in shapes.OfType<Caption>()) bottom = Math.Max(bottom, shape.Extent.Bottom);
         foreach (var shape in shapes.OfType<Frame>()) bottom = Math.Max(bottom, shape.Box.Bottom);
         foreach (var shape in shapes.OfType<Dimension>().Where(one => one.Run == Run.Across)) bottom = Math.Max(bottom, shape.At + (Text * 1.4));
-        var y = Math.Max(bottom, Least) + Text;
+        var y = Math.Max(bottom, Least) + (Text * 1.3);
         foreach (var words in notes)
         {
             Add(new Caption(new(Margin, y), words, Text * 0.9, Tone: Tone.Faded));

@@ -29,9 +29,9 @@ internal static class FittingSketches
     /// <summary>A panel's edge in the groove of a frame, cut across.</summary>
     public static void Groove(SketchInputs inputs, Canvas canvas)
     {
-        var frame = inputs.Length("3/4 in", "frame", "thickness", "stock");
-        var wide = inputs.ResultLength("groove width", "width of the groove", "width") ?? inputs.Length("1/4 in", "panel", "panel-thickness", "width");
-        var deep = inputs.ResultLength("groove depth", "depth of the groove", "depth") ?? inputs.Length("3/8 in", "depth");
+        var frame = inputs.Length("3/4 in", "stock", "thickness");
+        var wide = inputs.ResultLength("groove width") ?? inputs.Length("1/4 in", "groove", "panel");
+        var deep = inputs.ResultLength("groove depth", "tongue length") ?? inputs.Length("3/8 in", "depth");
         var area = Canvas.Area;
         var scale = 150 / Math.Max(Inches(frame), Inches(wide) * 1.2);
         var (high, w, d) = (Inches(frame) * scale, Inches(wide) * scale, Math.Min(Inches(deep) * scale, 110));
@@ -52,23 +52,25 @@ internal static class FittingSketches
     public static void Door(SketchInputs inputs, Canvas canvas)
     {
         var (wide, high) = (inputs.Length("18 in", "width", "opening-width"), inputs.Length("28 in", "height", "opening-height"));
-        var doors = Math.Clamp(inputs.Count(1, 2, "doors", "count"), 1, 2);
+        var doors = Math.Clamp(inputs.Count(1, 2, "leaves", "doors"), 1, 2);
         var (opening, scale) = canvas.Fit(Inches(wide), Inches(high));
-        canvas.Add(new Frame(Stroke.Outline, opening));
+        var overlay = inputs.Word("inset", "fit") == "overlay";
+        if (!overlay) canvas.Add(new Frame(Stroke.Outline, opening));
         var stile = Math.Clamp(Inches(inputs.Length("2 1/2 in", "stile", "stile-width", "rail", "rail-width")) * scale, 5, opening.Width / doors / 3);
         for (var door = 0; door < doors; door++)
         {
-            var leaf = new Box(opening.X + (door * opening.Width / doors), opening.Y, opening.Width / doors, opening.Height).Inset(4);
+            var leaf = new Box(opening.X + (door * opening.Width / doors), opening.Y, opening.Width / doors, opening.Height).Inset(overlay ? -4 : 4);
             canvas.Face(leaf with { Width = stile }, upright: true);
             canvas.Face(leaf with { X = leaf.Right - stile, Width = stile }, upright: true);
             foreach (var y in new[] { leaf.Y, leaf.Bottom - stile }) canvas.Face(new(leaf.X + stile, y, leaf.Width - (2 * stile), stile));
             canvas.Plain(new(leaf.X + stile, leaf.Y + stile, leaf.Width - (2 * stile), Math.Max(leaf.Height - (2 * stile), 2)), Stroke.Thin);
         }
 
+        if (overlay) canvas.Add(new Frame(Stroke.Hidden, opening));
         canvas.Across(opening.X, opening.Right, opening.Bottom + Canvas.Away, opening.Bottom, inputs.Shown(wide));
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
-        if (inputs.ResultLength("door width", "width of the door", "width of one door", "width") is { } door1) canvas.Say(opening.Centre.X, opening.Y - 16, $"{inputs.Shown(door1)} wide", weight: Lettering.Weight.Bold);
-        canvas.Note("The gap around is drawn wider than true.");
+        if (inputs.ResultLength("door width") is { } width) canvas.Say(opening.Centre.X, opening.Y - 18, $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide", weight: Lettering.Weight.Bold);
+        canvas.Note(overlay ? "Dashed: the opening behind the door." : "The gap around is drawn wider than true.");
     }
 
     /// <summary>A drawer box in its opening, from the front.</summary>

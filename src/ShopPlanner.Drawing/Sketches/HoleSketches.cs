@@ -16,7 +16,7 @@ internal static class HoleSketches
         canvas.Face(door, upright: true);
         var places = inputs.Places.Select(place => Inches(place) * scale).ToList();
         if (places.Count == 0) places = [3.5 * scale, door.Height - (3.5 * scale)];
-        var edge = Inches(inputs.ResultLength("cup") ?? Length.FromInches(0.875m)) * scale;
+        var edge = Inches(inputs.ResultLength("centre of the cup") ?? Length.FromInches(0.875m)) * scale;
         foreach (var place in places) canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
         canvas.Up(door.Bottom, door.Y, door.X - 44, door.X, inputs.Shown(high));
         canvas.Across(door.X, door.Right, door.Bottom + Canvas.Away, door.Bottom, inputs.Shown(wide));

@@ -35,7 +35,15 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     public double Inches(string otherwise, params string[] keys) => (double)Length(otherwise, keys).ToInches();
 
     /// <summary>The length of the first of the keys that is given, or their default, or the everyday size.</summary>
-    public Length Length(string otherwise, params string[] keys) => MaybeLength(keys) ?? LengthText.Parse(otherwise, LengthUnit.Inch).Value;
+    public Length Length(string otherwise, params string[] keys)
+    {
+        if (MaybeLength(keys) is { } found) return found;
+        UsesExamples = true;
+        return LengthText.Parse(otherwise, LengthUnit.Inch).Value;
+    }
+
+    /// <summary>True once a size was drawn that nobody gave.</summary>
+    public bool UsesExamples { get; private set; }
 
     /// <summary>The length of the first of the keys that is given or has a default; null where none is.</summary>
     public Length? MaybeLength(params string[] keys) => keys.Select(Read).FirstOrDefault(length => length is not null);
@@ -70,6 +78,11 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     /// <summary>A whole number among the results whose name holds one of the words.</summary>
     public int? ResultCount(params string[] words) => Result(words)?.Figure is QuantityFigure { Value: >= 0 and < 10_000 } figure ? (int)figure.Value : null;
 
+    /// <summary>A whole number among what went into the results, by its name.</summary>
+    public int? InputCount(string name) =>
+        answer?.Results.SelectMany(Below).FirstOrDefault(one => one.Name == name)?.Figure is QuantityFigure { Value: >= 0 and < 10_000 } figure
+            ? (int)figure.Value : null;
+
     /// <summary>The length of the first result of all.</summary>
     public Length? MainLength => answer is null ? null : Of(answer.Results[0].Figure);
 
@@ -80,6 +93,9 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     public string Shown(Length length) => LengthFormat.WithUnit(length, Unit);
 
     private static Length? Of(Figure figure) => figure switch { LengthFigure one => one.Length, FineLengthFigure fine => fine.Length, _ => null };
+
+    private static IEnumerable<Working> Below(Working working) =>
+        working.Inputs.SelectMany(input => Below(input.Working).Prepend(input.Working));
 
     private Length? Read(string key) => Text(key) is { } text && LengthText.ParsePositive(text, Unit) is { Ok: true } length ? length.Value
         : form.Keys.FirstOrDefault(one => one.Name == key)?.Default is { } usual && LengthText.ParsePositive(usual, Unit) is { Ok: true } other ? other.Value : null;

@@ -42,7 +42,7 @@ internal static partial class StockSketches
     public static void Coats(SketchInputs inputs, Canvas canvas)
     {
         const double film = 15;
-        var coats = inputs.Count(inputs.ResultCount("coat") ?? 3, 8, "coats", "count");
+        var coats = Math.Min(inputs.InputCount("Coats") ?? inputs.Count(3, 8, "coats"), 8);
         var area = Canvas.Area;
         var wood = new Box(area.X, area.Bottom - 70, area.Width, 60);
         canvas.End(wood);

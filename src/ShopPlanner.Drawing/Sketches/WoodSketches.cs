@@ -21,7 +21,8 @@ internal static class WoodSketches
         }
 
         if (inputs.MainValue is { } found) canvas.Arrow(At(found), y - 46, y - 3, inputs.Main);
-        canvas.Say(left, Canvas.Area.Y, $"Air: {inputs.Quantity("temperature", "temp", "t")} {inputs.Quantity("humidity", "rh", "relative-humidity")}".Replace("  ", " "), Anchor.Start);
+        var air = new[] { inputs.Quantity("temperature"), inputs.Quantity("humidity") is { Length: > 0 } humid ? humid.TrimEnd('%', ' ') + " % humidity" : "" };
+        if (air.Any(text => text.Length > 0)) canvas.Say(left, Canvas.Area.Y, "Air: " + string.Join(", ", air.Where(text => text.Length > 0)), Anchor.Start);
         canvas.Note("Water in the wood, in hundredths of its dry weight.");
     }
 

@@ -40,6 +40,7 @@ public static class WorkingSketch
         var inputs = new SketchInputs(form, given, unit, answer);
         var canvas = new Canvas();
         draw(inputs, canvas);
+        if (inputs.UsesExamples) canvas.Note("Sizes that are not given are drawn as examples.");
         return canvas.Finish(form.Title, inputs.Description);
     }
 
