@@ -6,6 +6,8 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["sheets"] = SheetsCommand.Run,
     ["demo"] = DemoCommand.Run,
     ["workings"] = WorkingsCommand.Run,
+    ["growth"] = GrowthCommand.Run,
+    ["sidebyside"] = SideBySideCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

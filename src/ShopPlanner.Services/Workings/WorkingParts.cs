@@ -22,13 +22,11 @@ internal static class WorkingParts
     }
 
     private static PartTexts Texts(ProposedPart part, WorkingForm form, LengthUnit unit) => new(
-        Guid.CreateVersion7(), "", part.Name, "", LengthFormat.Exact(part.Length + part.CutLongBy, unit),
-        LengthFormat.Exact(part.Width + part.CutWideBy, unit), part.Quantity.ToString(CultureInfo.InvariantCulture), false, Note(part, form, unit));
-
-    private static string Note(ProposedPart part, WorkingForm form, LengthUnit unit)
+        Guid.CreateVersion7(), "", part.Name, "", LengthFormat.Exact(part.Length, unit), LengthFormat.Exact(part.Width, unit),
+        part.Quantity.ToString(CultureInfo.InvariantCulture), false, $"{form.Title}; {LengthFormat.WithUnit(part.Thickness, unit)} thick")
     {
-        var note = $"{form.Title}; {LengthFormat.WithUnit(part.Thickness, unit)} thick";
-        if (part.CutLongBy.IsPositive) note += $"; trim the length to {LengthFormat.WithUnit(part.Length, unit)}";
-        return part.CutWideBy.IsPositive ? $"{note}; trim the width to {LengthFormat.WithUnit(part.Width, unit)}" : note;
-    }
+        LongBy = More(part.CutLongBy, unit), WideBy = More(part.CutWideBy, unit),
+    };
+
+    private static string More(Length length, LengthUnit unit) => length.IsPositive ? LengthFormat.Exact(length, unit) : "";
 }

@@ -272,6 +272,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("LongBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Mark")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -291,6 +295,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Practice")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("ProjectId")
                         .HasColumnType("TEXT");
 
@@ -301,6 +309,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("WideBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Width")
                         .IsRequired()
@@ -559,6 +571,14 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("CarryLongest")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CarryWidest")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("CurrencySign")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -579,6 +599,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("LongestCrosscut")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Paper")
                         .HasColumnType("INTEGER");
 
@@ -596,6 +620,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("WidestRip")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.ToTable("Shop", (string)null);
@@ -605,6 +633,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
+
+                    b.Property<long>("CutTolerance")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("FirstCuts")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Name")
                         .IsRequired()

@@ -11,8 +11,8 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Storage.Migrations
 {
     [DbContext(typeof(ShopContext))]
-    [Migration("20261125152253_KeptWorkings")]
-    partial class KeptWorkings
+    [Migration("20261125143641_CutLongCarryAndStoreCuts")]
+    partial class CutLongCarryAndStoreCuts
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -275,6 +275,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("LongBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Mark")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -294,6 +298,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Position")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Practice")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("ProjectId")
                         .HasColumnType("TEXT");
 
@@ -304,6 +312,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("WideBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Width")
                         .IsRequired()
@@ -562,6 +574,14 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("CarryLongest")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CarryWidest")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("CurrencySign")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -582,6 +602,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("LongestCrosscut")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Paper")
                         .HasColumnType("INTEGER");
 
@@ -599,6 +623,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("WidestRip")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.ToTable("Shop", (string)null);
@@ -608,6 +636,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
+
+                    b.Property<long>("CutTolerance")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("FirstCuts")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("Name")
                         .IsRequired()
@@ -634,39 +668,6 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("Stores", (string)null);
-                });
-
-            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWorking", b =>
-                {
-                    b.Property<Guid>("Id")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Form")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Given")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateTime>("KeptUtc")
-                        .HasColumnType("TEXT");
-
-                    b.Property<Guid>("ProjectId")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Result")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Unit")
-                        .HasColumnType("INTEGER");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("ProjectId", "KeptUtc");
-
-                    b.ToTable("ProjectWorkings", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCut", b =>
@@ -754,15 +755,6 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
                         .WithMany()
                         .HasForeignKey("PlanId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-                });
-
-            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWorking", b =>
-                {
-                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
-                        .WithMany()
-                        .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
