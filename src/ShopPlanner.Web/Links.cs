@@ -80,8 +80,9 @@ public static class Links
     /// <param name="unit">Of lengths without a suffix; left out where nothing is filled in.</param>
     public static string Working(string form, IReadOnlyDictionary<string, string>? given = null, LengthUnit? unit = null)
     {
-        IEnumerable<(string, string?)> texts = given?.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => (pair.Key, (string?)pair.Value)) ?? [];
-        return QueryHelpers.AddQueryString($"{Workings}/{form}", Given([.. texts, ("unit", unit switch { LengthUnit.Inch => "in", LengthUnit.Millimetre => "mm", _ => null })]));
+        var texts = (given ?? new Dictionary<string, string>()).OrderBy(pair => pair.Key, StringComparer.Ordinal);
+        var sign = unit switch { LengthUnit.Inch => "in", LengthUnit.Millimetre => "mm", _ => null };
+        return QueryHelpers.AddQueryString($"{Workings}/{form}", Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign)]));
     }
 
     private static Dictionary<string, string?> Given(params (string Key, string? Value)[] values) =>

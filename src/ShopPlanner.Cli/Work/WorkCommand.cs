@@ -25,19 +25,23 @@ internal static class WorkCommand
         CustomParser = ReadUnit,
     };
 
-    private static readonly Option<bool> Keys = new("--keys") { Description = "Say what the working takes instead of working it out." };
+    private static readonly Option<bool> Keys = new("--keys")
+    {
+        Description = "Say what the working takes instead of working it out.",
+    };
 
     private static readonly Option<bool> Json = new("--json") { Description = "Print a document for a program to read." };
 
     public static Command Create()
     {
-        var command = new Command("work", "Works a figure out and shows how: formula, inputs, source. Exit status 0: worked out; " +
-            "2: something given is wrong or missing, one line for each fault, nothing printed.")
+        var command = new Command("work", "Works a figure out and shows how: formula, inputs, source. " +
+            "Exit status 0: worked out; 2: something given is wrong or missing, one line for each fault, nothing printed.")
         {
             Named, Pairs, Unit, Keys, Json,
         };
         command.SetAction(parsed => WorkRun.Run(
-            parsed.GetValue(Named), parsed.GetValue(Pairs) ?? [], parsed.GetValue(Unit), parsed.GetValue(Keys), parsed.GetValue(Json)));
+            parsed.GetValue(Named), parsed.GetValue(Pairs) ?? [], parsed.GetValue(Unit), parsed.GetValue(Keys),
+            parsed.GetValue(Json)));
         return command;
     }
 

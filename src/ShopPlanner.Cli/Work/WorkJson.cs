@@ -11,7 +11,10 @@ namespace ShopPlanner.Cli.Work;
 /// <summary>Workings as a document: numbers where there are numbers, null beside a text where there are none.</summary>
 internal static class WorkJson
 {
-    private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Readable = new()
+    {
+        Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>All forms.</summary>
     public static string List() => Write(json => Array(json, "workings", WorkingForms.All, form => About(json, form)));
@@ -45,7 +48,7 @@ internal static class WorkJson
     {
         json.WriteString("key", key.Name);
         json.WriteString("label", key.Label);
-        json.WriteString("takes", key.Kind switch { KeyKind.LengthOrZero => "length or zero", var kind => kind.ToString().ToLowerInvariant() });
+        json.WriteString("takes", key.Kind == KeyKind.LengthOrZero ? "length or zero" : key.Kind.ToString().ToLowerInvariant());
         json.WriteBoolean("required", key.Default is null && !key.Optional);
         json.WriteString("default", key.Default);
         json.WriteString("least", key.Least);

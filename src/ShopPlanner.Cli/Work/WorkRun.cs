@@ -43,15 +43,15 @@ internal static class WorkRun
         var given = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var pair in pairs)
         {
-            var parts = pair.Split('=', 2);
-            if (parts.Length < 2 || parts[0].Length == 0)
-                throw new Complaint($"'{pair}' is no key with its value: write key=value, with quotes where there is a blank: \"width=34 1/2\"");
-            if (!given.TryAdd(parts[0].Trim(), parts[1]))
-                throw new Complaint($"{parts[0].Trim()}: '{parts[1]}' is a second value beside '{given[parts[0].Trim()]}': give each key once");
+            var (key, text) = pair.Split('=', 2) is [{ Length: > 0 } left, var right] ? (left.Trim(), right) : throw NoPair(pair);
+            if (!given.TryAdd(key, text)) throw new Complaint($"{key}: '{text}' is a second value beside '{given[key]}': give each key once");
         }
 
         return given;
     }
+
+    private static Complaint NoPair(string text) =>
+        new($"'{text}' is no key with its value: write key=value, with quotes where there is a blank: \"width=34 1/2\"");
 
     // What is missing has no offending text to quote.
     private static string Line(Fault fault) => fault.Value.Length == 0 ? $"{fault.Field} {fault.Message}" : fault.ToString();

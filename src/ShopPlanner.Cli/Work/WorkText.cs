@@ -51,15 +51,20 @@ internal static class WorkText
         var sizes = new[] { part.Length, part.Width, part.Thickness }.Select(size => LengthFormat.WithUnit(size, unit));
         var longer = part.CutLongBy.IsPositive ? ", cut long by " + LengthFormat.WithUnit(part.CutLongBy, unit) : "";
         var wider = part.CutWideBy.IsPositive ? ", cut wide by " + LengthFormat.WithUnit(part.CutWideBy, unit) : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{part.Quantity} {part.Name}, {string.Join(" × ", sizes)}{longer}{wider}");
+        var number = part.Quantity.ToString(CultureInfo.InvariantCulture);
+        return $"{number} {part.Name}, {string.Join(" × ", sizes)}{longer}{wider}";
     }
 
     private static string Of(FormKey key)
     {
-        var choices = key.Choices.IsEmpty ? "" : ": " + string.Join(", ", key.Choices.Select(one => $"{one.Word} ({one.Meaning})"));
+        var words = string.Join(", ", key.Choices.Select(one => $"{one.Word} ({one.Meaning})"));
+        var choices = words.Length > 0 ? ": " + words : "";
         var limits = (key.Least, key.Most) switch
         {
-            ({ } least, { } most) => $", {least} to {most}", (null, { } most) => $", at most {most}", ({ } least, null) => $", at least {least}", _ => "",
+            ({ } least, { } most) => $", {least} to {most}",
+            (null, { } most) => $", at most {most}",
+            ({ } least, null) => $", at least {least}",
+            _ => "",
         };
         var hint = key.Hint.Length > 0 ? $". {key.Hint}" : "";
         return key.Label + choices + limits + Otherwise(key) + hint;

@@ -26,7 +26,8 @@ public static class WorkingSubjects
     /// <summary>The same for some forms.</summary>
     public static ImmutableArray<WorkingSubject> Of(IReadOnlyList<WorkingForm> forms)
     {
-        var named = Order.Select(subject => new WorkingSubject(subject.Title, [.. subject.Names.SelectMany(name => forms.Where(form => form.Name == name))]));
+        IEnumerable<WorkingForm> Named(string[] names) => names.SelectMany(name => forms.Where(form => form.Name == name));
+        var named = Order.Select(subject => new WorkingSubject(subject.Title, [.. Named(subject.Names)]));
         var rest = new WorkingSubject("More", [.. forms.Where(form => !Order.Any(subject => subject.Names.Contains(form.Name)))]);
         return [.. named.Append(rest).Where(subject => !subject.Forms.IsEmpty)];
     }

@@ -39,13 +39,18 @@ internal sealed class Canvas
     public void Face(Box box, bool upright = false)
     {
         Add(new Patch(Fill.Wood, box, Tint));
-        if (upright) for (var x = box.X + (GrainSpacing / 2); x < box.Right - 1; x += GrainSpacing) Add(new Line(Stroke.Grain, new(x, box.Y), new(x, box.Bottom)));
-        else for (var y = box.Y + (GrainSpacing / 2); y < box.Bottom - 1; y += GrainSpacing) Add(new Line(Stroke.Grain, new(box.X, y), new(box.Right, y)));
+        for (var along = GrainSpacing / 2; along < (upright ? box.Width : box.Height) - 1; along += GrainSpacing)
+        {
+            if (upright) Line(Stroke.Grain, box.X + along, box.Y, box.X + along, box.Bottom);
+            else Line(Stroke.Grain, box.X, box.Y + along, box.Right, box.Y + along);
+        }
+
         Add(new Frame(Stroke.Outline, box));
     }
 
     /// <summary>Wood cut across: hatched.</summary>
-    public void End(Box box) => Add(new Patch(Fill.Wood, box, Tint), new Hatch(Stroke.EndGrain, box, EndSpacing), new Frame(Stroke.Outline, box));
+    public void End(Box box) =>
+        Add(new Patch(Fill.Wood, box, Tint), new Hatch(Stroke.EndGrain, box, EndSpacing), new Frame(Stroke.Outline, box));
 
     /// <summary>A piece behind or before the others, without grain.</summary>
     public void Plain(Box box, Stroke edge = Stroke.Outline) => Add(new Patch(Fill.Wood, box, Tint), new Frame(edge, box));
@@ -54,9 +59,11 @@ internal sealed class Canvas
     public void Hole(Spot at, double radius)
     {
         var r = Math.Max(radius, 1.6);
-        Add(new Patch(Fill.Paper, new(at.X - r, at.Y - r, 2 * r, 2 * r), "", r), new Frame(Stroke.Thin, new(at.X - r, at.Y - r, 2 * r, 2 * r), r));
+        var box = new Box(at.X - r, at.Y - r, 2 * r, 2 * r);
+        Add(new Patch(Fill.Paper, box, "", r), new Frame(Stroke.Thin, box, r));
         if (r < 3) return;
-        Add(new Line(Stroke.Centre, new(at.X - r - 3, at.Y), new(at.X + r + 3, at.Y)), new Line(Stroke.Centre, new(at.X, at.Y - r - 3), new(at.X, at.Y + r + 3)));
+        Line(Stroke.Centre, box.X - 3, at.Y, box.Right + 3, at.Y);
+        Line(Stroke.Centre, at.X, box.Y - 3, at.X, box.Bottom + 3);
     }
 
     /// <summary>A dimension from left to right; words that do not fit between the ticks stand at its right.</summary>
@@ -74,8 +81,9 @@ internal sealed class Canvas
     {
         var fits = Typeface.Width(words, Weight.Medium, Text) + 6 <= Math.Abs(to - from);
         Add(new Dimension(Run.Up, Math.Min(from, to), Math.Max(from, to), at, edge, fits && at < edge ? words : "", Text));
-        if (fits && at > edge) Add(new Caption(new(at + (Text * 0.78), (from + to) / 2), words, Text, Anchor.Middle, Weight.Medium, Upward: true));
-        if (!fits) Add(new Caption(new(at > edge ? at + 7 : at - 7, (from + to) / 2), words, Text, at > edge ? Anchor.Start : Anchor.End, Weight.Medium));
+        var (middle, right) = ((from + to) / 2, at > edge);
+        if (fits && right) Add(new Caption(new(at + (Text * 0.78), middle), words, Text, Anchor.Middle, Weight.Medium, Upward: true));
+        if (!fits) Say(right ? at + 7 : at - 7, middle, words, right ? Anchor.Start : Anchor.End, Weight.Medium);
     }
 
     /// <summary>Words.</summary>
@@ -86,7 +94,8 @@ internal sealed class Canvas
     public void Arrow(double x, double fromY, double toY, string words)
     {
         var back = fromY < toY ? -6 : 6;
-        Add(new Line(Stroke.NextCut, new(x, fromY), new(x, toY)), new Line(Stroke.NextCut, new(x, toY), new(x - 4, toY + back)), new Line(Stroke.NextCut, new(x, toY), new(x + 4, toY + back)));
+        Line(Stroke.NextCut, x, fromY, x, toY);
+        foreach (var side in new[] { -4, 4 }) Line(Stroke.NextCut, x, toY, x + side, toY + back);
         if (words.Length > 0) Say(x, fromY + (fromY < toY ? -Text * 0.7 : Text * 0.8), words, weight: Weight.Medium);
     }
 
@@ -107,7 +116,8 @@ internal sealed class Canvas
     {
         foreach (var shape in shapes.OfType<Caption>()) bottom = Math.Max(bottom, shape.Extent.Bottom);
         foreach (var shape in shapes.OfType<Frame>()) bottom = Math.Max(bottom, shape.Box.Bottom);
-        foreach (var shape in shapes.OfType<Dimension>().Where(one => one.Run == Run.Across)) bottom = Math.Max(bottom, shape.At + (Text * 1.4));
+        foreach (var shape in shapes.OfType<Dimension>().Where(one => one.Run == Run.Across))
+            bottom = Math.Max(bottom, shape.At + (Text * 1.4));
         var y = Math.Max(bottom, Least) + (Text * 1.3);
         foreach (var words in notes)
         {
@@ -124,6 +134,7 @@ internal sealed class Canvas
     {
         var long_ = Typeface.Width(words, Weight.Medium, Text);
         var at = Math.Min(x + 8, Page - Margin - long_);
-        Add(new Patch(Fill.Paper, new(at - 2, y - (Text * 0.6), long_ + 4, Text * 1.2)), new Caption(new(at, y), words, Text, Anchor.Start, Weight.Medium));
+        Add(new Patch(Fill.Paper, new(at - 2, y - (Text * 0.6), long_ + 4, Text * 1.2)));
+        Say(at, y, words, Anchor.Start, Weight.Medium);
     }
 }

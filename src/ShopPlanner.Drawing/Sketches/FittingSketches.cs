@@ -17,13 +17,16 @@ internal static class FittingSketches
         var places = inputs.Places.IsEmpty ? Guess(inputs, span, member) : [.. inputs.Places.Select(Inches)];
         var (top, bottom, wide) = (area.Y + 40, area.Bottom - 40, Inches(member) * scale);
         foreach (var rail in new[] { top - 16, bottom }) canvas.Face(new(area.X, rail, area.Width, 16));
-        foreach (var place in places.Take(MostDrawn)) canvas.Face(new(area.X + (place * scale), top, Math.Max(wide, 1), bottom - top), upright: true);
+        foreach (var place in places.Take(MostDrawn))
+            canvas.Face(new(area.X + (place * scale), top, Math.Max(wide, 1), bottom - top), upright: true);
         canvas.Across(area.X, area.Right, bottom + 16 + Canvas.Away, bottom + 16, inputs.Shown(span));
         if (places.Count == 0) return;
         var first = area.X + (places[0] * scale);
         canvas.Across(first, first + wide, top - 16 - Canvas.Away, top - 16, places.Count > 1 ? "" : inputs.Shown(member));
-        if (places.Count > 1) canvas.Across(first + wide, area.X + (places[1] * scale), top - 16 - Canvas.Away, top - 16, inputs.MainLength is { } gap ? inputs.Shown(gap) : "");
-        canvas.Note($"Each {inputs.Shown(member)} wide{(places.Count > MostDrawn ? $"; the first {MostDrawn} of {places.Count} are drawn" : "")}.");
+        var gap = inputs.MainLength is { } length ? inputs.Shown(length) : "";
+        if (places.Count > 1) canvas.Across(first + wide, area.X + (places[1] * scale), top - 16 - Canvas.Away, top - 16, gap);
+        canvas.Note($"Each {inputs.Shown(member)} wide.");
+        if (places.Count > MostDrawn) canvas.Note($"The first {MostDrawn} of {places.Count} are drawn.");
     }
 
     /// <summary>A panel's edge in the groove of a frame, cut across.</summary>
@@ -41,7 +44,9 @@ internal static class FittingSketches
         canvas.Add(new Patch(Fill.Paper, groove), new Patch(Fill.Paper, groove));
         var panel = new Box(groove.X + Math.Min(8, d / 4), groove.Y + 1.5, area.Right - groove.X - 8, Math.Max(w - 3, 2));
         canvas.Face(panel);
-        canvas.Add(new Polyline(Stroke.Outline, [new(groove.Right, groove.Y), new(groove.X, groove.Y), new(groove.X, groove.Bottom), new(groove.Right, groove.Bottom)], false));
+        canvas.Line(Stroke.Outline, groove.X, groove.Y, groove.Right, groove.Y);
+        canvas.Line(Stroke.Outline, groove.X, groove.Y, groove.X, groove.Bottom);
+        canvas.Line(Stroke.Outline, groove.X, groove.Bottom, groove.Right, groove.Bottom);
         canvas.Up(rail.Bottom, rail.Y, rail.X - Canvas.Away, rail.X, inputs.Shown(frame));
         canvas.Across(groove.X, groove.Right, rail.Bottom + Canvas.Away, rail.Bottom, $"{inputs.Shown(deep)} deep");
         canvas.Up(groove.Bottom, groove.Y, area.Right + Canvas.Away, panel.Right, inputs.Shown(wide));
@@ -56,20 +61,23 @@ internal static class FittingSketches
         var (opening, scale) = canvas.Fit(Inches(wide), Inches(high));
         var overlay = inputs.Word("inset", "fit") == "overlay";
         if (!overlay) canvas.Add(new Frame(Stroke.Outline, opening));
-        var stile = Math.Clamp(Inches(inputs.Length("2 1/2 in", "stile", "stile-width", "rail", "rail-width")) * scale, 5, opening.Width / doors / 3);
+        var stile = Math.Clamp(Inches(inputs.Length("2 1/2 in", "stile")) * scale, 5, opening.Width / doors / 3);
         for (var door = 0; door < doors; door++)
         {
-            var leaf = new Box(opening.X + (door * opening.Width / doors), opening.Y, opening.Width / doors, opening.Height).Inset(overlay ? -4 : 4);
+            var share = opening.Width / doors;
+            var leaf = new Box(opening.X + (door * share), opening.Y, share, opening.Height).Inset(overlay ? -4 : 4);
             canvas.Face(leaf with { Width = stile }, upright: true);
             canvas.Face(leaf with { X = leaf.Right - stile, Width = stile }, upright: true);
-            foreach (var y in new[] { leaf.Y, leaf.Bottom - stile }) canvas.Face(new(leaf.X + stile, y, leaf.Width - (2 * stile), stile));
-            canvas.Plain(new(leaf.X + stile, leaf.Y + stile, leaf.Width - (2 * stile), Math.Max(leaf.Height - (2 * stile), 2)), Stroke.Thin);
+            foreach (var y in new[] { leaf.Y, leaf.Bottom - stile })
+                canvas.Face(new(leaf.X + stile, y, leaf.Width - (2 * stile), stile));
+            canvas.Plain(leaf.Inset(stile) with { Height = Math.Max(leaf.Height - (2 * stile), 2) }, Stroke.Thin);
         }
 
         if (overlay) canvas.Add(new Frame(Stroke.Hidden, opening));
         canvas.Across(opening.X, opening.Right, opening.Bottom + Canvas.Away, opening.Bottom, inputs.Shown(wide));
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
-        if (inputs.ResultLength("door width") is { } width) canvas.Say(opening.Centre.X, opening.Y - 18, $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide", weight: Lettering.Weight.Bold);
+        if (inputs.ResultLength("door width") is { } width)
+            canvas.Say(opening.Centre.X, opening.Y - 18, $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide", weight: Lettering.Weight.Bold);
         canvas.Note(overlay ? "Dashed: the opening behind the door." : "The gap around is drawn wider than true.");
     }
 
@@ -78,16 +86,17 @@ internal static class FittingSketches
     {
         var (wide, high) = (inputs.Length("16 in", "width", "opening-width"), inputs.Length("6 in", "height", "opening-height"));
         var (opening, scale) = canvas.Fit(Inches(wide), Inches(high));
-        var box = (Wide: inputs.ResultLength("box width", "width of the box", "width"), High: inputs.ResultLength("box height", "height of the box", "height"));
-        var (w, h) = (Inches(box.Wide ?? Length.FromTicks(wide.Ticks - (Length.TicksPerInch))) * scale, Inches(box.High ?? Length.FromTicks(high.Ticks * 4 / 5)) * scale);
-        (w, h) = (Math.Clamp(w, 10, opening.Width), Math.Clamp(h, 6, opening.Height));
+        var (boxWide, boxHigh) = (inputs.ResultLength("box width"), inputs.ResultLength("box height"));
+        var w = Math.Clamp(Inches(boxWide ?? Length.FromTicks(wide.Ticks * 15 / 16)) * scale, 10, opening.Width);
+        var h = Math.Clamp(Inches(boxHigh ?? Length.FromTicks(high.Ticks * 4 / 5)) * scale, 6, opening.Height);
         var drawn = new Box(opening.Centre.X - (w / 2), opening.Bottom - ((opening.Height - h) / 2) - h, w, h);
         canvas.Add(new Frame(Stroke.Outline, opening));
         canvas.Face(drawn);
-        foreach (var x in new[] { opening.X, drawn.Right }) canvas.Add(new Hatch(Stroke.EndGrain, new(x, drawn.Centre.Y - 6, drawn.X - opening.X, 12), 3));
+        foreach (var x in new[] { opening.X, drawn.Right })
+            canvas.Add(new Hatch(Stroke.EndGrain, new(x, drawn.Centre.Y - 6, drawn.X - opening.X, 12), 3));
         canvas.Across(opening.X, opening.Right, opening.Bottom + Canvas.Away, opening.Bottom, inputs.Shown(wide));
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
-        if (box.Wide is { } shown) canvas.Across(drawn.X, drawn.Right, opening.Y - Canvas.Away, drawn.Y, inputs.Shown(shown));
+        if (boxWide is { } shown) canvas.Across(drawn.X, drawn.Right, opening.Y - Canvas.Away, drawn.Y, inputs.Shown(shown));
         canvas.Note("Hatched: the slides at both sides.");
     }
 

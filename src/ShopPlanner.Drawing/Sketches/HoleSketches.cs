@@ -17,11 +17,13 @@ internal static class HoleSketches
         var places = inputs.Places.Select(place => Inches(place) * scale).ToList();
         if (places.Count == 0) places = [3.5 * scale, door.Height - (3.5 * scale)];
         var edge = Inches(inputs.ResultLength("centre of the cup") ?? Length.FromInches(0.875m)) * scale;
-        foreach (var place in places) canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
+        foreach (var place in places)
+            canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
         canvas.Up(door.Bottom, door.Y, door.X - 44, door.X, inputs.Shown(high));
         canvas.Across(door.X, door.Right, door.Bottom + Canvas.Away, door.Bottom, inputs.Shown(wide));
         canvas.Up(door.Bottom, door.Bottom - places[0], door.X - Canvas.Away, door.X, "");
-        foreach (var (place, length) in places.Zip(inputs.Places)) canvas.Say(door.Right + 8, door.Bottom - place, inputs.Shown(length), Anchor.Start);
+        foreach (var (place, length) in places.Zip(inputs.Places))
+            canvas.Say(door.Right + 8, door.Bottom - place, inputs.Shown(length), Anchor.Start);
         canvas.Note("Heights at the right are from the bottom of the door.");
     }
 
@@ -31,7 +33,7 @@ internal static class HoleSketches
         var (high, first, pitch) = (inputs.Length("30 in", "height"), inputs.Length("6 in", "first"), inputs.Length("32 mm", "pitch"));
         var setback = inputs.Length("37 mm", "setback");
         var deep = Math.Max(11.25, Inches(setback) * 4);
-        var (side, scale) = canvas.Fit(deep, Inches(high), new Box(Canvas.Area.X + 50, Canvas.Area.Y, Canvas.Area.Width - 100, Canvas.Area.Height));
+        var (side, scale) = canvas.Fit(deep, Inches(high), Canvas.Area with { X = Canvas.Area.X + 50, Width = Canvas.Area.Width - 100 });
         canvas.Face(side, upright: true);
         var places = inputs.Places.IsEmpty ? Guess(Inches(high), Inches(first), Inches(pitch)) : [.. inputs.Places.Select(Inches)];
         var (back, front) = (side.X + (Inches(setback) * scale), side.Right - (Inches(setback) * scale));
@@ -40,7 +42,8 @@ internal static class HoleSketches
         canvas.Up(side.Bottom, side.Y, side.X - 44, side.X, inputs.Shown(high));
         if (places.Count == 0) return;
         canvas.Up(side.Bottom, side.Bottom - (places[0] * scale), side.X - Canvas.Away, back, inputs.Shown(first));
-        if (places.Count > 1) canvas.Up(side.Bottom - (places[0] * scale), side.Bottom - (places[1] * scale), side.Right + Canvas.Away, front, inputs.Shown(pitch));
+        var (low, next) = (side.Bottom - (places[0] * scale), side.Bottom - (places.ElementAtOrDefault(1) * scale));
+        if (places.Count > 1) canvas.Up(low, next, side.Right + Canvas.Away, front, inputs.Shown(pitch));
         canvas.Across(front, side.Right, side.Bottom + Canvas.Away, side.Bottom, inputs.Shown(setback));
     }
 
@@ -52,12 +55,15 @@ internal static class HoleSketches
         var (edge, scale) = canvas.Fit(Inches(wide), Inches(thick), area with { Height = 110 });
         canvas.End(edge);
         var across = edge.Height / Inches(thick);
-        var radius = Inches(inputs.ResultLength("dowel", "diameter") ?? Length.FromTicks(thick.Ticks * 2 / 5)) * Math.Min(scale, across) / 2;
+        var dowel = inputs.ResultLength("diameter") ?? Length.FromTicks(thick.Ticks * 2 / 5);
+        var radius = Inches(dowel) * Math.Min(scale, across) / 2;
         var places = inputs.Places.IsEmpty ? [Inches(wide) / 4, Inches(wide) * 3 / 4] : inputs.Places.Select(Inches).ToList();
-        foreach (var place in places.Take(MostDrawn)) canvas.Hole(new(edge.X + (place * scale), edge.Centre.Y), Math.Min(radius, edge.Height / 3));
+        foreach (var place in places.Take(MostDrawn))
+            canvas.Hole(new(edge.X + (place * scale), edge.Centre.Y), Math.Min(radius, edge.Height / 3));
         canvas.Line(Stroke.Centre, edge.X - 8, edge.Centre.Y, edge.Right + 8, edge.Centre.Y);
         canvas.Across(edge.X, edge.Right, edge.Bottom + 40, edge.Bottom, inputs.Shown(wide));
-        canvas.Across(edge.X, edge.X + (places[0] * scale), edge.Bottom + Canvas.Away, edge.Bottom, inputs.Places.IsEmpty ? "" : inputs.Shown(inputs.Places[0]));
+        var first = inputs.Places.IsEmpty ? "" : inputs.Shown(inputs.Places[0]);
+        canvas.Across(edge.X, edge.X + (places[0] * scale), edge.Bottom + Canvas.Away, edge.Bottom, first);
         canvas.Up(edge.Bottom, edge.Y, edge.X - Canvas.Away, edge.X, inputs.Shown(thick));
         canvas.Note("The edge that is drilled; centres from one end.");
     }

@@ -60,8 +60,11 @@ internal static class ScrewSketches
         var length = Math.Max(Math.Sqrt((dx * dx) + (dy * dy)), 1);
         var (ux, uy) = (dx / length, dy / length);
         Spot At(double along, double aside) => new(head.X + (ux * along) - (uy * aside), head.Y + (uy * along) + (ux * aside));
-        canvas.Add(new Polyline(Stroke.Outline, [At(0, -9), At(0, 9), At(7, 3.5), At(length - 8, 3.5), At(length, 0), At(length - 8, -3.5), At(7, -3.5)], true));
-        for (var along = length * 0.35; along < length - 6; along += 6) canvas.Add(new Line(Stroke.Thin, At(along, -5), At(along + 3, 5)));
+        var point = length - 8;
+        canvas.Add(new Polyline(
+            Stroke.Outline, [At(0, -9), At(0, 9), At(7, 3.5), At(point, 3.5), At(length, 0), At(point, -3.5), At(7, -3.5)], true));
+        for (var along = length * 0.35; along < length - 6; along += 6)
+            canvas.Add(new Line(Stroke.Thin, At(along, -5), At(along + 3, 5)));
     }
 
     private static double Inches(Length length) => (double)length.ToInches();

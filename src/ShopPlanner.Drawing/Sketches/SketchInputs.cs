@@ -22,14 +22,15 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     {
         get
         {
-            var parts = form.Keys.Select(key => (key.Label, Text: Text(key.Name))).Where(one => one.Text is not null).Select(one => $"{one.Label} {one.Text}")
-                .Concat(answer?.Results.Select(result => $"{result.Name} {result.Figure.Text(Unit)}") ?? []);
-            return string.Join("; ", parts) + ".";
+            var asked = form.Keys.Where(key => Text(key.Name) is not null).Select(key => $"{key.Label} {Text(key.Name)}");
+            var found = answer?.Results.Select(result => $"{result.Name} {result.Figure.Text(Unit)}") ?? [];
+            return string.Join("; ", asked.Concat(found)) + ".";
         }
     }
 
     /// <summary>The first result that is a row of lengths; empty where there is none.</summary>
-    public ImmutableArray<Length> Places => answer?.Results.Select(result => result.Figure).OfType<LengthsFigure>().FirstOrDefault()?.Lengths ?? [];
+    public ImmutableArray<Length> Places =>
+        answer?.Results.Select(result => result.Figure).OfType<LengthsFigure>().FirstOrDefault()?.Lengths ?? [];
 
     /// <summary>A length in inches, for drawing.</summary>
     public double Inches(string otherwise, params string[] keys) => (double)Length(otherwise, keys).ToInches();
@@ -50,12 +51,12 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
 
     /// <summary>A whole number within limits that can be drawn.</summary>
     public int Count(int otherwise, int most, params string[] keys) =>
-        keys.Select(Text).FirstOrDefault(text => text is not null) is { } found && int.TryParse(found, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        int.TryParse(First(keys), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? Math.Clamp(number, 0, most) : otherwise;
 
     /// <summary>A word or a choice in lower case.</summary>
     public string Word(string otherwise, params string[] keys) =>
-        (keys.Select(Text).FirstOrDefault(text => text is not null) ?? otherwise).Trim().ToLowerInvariant();
+        (First(keys) ?? otherwise).ToLowerInvariant();
 
     /// <summary>A quantity as a person reads it, with the unit where the text has none; empty where there is none.</summary>
     public string Quantity(params string[] keys)
@@ -66,22 +67,17 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
         return key.Quantity is { } kind && char.IsAsciiDigit(text[^1]) ? $"{text} {kind.Name(Unit)}".TrimEnd() : text;
     }
 
-    /// <summary>The first result whose name holds one of the words; null where there is none.</summary>
-    public Working? Result(params string[] words) =>
-        words.Select(word => answer?.Results.FirstOrDefault(result => result.Name.Contains(word, StringComparison.OrdinalIgnoreCase))).FirstOrDefault(found => found is not null);
-
-    /// <summary>The length of such a result.</summary>
+    /// <summary>The first length among the results whose name holds the first of the words that finds one.</summary>
     public Length? ResultLength(params string[] words) =>
-        words.Select(word => answer?.Results.FirstOrDefault(result => result.Name.Contains(word, StringComparison.OrdinalIgnoreCase) && Of(result.Figure) is not null))
-            .FirstOrDefault(found => found is not null) is { } result ? Of(result.Figure) : null;
+        words.SelectMany(Named).Select(result => Of(result.Figure)).FirstOrDefault(length => length is not null);
 
-    /// <summary>A whole number among the results whose name holds one of the words.</summary>
-    public int? ResultCount(params string[] words) => Result(words)?.Figure is QuantityFigure { Value: >= 0 and < 10_000 } figure ? (int)figure.Value : null;
+    /// <summary>The first whole number among the results whose name holds the word.</summary>
+    public int? ResultCount(string word) =>
+        Named(word).Select(result => Whole(result.Figure)).FirstOrDefault(number => number is not null);
 
     /// <summary>A whole number among what went into the results, by its name.</summary>
     public int? InputCount(string name) =>
-        answer?.Results.SelectMany(Below).FirstOrDefault(one => one.Name == name)?.Figure is QuantityFigure { Value: >= 0 and < 10_000 } figure
-            ? (int)figure.Value : null;
+        answer?.Results.SelectMany(Below).FirstOrDefault(one => one.Name == name) is { } input ? Whole(input.Figure) : null;
 
     /// <summary>The length of the first result of all.</summary>
     public Length? MainLength => answer is null ? null : Of(answer.Results[0].Figure);
@@ -92,13 +88,26 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     /// <summary>A length as it stands in the drawing.</summary>
     public string Shown(Length length) => LengthFormat.WithUnit(length, Unit);
 
-    private static Length? Of(Figure figure) => figure switch { LengthFigure one => one.Length, FineLengthFigure fine => fine.Length, _ => null };
+    private static Length? Of(Figure figure) => figure switch
+    {
+        LengthFigure one => one.Length, FineLengthFigure fine => fine.Length, _ => null,
+    };
+
+    private static int? Whole(Figure figure) =>
+        figure is QuantityFigure { Value: >= 0 and < 10_000 } quantity ? (int)quantity.Value : null;
 
     private static IEnumerable<Working> Below(Working working) =>
         working.Inputs.SelectMany(input => Below(input.Working).Prepend(input.Working));
 
-    private Length? Read(string key) => Text(key) is { } text && LengthText.ParsePositive(text, Unit) is { Ok: true } length ? length.Value
-        : form.Keys.FirstOrDefault(one => one.Name == key)?.Default is { } usual && LengthText.ParsePositive(usual, Unit) is { Ok: true } other ? other.Value : null;
+    private IEnumerable<Working> Named(string word) =>
+        answer?.Results.Where(result => result.Name.Contains(word, StringComparison.OrdinalIgnoreCase)) ?? [];
+
+    private string? First(string[] keys) => keys.Select(Text).FirstOrDefault(text => text is not null);
+
+    private Length? Read(string key) => Parse(Text(key)) ?? Parse(form.Keys.FirstOrDefault(one => one.Name == key)?.Default);
+
+    private Length? Parse(string? text) =>
+        text is not null && LengthText.ParsePositive(text, Unit) is { Ok: true } length ? length.Value : null;
 
     private string? Text(string key)
     {

@@ -20,7 +20,8 @@ internal static class StandingSketches
         canvas.Line(Stroke.Outline, area.X, y, area.X, y + high);
         canvas.Line(Stroke.Outline, area.Right, y, area.Right, y + high);
         canvas.Line(Stroke.Hidden, left, y + high, right, y + high);
-        for (var load = 1; load < 8; load++) canvas.Arrow(left + ((right - left) * load / 8), y - 30 + Dip(load / 8.0), y - 4 + Dip(load / 8.0), "");
+        for (var load = 1; load < 8; load++)
+            canvas.Arrow(left + ((right - left) * load / 8), y - 30 + Dip(load / 8.0), y - 4 + Dip(load / 8.0), "");
         canvas.Say((left + right) / 2, y - 42, inputs.Quantity("load", "weight", "line-load"), weight: Lettering.Weight.Medium);
         canvas.Across(left, right, y + high + 70, y + high + 30, inputs.Shown(span));
         canvas.Up(y + high, y, area.X - Canvas.Away, area.X, inputs.Shown(thick));
@@ -43,7 +44,8 @@ internal static class StandingSketches
         canvas.Across(body.X, body.Right, body.Bottom + Canvas.Away, body.Bottom, inputs.Shown(depth));
         canvas.Arrow(body.Centre.X, body.Y + 26, body.Centre.Y + 10, inputs.Quantity("weight"));
         if (open) Open(inputs, canvas, body, Inches(reach) * scale, reach);
-        canvas.Add(new Polyline(Stroke.Outline, [new(body.Right, body.Bottom), new(body.Right - 6, body.Bottom + 11), new(body.Right + 6, body.Bottom + 11)], true));
+        var (x, y) = (body.Right, body.Bottom);
+        canvas.Add(new Polyline(Stroke.Outline, [new(x, y), new(x - 6, y + 11), new(x + 6, y + 11)], true));
         canvas.Note("Triangle: the edge that it tips about.");
     }
 

@@ -58,10 +58,11 @@ internal static partial class StockSketches
     }
 
     private static void Board(
-        SketchInputs inputs, Canvas canvas, (string Usual, string Key) length, (string Usual, string Key) width, (string Usual, string Key) thickness,
-        string words)
+        SketchInputs inputs, Canvas canvas,
+        (string Usual, string Key) length, (string Usual, string Key) width, (string Usual, string Key) thickness, string words)
     {
-        var (l, w, t) = (inputs.Length(length.Usual, length.Key), inputs.Length(width.Usual, width.Key), inputs.Length(thickness.Usual, thickness.Key));
+        var (l, w) = (inputs.Length(length.Usual, length.Key), inputs.Length(width.Usual, width.Key));
+        var t = inputs.Length(thickness.Usual, thickness.Key);
         var area = Canvas.Area;
         var (face, scale) = canvas.Fit(Inches(l), Inches(w), new Box(area.X + 46, area.Y, area.Width - 46, area.Height - 20));
         canvas.Face(face);
@@ -80,7 +81,7 @@ internal static partial class StockSketches
         var area = Canvas.Area;
         var box = new Box(area.X, area.Centre.Y - 18, area.Width, 36);
         canvas.Plain(box);
-        for (var ply = 1; ply < 5; ply++) canvas.Line(Stroke.Thin, box.X, box.Y + (ply * box.Height / 5), box.Right, box.Y + (ply * box.Height / 5));
+        for (var y = box.Y + (box.Height / 5); y < box.Bottom - 1; y += box.Height / 5) canvas.Line(Stroke.Thin, box.X, y, box.Right, y);
         canvas.Up(box.Bottom, box.Y, box.X - Canvas.Away, box.X, inputs.Shown(thick));
         canvas.Note($"The edge of a sheet sold as {Layouts.Figures.Short(words)}.");
     }

@@ -21,8 +21,10 @@ internal static class WoodSketches
         }
 
         if (inputs.MainValue is { } found) canvas.Arrow(At(found), y - 46, y - 3, inputs.Main);
-        var air = new[] { inputs.Quantity("temperature"), inputs.Quantity("humidity") is { Length: > 0 } humid ? humid.TrimEnd('%', ' ') + " % humidity" : "" };
-        if (air.Any(text => text.Length > 0)) canvas.Say(left, Canvas.Area.Y, "Air: " + string.Join(", ", air.Where(text => text.Length > 0)), Anchor.Start);
+        var humidity = inputs.Quantity("humidity").TrimEnd('%', ' ');
+        string[] parts = [inputs.Quantity("temperature"), humidity.Length > 0 ? humidity + " % humidity" : ""];
+        var air = string.Join(", ", parts.Where(part => part.Length > 0));
+        if (air.Length > 0) canvas.Say(left, Canvas.Area.Y, "Air: " + air, Anchor.Start);
         canvas.Note("Water in the wood, in hundredths of its dry weight.");
     }
 
@@ -45,8 +47,8 @@ internal static class WoodSketches
     public static void GlueUp(SketchInputs inputs, Canvas canvas)
     {
         var (wide, length) = (inputs.Length("24 in", "width", "panel-width"), inputs.Length("36 in", "length", "panel-length"));
-        var strips = Math.Clamp(inputs.ResultCount("strips", "boards", "how many", "count") ?? inputs.Count(5, 40, "strips", "boards", "count"), 1, 40);
-        var (box, _) = canvas.Fit((double)length.ToInches(), (double)wide.ToInches(), new Box(Canvas.Area.X, Canvas.Area.Y, Canvas.Area.Width - 20, Canvas.Area.Height));
+        var strips = Math.Clamp(inputs.ResultCount("strips") ?? 5, 1, 40);
+        var (box, _) = canvas.Fit((double)length.ToInches(), (double)wide.ToInches(), Canvas.Area with { Width = Canvas.Area.Width - 20 });
         canvas.Face(box);
         var each = box.Height / strips;
         for (var strip = 0; strip < strips; strip++)
@@ -57,11 +59,15 @@ internal static class WoodSketches
 
         canvas.Across(box.X, box.Right, box.Bottom + Canvas.Away, box.Bottom, inputs.Shown(length));
         canvas.Up(box.Bottom, box.Y, box.X - Canvas.Away, box.X, inputs.Shown(wide));
-        if (inputs.ResultLength("strip", "each", "rip") is { } strip1) canvas.Say(box.X, box.Y - 16, $"{strips} strips, each {inputs.Shown(strip1)}", Anchor.Start, Lettering.Weight.Bold);
+        if (inputs.ResultLength("each strip") is { } one)
+            canvas.Say(box.X, box.Y - 16, $"{strips} strips, each {inputs.Shown(one)}", Anchor.Start, Lettering.Weight.Bold);
         canvas.Note("Arcs at the right: rings of the end grain, turned about.");
     }
 
     // An arc across the end of a strip, bulging one way or the other.
     private static ImmutableArray<Spot> Ring(double x, double y, double high, bool outward) =>
-        [.. Enumerable.Range(0, 7).Select(i => new Spot(x + (Math.Sin(Math.PI * i / 6) * (outward ? 8 : -8)) + (outward ? 0 : 8), y + 1 + ((high - 2) * i / 6)))];
+    [
+        .. Enumerable.Range(0, 7).Select(i => (Bulge: Math.Sin(Math.PI * i / 6), Down: 1 + ((high - 2) * i / 6)))
+            .Select(at => new Spot(x + (outward ? 8 * at.Bulge : 8 - (8 * at.Bulge)), y + at.Down)),
+    ];
 }

@@ -11,7 +11,8 @@ namespace ShopPlanner.Services.Workings;
 internal static class WorkingParts
 {
     /// <summary>Adds them at the end of the list as one step.</summary>
-    public static async Task<Outcome<PartSheet>> AddAsync(ShopContext db, Guid projectId, WorkingForm form, Answer answer, CancellationToken cancel)
+    public static async Task<Outcome<PartSheet>> AddAsync(
+        ShopContext db, Guid projectId, WorkingForm form, Answer answer, CancellationToken cancel)
     {
         var project = await db.Projects.FindAsync([projectId], cancel);
         var saving = (await PartSaving.BeginAsync(db, projectId, cancel))!;

@@ -13,7 +13,11 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
 {
     public Task<IReadOnlyList<KeptWorking>> ListAsync(Guid projectId, CancellationToken cancel = default) =>
         work.ReadAsync<IReadOnlyList<KeptWorking>>(
-            async db => [.. (await Of(db, projectId).OrderByDescending(row => row.KeptUtc).ThenByDescending(row => row.Id).ToListAsync(cancel)).Select(View)],
+            async db =>
+            {
+                var latest = Of(db, projectId).OrderByDescending(row => row.KeptUtc).ThenByDescending(row => row.Id);
+                return [.. (await latest.ToListAsync(cancel)).Select(View)];
+            },
             cancel);
 
     public async Task<Outcome<KeptUse>> KeepAsync(
@@ -50,7 +54,8 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
         work.WriteAsync(
             async db =>
             {
-                if (await MayKeepAsync(db, working.ProjectId, cancel) is { } refusal) return new Outcome<KeptWorking>(refusal.Kind, null, refusal.Faults);
+                if (await MayKeepAsync(db, working.ProjectId, cancel) is { } refusal)
+                    return new Outcome<KeptWorking>(refusal.Kind, null, refusal.Faults);
                 db.Workings.Add(Row(working));
                 return working;
             },
@@ -62,7 +67,8 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
     {
         if (await MayKeepAsync(db, projectId, cancel) is { } refusal) return refusal;
         var now = clock.GetUtcNow();
-        var working = new KeptWorking(Guid.CreateVersion7(now), projectId, form.Name, form.Title, texts, unit, Line(answer, unit), now.UtcDateTime);
+        var working = new KeptWorking(
+            Guid.CreateVersion7(now), projectId, form.Name, form.Title, texts, unit, Line(answer, unit), now.UtcDateTime);
         db.Workings.Add(Row(working));
         if (answer.Parts.IsEmpty) return new KeptUse(working, 0, null);
         var rows = await WorkingParts.AddAsync(db, projectId, form, answer, cancel);

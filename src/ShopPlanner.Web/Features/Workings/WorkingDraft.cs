@@ -76,19 +76,23 @@ public sealed class WorkingDraft
     public void Choose(LengthUnit unit)
     {
         if (unit == Unit) return;
-        foreach (var key in Form.Keys.Where(key => texts.ContainsKey(key.Name))) texts[key.Name] = Rewrite(key, texts[key.Name], unit);
+        foreach (var key in Form.Keys.Where(key => texts.ContainsKey(key.Name)))
+            texts[key.Name] = Rewrite(key, texts[key.Name], unit);
         Unit = unit;
         Run();
     }
 
     private string Rewrite(FormKey key, string text, LengthUnit to) => key.Kind switch
     {
-        KeyKind.Length or KeyKind.LengthOrZero when LengthText.Parse(text, Unit) is { Ok: true } meant && LengthText.Parse(text, to) != meant =>
-            LengthFormat.Exact(meant.Value, to),
-        KeyKind.Quantity when key.Quantity is { } kind && kind.Metric != kind.Customary && text.Trim().All(c => char.IsAsciiDigit(c) || c is '.' or '-') =>
+        KeyKind.Length or KeyKind.LengthOrZero
+            when LengthText.Parse(text, Unit) is { Ok: true } meant && LengthText.Parse(text, to) != meant
+            => LengthFormat.Exact(meant.Value, to),
+        KeyKind.Quantity when key.Quantity is { } kind && kind.Metric != kind.Customary && text.Trim().All(IsOfNumber) =>
             $"{text.Trim()} {kind.Name(Unit)}",
         _ => text,
     };
+
+    private static bool IsOfNumber(char c) => char.IsAsciiDigit(c) || c is '.' or '-';
 
     private void Run()
     {
