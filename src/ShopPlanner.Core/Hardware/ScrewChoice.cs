@@ -70,8 +70,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
         return (new(screw, gauge, Working.Of("In the far piece", length - near.Value, "{screw} − {near}", Working.Geometry, ("screw", screw), ("near", near))), null);
     }
 
-    // Six diameters, the least that the design specification counts (from memory of it).
-    private static Length Least(ScrewGauge gauge) => gauge.Diameter * 6;
+    // Common practice: with less than three diameters of thread a screw is no fastening.
+    private static Length Least(ScrewGauge gauge) => gauge.Diameter * 3;
 
     // Common practice: the thicker the near piece, the stouter the screw.
     private static int GaugeFor(Length near) => near < Inches.Of("3/8") ? 4 : near < Inches.Of("5/8") ? 6 : near < Inches.Of("1 1/4") ? 8 : 10;

@@ -50,6 +50,9 @@ public sealed record QuantityKind(string Metric, string Customary, double PerCus
     /// <summary>Litres or US gallons of 231 cubic inches.</summary>
     public static readonly QuantityKind Liquid = new("L", "gal", 3.785411784);
 
+    /// <summary>Millilitres or US fluid ounces, 128 of which are a gallon.</summary>
+    public static readonly QuantityKind SmallLiquid = new("mL", "fl oz", 3785.411784 / 128);
+
     /// <summary>Square metres per litre or square feet per gallon.</summary>
     public static readonly QuantityKind Coverage = new("m²/L", "ft²/gal", Foot * Foot / 3.785411784);
 

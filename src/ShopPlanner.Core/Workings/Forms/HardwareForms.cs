@@ -120,8 +120,10 @@ internal static class HardwareForms
     {
         if (joint == ScrewJoint.Edge) yield return new(Gravity.Watch, "End grain holds a screw badly and plywood edges split: drill the pilot, and add glue, a dowel or a cleat where it carries.");
         if (joint == ScrewJoint.Pocket) yield return new(Gravity.Fine, hard ? "Fine thread for hardwood." : "Coarse thread for softwood, plywood and MDF.");
-        if (choice.Penetration.Value < choice.Gauge.Diameter * 10)
-            yield return new(Gravity.Watch, "Less than ten diameters are in the far piece: it holds less than its full value sideways (from memory of the design specification).");
+        if (choice.Penetration.Value < choice.Gauge.Diameter * 6)
+            yield return new(Gravity.Watch, "Fewer than six diameters are in the far piece, less than the design specification counts (from memory): add glue, and carry no load by it.");
+        else if (choice.Penetration.Value < choice.Gauge.Diameter * 10)
+            yield return new(Gravity.Watch, "Fewer than ten diameters are in the far piece: sideways it holds less than its full value (from memory of the design specification).");
     }
 
     private static WorkingForm DowelsForm() => new(
