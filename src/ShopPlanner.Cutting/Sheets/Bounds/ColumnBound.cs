@@ -44,7 +44,7 @@ internal sealed class ColumnBound : IDisposable
     public static ColumnBound From(SheetModel model, CutGrid grid, Packing start, Func<bool> stop) =>
         new ColumnBound(model, grid, new WorkBudget(0, stop)) { IsRough = !grid.IsExact }.With(start);
 
-    /// <summary>Goes on with a finer grid from the best values; the rough grid's layouts may not exist and are left behind.</summary>
+    /// <summary>Goes on with a finer grid from the best values; layouts of the rough grid need not exist.</summary>
     public ColumnBound On(CutGrid finer, Packing start)
     {
         var bound = new ColumnBound(model, finer, budget) { calm = calm, best = best };

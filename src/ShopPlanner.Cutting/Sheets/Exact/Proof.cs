@@ -5,8 +5,8 @@ using ShopPlanner.Cutting.Sheets.Search;
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
 /// <summary>
-/// What is known of the least cost while a search goes on: quick bounds at first; a tiny job is solved for certain at once, a small
-/// one when the search does not come to an end soon; meanwhile column generation raises the bounds.
+/// What is known of the least cost while a search goes on: quick bounds at first; a tiny job is solved for certain at once, a
+/// small one when the search does not come to an end soon; meanwhile column generation raises the bounds.
 /// </summary>
 internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
 {
