@@ -31,12 +31,11 @@ internal static class PaintOrder
 
     private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 
+    // A plane between two parts says which of them can cover the other. Where planes of two directions say both, neither does.
     private static bool IsBehind(double[] a, double[] b)
     {
-        if (b[4] <= a[1] + Hair) return true;
-        if (a[4] <= b[1] + Hair) return false;
-        if (b[0] >= a[3] - Hair) return true;
-        if (a[0] >= b[3] - Hair) return false;
-        return b[2] >= a[5] - Hair;
+        var behind = b[4] <= a[1] + Hair || b[0] >= a[3] - Hair || b[2] >= a[5] - Hair;
+        var before = a[4] <= b[1] + Hair || a[0] >= b[3] - Hair || a[2] >= b[5] - Hair;
+        return behind && !before;
     }
 }
