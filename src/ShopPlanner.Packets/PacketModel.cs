@@ -31,7 +31,22 @@ public sealed record PacketModel(
 {
     /// <summary>How far a store's cut may be off; null where no store cuts.</summary>
     public Length? StoreTolerance { get; init; }
+
+    /// <summary>Like cuts at one setting, for each material.</summary>
+    public ImmutableArray<PacketSettings> Settings { get; init; } = [];
 }
+
+/// <summary>Cuts of all boards and sheets of a material, by setting.</summary>
+/// <param name="Material">Its name.</param>
+/// <param name="Runs">In the order to make them.</param>
+public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> Runs);
+
+/// <summary>Cuts made one after another at one setting.</summary>
+/// <param name="Way">Crosscut or rip.</param>
+/// <param name="Setting">Of the fence or the stop.</param>
+/// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
+/// <param name="Shared">True where it is more than one cut.</param>
+public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared);
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
 /// <param name="Version">Counted by the project: 3.</param>

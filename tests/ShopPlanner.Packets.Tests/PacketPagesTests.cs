@@ -116,6 +116,15 @@ public sealed class PacketPagesTests
     }
 
     [Fact]
+    public void Like_cuts_at_one_setting_stand_in_a_list_for_each_material_that_shares_one()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Single(words, "Cuts at one setting: Pine 1x3");
+        Assert.Contains("2–4: 1; 5: 1", Running(words), StringComparison.Ordinal);
+        Assert.DoesNotContain(words, w => w == "Cuts at one setting: Birch plywood 3/4");
+    }
+
+    [Fact]
     public void Without_cuts_of_a_store_nothing_is_said_of_it()
     {
         var model = PacketSamples.Cabinet();

@@ -28,6 +28,11 @@ internal static class PacketSamples
         [new(["Z1"], "Long cleat", "longer than any stock of this material")])
     {
         StoreTolerance = In("1/8"),
+        Settings =
+        [
+            new("Pine 1x3", [new(CutWay.Crosscut, In("34 1/2"), "2–4: 1; 5: 1", true), new(CutWay.Crosscut, In("1 1/2"), "5: 2, 3, 4, 5", true)]),
+            new("Birch plywood 3/4", [new(CutWay.Rip, In("15 1/2"), "1: 1", false)]),
+        ],
     };
 
     /// <summary>The cabinet with a name everywhere a person may type one.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Packets;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -23,7 +24,16 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced())
     {
         StoreTolerance = plan.Request.Store?.Tolerance,
+        Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
     };
+
+    private PacketSettings Settings(SharedSettings order) =>
+        new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
+
+    private PacketRun Run(SettingRun run) => new(
+        run.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, run.At,
+        string.Join("; ", run.Cuts.GroupBy(cut => cut.Layout).Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")),
+        run.Cuts.Sum(cut => cut.Copies) > 1);
 
     private string? OutOfDate()
     {

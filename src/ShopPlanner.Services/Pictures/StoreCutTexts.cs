@@ -20,18 +20,20 @@ public static class StoreCutTexts
     public static ImmutableArray<StoreCut> Of(PlanView plan, int layoutIndex)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.Plan.Layouts[layoutIndex].Cuts.Any(cut => cut.ByStore)
-            ? [.. PlanPictures.Trace(plan, layoutIndex).Where(step => step.Cut.ByStore).Select(step => new StoreCut(step.Cut, Sizes(step, plan.Request.Unit)))]
-            : [];
+        if (!plan.Plan.Layouts[layoutIndex].Cuts.Any(cut => cut.ByStore)) return [];
+        var fullWidth = PlanPictures.IsBoard(plan, layoutIndex) ? PlanPictures.StockOf(plan, layoutIndex).Width : (Length?)null;
+        string Size(string name, StockArea area) => $"{name} {SizeOf(area, fullWidth, plan.Request.Unit)}";
+        return [.. PlanPictures.Trace(plan, layoutIndex).Where(step => step.Cut.ByStore).Select(step => new StoreCut(step.Cut, Sizes(step, Size)))];
     }
 
-    private static string Sizes(TracedCut step, LengthUnit unit)
+    private static string Sizes(TracedCut step, Func<string, StockArea, string> size)
     {
-        var pieces = new List<string> { Size(step.Cut.First, step.First, unit) };
-        if (step is { Second: { } rest, Cut.Second: { } name }) pieces.Add(Size(name, rest, unit));
-        return string.Join(", ", pieces);
+        var first = size(step.Cut.First, step.First);
+        return step is { Second: { } rest, Cut.Second: { } name } ? $"{first}, {size(name, rest)}" : first;
     }
 
-    private static string Size(string name, StockArea area, LengthUnit unit) =>
-        $"{name} {LengthFormat.WithUnit(area.Dx, unit)} × {LengthFormat.WithUnit(area.Dy, unit)}";
+    // The width of a board that keeps it goes without saying.
+    private static string SizeOf(StockArea area, Length? fullWidth, LengthUnit unit) => area.Dy == fullWidth
+        ? LengthFormat.WithUnit(area.Dx, unit)
+        : $"{LengthFormat.WithUnit(area.Dx, unit)} × {LengthFormat.WithUnit(area.Dy, unit)}";
 }

@@ -101,7 +101,7 @@ internal sealed class RequestBuilder
     private void AddPractice(StoredProject project, PartRow row, CutPart part, string partId, string mark)
     {
         var practice = PartMarks.Practice(part.Id);
-        var (id, name) = (IdOf(project, practice), $"practice for {mark}");
+        var (id, name) = (IdOf(project, practice), $"Practice for {mark}");
         parts.Add(part with
         {
             Id = id, Name = name, Quantity = row.Practice, FinishedLength = null, FinishedWidth = null, PracticeFor = partId,
@@ -116,6 +116,14 @@ internal sealed class RequestBuilder
     private static Fault Describe(StoredProject project, PartRow row)
     {
         var first = row.Faults[0];
-        return new Fault(IdOf(project, PartMarks.Plain(row.Texts.Mark)), first.Value, $"({first.Field.ToLowerInvariant()}) {first.Message}");
+        return new Fault(IdOf(project, PartMarks.Plain(row.Texts.Mark)), first.Value, $"({Column(first.Field)}) {first.Message}");
     }
+
+    // As the column of the parts list is headed.
+    private static string Column(string field) => field switch
+    {
+        nameof(PartTexts.LongBy) => "cut long by",
+        nameof(PartTexts.WideBy) => "cut wide by",
+        _ => field.ToLowerInvariant(),
+    };
 }

@@ -52,7 +52,8 @@ public class SmallJobTests
     [Fact]
     public void More_types_than_numbers_reach_are_told()
     {
-        var model = SheetModel.From(new([Sheet(1000, 1000)], [.. Enumerable.Range(1, 40).Select(i => new SheetItem(i, 100, true, 1))]));
+        var items = Enumerable.Range(1, 40).Select(i => new SheetItem(i, 100, true, 1));
+        var model = SheetModel.From(new([Sheet(1000, 1000)], [.. items]));
         Assert.Null(SmallJob.Of(model, new WorkBudget(long.MaxValue, () => false)));
     }
 

@@ -44,7 +44,7 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     public void The_cuts_say_to_what_a_piece_is_trimmed_and_which_is_for_practice() => Assert.Equal(
         [
             "A1 Leg (cut 30 ½″ long, trim to 30″ later), 1b remains", "A2 Leg (cut 30 ½″ long, trim to 30″ later), 2b remains",
-            "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin", "pA practice for A, 1b for the bin",
+            "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin", "pA Practice for A, 1b for the bin",
         ],
         Enumerable.Range(0, plan.Plan.Layouts.Length).SelectMany(layout => CutTexts.Gives(plan, layout)));
 
@@ -53,7 +53,7 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     {
         var asked = Assert.Single(StoreCutTexts.Of(plan, 0));
         Assert.Equal((1, Length.FromInches(30, 1, 2)), (asked.Cut.N, asked.Cut.At));
-        Assert.Equal("1a 30 ½″ × 2 ½″, 1b 65 ⅜″ × 2 ½″", asked.Sizes);
+        Assert.Equal("1a 30 ½″, 1b 65 ⅜″", asked.Sizes);
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
         Assert.Equal([("cut 30 ½″ long, trim to 30″ later", false), (null, true)], model.Parts.Select(part => (part.Trim, part.IsPractice)));
         Assert.All(model.Layouts, layout => Assert.Equal("Corner lumber", layout.Store));
         Assert.Equal([true, false, false], model.Layouts[0].Cuts.Select(cut => cut.ByStore));
-        Assert.Equal(["1a 30 ½″ × 2 ½″, 1b 65 ⅜″ × 2 ½″", "", ""], model.Layouts[0].Cuts.Select(cut => cut.Sizes));
+        Assert.Equal(["1a 30 ½″, 1b 65 ⅜″", "", ""], model.Layouts[0].Cuts.Select(cut => cut.Sizes));
         var words = PacketWriter.Pages(model).SelectMany(page => page.Drawing.Primitives().OfType<Drawing.Shapes.Caption>()).Select(caption => caption.Words);
         Assert.Contains("At the store's saw: Corner lumber", words);
     }

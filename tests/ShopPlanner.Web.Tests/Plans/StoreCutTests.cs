@@ -41,11 +41,10 @@ public sealed class StoreCutTests
         await using var context = PageTest.For(shop);
         var plan = FirstCutByStore(await PlanOf(shop));
         var page = context.Render<PlanBuy>(given => given.Add(buy => buy.Plan, plan).Add(buy => buy.Sign, "$"));
-        var cells = page.Find(".store-cuts tbody tr").QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()).ToList();
-        Assert.StartsWith("Board 1", cells[0], StringComparison.Ordinal);
-        Assert.Equal(("1", "Cut the board across"), (cells[1], cells[2]));
-        Assert.Equal(PlanWords.Setting(plan, plan.Plan.Layouts[0].Cuts[0]), cells[3]);
-        Assert.StartsWith("1a ", cells[4], StringComparison.Ordinal);
+        var cut = page.Find(".store-cuts li");
+        Assert.StartsWith("Board 1 Pine 1x3, 8 ft", page.Find(".store-cuts h4").TextContent, StringComparison.Ordinal);
+        Assert.Equal(("1", PlanWords.Setting(plan, plan.Plan.Layouts[0].Cuts[0])), (cut.Children[0].TextContent, cut.Children[1].TextContent));
+        Assert.StartsWith("Cut the board across. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);
         Assert.Contains("Up to ⅛″ off does no harm", page.Find(".store-cuts p").TextContent, StringComparison.Ordinal);
     }
 
@@ -85,7 +84,7 @@ public sealed class StoreCutTests
         Assert.Equal("Cut 30 ½″ long, trim to 30″ later.", page.Find(".trim").TextContent);
         var rows = page.FindAll(".parts-table tbody tr").Select(one => string.Join('|', one.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()))).ToList();
         Assert.Contains("|30″|", rows[0], StringComparison.Ordinal);
-        Assert.StartsWith("pA|practice for A|1|30 ½″|", rows[1], StringComparison.Ordinal);
+        Assert.StartsWith("pA|Practice for A|1|30 ½″|", rows[1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,6 +20,9 @@ internal sealed class ColumnBound : IDisposable
     /// <summary>Steps of the linear solver's, a guess: its own and for each number of the program.</summary>
     private const long MasterWork = 100_000;
 
+    /// <summary>Share of a price that is not worth more work.</summary>
+    private const double Hair = 1e-4;
+
     private readonly SheetModel model;
     private readonly CutGrid grid;
     private readonly CutKnapsack knapsack;
@@ -38,22 +41,22 @@ internal sealed class ColumnBound : IDisposable
     }
 
     /// <summary>Starts from the layouts of a complete packing.</summary>
-    public static ColumnBound From(SheetModel model, CutGrid grid, Packing start, Func<bool> stop)
-    {
-        var bound = new ColumnBound(model, grid, new WorkBudget(0, stop)) { IsRough = !grid.IsExact };
-        foreach (var tree in start.Trees)
-            bound.master.Add(new(tree.Stock, bound.Counts(tree)));
-        return bound;
-    }
+    public static ColumnBound From(SheetModel model, CutGrid grid, Packing start, Func<bool> stop) =>
+        new ColumnBound(model, grid, new WorkBudget(0, stop)) { IsRough = !grid.IsExact }.With(start);
 
-    /// <summary>Goes on with another grid; what is known stays known.</summary>
-    public ColumnBound On(CutGrid finer)
+    /// <summary>Goes on with a finer grid from the best values; layouts of the rough grid need not exist.</summary>
+    public ColumnBound On(CutGrid finer, Packing start)
     {
         var bound = new ColumnBound(model, finer, budget) { calm = calm, best = best };
         bound.Rows.AddRange(Rows);
-        foreach (var column in master.Columns)
-            bound.master.Add(column);
-        return bound;
+        return bound.With(start);
+    }
+
+    private ColumnBound With(Packing start)
+    {
+        foreach (var tree in start.Trees)
+            master.Add(new(tree.Stock, Counts(tree)));
+        return this;
     }
 
     /// <summary>Each stronger than the one before.</summary>
@@ -80,9 +83,14 @@ internal sealed class ColumnBound : IDisposable
         budget.Spend(MasterWork + (10L * model.Types.Length * master.Columns.Count));
         if (master.Solve() is not { } point)
             IsDone = true;
-        else if (RoundUp(point.Objective * master.Dearest) <= Bound || !Price(point))
+        else if (IsSettled(point.Objective * master.Dearest) || !Price(point))
             IsDone = !budget.IsStopped && (IsRough || !CountOneMore(point));
     }
+
+    /// <summary>True when the relaxation's price leaves the bound nothing to gain, or next to nothing where prices differ little.
+    /// </summary>
+    private bool IsSettled(double price) =>
+        RoundUp(price) <= Bound || (model.PriceStep < price * Hair && price - best < price * Hair);
 
     private long RoundUp(double price) => (long)Math.Ceiling((price / model.PriceStep) - 1e-6) * model.PriceStep;
 

@@ -6,7 +6,7 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// <summary>Pieces of each type on a sheet.</summary>
 internal sealed record Column(int Stock, int[] Counts);
 
-/// <summary>An optimum of the relaxation over the columns known, in floating point; prices are told in the dearest stock's.</summary>
+/// <summary>An optimum of the relaxation over the columns known, in floating point; the dearest stock's price is 1.</summary>
 internal sealed record ColumnPoint(double Objective, double[] Types, double[] Surcharges, double[] Times);
 
 /// <summary>

@@ -5,7 +5,7 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// <summary>A way a type may lie: its two sides, as points of the axes.</summary>
 internal readonly record struct Lying(int Type, int X, int Y);
 
-/// <summary>The rectangles that the knapsack has to value; where they are too many, lengths are measured on coarser rules.</summary>
+/// <summary>The rectangles that the knapsack has to value; where they are too many, lengths are measured coarsely.</summary>
 internal sealed class CutGrid
 {
     private const int MostPoints = 2000;
@@ -40,7 +40,7 @@ internal sealed class CutGrid
     /// <summary>No layout's types measure more than this together.</summary>
     public double Area { get; }
 
-    /// <summary>Least measure of each type; zero for one that cannot be valued: not wanted, or too small to be measured.</summary>
+    /// <summary>Least measure of each type; zero for one not wanted or too small to be measured.</summary>
     public double[] Areas { get; }
 
     /// <summary>Steps of valuing every rectangle once.</summary>

@@ -7,8 +7,6 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// <param name="Price">In the search's measure.</param>
 internal sealed record PlanBounds(long Cost, long Price)
 {
-    public static PlanBounds Of(SheetModel model) => model.Pieces == 0 ? new(0, 0) : Of(model, new ScaleBound(model).Rows());
-
     /// <summary>From inequalities that every complete plan keeps.</summary>
     public static PlanBounds Of(SheetModel model, IReadOnlyList<CoverRow> rows) => new(
         CoverCost.Whole(model, rows, [.. model.Stocks.Select(s => s.Cost)]),

@@ -3,8 +3,8 @@ using ShopPlanner.Cutting.Sheets.Bounds;
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
 /// <summary>
-/// The cheapest choice of layouts that covers all pieces, where every layout can be cut as often as one likes: for each set that is
-/// left, one layout of each that holds its first piece is tried, and what a set comes to is worked out once.
+/// The cheapest choice of layouts that covers all pieces, where every layout can be cut as often as one likes: for each set that
+/// is left, each layout that holds its first piece is tried, and what a set comes to is worked out once.
 /// </summary>
 internal sealed class LeastCover
 {
@@ -32,7 +32,7 @@ internal sealed class LeastCover
         least[0] = 0;
     }
 
-    /// <summary>Indices of the layouts to cut; null when the budget was spent before the end, or when they cannot cover it.</summary>
+    /// <summary>Indices of the layouts to cut; null when the budget is spent or they cannot cover all.</summary>
     public List<int>? Choose()
     {
         var rest = (int)(sets.Count - 1);

@@ -2,7 +2,7 @@ using ShopPlanner.Cutting.Sheets.Model;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
-/// <summary>Numbers the sets of pieces, alike ones told by their count: mixed radix, so that sets without common pieces add.</summary>
+/// <summary>Numbers the sets of pieces, counting alike ones: in mixed radix, so that separate sets add up.</summary>
 internal sealed class PieceSets
 {
     public PieceSets(SheetModel model)

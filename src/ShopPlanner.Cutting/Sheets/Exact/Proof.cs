@@ -5,8 +5,8 @@ using ShopPlanner.Cutting.Sheets.Search;
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
 /// <summary>
-/// What is known of the least cost while a search goes on: quick bounds at first; a tiny job is solved for certain at once, a small
-/// one when the search does not come to an end soon; meanwhile column generation raises the bounds.
+/// What is known of the least cost while a search goes on: quick bounds at first; a tiny job is solved for certain at once, a
+/// small one when the search does not come to an end soon; meanwhile column generation raises the bounds.
 /// </summary>
 internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
 {
@@ -29,7 +29,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     /// <summary>Share of the time after which nothing more is proven.</summary>
     private const double Share = 0.9;
 
-    private readonly List<CoverRow> rows = model.Pieces == 0 ? [] : new ScaleBound(model).Rows();
+    private List<CoverRow> rows = [];
     private PlanBounds bounds = new(0, 0);
     private ColumnBound? columns;
     private int turns;
@@ -45,8 +45,10 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     /// <summary>Before the search: the packing, or a better one.</summary>
     public Packing Begin(Packing best)
     {
-        if (model.Pieces > 0)
-            bounds = PlanBounds.Of(model, rows);
+        if (model.Pieces == 0)
+            return best;
+        rows = new ScaleBound(model).Rows();
+        bounds = PlanBounds.Of(model, rows);
         return best.Price > Price && IsTiny ? Exactly(best, TinyWork) : best;
     }
 
@@ -81,7 +83,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
 
     private void RaiseByColumns(Packing best)
     {
-        columns = turns == 1 ? FirstColumns(best) : Refined(columns);
+        columns = turns == 1 ? FirstColumns(best) : Refined(columns, best);
         if (columns is null or { IsDone: true })
             return;
         var before = columns.Rows.Count;
@@ -94,12 +96,12 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
         CutGrid.Of(model, GridWork) is { } grid ? ColumnBound.From(model, grid, best, () => IsOver) : null;
 
     /// <summary>Once, when nothing more comes of a coarse grid.</summary>
-    private ColumnBound? Refined(ColumnBound? coarse)
+    private ColumnBound? Refined(ColumnBound? coarse, Packing best)
     {
         if (coarse is not { IsDone: true, IsRough: true } || CutGrid.Of(model, FineGridWork) is not { } grid)
             return coarse;
         using (coarse)
-            return coarse.On(grid);
+            return coarse.On(grid, best);
     }
 
     public void Dispose() => columns?.Dispose();

@@ -15,7 +15,9 @@ internal sealed class ShapeLayout(SheetModel model, ShapeTable table)
         var root = Find(set, stock.W, stock.H);
         var nodes = new List<CutNode>();
         Write(root, 0, nodes);
-        return CutTree.CanBe(nodes.Max(n => n.Depth)) ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes.ToArray()) : null;
+        return CutTree.CanBe(nodes.Max(n => n.Depth))
+            ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes.ToArray())
+            : null;
     }
 
     private Halves Find(int set, int w, int h)

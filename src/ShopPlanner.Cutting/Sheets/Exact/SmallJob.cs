@@ -11,14 +11,14 @@ namespace ShopPlanner.Cutting.Sheets.Exact;
 internal sealed record ExactAnswer(Packing Packing, bool IsProven);
 
 /// <summary>
-/// Solves jobs of few pieces for certain: of all sets that a stock holds the largest are listed, and the whole job is covered with
-/// the cheapest choice of them.
+/// Solves jobs of few pieces for certain: of all sets that a stock holds the largest are listed, and the whole job is covered
+/// with the cheapest choice of them.
 /// </summary>
 internal sealed class SmallJob
 {
     private const int MostLayouts = 20_000;
 
-    /// <summary>Work of the covering model, in the solver's own measure, which is about a second; twice that by the clock.</summary>
+    /// <summary>Work of the covering model, about seconds as the solver counts; twice that by the clock.</summary>
     private const double MostSeconds = 2;
 
     private readonly SheetModel model;
@@ -104,7 +104,8 @@ internal sealed class SmallJob
     /// <summary>What is asked for is better than the packing there is; nothing better is a proof for it.</summary>
     private ExactAnswer Solve(CpModel cover, IntVar[] times, SearchClock clock, Packing best)
     {
-        using var solver = new CpSolver { StringParameters = CoverSearch.Parameters(MostSeconds, clock.SecondsLeft(2 * MostSeconds) + 0.01) };
+        var seconds = clock.SecondsLeft(2 * MostSeconds) + 0.01;
+        using var solver = new CpSolver { StringParameters = CoverSearch.Parameters(MostSeconds, seconds) };
         var status = solver.Solve(cover);
         if (status == CpSolverStatus.Infeasible)
             return new(best, true);

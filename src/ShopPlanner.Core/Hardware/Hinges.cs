@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Materials;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Hardware;
+
+/// <summary>How many hinges a door wants, where they sit, and how a cup is bored.</summary>
+public static class Hinges
+{
+    /// <summary>Count by weight, distance rule, cup figures.</summary>
+    public static readonly SourceNote MakerSheet = new("A hardware maker's sheet for cup hinges", Certainty.Read);
+
+    /// <summary>Count by height.</summary>
+    public static readonly SourceNote HeightPractice = new("Common practice: two to 40 in, three to 60, four to 80, five to 100", Certainty.CommonPractice);
+
+    /// <summary>Distance of the end hinges.</summary>
+    public static readonly SourceNote EndDistance = new("Cup 3 to 4 in from the ends of a door, makers' sheets as quoted", Certainty.Quoted);
+
+    private const double PoundsPerStep = 15;
+    private const int MostByWeight = 5;
+
+    private static readonly Length FromEnd = Length.FromInches(3.5m);
+    private static readonly Length CupRadius = Length.FromMillimetres(17.5m);
+
+    /// <summary>Hinges for a door of this weight: two below 15 lb, one more for each 15 lb after.</summary>
+    /// <returns>More than five where no row of the table goes so far.</returns>
+    public static Working<int> ByWeight(Working<double> weight)
+    {
+        var count = 2 + (int)Math.Floor(QuantityKind.Mass.FromMetric(weight.Value, LengthUnit.Inch) / PoundsPerStep);
+        return Working.Of("Hinges by weight", count, Bare(count), "2, and one more for each 15 lb of {weight}", MakerSheet, ("weight", weight)) with
+        {
+            OutsideRange = count > MostByWeight ? "the maker's table ends at 60 lb: ask the maker, or hang the door on butt hinges" : null,
+        };
+    }
+
+    /// <summary>Hinges for a door of this height.</summary>
+    public static Working<int> ByHeight(Working<Length> height)
+    {
+        var count = 2 + (int)Math.Max(0, Math.Ceiling((double)(height.Value.ToInches() - 40) / 20));
+        return Working.Of("Hinges by height", count, Bare(count), "2 up to 40 in of {height}, one more for each 20 in after", HeightPractice, ("height", height));
+    }
+
+    /// <summary>The larger of both.</summary>
+    public static Working<int> Count(Working<Length> height, Working<double> weight)
+    {
+        var (a, b) = (ByHeight(height), ByWeight(weight));
+        var count = Math.Max(a.Value, b.Value);
+        return Working.Of("Hinges", count, Bare(count), "the larger of {height} and {weight}", MakerSheet.And(HeightPractice), ("height", a), ("weight", b)) with
+        {
+            OutsideRange = b.OutsideRange,
+        };
+    }
+
+    /// <summary>Centres from the bottom of the door: the end ones 3 1/2 in from the ends, the others between at equal distances.</summary>
+    public static Working<ImmutableArray<Length>> Places(Working<Length> height, Working<int> count)
+    {
+        var span = (height.Value - (FromEnd * 2)).Ticks;
+        ImmutableArray<Length> places = [.. Enumerable.Range(0, count.Value).Select(i => FromEnd + Length.FromTicks(span * i / (count.Value - 1)))];
+        return Working.Of(
+            "Centres of the hinges from the bottom", places, new LengthsFigure(places), "3 1/2 in from both ends of {height}, {count} at equal distances", EndDistance,
+            ("height", height), ("count", count));
+    }
+
+    /// <summary>Centre of the cup's hole from the edge of the door.</summary>
+    /// <param name="edge">Wood left between the edge and the cup, 3 to 8 mm.</param>
+    public static Working<Length> CupCentre(Working<Length> edge) =>
+        Working.Of("Centre of the cup from the door's edge", CupRadius + edge.Value, "17.5 mm + {edge}", MakerSheet, ("edge", edge));
+
+    private static QuantityFigure Bare(int count) => new(count, QuantityKind.Bare, 0);
+}

@@ -1,0 +1,79 @@
+using ShopPlanner.Core.Materials;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Wood;
+
+/// <summary>How a shelf bends.</summary>
+public static class Sag
+{
+    /// <summary>Beam formula.</summary>
+    public static readonly SourceNote Beam = new("Wood Handbook, FPL-GTR-190, Eq. 9-2 and Table 9-1, uniform load", Certainty.Read);
+
+    /// <summary>The limit for shelves.</summary>
+    public static readonly SourceNote Limit = new("Architectural Woodwork Standards 2009, 1.2.21.3: span ÷ 144", Certainty.Read);
+
+    /// <summary>What looks straight.</summary>
+    public static readonly SourceNote Fine = new("Common practice: 0.02 in a foot looks straight", Certainty.CommonPractice);
+
+    /// <summary>Creep of solid wood, plywood, particleboard and MDF.</summary>
+    public static readonly SourceNote CreepSource = new("Eurocode 5, Table 3.2, indoor climate: 1.6, 1.8 and 3.25 times the first deflection", Certainty.FromMemory);
+
+    private const double Gravity = 9.80665;
+
+    /// <summary>First deflection at mid-span under a uniform load.</summary>
+    /// <param name="elasticity">GPa.</param>
+    /// <param name="span">Between supports.</param>
+    /// <param name="depth">Front to back.</param>
+    /// <param name="thickness">Of the shelf.</param>
+    /// <param name="load">All of it, kg.</param>
+    /// <param name="isFixed">True where both ends are clamped, false where they rest.</param>
+    /// <param name="stiffer">Times the stiffness of the bare shelf, for an edge strip; 1 for none.</param>
+    public static Working<Length> Deflection(
+        Working<double> elasticity, Working<Length> span, Working<Length> depth, Working<Length> thickness, Working<double> load, bool isFixed, Working<double> stiffer)
+    {
+        var (l, b, t) = (Metres(span.Value), Metres(depth.Value), Metres(thickness.Value));
+        var inertia = b * t * t * t / 12 * stiffer.Value;
+        var metres = (isFixed ? 1.0 : 5.0) / 384 * load.Value * Gravity * l * l * l / (elasticity.Value * 1e9 * inertia);
+        var value = Length.FromMillimetres((decimal)Math.Min(metres, 10) * 1000);
+        return Working.Of(
+            "Deflection at first", value, new FineLengthFigure(value), (isFixed ? "1" : "5") + " ÷ 384 × {load} × {span}³ ÷ ({elasticity} × {depth} × {thickness}³ ÷ 12 × {stiffer})",
+            Beam, ("load", load), ("span", span), ("elasticity", elasticity), ("depth", depth), ("thickness", thickness), ("stiffer", stiffer)) with
+        {
+            OutsideRange = metres * 10 > l ? "it bends by more than a tenth of its span: the formula was made for small deflections, the shelf would break" : null,
+        };
+    }
+
+    /// <summary>The longest span that keeps to span ÷ 144 in the long run under the same load for each unit of length.</summary>
+    public static Working<Length> LongestSpan(Working<Length> longTerm, Working<Length> span)
+    {
+        var ratio = (double)(span.Value.Ticks / 144.0 / Math.Max(1, longTerm.Value.Ticks));
+        var longest = Length.FromTicks((long)(span.Value.Ticks * Math.Cbrt(ratio)));
+        return Working.Of(
+            "Longest span that passes", longest, new LengthFigure(longest, 8), "{span} × ∛({span} ÷ 144 ÷ {deflection})", Limit, ("span", span), ("deflection", longTerm));
+    }
+
+    /// <summary>How many times the first deflection it comes to in years.</summary>
+    public static Working<double> Creep(Strength? row)
+    {
+        var factor = row is null or { IsPanel: false } ? 1.6 : row.Id.StartsWith("plywood", StringComparison.Ordinal) ? 1.8 : 3.25;
+        return Working.Looked("Creep factor", factor, QuantityKind.Bare, 2, CreepSource);
+    }
+
+    /// <summary>What an edge strip under the front adds: its own stiffness, as if it bent side by side with the shelf.</summary>
+    /// <param name="depth">Of the shelf.</param>
+    /// <param name="thickness">Of the shelf.</param>
+    /// <param name="strip">Height of the strip.</param>
+    /// <param name="stripThickness">Thickness of the strip, front to back.</param>
+    public static Working<double> EdgeStrip(Working<Length> depth, Working<Length> thickness, Working<Length> strip, Working<Length> stripThickness)
+    {
+        double Third(Length a) => Math.Pow(Metres(a), 3);
+        var shelf = Metres(depth.Value) * Third(thickness.Value);
+        return Working.Of(
+            "Times as stiff with the edge strip", 1 + (Metres(stripThickness.Value) * Third(strip.Value) / shelf), QuantityKind.Bare, 2,
+            "1 + {stripthickness} × {strip}³ ÷ ({depth} × {thickness}³)", new("Statics: strip and shelf side by side, of one material; glued on they are stiffer still", Certainty.Derived),
+            ("stripthickness", stripThickness), ("strip", strip), ("depth", depth), ("thickness", thickness));
+    }
+
+    private static double Metres(Length length) => (double)length.ToMillimetres() / 1000;
+}

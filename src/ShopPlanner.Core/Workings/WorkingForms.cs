@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using ShopPlanner.Core.Workings.Forms;
+
+namespace ShopPlanner.Core.Workings;
+
+/// <summary>All forms, by subject.</summary>
+public static class WorkingForms
+{
+    /// <summary>In the order of the list that people see.</summary>
+    public static readonly ImmutableArray<WorkingForm> All = [.. MeasureForms.All, .. WoodForms.All, .. DoorForms.All, .. JoineryForms.All, .. ShelfForms.All, .. FurnitureForms.All, .. HingeForms.All, .. HardwareForms.All, .. FinishForms.All];
+
+    /// <summary>The form with this name.</summary>
+    public static bool TryFind(string name, [NotNullWhen(true)] out WorkingForm? form) =>
+        (form = All.FirstOrDefault(one => one.Name == name)) is not null;
+}
