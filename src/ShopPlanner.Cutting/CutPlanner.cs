@@ -22,7 +22,13 @@ public sealed class CutPlanner
 
     private const double LeastShare = 0.03;
 
+    /// <summary>So many pieces take a while to be laid out and written.</summary>
+    private const int ManyPieces = 2000;
+
+    private const double MostReserve = 0.2;
+
     private readonly Stopwatch watch;
+    private TimeSpan reserve;
     private readonly SearchControl control;
     private readonly ImmutableArray<Job> jobs;
     private readonly JobResult?[] kept;
@@ -55,6 +61,7 @@ public sealed class CutPlanner
     {
         for (var i = 0; i < jobs.Length; i++) Begin(i);
         Tell("");
+        Reserve();
         for (var round = 0; MayGoOn(round) && Open() is { Count: > 0 } open; round++)
         {
             for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
@@ -68,7 +75,17 @@ public sealed class CutPlanner
 
     // Time that a later material leaves goes back to earlier ones. Without a clock nothing is left over.
     private bool MayGoOn(int round) => !control.Cancel.IsCancellationRequested && (round == 0
-        || (control is { Time: { } time, Iterations: null } && time - watch.Elapsed is var left && left > LeastLook && left > time * LeastShare));
+        || (control is { Time: { } time, Iterations: null } && Left(time) is var left && left > LeastLook && left > time * LeastShare));
+
+    private TimeSpan Left(TimeSpan time) => time - reserve - watch.Elapsed;
+
+    // What the first looks took beyond their time, setting up and laying out, the last ones and writing will take again.
+    private void Reserve()
+    {
+        if (control.Time is not { } time || Brief().Time is not { } brief || jobs.Sum(job => job.Pieces) < ManyPieces) return;
+        var beyond = watch.Elapsed - (brief * jobs.Length);
+        reserve = beyond < time * MostReserve ? beyond : time * MostReserve;
+    }
 
     // Where nothing changed at all, planning again asks for a better plan than the one there is.
     private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
@@ -88,7 +105,7 @@ public sealed class CutPlanner
     private TimeSpan? Share(IEnumerable<int> open)
     {
         if (control.Time is not { } time) return null;
-        var left = time - watch.Elapsed;
+        var left = Left(time);
         var weights = open.Select(Weight).ToList();
         return left <= TimeSpan.Zero ? TimeSpan.Zero : left * (weights[0] / weights.Sum());
     }

@@ -6,6 +6,9 @@ public static class BoardSolver
     private const int FirstDives = 3;
     private const double Shake = 0.5;
 
+    /// <summary>Bound and relaxation this close, as a share of the total, steer a dive as well as if they met.</summary>
+    private const double CloseEnough = 1e-4;
+
     /// <summary>
     /// The best plan found within the limits, with a bound that no plan can beat: as many pieces placed as the stock has room for,
     /// then least cost, then most <see cref="BoardMerit"/>. The bound is exact; what the search for merit finds is only the best
@@ -40,7 +43,7 @@ public static class BoardSolver
 
     private static void Cheapen(Search search, Relaxation relaxation)
     {
-        relaxation.SolveWhole();
+        relaxation.SolveWhole(closeTo: CloseEnough);
         var dive = new Dive(search, relaxation, new Random(search.Seed));
         for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
             dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));
