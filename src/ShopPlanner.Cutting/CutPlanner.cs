@@ -6,9 +6,9 @@ using ShopPlanner.Cutting.Planning;
 namespace ShopPlanner.Cutting;
 
 /// <summary>
-/// Plans a request: material by material, first all of them quickly, so that a whole plan is there within a moment, then those
-/// that are not proven with the time that is left, again and again as long as there is any. What an edit left alone is taken over
-/// from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
+/// Plans a request: material by material, first all of them at a glance, so that a whole plan is there within a moment, then each
+/// of them briefly, then those that are not proven with the time that is left, again and again as long as there is any. What an
+/// edit left alone is taken over from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
 /// </summary>
 public sealed class CutPlanner
 {
@@ -59,6 +59,7 @@ public sealed class CutPlanner
 
     private void Run()
     {
+        for (var i = 0; i < jobs.Length && control.Time is not null; i++) Glance(i);
         for (var i = 0; i < jobs.Length; i++) Begin(i);
         Tell("");
         Reserve();
@@ -89,6 +90,12 @@ public sealed class CutPlanner
 
     // Where nothing changed at all, planning again asks for a better plan than the one there is.
     private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
+
+    // A first plan without the solvers, which take a while to load. Without a clock nobody waits for it.
+    private void Glance(int i)
+    {
+        if (kept[i] is not { Proven: true }) Look(i, control with { Time = TimeSpan.Zero });
+    }
 
     // What an edit left alone stays as it is; a brief look tells how far from the cheapest it may be, where that is not known.
     private void Begin(int i)
