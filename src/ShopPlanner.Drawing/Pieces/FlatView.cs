@@ -7,7 +7,7 @@ using Solid = ShopPlanner.Core.Designs.Model.Box;
 namespace ShopPlanner.Drawing.Pieces;
 
 /// <summary>From where a piece is seen.</summary>
-internal enum Side
+internal enum ViewFrom
 {
     /// <summary>From the front.</summary>
     Front,
@@ -21,7 +21,7 @@ internal enum Side
 
 /// <summary>A view straight at one side, to scale, with dimensions: outlines thick, what is covered dashed, the clear sizes of the bays
 /// in a chain next to the outline and the outside size beyond it.</summary>
-internal sealed class FlatView(Piece piece, Side side, double width, double height, string? highlight)
+internal sealed class FlatView(Piece piece, ViewFrom side, double width, double height, string? highlight)
 {
     private const double Left = 74, Below = 58, Margin = 12, Chain = 16, Overall = 38, Type = 10.5;
     private const int MostHidden = 24;
@@ -40,16 +40,16 @@ internal sealed class FlatView(Piece piece, Side side, double width, double heig
         return new(title, Describe(), Left + (across * scale) + Margin, high, [.. Wood(), .. Hidden(), .. Dimensions()]);
     }
 
-    private Axis Across => side == Side.Right ? Axis.Y : Axis.X;
+    private Axis Across => side == ViewFrom.Right ? Axis.Y : Axis.X;
 
-    private Axis Up => side == Side.Above ? Axis.Y : Axis.Z;
+    private Axis Up => side == ViewFrom.Above ? Axis.Y : Axis.Z;
 
     private Length Extent(Axis axis) => piece.Outside.Extent(axis);
 
     // Distance of a part's near face from the eye: the least is the nearest.
     private long Near(ShownPart part) => side switch
     {
-        Side.Front => part.Box.Y.Ticks, Side.Right => -part.Box.EndX.Ticks, _ => -part.Box.EndZ.Ticks,
+        ViewFrom.Front => part.Box.Y.Ticks, ViewFrom.Right => -part.Box.EndX.Ticks, _ => -part.Box.EndZ.Ticks,
     };
 
     private IEnumerable<Shape> Wood() => parts.OrderByDescending(Near).Select(part => new Marked(part.Copy.Mark,

@@ -13,17 +13,17 @@ public static class PieceDrawings
     /// <param name="height">Most height.</param>
     /// <param name="highlight">Mark of a copy, or letter of a part, drawn in chalk; null for none.</param>
     public static LineDrawing Front(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, Side.Front, width, height, highlight).Draw("Front");
+        new FlatView(piece, ViewFrom.Front, width, height, highlight).Draw("Front");
 
     /// <summary>Straight from the right.</summary>
     /// <inheritdoc cref="Front" path="/param"/>
-    public static LineDrawing Right(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, Side.Right, width, height, highlight).Draw("Side");
+    public static LineDrawing Side(Piece piece, double width, double height, string? highlight = null) =>
+        new FlatView(piece, ViewFrom.Right, width, height, highlight).Draw("Side");
 
     /// <summary>Straight from above, the front at the foot.</summary>
     /// <inheritdoc cref="Front" path="/param"/>
-    public static LineDrawing Above(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, Side.Above, width, height, highlight).Draw("Plan");
+    public static LineDrawing Plan(Piece piece, double width, double height, string? highlight = null) =>
+        new FlatView(piece, ViewFrom.Above, width, height, highlight).Draw("Plan");
 
     /// <summary>Isometric, from the front, the right and above.</summary>
     /// <inheritdoc cref="Front" path="/param"/>

@@ -72,7 +72,7 @@ public sealed class PieceDrawingTests
 
     private static Dictionary<string, LineDrawing> Views(Piece piece) => new()
     {
-        ["front"] = PieceDrawings.Front(piece, 600, 500), ["side"] = PieceDrawings.Right(piece, 600, 500), ["plan"] = PieceDrawings.Above(piece, 600, 500),
+        ["front"] = PieceDrawings.Front(piece, 600, 500), ["side"] = PieceDrawings.Side(piece, 600, 500), ["plan"] = PieceDrawings.Plan(piece, 600, 500),
         ["isometric"] = PieceDrawings.Isometric(piece, 600, 500), ["exploded"] = PieceDrawings.Exploded(piece, 600, 600),
     };
 
