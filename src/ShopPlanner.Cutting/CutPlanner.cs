@@ -7,7 +7,8 @@ namespace ShopPlanner.Cutting;
 
 /// <summary>
 /// Plans a request: material by material, first all of them quickly, so that a whole plan is there within a moment, then those
-/// that are not proven with the time that is left. What an edit left alone is taken over from the plan before it.
+/// that are not proven with the time that is left, again and again as long as there is any. What an edit left alone is taken over
+/// from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
 /// </summary>
 public sealed class CutPlanner
 {
@@ -16,16 +17,22 @@ public sealed class CutPlanner
 
     private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(12);
 
-    private readonly Stopwatch watch = Stopwatch.StartNew();
+    /// <summary>Less time than this, or a smaller share of all, is not worth another look.</summary>
+    private static readonly TimeSpan LeastLook = TimeSpan.FromMilliseconds(30);
+
+    private const double LeastShare = 0.03;
+
+    private readonly Stopwatch watch;
     private readonly SearchControl control;
     private readonly ImmutableArray<Job> jobs;
     private readonly JobResult?[] kept;
     private readonly JobResult?[] best;
 
-    private CutPlanner(ImmutableArray<Job> jobs, SearchControl control)
+    private CutPlanner(CutRequest request, ImmutableArray<Job> jobs, SearchControl control, Stopwatch watch)
     {
-        (this.jobs, this.control) = (jobs, control);
-        kept = Unchanged.Find(jobs, control.Earlier);
+        (this.jobs, this.control, this.watch) = (jobs, control, watch);
+        var sameWayHome = (control.Earlier?.Request.Store, control.Earlier?.Request.Carry) == (request.Store, request.Carry);
+        kept = Unchanged.Find(jobs, sameWayHome ? control.Earlier : null);
         best = new JobResult?[jobs.Length];
     }
 
@@ -36,22 +43,32 @@ public sealed class CutPlanner
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(control);
+        var watch = Stopwatch.StartNew();
         var (jobs, unplaced) = Fitting.Split(request);
         var limited = control is { Time: null, Iterations: null } ? control with { Time = TimeSpan.FromSeconds(request.Limits.Seconds) } : control;
-        var planner = new CutPlanner(jobs, limited);
+        var planner = new CutPlanner(request, jobs, limited, watch);
         planner.Run();
-        return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, planner.watch.Elapsed);
+        return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, watch);
     }
 
     private void Run()
     {
         for (var i = 0; i < jobs.Length; i++) Begin(i);
         Tell("");
-        var open = Enumerable.Range(0, jobs.Length).Where(i => IsOpen(i) && !best[i]!.Proven).OrderBy(Weight).ToList();
-        for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
-            Look(open[n], control with { Time = Share(open.Skip(n)) });
+        for (var round = 0; MayGoOn(round) && Open() is { Count: > 0 } open; round++)
+        {
+            for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
+                Look(open[n], control with { Time = Share(open.Skip(n)), Seed = control.Seed + round });
+        }
+
         Tell("");
     }
+
+    private List<int> Open() => [.. Enumerable.Range(0, jobs.Length).Where(i => IsOpen(i) && !best[i]!.Proven).OrderBy(Weight)];
+
+    // Time that a later material leaves goes back to earlier ones. Without a clock nothing is left over.
+    private bool MayGoOn(int round) => !control.Cancel.IsCancellationRequested && (round == 0
+        || (control is { Time: { } time, Iterations: null } && time - watch.Elapsed is var left && left > LeastLook && left > time * LeastShare));
 
     // Where nothing changed at all, planning again asks for a better plan than the one there is.
     private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
@@ -83,7 +100,8 @@ public sealed class CutPlanner
     {
         if (how.Time <= TimeSpan.Zero && best[i] is not null) return;
         var steered = how with { Progress = progress => Tell(jobs[i].Material.Id, i, progress) };
-        var found = jobs[i].IsCrosscutOnly ? BoardJob.Solve(jobs[i], steered) : SheetJob.Solve(jobs[i], steered);
+        var start = best[i] is { Kept: null } known ? EarlierLayouts.Of(jobs[i], known) : EarlierLayouts.For(jobs[i], control.Earlier);
+        var found = jobs[i].IsCrosscutOnly ? BoardJob.Solve(jobs[i], steered, start) : SheetJob.Solve(jobs[i], steered, start);
         best[i] = best[i] is { } earlier ? JobResult.Better(earlier, found) : found;
     }
 

@@ -27,7 +27,26 @@ public sealed record PacketModel(
     ImmutableArray<PacketOnHand> OnHand,
     ImmutableArray<PacketLayout> Layouts,
     ImmutableArray<PacketPart> Parts,
-    ImmutableArray<PacketUnplaced> Unplaced);
+    ImmutableArray<PacketUnplaced> Unplaced)
+{
+    /// <summary>How far a store's cut may be off; null where no store cuts.</summary>
+    public Length? StoreTolerance { get; init; }
+
+    /// <summary>Like cuts at one setting, for each material.</summary>
+    public ImmutableArray<PacketSettings> Settings { get; init; } = [];
+}
+
+/// <summary>Cuts of all boards and sheets of a material, by setting.</summary>
+/// <param name="Material">Its name.</param>
+/// <param name="Runs">In the order to make them.</param>
+public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> Runs);
+
+/// <summary>Cuts made one after another at one setting.</summary>
+/// <param name="Way">Crosscut or rip.</param>
+/// <param name="Setting">Of the fence or the stop.</param>
+/// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
+/// <param name="Shared">True where it is more than one cut.</param>
+public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared);
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
 /// <param name="Version">Counted by the project: 3.</param>
@@ -74,7 +93,11 @@ public sealed record PacketOnHand(string Tag, string Material, Length Length, Le
 /// <param name="IsBoard">True for a board, false for a sheet.</param>
 /// <param name="Copies">How many are cut alike, one or more.</param>
 /// <param name="Cuts">In order.</param>
-public sealed record PacketLayout(LayoutPicture Picture, bool IsBoard, int Copies, ImmutableArray<PacketCut> Cuts);
+public sealed record PacketLayout(LayoutPicture Picture, bool IsBoard, int Copies, ImmutableArray<PacketCut> Cuts)
+{
+    /// <summary>Where it is bought; null for what is on hand.</summary>
+    public string? Store { get; init; }
+}
 
 /// <summary>Which way a cut runs.</summary>
 public enum CutWay
@@ -93,7 +116,11 @@ public enum CutWay
 /// <param name="Setting">Of the fence or the stop.</param>
 /// <param name="Gives">What comes off: <c>C1 Rail, 3b remains</c>.</param>
 /// <param name="ByStore">True where the store makes it.</param>
-public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore);
+public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore)
+{
+    /// <summary>What a store's cut gives, by size: <c>1a 48 ⅛″ × 48″, 1b 47 ¾″ × 48″</c>; empty for a cut at home.</summary>
+    public string Sizes { get; init; } = "";
+}
 
 /// <summary>One kind of part of the cut list.</summary>
 /// <param name="Marks">Of each copy.</param>
@@ -104,7 +131,14 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
 /// <param name="Thickness">Null where it is not known.</param>
 /// <param name="Ripped">True where a saw makes its long edges, false where the board's own are kept.</param>
 public sealed record PacketPart(
-    ImmutableArray<string> Marks, string Name, string Material, Length Length, Length Width, Length? Thickness, bool Ripped);
+    ImmutableArray<string> Marks, string Name, string Material, Length Length, Length Width, Length? Thickness, bool Ripped)
+{
+    /// <summary>E.g. <c>cut 35″ long, trim to 34 ½″ later</c>; null where it is cut to size.</summary>
+    public string? Trim { get; init; }
+
+    /// <summary>True for practice pieces, which are no part of the furniture.</summary>
+    public bool IsPractice { get; init; }
+}
 
 /// <summary>Parts that could not be placed.</summary>
 /// <param name="Marks">Of each copy.</param>

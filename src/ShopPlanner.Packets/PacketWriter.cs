@@ -5,7 +5,7 @@ using ShopPlanner.Packets.Sections;
 
 namespace ShopPlanner.Packets;
 
-/// <summary>Prints a project's packet: title, shopping list, cut list, cautions, every layout with its cuts.</summary>
+/// <summary>Prints a project's packet: title, shopping list, what the store cuts, cut list, cautions, every layout with its cuts, like cuts at one setting.</summary>
 public static class PacketWriter
 {
     /// <summary>Writes a PDF. The same model gives the same bytes.</summary>
@@ -23,9 +23,11 @@ public static class PacketWriter
         var flow = new PageFlow(model.Paper);
         TitleBlock.Add(flow, model);
         ShoppingSection.Add(flow, model);
+        StoreSawSection.Add(flow, model);
         CutListSection.Add(flow, model);
         CautionSection.Add(flow, model);
         LayoutSection.Add(flow, model);
+        SettingSection.Add(flow, model);
         return PageFrame.Finish(flow, model);
     }
 }

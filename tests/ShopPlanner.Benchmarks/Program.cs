@@ -5,6 +5,8 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["boards"] = BoardsCommand.Run,
     ["sheets"] = SheetsCommand.Run,
     ["demo"] = DemoCommand.Run,
+    ["growth"] = GrowthCommand.Run,
+    ["sidebyside"] = SideBySideCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

@@ -44,16 +44,43 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         await Expect(FirstLength(page)).Not.ToHaveValueAsync("12 1/0");
     }
 
+    [Fact]
+    public async Task A_part_cut_long_and_practised_says_so_on_the_plan()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await OpenFirstPartsAsync(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cut long, practice pieces" }).ClickAsync();
+        await TypeAsync(page, "Cut long by, row 1", "1/2");
+        await TypeAsync(page, "Practice, row 1", "1");
+        var plan = await PlanAsync(page);
+        await page.GotoAsync(plan + "/parts");
+        await Expect(page.GetByText(TrimLater()).First).ToBeVisibleAsync();
+        await Expect(page.GetByText("Practice for").First).ToBeVisibleAsync();
+        await page.GotoAsync(plan);
+        await Expect(page.GetByText("later)").First).ToBeVisibleAsync();
+    }
+
     private static ILocator FirstLength(IPage page) => page.GetByLabel("Length, row 1", new() { Exact = true });
 
     private static async Task ChangeFirstPartAsync(IPage page, string length)
+    {
+        await OpenFirstPartsAsync(page);
+        await TypeAsync(page, "Length, row 1", length);
+    }
+
+    private static async Task OpenFirstPartsAsync(IPage page)
     {
         await page.GotoAsync("/projects");
         await page.GetByRole(AriaRole.Link, new() { NameRegex = Bench() }).First.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Table, new() { Name = "Parts" })).ToBeVisibleAsync();
         await LiveAsync(page);
-        await FirstLength(page).FillAsync(length);
-        await FirstLength(page).PressAsync("Tab");
+    }
+
+    private static async Task TypeAsync(IPage page, string cell, string text)
+    {
+        var field = page.GetByLabel(cell, new() { Exact = true });
+        await field.FillAsync(text);
+        await field.PressAsync("Tab");
         await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasTextRegex = Saved() })).ToBeVisibleAsync();
     }
 
@@ -109,6 +136,9 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
 
     [GeneratedRegex("saved", RegexOptions.IgnoreCase)]
     private static partial Regex Saved();
+
+    [GeneratedRegex("^Cut .* long, trim to .* later")]
+    private static partial Regex TrimLater();
 
     [GeneratedRegex("^Packet")]
     private static partial Regex Packet();

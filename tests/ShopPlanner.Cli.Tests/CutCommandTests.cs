@@ -3,6 +3,7 @@ using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Cli.Tests;
 
@@ -19,7 +20,7 @@ public sealed class CutCommandTests : IDisposable
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", Requests.Small), "-o", scratch["p.json"]);
         Assert.Equal(new Run(0, "", ""), run);
         Assert.Equal(["p.json", "r.json"], scratch.Files);
-        var plan = Plan(await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken));
+        var plan = Plan(Requests.Small, await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken));
         Assert.Equal((PlanStatus.Proven, Money.From(8)), (plan.Status, plan.Cost));
     }
 
@@ -29,7 +30,7 @@ public sealed class CutCommandTests : IDisposable
         scratch.Write("p.json", "an earlier plan");
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", Requests.Small), "-o", scratch["p.json"]);
         Assert.Equal(0, run.Exit);
-        Assert.Equal(PlanStatus.Proven, Plan(await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken)).Status);
+        Assert.Equal(PlanStatus.Proven, Plan(Requests.Small, await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken)).Status);
     }
 
     [Fact]
@@ -37,7 +38,7 @@ public sealed class CutCommandTests : IDisposable
     {
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", Requests.Small));
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.Equal(PlanStatus.Proven, Plan(run.Output).Status);
+        Assert.Equal(PlanStatus.Proven, Plan(Requests.Small, run.Output).Status);
     }
 
     [Fact]
@@ -45,7 +46,7 @@ public sealed class CutCommandTests : IDisposable
     {
         var run = await ShopPlannerProgram.RunWithInputAsync(Requests.Small, "cut", "-");
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.Equal(Money.From(8), Plan(run.Output).Cost);
+        Assert.Equal(Money.From(8), Plan(Requests.Small, run.Output).Cost);
     }
 
     [Fact]
@@ -53,7 +54,7 @@ public sealed class CutCommandTests : IDisposable
     {
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", Requests.TooLong), "-o", scratch["p.json"]);
         Assert.Equal((3, ""), (run.Exit, run.Error));
-        var plan = Plan(await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken));
+        var plan = Plan(Requests.TooLong, await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken));
         Assert.Equal(PlanStatus.Incomplete, plan.Status);
         Assert.Equal(("Z", 1), (plan.Unplaced.Single().Part, plan.Unplaced.Single().Quantity));
         Assert.Equal(2, plan.Layouts.Sum(layout => layout.Pieces.Length * layout.Copies));
@@ -124,8 +125,14 @@ public sealed class CutCommandTests : IDisposable
         var run = await ShopPlannerProgram.RunWithInputAsync(Requests.Hard().Replace("\"version\": 1", "\"version\": 1, \"limits\": { \"seconds\": 3600 }", StringComparison.Ordinal), "cut", "-", "--seconds", "1.5");
         Assert.Equal(0, run.Exit);
         Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(60));
-        Assert.True(Plan(run.Output).CostLowerBound <= Plan(run.Output).Cost);
+        var plan = Plan(Requests.Hard(), run.Output);
+        Assert.True(plan.CostLowerBound <= plan.Cost);
     }
 
-    private static CutPlan Plan(string json) => CutPlanJson.Read(Encoding.UTF8.GetBytes(json)).Plan!;
+    private static CutPlan Plan(string request, string json)
+    {
+        var plan = CutPlanJson.Read(Encoding.UTF8.GetBytes(json)).Plan!;
+        Assert.Empty(PlanVerifier.Check(CutRequestJson.Read(Encoding.UTF8.GetBytes(request)).Request!, plan));
+        return plan;
+    }
 }

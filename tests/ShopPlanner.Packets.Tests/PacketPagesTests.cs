@@ -104,6 +104,45 @@ public sealed class PacketPagesTests
     }
 
     [Fact]
+    public void Cuts_of_the_store_stand_in_a_list_of_their_own_and_apart_from_those_at_home()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Single(words, "At the store's saw: Store by the highway");
+        Assert.Contains("Up to ⅛″ off does no harm.", Running(words), StringComparison.Ordinal);
+        Assert.Contains("1a 15 ¾″ × 96″, 1b 32 ⅛″ × 96″", Running(words), StringComparison.Ordinal);
+        Assert.Single(words, "At the store's saw");
+        Assert.Single(words, "At home");
+        Assert.True(words.IndexOf("At the store's saw") < words.IndexOf("At home"));
+    }
+
+    [Fact]
+    public void Like_cuts_at_one_setting_stand_in_a_list_for_each_material_that_shares_one()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Single(words, "Cuts at one setting: Pine 1x3");
+        Assert.Contains("2–4: 1; 5: 1", Running(words), StringComparison.Ordinal);
+        Assert.DoesNotContain(words, w => w == "Cuts at one setting: Birch plywood 3/4");
+    }
+
+    [Fact]
+    public void Without_cuts_of_a_store_nothing_is_said_of_it()
+    {
+        var model = PacketSamples.Cabinet();
+        model = model with { Layouts = [.. model.Layouts.Select(l => l with { Cuts = [.. l.Cuts.Select(c => c with { ByStore = false })] })] };
+        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
+        Assert.DoesNotContain(words, w => w.Contains("At the store", StringComparison.Ordinal) || w == "At home");
+    }
+
+    [Fact]
+    public void A_part_cut_long_says_to_what_it_is_trimmed_and_practice_pieces_are_no_parts()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Contains("Rail: cut 34 ½″ long, trim to 34″ later", Running(words), StringComparison.Ordinal);
+        Assert.Contains("Practice pieces: pC. Run them through each new setting", Running(words), StringComparison.Ordinal);
+        Assert.Equal("11", words[words.IndexOf("Parts") + 1]);
+    }
+
+    [Fact]
     public void Print_of_an_outdated_plan_says_so_on_every_page()
     {
         var model = PacketSamples.Cabinet() with { Plan = new(3, "8f3a12bc90d1", "The price of pine 1x3 has changed.") };
@@ -135,6 +174,8 @@ public sealed class PacketPagesTests
     });
 
     private static List<string> Words(Page page) => [.. page.Drawing.Primitives().OfType<Caption>().Select(c => c.Words)];
+
+    private static string Running(IEnumerable<string> words) => string.Join(' ', words);
 
     private static double BarOn(PacketModel model, string words)
     {

@@ -21,10 +21,19 @@ internal static class PacketSamples
         [
             new(["A1", "A2"], "Side panel", "Birch plywood 3/4", In("30"), In("15 1/2"), In("23/32"), Ripped: true),
             new(["B1", "B2", "B3"], "Shelf", "Birch plywood 3/4", In("22 1/2"), In("13 1/4"), In("23/32"), Ripped: true),
-            new(["C1", "C2"], "Rail", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
+            new(["C1", "C2"], "Rail", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false) { Trim = "cut 34 ½″ long, trim to 34″ later" },
+            new(["pC"], "practice for C", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false) { IsPractice = true },
             new(["D1", "D2", "D3", "D4"], "Block", "Pine 1x3", In("1 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
         ],
-        [new(["Z1"], "Long cleat", "longer than any stock of this material")]);
+        [new(["Z1"], "Long cleat", "longer than any stock of this material")])
+    {
+        StoreTolerance = In("1/8"),
+        Settings =
+        [
+            new("Pine 1x3", [new(CutWay.Crosscut, In("34 1/2"), "2–4: 1; 5: 1", true), new(CutWay.Crosscut, In("1 1/2"), "5: 2, 3, 4, 5", true)]),
+            new("Birch plywood 3/4", [new(CutWay.Rip, In("15 1/2"), "1: 1", false)]),
+        ],
+    };
 
     /// <summary>The cabinet with a name everywhere a person may type one.</summary>
     public static PacketModel Named(string name)
@@ -70,7 +79,8 @@ internal static class PacketSamples
             Pieces = [.. layout.Picture.Pieces.Select((p, i) => p with { Name = name, Mark = i == 0 ? name : p.Mark })],
             Leftovers = [.. layout.Picture.Leftovers.Select(l => l with { Tag = name })],
         },
-        Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name })],
+        Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name, Sizes = name })],
+        Store = name,
     };
 
     private static LayoutPicture Legs() => Samples.BoardOf([("E1", "Leg", "28 3/4"), ("E2", "Leg", "28 3/4"), ("E3", "Leg", "28 3/4")], keep: false);
@@ -79,7 +89,13 @@ internal static class PacketSamples
         picture, isBoard, copies,
         [.. picture.Cuts.Select(c => new PacketCut(
             c.N, c.N == 1 ? (isBoard ? "board" : "sheet") : $"{c.N - 1}b", c.Kerf.Dx < c.Kerf.Dy ? CutWay.Crosscut : CutWay.Rip,
-            c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y, $"{c.N}a off, {c.N}b remains", c.ByStore))]);
+            c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y, $"{c.N}a off, {c.N}b remains", c.ByStore)
+            {
+                Sizes = c.ByStore ? $"{c.N}a 15 ¾″ × 96″, {c.N}b 32 ⅛″ × 96″" : "",
+            })])
+    {
+        Store = "Store by the highway",
+    };
 
     private static Length In(string text) => Samples.In(text);
 }

@@ -34,7 +34,7 @@ internal sealed class FirstFitPlanner : ICutPlanner
             .Select(same => new Purchase(same.Key.Id, same.Count(), same.Key.Price * same.Count()));
         return new CutPlan(
             request.Unit, unplaced.Count > 0 ? PlanStatus.Incomplete : PlanStatus.BestFound, cost, Money.Zero, 0.01, [.. buy],
-            [.. boards.Select(board => board.Layout(request.Saw.Kerf))], unplaced.ToImmutable());
+            [.. boards.Select(board => board.Layout(request.Saw.Kerf, request.Store?.Most ?? 0))], unplaced.ToImmutable());
     }
 
     public ImmutableArray<Fault> Check(CutRequest request, CutPlan plan) => Faults;
@@ -70,10 +70,13 @@ internal sealed class FirstFitPlanner : ICutPlanner
             next += part.Length + kerf;
         }
 
-        public Layout Layout(Length kerf)
+        public Layout Layout(Length kerf, int storeCuts)
         {
             var cuts = pieces.Select((piece, i) => new Cut(
-                i + 1, i == 0 ? "board" : $"{i}b", CutKind.Crosscut, piece.Dx, $"{i + 1}a", $"{i + 1}b", piece.Part, null));
+                i + 1, i == 0 ? "board" : $"{i}b", CutKind.Crosscut, piece.Dx, $"{i + 1}a", $"{i + 1}b", piece.Part, null)
+            {
+                ByStore = !stock.Offcut && i < storeCuts,
+            });
             var left = stock.Length - next;
             ImmutableArray<Leftover> leftovers = left > kerf ? [new Leftover(next, Length.Zero, left, stock.Width, true)] : [];
             return new Layout(stock.Id, 1, [.. pieces], leftovers, [.. cuts]);

@@ -56,5 +56,6 @@ internal static class CutRun
 
     private static string Beyond(PlanMeasures measures) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, {measures.Cuts} cuts at {measures.Settings} settings");
+        $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, "
+        + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, {measures.Turns} turns");
 }

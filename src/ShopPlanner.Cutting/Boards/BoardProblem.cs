@@ -9,7 +9,12 @@ namespace ShopPlanner.Cutting.Boards;
 /// </summary>
 /// <param name="Stocks">What can be cut.</param>
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
-public sealed record BoardProblem(ImmutableArray<BoardStock> Stocks, ImmutableArray<BoardItem> Items);
+public sealed record BoardProblem(ImmutableArray<BoardStock> Stocks, ImmutableArray<BoardItem> Items)
+{
+    /// <summary>Patterns to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out, what
+    /// is missing put in.</summary>
+    public ImmutableArray<BoardPattern> Seed { get; init; } = [];
+}
 
 /// <summary>One length of stock.</summary>
 /// <param name="Capacity">Usable length plus kerf, more than zero.</param>

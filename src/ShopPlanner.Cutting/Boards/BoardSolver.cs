@@ -18,7 +18,8 @@ public static class BoardSolver
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(control);
         var model = CuttingModel.Of(problem);
-        var search = new Search(model, control, GreedyStart.Build(model));
+        var seeded = SeededStart.Build(model, problem);
+        var search = new Search(model, control, First(model, seeded));
         using var pulse = search.Pulse();
         var reserve = Betterment.Reserve(model, control.Time);
         search.KeepBack(reserve);
@@ -26,11 +27,16 @@ public static class BoardSolver
         if (search.Proven && reserve == TimeSpan.Zero) return SolutionText.Of(problem, search);
         using var relaxation = new Relaxation(search);
         relaxation.Add(StartPatterns.For(search));
+        if (seeded is not null) relaxation.Add(seeded.Cuts.Select(cut => cut.Pattern));
         if (!search.Done) Cheapen(search, relaxation);
         search.LeaveOnly(reserve);
         new Betterment(search, relaxation).Run();
         return SolutionText.Of(problem, search);
     }
+
+    // Of two equals the one that resembles the plan before.
+    private static Plan First(CuttingModel model, Plan? seeded) =>
+        GreedyStart.Build(model) is var greedy && seeded?.Total <= greedy.Total ? seeded : greedy;
 
     private static void Cheapen(Search search, Relaxation relaxation)
     {

@@ -29,9 +29,15 @@ internal sealed class Plan
     public static Plan Of(CuttingModel model, IEnumerable<(Pattern Pattern, int Times)> cuts)
     {
         var wanted = (int[])model.Demands.Clone();
+        return new Plan(model, Merge(Downsizing.Apply(model, Trimmed(cuts, wanted))), wanted);
+    }
+
+    /// <summary>The same cuts without pieces that are not wanted; lowers what is wanted by what they hold.</summary>
+    public static List<(Pattern Pattern, int Times)> Trimmed(IEnumerable<(Pattern Pattern, int Times)> cuts, int[] wanted)
+    {
         var trimmed = new List<(Pattern Pattern, int Times)>();
         foreach (var (pattern, times) in cuts) Trim(pattern, times, wanted, trimmed);
-        return new Plan(model, Merge(Downsizing.Apply(model, trimmed)), wanted);
+        return trimmed;
     }
 
     private static void Trim(Pattern pattern, int times, int[] wanted, List<(Pattern Pattern, int Times)> to)

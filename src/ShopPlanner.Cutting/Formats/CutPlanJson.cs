@@ -5,7 +5,8 @@ namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>
 /// The open cut plan format, version 1 (<c>shop-planner/cut-plan</c>): JSON (RFC 8259) in UTF-8. Unknown members are ignored; a
-/// later version is refused. Beside the members of the format a cut may name the <c>parts</c> that it finishes.
+/// later version is refused. Beside the members of the format a cut may name the <c>parts</c> that it finishes, and says
+/// <c>"by": "store"</c> where the store makes it.
 /// </summary>
 public static class CutPlanJson
 {

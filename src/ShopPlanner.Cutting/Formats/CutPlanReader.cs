@@ -56,7 +56,10 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
             gives.ElementAtOrDefault(0) ?? "",
             gives.ElementAtOrDefault(1),
             parts.ElementAtOrDefault(0),
-            parts.ElementAtOrDefault(1));
+            parts.ElementAtOrDefault(1))
+        {
+            ByStore = cut["by"].OneOf(Words.Makers) ?? false,
+        };
     }
 
     private static string?[] Names(DocumentValue list, int least)

@@ -61,6 +61,7 @@ internal static class CutPlanWriter
         writer.WriteString("piece", cut.Piece);
         writer.WriteString("kind", Words.Of(Words.Kinds, cut.Kind));
         writer.Length("at", cut.At, unit);
+        if (cut.ByStore) writer.WriteString("by", Words.Of(Words.Makers, true));
         Names(writer, "gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
         if (cut.FirstPart is not null || cut.SecondPart is not null) Names(writer, "parts", [cut.FirstPart, cut.SecondPart]);
     }

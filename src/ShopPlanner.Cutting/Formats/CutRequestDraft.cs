@@ -8,6 +8,10 @@ namespace ShopPlanner.Cutting.Formats;
 internal sealed record CutRequestDraft(
     LengthUnit Unit, SawDraft Saw, KeepRule Keep, MaterialDraft[] Materials, StockDraft[] Stock, PartDraft[] Parts, double? Seconds)
 {
+    public StoreCuts? Store { get; init; }
+
+    public CarryLimit? Carry { get; init; }
+
     /// <summary>Set by the rules: the first material of each id.</summary>
     public Dictionary<string, MaterialDraft> MaterialOf { get; } = new(StringComparer.Ordinal);
 
@@ -22,7 +26,8 @@ internal sealed record CutRequestDraft(
 }
 
 /// <summary>The saw.</summary>
-internal sealed record SawDraft(DocumentObject Source, Length? Kerf, Length? BoardEndTrim, Length? SheetEdgeTrim);
+internal sealed record SawDraft(
+    DocumentObject Source, Length? Kerf, Length? BoardEndTrim, Length? SheetEdgeTrim, Length? WidestRip, Length? LongestCrosscut);
 
 /// <summary>A material.</summary>
 internal sealed record MaterialDraft(DocumentObject Source, string? Id, StockForm? Form, Length? Thickness, Length? Width);
@@ -33,4 +38,11 @@ internal sealed record StockDraft(
 
 /// <summary>A kind of part.</summary>
 internal sealed record PartDraft(
-    DocumentObject Source, string? Id, string? Name, string? Material, Length? Length, Length? Width, Grain? Grain, int? Quantity);
+    DocumentObject Source, string? Id, string? Name, string? Material, Length? Length, Length? Width, Grain? Grain, int? Quantity)
+{
+    public Length? FinishedLength { get; init; }
+
+    public Length? FinishedWidth { get; init; }
+
+    public string? PracticeFor { get; init; }
+}

@@ -5,7 +5,9 @@ namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>
 /// The open cut request format, version 1 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
-/// ignored; a later version is refused. Every fault names the member's path and the value that stands there.
+/// ignored; a later version is refused. Every fault names the member's path and the value that stands there. What a shop's limits
+/// are may be absent: <c>saw.widestRip</c>, <c>saw.longestCrosscut</c>, <c>store</c> (<c>cuts</c>, <c>tolerance</c>), <c>carry</c>
+/// (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>, <c>practiceFor</c>.
 /// </summary>
 public static class CutRequestJson
 {
@@ -40,12 +42,20 @@ public static class CutRequestJson
 
     private static CutRequest Build(CutRequestDraft draft) => new(
         draft.Unit,
-        new SawSettings(draft.Saw.Kerf ?? Length.Zero, draft.Saw.BoardEndTrim ?? Length.Zero, draft.Saw.SheetEdgeTrim ?? Length.Zero),
+        new SawSettings(draft.Saw.Kerf ?? Length.Zero, draft.Saw.BoardEndTrim ?? Length.Zero, draft.Saw.SheetEdgeTrim ?? Length.Zero)
+        {
+            WidestRip = draft.Saw.WidestRip,
+            LongestCrosscut = draft.Saw.LongestCrosscut,
+        },
         draft.Keep,
         [.. draft.Materials.Select(Build)],
         [.. draft.Stock.Select(stock => Build(stock, draft.MaterialOf[stock.Material!]))],
         [.. draft.Parts.Select(part => Build(part, draft.MaterialOf[part.Material!]))],
-        new CutLimits(draft.Seconds!.Value));
+        new CutLimits(draft.Seconds!.Value))
+    {
+        Store = draft.Store,
+        Carry = draft.Carry,
+    };
 
     // A sheet's width is that of its stock; one given with the material says nothing.
     private static CutMaterial Build(MaterialDraft material) => new(
@@ -55,5 +65,10 @@ public static class CutRequestJson
         stock.Id!, stock.Material!, stock.Length!.Value, (stock.Width ?? material.Width)!.Value, stock.Price!.Value, stock.Quantity, stock.Offcut);
 
     private static CutPart Build(PartDraft part, MaterialDraft material) => new(
-        part.Id!, part.Name ?? part.Id!, part.Material!, part.Length!.Value, (part.Width ?? material.Width)!.Value, part.Grain!.Value, part.Quantity!.Value);
+        part.Id!, part.Name ?? part.Id!, part.Material!, part.Length!.Value, (part.Width ?? material.Width)!.Value, part.Grain!.Value, part.Quantity!.Value)
+    {
+        FinishedLength = part.FinishedLength,
+        FinishedWidth = part.FinishedWidth,
+        PracticeFor = part.PracticeFor,
+    };
 }

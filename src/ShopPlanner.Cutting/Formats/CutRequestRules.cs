@@ -18,6 +18,8 @@ internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root
         foreach (var material in draft.Materials) Material(material);
         foreach (var stock in draft.Stock) Stock(stock);
         foreach (var part in draft.Parts) Part(part);
+        Practice();
+        Carry();
         Pieces();
     }
 
@@ -72,6 +74,33 @@ internal sealed class CutRequestRules(CutRequestDraft draft, DocumentObject root
     {
         var material = draft.Find(part.Source["material"], part.Material);
         if (material?.Form == StockForm.Sheet) part.Source["width"].Required("a part of a sheet has a width, write it");
+        Finished(part, part.Width ?? material?.Width);
+    }
+
+    private void Finished(PartDraft part, Length? width)
+    {
+        if (part.FinishedLength > part.Length)
+            part.Source["finishedLength"].Refuse($"is more than its length, {Text(part.Length!.Value)}: a part is trimmed, never grown");
+        if (part.FinishedWidth > width)
+            part.Source["finishedWidth"].Refuse($"is more than its width, {Text(width!.Value)}: a part is trimmed, never grown");
+    }
+
+    private void Practice()
+    {
+        var ids = draft.Parts.Select(part => part.Id).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        foreach (var part in draft.Parts.Where(part => part.PracticeFor is not null))
+        {
+            var practice = part.Source["practiceFor"];
+            if (part.PracticeFor == part.Id) practice.Refuse("is the part itself: write the id of the part that it is practice for");
+            else if (!ids.Contains(part.PracticeFor!)) practice.Refuse("is not the id of a part of this request");
+        }
+    }
+
+    // Where a side could not be read, it stands as nothing and its own fault is noted already.
+    private void Carry()
+    {
+        if (draft.Carry is not { Longest.IsPositive: true } carry || carry.Widest <= carry.Longest) return;
+        root["carry"].Object()["widest"].Refuse($"is more than carry.longest, {Text(carry.Longest)}: exchange the two");
     }
 
     private void Pieces()

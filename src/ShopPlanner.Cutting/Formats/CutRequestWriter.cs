@@ -10,6 +10,8 @@ internal static class CutRequestWriter
     {
         writer.Header(Words.Request, request.Unit);
         writer.Member("saw", inner => Saw(inner, request.Saw, request.Unit));
+        if (request.Store is { } store) writer.Member("store", inner => Store(inner, store, request.Unit));
+        if (request.Carry is { } carry) writer.Member("carry", inner => Carry(inner, carry, request.Unit));
         writer.Member("keep", inner => Keep(inner, request.Keep, request.Unit));
         writer.List("materials", request.Materials, (inner, material) => Material(inner, material, request.Unit));
         writer.List("stock", request.Stock, (inner, stock) => Stock(inner, stock, request.Unit));
@@ -22,6 +24,20 @@ internal static class CutRequestWriter
         writer.Length("kerf", saw.Kerf, unit);
         writer.Length("boardEndTrim", saw.BoardEndTrim, unit);
         writer.Length("sheetEdgeTrim", saw.SheetEdgeTrim, unit);
+        writer.Length("widestRip", saw.WidestRip, unit);
+        writer.Length("longestCrosscut", saw.LongestCrosscut, unit);
+    }
+
+    private static void Store(Utf8JsonWriter writer, StoreCuts store, LengthUnit unit)
+    {
+        writer.WriteNumber("cuts", store.Most);
+        writer.Length("tolerance", store.Tolerance, unit);
+    }
+
+    private static void Carry(Utf8JsonWriter writer, CarryLimit carry, LengthUnit unit)
+    {
+        writer.Length("longest", carry.Longest, unit);
+        writer.Length("widest", carry.Widest, unit);
     }
 
     private static void Keep(Utf8JsonWriter writer, KeepRule keep, LengthUnit unit)
@@ -60,5 +76,8 @@ internal static class CutRequestWriter
         writer.Length("width", part.Width, unit);
         writer.WriteString("grain", Words.Of(Words.Grains, part.Grain));
         writer.WriteNumber("quantity", part.Quantity);
+        writer.Length("finishedLength", part.FinishedLength, unit);
+        writer.Length("finishedWidth", part.FinishedWidth, unit);
+        if (part.PracticeFor is { } other) writer.WriteString("practiceFor", other);
     }
 }

@@ -22,6 +22,9 @@ internal static class Words
         ["proven"] = PlanStatus.Proven, ["best-found"] = PlanStatus.BestFound, ["incomplete"] = PlanStatus.Incomplete,
     };
 
+    /// <summary>Who makes a cut; nothing is written for a cut at home.</summary>
+    public static readonly Dictionary<string, bool> Makers = new() { ["store"] = true };
+
     /// <summary>The word for a value.</summary>
     public static string Of<T>(Dictionary<string, T> words, T value) =>
         words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key;

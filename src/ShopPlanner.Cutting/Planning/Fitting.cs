@@ -15,20 +15,41 @@ internal static class Fitting
             var whole = new Job(
                 material, request.Saw, request.Keep,
                 [.. request.Stock.Where(stock => stock.Material == material.Id && stock.Quantity != 0)],
-                [.. request.Parts.Where(part => part.Material == material.Id)]);
+                [.. request.Parts.Where(part => part.Material == material.Id)])
+            {
+                Store = request.Store,
+                Carry = request.Carry,
+            };
+            var fit = new Fit(whole);
             foreach (var part in whole.Parts)
-                if (Reason(whole, part, request.Unit) is { } reason) unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
-            if (Placeable(whole, unplaced) is { Parts.Length: > 0 } job) jobs.Add(job);
+                if ((Reason(whole, part, request.Unit) ?? Limit(fit, part, request.Unit)) is { } reason)
+                    unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
+            if (Placeable(fit, unplaced) is { Parts.Length: > 0 } job) jobs.Add(job);
         }
 
         return (jobs.ToImmutable(), [.. request.Parts.Where(part => unplaced.ContainsKey(part.Id)).Select(part => unplaced[part.Id])]);
     }
 
     // Stock too small for every part would only be in the solver's way.
-    private static Job Placeable(Job whole, Dictionary<string, UnplacedPart> unplaced)
+    private static Job Placeable(Fit fit, Dictionary<string, UnplacedPart> unplaced)
     {
+        var whole = fit.Whole;
         ImmutableArray<CutPart> parts = [.. whole.Parts.Where(part => !unplaced.ContainsKey(part.Id))];
-        return whole with { Parts = parts, Stock = [.. whole.Stock.Where(stock => parts.Any(part => whole.Fits(part, stock)))] };
+        return whole with { Parts = parts, Stock = [.. whole.Stock.Where((_, i) => parts.Any(part => fit.Fits(part, i)))] };
+    }
+
+    private static string? Limit(Fit fit, CutPart part, LengthUnit unit) =>
+        Enumerable.Range(0, fit.Whole.Stock.Length).Any(stock => fit.Fits(part, stock)) ? null : LimitReasons.Of(fit.Whole, part, unit);
+
+    // Fitting is a matter of size, and of the limits where there are any.
+    private sealed class Fit(Job whole)
+    {
+        private readonly PracticableLayouts? layouts = whole.IsLimited ? new(whole) : null;
+
+        public Job Whole => whole;
+
+        public bool Fits(CutPart part, int stock) =>
+            whole.Fits(part, whole.Stock[stock]) && (layouts is null || !layouts.Binds(stock) || layouts.CanCut(part, stock));
     }
 
     private static string? Reason(Job job, CutPart part, LengthUnit unit)
@@ -47,6 +68,7 @@ internal static class Fitting
     private static string Too(string how, Length wanted, long usable, LengthUnit unit) =>
         $"{how} than any stock of this material: {Text(wanted, unit)} wanted, {Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable at most";
 
-    private static string Text(Length length, LengthUnit unit) =>
+    /// <summary>A length as reasons give it.</summary>
+    public static string Text(Length length, LengthUnit unit) =>
         LengthFormat.Plain(length, unit).WithSign + (unit == LengthUnit.Inch ? " in" : " mm");
 }

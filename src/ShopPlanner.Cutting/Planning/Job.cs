@@ -13,11 +13,20 @@ namespace ShopPlanner.Cutting.Planning;
 internal sealed record Job(
     CutMaterial Material, SawSettings Saw, KeepRule Keep, ImmutableArray<CutStock> Stock, ImmutableArray<CutPart> Parts)
 {
+    /// <summary>What the store cuts; null for nothing.</summary>
+    public StoreCuts? Store { get; init; }
+
+    /// <summary>What can be carried home; null for anything.</summary>
+    public CarryLimit? Carry { get; init; }
+
     public bool IsBoard => Material.Form == StockForm.Board;
 
-    /// <summary>Boards cut to length only.</summary>
+    /// <summary>True when saw or car are too small for every cut of some stock.</summary>
+    public bool IsLimited => Stock.Any(Binds);
+
+    /// <summary>Boards cut to length only, by a saw and for a car that set them no limits.</summary>
     public bool IsCrosscutOnly =>
-        IsBoard && Parts.All(part => part.Width == Material.Width) && Stock.All(stock => stock.Width <= Material.Width);
+        IsBoard && !IsLimited && Parts.All(part => part.Width == Material.Width) && Stock.All(stock => stock.Width <= Material.Width);
 
     public long Kerf => Saw.Kerf.Ticks;
 
@@ -34,6 +43,25 @@ internal sealed record Job(
 
     /// <summary>Usable width of a stock, in ticks; may be less than nothing.</summary>
     public long UsableY(CutStock stock) => stock.Width.Ticks - (2 * StartY(stock));
+
+    /// <summary>True when some layouts of a stock cannot be cut, or what they leave cannot be carried home.</summary>
+    public bool Binds(CutStock stock) =>
+        !GoesHome(stock) || stock.Width > Saw.LongestCrosscut || stock.Width > Saw.WidestRip * 2;
+
+    /// <summary>True when the car takes the stock as bought; what is in the rack or the bin is at home already.</summary>
+    public bool GoesHome(CutStock stock) => stock.Offcut || Carries(stock.Length.Ticks, stock.Width.Ticks);
+
+    /// <summary>The most that a panel may measure one way when it measures so much the other way, to go into the car; zero for
+    /// nothing. Of a board only the length counts.</summary>
+    public long MostCarried(long across, bool alongX)
+    {
+        if (Carry is not { } car) return long.MaxValue;
+        var (longest, widest) = (Math.Max(car.Longest.Ticks, car.Widest.Ticks), Math.Min(car.Longest.Ticks, car.Widest.Ticks));
+        if (IsBoard) return alongX ? car.Longest.Ticks : across <= car.Longest.Ticks ? long.MaxValue : 0;
+        return across <= widest ? longest : across <= longest ? widest : 0;
+    }
+
+    private bool Carries(long dx, long dy) => dx <= MostCarried(dy, true);
 
     public bool CanTurn(CutPart part) => !IsBoard && part.Grain == Grain.Any;
 

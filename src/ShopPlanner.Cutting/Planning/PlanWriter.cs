@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Sequence;
 
@@ -8,14 +9,14 @@ namespace ShopPlanner.Cutting.Planning;
 internal static class PlanWriter
 {
     public static CutPlan Write(
-        CutRequest request, ImmutableArray<Job> jobs, ImmutableArray<JobResult> results, ImmutableArray<UnplacedPart> unplaced, TimeSpan spent)
+        CutRequest request, ImmutableArray<Job> jobs, ImmutableArray<JobResult> results, ImmutableArray<UnplacedPart> unplaced, Stopwatch watch)
     {
         ImmutableArray<Layout> layouts = [.. jobs.Zip(results).SelectMany(pair => Layouts(pair.First, pair.Second, request))];
         ImmutableArray<UnplacedPart> missing = [.. unplaced, .. jobs.Zip(results).SelectMany(pair => Missing(pair.First, pair.Second))];
         var cost = Money.FromCount(results.Sum(result => result.Cost));
         var bound = Money.FromCount(results.Sum(result => Math.Min(result.Bound, result.Cost)));
         var status = !missing.IsEmpty ? PlanStatus.Incomplete : cost == bound ? PlanStatus.Proven : PlanStatus.BestFound;
-        return new(request.Unit, status, cost, bound, Math.Round(spent.TotalSeconds, 3), Purchases(request, layouts), layouts, missing);
+        return new(request.Unit, status, cost, bound, Math.Round(watch.Elapsed.TotalSeconds, 3), Purchases(request, layouts), layouts, missing);
     }
 
     private static IEnumerable<Layout> Layouts(Job job, JobResult result, CutRequest request)
@@ -38,7 +39,8 @@ internal static class PlanWriter
             cut.Stock.Id, cut.Times,
             [.. slabs.Where(slab => slab.Part is not null).Select(Piece)],
             [.. slabs.Where(slab => slab.IsRemnant).Select(slab => Left(job, slab))],
-            CutSequencer.Order(job.Material.Form, cut.Root, cut.Stock.Length.Ticks, cut.Stock.Width.Ticks, job.Kerf));
+            CutSequencer.Order(job.Material.Form, cut.Root, cut.Stock.Length.Ticks, cut.Stock.Width.Ticks, job.Kerf,
+                job.IsLimited ? SawReach.Of(job.Saw) : null));
     }
 
     private static PlacedPiece Piece(Slab slab) => new(

@@ -6,15 +6,16 @@ namespace ShopPlanner.Cutting.Sequence;
 
 /// <summary>
 /// The order of cuts for a layout: the edges that are not square first, then always the largest piece in hand, except that a cut at
-/// the fence or stop setting just used is made before the setting is changed.
+/// the fence or stop setting just used is made before the setting is changed. Cuts by the store come before all others.
 /// </summary>
 internal sealed class CutSequencer
 {
     private readonly long kerf;
+    private readonly WithinReach? reach;
     private readonly List<PieceInHand> waiting = [];
     private readonly List<Cut> cuts = [];
 
-    private CutSequencer(long kerf) => this.kerf = kerf;
+    private CutSequencer(long kerf, SawReach? reach) => (this.kerf, this.reach) = (kerf, reach is null ? null : new(reach, kerf));
 
     /// <summary>The cuts that free every part of a stock of the given size.</summary>
     /// <param name="form">Names the first piece in hand: board or sheet.</param>
@@ -22,9 +23,10 @@ internal sealed class CutSequencer
     /// <param name="dx">Length of the stock as bought, in ticks.</param>
     /// <param name="dy">Width of the stock as bought, in ticks.</param>
     /// <param name="kerf">In ticks.</param>
-    public static ImmutableArray<Cut> Order(StockForm form, Slab root, long dx, long dy, long kerf)
+    /// <param name="reach">How far fence and blade reach; null where nothing bounds them.</param>
+    public static ImmutableArray<Cut> Order(StockForm form, Slab root, long dx, long dy, long kerf, SawReach? reach = null)
     {
-        var sequencer = new CutSequencer(kerf);
+        var sequencer = new CutSequencer(kerf, reach);
         sequencer.Take(new(form == StockForm.Board ? "board" : "sheet", root, 0, 0, dx, dy));
         sequencer.Run();
         return [.. sequencer.cuts];
@@ -37,13 +39,17 @@ internal sealed class CutSequencer
         {
             var piece = Choose(last);
             waiting.Remove(piece);
-            last = piece.Next(kerf)!;
+            last = Next(piece) ?? throw new InvalidOperationException($"Piece {piece.Name} needs a cut that the saw cannot make.");
             Make(piece, last);
+            if (piece.Slab.ByStore) last = null;
         }
     }
 
+    private Step? Next(PieceInHand piece) => reach is null ? piece.Next(kerf) : reach.Next(piece);
+
     private PieceInHand Choose(Step? last) =>
-        waiting.FirstOrDefault(piece => piece.Next(kerf) is { } next && next.Kind == last?.Kind && next.At == last.At)
+        waiting.Find(piece => piece.Slab.ByStore)
+        ?? waiting.FirstOrDefault(piece => Next(piece) is { } next && next.Kind == last?.Kind && next.At == last.At)
         ?? waiting.MaxBy(piece => piece.Area)!;
 
     private void Make(PieceInHand piece, Step step)
@@ -53,7 +59,10 @@ internal sealed class CutSequencer
         var first = step.First is null ? null : step.First with { Name = number + "a" };
         var second = step.Second is null ? null : step.Second with { Name = number + "b" };
         cuts.Add(new(
-            n, piece.Name, step.Kind, Length.FromTicks(step.At), number + "a", Remains(piece, step) ? number + "b" : null, Take(first), Take(second)));
+            n, piece.Name, step.Kind, Length.FromTicks(step.At), number + "a", Remains(piece, step) ? number + "b" : null, Take(first), Take(second))
+        {
+            ByStore = piece.Slab.ByStore,
+        });
     }
 
     private bool Remains(PieceInHand piece, Step step) =>
@@ -64,9 +73,8 @@ internal sealed class CutSequencer
     {
         if (piece is null) return null;
         var bare = piece.Unwrap();
-        if (!bare.Slab.HasPart) return null;
-        if (bare.Next(kerf) is null) return bare.Slab.Part;
-        waiting.Add(bare);
+        if (bare.IsFinished) return bare.Slab.Part;
+        if (bare.IsWanted) waiting.Add(bare);
         return null;
     }
 }

@@ -14,6 +14,13 @@ namespace ShopPlanner.Cutting.Sequence;
 /// <param name="EndY">Where the wood ends.</param>
 internal sealed record PieceInHand(string Name, Slab Slab, long X, long Y, long EndX, long EndY)
 {
+    /// <summary>True for a part with every edge cut.</summary>
+    public bool IsFinished =>
+        Slab.Part is not null && X == Slab.X && Y == Slab.Y && EndX == Slab.EndX && EndY == Slab.EndY;
+
+    /// <summary>True where more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
+    public bool IsWanted => (Slab.HasPart && !IsFinished) || Slab.ByStore;
+
     public double Area => (double)(EndX - X) * (EndY - Y);
 
     /// <summary>The next cut that this piece needs; null when it is a finished part or a remnant.</summary>

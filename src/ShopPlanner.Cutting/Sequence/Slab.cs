@@ -17,6 +17,9 @@ namespace ShopPlanner.Cutting.Sequence;
 internal sealed record Slab(
     long X, long Y, long Dx, long Dy, string? Part, bool Turned, bool AlongX, ImmutableArray<Slab> Children)
 {
+    /// <summary>True when the store makes the cuts between the children: they are panels as carried home, rough edges included.</summary>
+    public bool ByStore { get; init; }
+
     public long EndX => X + Dx;
 
     public long EndY => Y + Dy;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sheets.Finish;
 
 namespace ShopPlanner.Cutting.Sheets;
 
@@ -10,7 +11,27 @@ namespace ShopPlanner.Cutting.Sheets;
 /// </summary>
 /// <param name="Stocks">What can be cut.</param>
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
-public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items);
+public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items)
+{
+    /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out.</summary>
+    public ImmutableArray<SheetSeed> Seed { get; init; } = [];
+
+    /// <summary>Which layouts can be cut; null for all of them.</summary>
+    internal ILayoutRule? Rule { get; init; }
+}
+
+/// <summary>A layout to begin with.</summary>
+/// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
+/// <param name="Times">How many alike.</param>
+/// <param name="Root">How its pieces are cut.</param>
+public sealed record SheetSeed(int Stock, int Times, SheetSeedNode Root);
+
+/// <summary>A piece, or a cut into children that lie side by side.</summary>
+/// <param name="Item">Index of the item; null for a cut.</param>
+/// <param name="Turned">True when that item lies turned.</param>
+/// <param name="CutAlongX">True when the children lie side by side along x; directions alternate from level to level.</param>
+/// <param name="Children">Two or more for a cut.</param>
+public sealed record SheetSeedNode(int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetSeedNode> Children);
 
 /// <summary>One size of sheet.</summary>
 /// <param name="Dx">Usable length plus kerf, more than zero.</param>
@@ -44,7 +65,13 @@ public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 /// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
 /// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
 public sealed record SheetNode(
-    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children);
+    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children)
+{
+    /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
+    /// trimmed, so they lie further apart than by a cut and need not fill it; a side of one that is all waste may be less than
+    /// nothing.</summary>
+    public bool ByStore { get; init; }
+}
 
 /// <summary>How one sheet, or several alike, is cut.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>

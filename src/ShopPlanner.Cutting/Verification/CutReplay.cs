@@ -8,6 +8,7 @@ internal sealed class CutReplay
     private readonly Dictionary<string, Box> hand = [];
     private readonly Dictionary<string, string> finished = [];
     private readonly List<Fault> faults = [];
+    private readonly LimitCheck limits;
     private readonly long kerf;
     private readonly long skimX;
     private readonly long skimY;
@@ -17,6 +18,7 @@ internal sealed class CutReplay
     private CutReplay(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
     {
         (kerf, this.layout, this.where) = (request.Saw.Kerf.Ticks, layout, where);
+        limits = new(request, stock, sheet);
         // A squaring cut at 0 skims the raw edge: the blade hangs over it and takes the trim, where that is less than the kerf.
         skimX = Math.Min(kerf, stock.Offcut ? 0 : (sheet ? request.Saw.SheetEdgeTrim : request.Saw.BoardEndTrim).Ticks);
         skimY = Math.Min(kerf, stock.Offcut || !sheet ? 0 : request.Saw.SheetEdgeTrim.Ticks);
@@ -27,6 +29,7 @@ internal sealed class CutReplay
     {
         var replay = new CutReplay(request, stock, sheet, layout, where);
         for (var i = 0; i < layout.Cuts.Length; i++) replay.Make(layout.Cuts[i], i);
+        replay.faults.AddRange(replay.limits.AtEnd(layout, where));
         if (replay.faults.Count == 0) replay.LookAtBench();
         return replay.faults;
     }
@@ -44,8 +47,10 @@ internal sealed class CutReplay
         var across = cut.Kind == CutKind.Crosscut;
         var size = across ? piece.Right - piece.Left : piece.Top - piece.Bottom;
         if (cut.At.Ticks < 0 || cut.At.Ticks >= size) faults.Add(Fault.Of(place, $"{cut.At}", "is not on the piece in hand"));
-        Give(cut.First, cut.FirstPart, across ? piece with { Right = piece.Left + cut.At.Ticks } : piece with { Top = piece.Bottom + cut.At.Ticks }, place);
+        var first = across ? piece with { Right = piece.Left + cut.At.Ticks } : piece with { Top = piece.Bottom + cut.At.Ticks };
         var rest = Beyond(piece, cut, across);
+        faults.AddRange(limits.Cut(cut, piece, first, rest, place));
+        Give(cut.First, cut.FirstPart, first, place);
         var remains = rest.Left < rest.Right && rest.Bottom < rest.Top;
         if (remains != cut.Second is not null) faults.Add(Fault.Of(place, cut.Second, remains ? "leaves a piece without a name" : "names a piece that is sawdust"));
         if (remains && cut.Second is not null) Give(cut.Second, cut.SecondPart, rest, place);
@@ -53,8 +58,9 @@ internal sealed class CutReplay
 
     private Box Beyond(Box piece, Cut cut, bool across)
     {
-        if (across) return piece with { Left = piece.Left + cut.At.Ticks + (cut.At == Length.Zero && piece.Left == 0 ? skimX : kerf) };
-        return piece with { Bottom = piece.Bottom + cut.At.Ticks + (cut.At == Length.Zero && piece.Bottom == 0 ? skimY : kerf) };
+        var edge = across ? piece.Left : piece.Bottom;
+        var off = cut.At != Length.Zero ? kerf : limits.Skim(cut.Kind, edge) ?? (edge > 0 ? kerf : across ? skimX : skimY);
+        return across ? piece with { Left = edge + cut.At.Ticks + off } : piece with { Bottom = edge + cut.At.Ticks + off };
     }
 
     private void Give(string name, string? part, Box box, string place)
@@ -65,9 +71,10 @@ internal sealed class CutReplay
 
     private void LookAtBench()
     {
+        var names = hand.GroupBy(pair => pair.Value, pair => pair.Key).ToDictionary(group => group.Key, group => group.First());
         foreach (var piece in layout.Pieces)
         {
-            var name = hand.FirstOrDefault(pair => pair.Value == Box.Of(piece)).Key;
+            var name = names.GetValueOrDefault(Box.Of(piece));
             if (name is null) faults.Add(Fault.Of(where, piece.Part, "is not cut free by the list of cuts"));
             else if (layout.Cuts.Length > 0 && finished.GetValueOrDefault(name) != piece.Part) faults.Add(Fault.Of(where, piece.Part, $"is not named as what cut {name} finishes"));
         }

@@ -5,18 +5,17 @@ namespace ShopPlanner.Cutting.Verification;
 /// <summary>One layout: every piece of its size, on usable wood, free to be cut.</summary>
 internal static class LayoutCheck
 {
-    public static IEnumerable<Fault> Of(CutRequest request, CutStock stock, Layout layout, string where)
+    public static IEnumerable<Fault> Of(CutRequest request, IReadOnlyDictionary<string, CutPart> parts, CutStock stock, Layout layout, string where)
     {
         var sheet = request.Materials.First(one => one.Id == stock.Material).Form == StockForm.Sheet;
         if (layout.Copies < 1) yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
-        foreach (var fault in layout.Pieces.SelectMany((piece, i) => Piece(request, stock, sheet, piece, $"{where}.pieces[{i}]"))) yield return fault;
+        foreach (var fault in layout.Pieces.SelectMany((piece, i) => Piece(request, parts.GetValueOrDefault(piece.Part), stock, sheet, piece, $"{where}.pieces[{i}]"))) yield return fault;
         foreach (var fault in Whole(request, stock, sheet, layout, where)) yield return fault;
         foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where)) yield return fault;
     }
 
-    private static IEnumerable<Fault> Piece(CutRequest request, CutStock stock, bool sheet, PlacedPiece piece, string where)
+    private static IEnumerable<Fault> Piece(CutRequest request, CutPart? part, CutStock stock, bool sheet, PlacedPiece piece, string where)
     {
-        var part = request.Parts.FirstOrDefault(one => one.Id == piece.Part);
         if (part is null)
         {
             yield return Fault.Of(where, piece.Part, "is no part of the request");

@@ -15,13 +15,15 @@ public static class PlanVerifier
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(plan);
         var faults = ImmutableArray.CreateBuilder<Fault>();
+        var parts = request.Parts.DistinctBy(part => part.Id).ToDictionary(part => part.Id);
+        var stocks = request.Stock.DistinctBy(stock => stock.Id).ToDictionary(stock => stock.Id);
         for (var i = 0; i < plan.Layouts.Length; i++)
         {
             var where = $"layouts[{i}]";
             var layout = plan.Layouts[i];
-            var stock = request.Stock.FirstOrDefault(one => one.Id == layout.Stock);
+            var stock = stocks.GetValueOrDefault(layout.Stock);
             if (stock is null) faults.Add(Fault.Of(where, layout.Stock, "is no stock of the request"));
-            else faults.AddRange(LayoutCheck.Of(request, stock, layout, where));
+            else faults.AddRange(LayoutCheck.Of(request, parts, stock, layout, where));
         }
 
         faults.AddRange(CountCheck.Of(request, plan));

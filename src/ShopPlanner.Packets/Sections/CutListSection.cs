@@ -30,7 +30,7 @@ internal static class CutListSection
 
     private static ImmutableArray<Cell> Row(PacketPart part, PacketModel model) =>
     [
-        new TickCell(), new MarkCell(Words.Of(part.Marks)), new TextCell(part.Name), new TextCell(part.Material),
+        new TickCell(), new MarkCell(Words.Of(part.Marks)), new TextCell(part.Trim is { } trim ? $"{part.Name}: {trim}" : part.Name), new TextCell(part.Material),
         new TextCell(Words.Of(part.Marks.Length)), new TextCell(Words.Of(part.Length, model.Unit), 10.5, Weight.Bold),
         new TextCell(Words.Of(part.Width, model.Unit), 10.5, Weight.Bold),
         new TextCell(part.Thickness is { } thickness ? Words.Of(thickness, model.Unit) : "—"),

@@ -86,7 +86,7 @@ internal static class LayoutSection
         var alike = layout.Picture.Pieces.GroupBy(p => (p.Name, Size: SizeOf(p)));
         var keepers = layout.Picture.Leftovers.Where(l => l.Keep);
         var pieces = alike.Select(g => Pieces([.. g], g.Key.Size, unit)).Concat(keepers.Select(l => Keeper(l, unit))).ToList();
-        var cuts = layout.Cuts.Select(c => Cut(c, unit)).ToList();
+        var cuts = CutRows(layout, unit).ToList();
         var rows = Enumerable.Range(0, Math.Max(cuts.Count, pieces.Count)).Select(i => ImmutableArray.Create<Cell>(
             [.. cuts.ElementAtOrDefault(i) ?? NoCut, Cell.Empty, .. pieces.ElementAtOrDefault(i) ?? NoPiece]));
         return new(
@@ -97,6 +97,16 @@ internal static class LayoutSection
             [.. rows]);
     }
 
+    // What the store does stands apart from what is done at home.
+    private static IEnumerable<Cell[]> CutRows(PacketLayout layout, LengthUnit unit)
+    {
+        var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
+        if (store.Count == 0) return home.Select(c => Cut(c, unit));
+        return [Place("At the store's saw"), .. store.Select(c => Cut(c, unit)), Place("At home"), .. home.Select(c => Cut(c, unit))];
+    }
+
+    private static Cell[] Place(string words) => [Cell.Empty, Cell.Empty, Cell.Empty, new TextCell(words, 9, Weight.Bold)];
+
     private static Cell[] NoCut => [Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty];
 
     private static Cell[] NoPiece => [Cell.Empty, Cell.Empty, Cell.Empty];
@@ -104,12 +114,11 @@ internal static class LayoutSection
     private static Cell[] Cut(PacketCut cut, LengthUnit unit)
     {
         var way = cut.Way == CutWay.Crosscut ? "Crosscut" : "Rip";
-        var store = cut.ByStore ? " At the store." : "";
         return
         [
             new TickCell(), new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
-            new TextCell($"{way} {cut.Piece}: {cut.Gives}.{store}", 9),
+            new TextCell($"{way} {cut.Piece}: {cut.Gives}.", 9),
         ];
     }
 

@@ -37,7 +37,7 @@ internal static class TitleBlock
         [
             ("Printed", Words.Of(model.Date)), ("All lengths in", Words.Of(model.Unit)),
             ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Stamp)}"),
-            ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))), ("Parts", Words.Of(model.Parts.Sum(p => p.Marks.Length))),
+            ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))), ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
         ];
         var pitch = flow.Width / fields.Length;
         return

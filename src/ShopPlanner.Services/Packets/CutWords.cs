@@ -13,7 +13,7 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
 {
     private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
 
-    /// <summary>E.g. <c>C1 Rail, 3b remains</c>.</summary>
+    /// <summary>E.g. <c>C1 Rail, 3b remains</c>; a part that is cut long says to what it is trimmed.</summary>
     public string Gives(TracedCut cut)
     {
         var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
@@ -22,11 +22,14 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
 
     private string? Piece(string name, string? part, Drawing.Layouts.StockArea area)
     {
-        if (part is not null) return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd();
+        if (part is not null) return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
         if (layout.Cuts.Any(cut => cut.Piece == name)) return $"{name} remains";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive) return null;
         return layout.Leftovers.Any(left => left.Keep && left.X == area.X && left.Y == area.Y) ? $"{name} for the bin" : $"{name} waste";
     }
+
+    private string Trim(string part) =>
+        TrimWords.Of(plan.Request.Parts.Single(one => one.Id == part), plan.Request.Unit) is { } words ? $" ({words})" : "";
 
     private string MarkAt(string part, Drawing.Layouts.StockArea area)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Packets;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -20,7 +21,19 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         [.. plan.Parts.Values.GroupBy(part => part.ProjectId).OrderBy(same => plan.Order.Projects.IndexOf(same.Key)).Select(same => same.First().Project)],
         facts.Printed, facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter, plan.Request.Unit, facts.Currency,
         new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()), Stores(), OnHand(),
-        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced());
+        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced())
+    {
+        StoreTolerance = plan.Request.Store?.Tolerance,
+        Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
+    };
+
+    private PacketSettings Settings(SharedSettings order) =>
+        new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
+
+    private PacketRun Run(SettingRun run) => new(
+        run.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, run.At,
+        string.Join("; ", run.Cuts.GroupBy(cut => cut.Layout).Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")),
+        run.Cuts.Sum(cut => cut.Copies) > 1);
 
     private string? OutOfDate()
     {
@@ -53,10 +66,17 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketLayout Layout(int index)
     {
         var words = new CutWords(plan, index, marks);
+        var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
         return new(
             PlanPictures.ForLayout(plan, index), PlanPictures.IsBoard(plan, index), plan.Plan.Layouts[index].Copies,
             [.. PlanPictures.Trace(plan, index).Select(cut => new PacketCut(
-                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), ByStore: false))]);
+                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), cut.Cut.ByStore)
+                {
+                    Sizes = sizes.GetValueOrDefault(cut.Cut.N, ""),
+                })])
+        {
+            Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
+        };
     }
 
     private ImmutableArray<PacketPart> Parts() => [.. plan.Request.Parts.Select(part => (part, placed: marks.Placed(part.Id).ToImmutableArray()))
@@ -66,7 +86,11 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     {
         var material = plan.Request.Materials.Single(material => material.Id == part.Material);
         var ripped = material.Width is not { } full || part.Width < full;
-        return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped);
+        return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped)
+        {
+            Trim = TrimWords.Of(part, plan.Request.Unit),
+            IsPractice = part.PracticeFor is not null,
+        };
     }
 
     private ImmutableArray<PacketUnplaced> Unplaced() => [.. plan.Plan.Unplaced.Select(missed =>

@@ -56,7 +56,7 @@ public static class PlanPictures
             title, plan.Request.Unit, stock.Length, stock.Width, material.Thickness, plan.Stocks[stock.Id].Tint, HasGrain(material),
             [.. layout.Pieces.Select((piece, i) => Piece(plan, piece, mark(i)))],
             Leftovers(layout, tags), Trims(plan, stock, material.Form),
-            [.. Trace(plan, index).Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N)))]);
+            [.. Trace(plan, index).Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N), cut.Cut.ByStore))]);
     }
 
     private static PiecePicture Piece(PlanView plan, PlacedPiece piece, (string Mark, bool Done) mark) =>
@@ -102,12 +102,19 @@ public static class PlanPictures
         if (cut.Cut.SecondPart is { } second && cut.Second is { } area) yield return (second, area.X, area.Y);
     }
 
+    /// <summary>The numbers of a layout's boards or sheets among all of the plan: <c>4</c>, <c>5–7</c>.</summary>
+    internal static string Number(PlanView plan, int index)
+    {
+        var (before, copies) = (Before(plan, index), plan.Plan.Layouts[index].Copies);
+        return copies == 1 ? $"{before + 1}" : $"{before + 1}–{before + copies}";
+    }
+
     private static string Title(PlanView plan, int index, int? copy)
     {
         var name = plan.Stocks[plan.Plan.Layouts[index].Stock];
-        var before = plan.Plan.Layouts.Take(index).Sum(layout => layout.Copies);
-        var (all, copies) = (plan.Plan.Layouts.Sum(layout => layout.Copies), plan.Plan.Layouts[index].Copies);
-        var number = copy is { } one ? $"{before + one}" : copies == 1 ? $"{before + 1}" : $"{before + 1}–{before + copies}";
-        return (name.Tag is { } tag ? $"{tag}: " : "") + $"{name.Name}, {number} of {all}";
+        var number = copy is { } one ? $"{Before(plan, index) + one}" : Number(plan, index);
+        return (name.Tag is { } tag ? $"{tag}: " : "") + $"{name.Name}, {number} of {plan.Plan.Layouts.Sum(layout => layout.Copies)}";
     }
+
+    private static int Before(PlanView plan, int index) => plan.Plan.Layouts.Take(index).Sum(layout => layout.Copies);
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Services.Plans;
 
@@ -28,7 +27,7 @@ internal sealed class PlanChanges
         found.Materials();
         found.Prices();
         found.changes.AddRange(PieceChanges.Find(record, now, cutPieces));
-        found.Saw();
+        found.changes.AddRange(LimitChanges.Find(record, now));
         return [.. found.changes];
     }
 
@@ -38,7 +37,7 @@ internal sealed class PlanChanges
         {
             if (now.Projects.GetValueOrDefault(id) is not { } project) continue;
             var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
-            foreach (var part in Request.Parts.Where(part => Basis.Parts[part.Id].ProjectId == id))
+            foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
                 Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.Rows[part.Id]), project.Unit);
             if (record.Draft.Order.Parts is null) NewRows(project.Name, rows.Values);
         }
@@ -62,13 +61,25 @@ internal sealed class PlanChanges
         Say(row is null, "was taken out");
         Say(row is { Part: null }, "cannot be read any more" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
         if (row?.Part is not { } part) return;
-        Say(part.Length != was.Length, $"is now {StockWords.Say(part.Length, unit)} long");
-        Say(part.Width != was.Width, $"is now {StockWords.Say(part.Width, unit)} wide");
+        if (Sized("long", was.Length, was.FinishedLength, part.Length, part.FinishedLength, unit) is { } longer) Say(true, longer);
+        if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider) Say(true, wider);
         Say(part.Quantity != was.Quantity, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity)}");
         Say(part.Material != was.Material, $"is now of {row.MaterialName}");
         Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
         Say(part.Id != mark, $"is now marked {part.Id}");
+        var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id)?.Quantity ?? 0;
+        Say(row.Practice != practised, $"now has {Practice(row.Practice)}" + (practised > 0 ? $", not {Practice(practised)}" : ""));
     }
+
+    // Null where neither the finished size nor what is cut changed.
+    private static string? Sized(string how, Length was, Length? wasFinished, Length cut, Length? finished, LengthUnit unit)
+    {
+        if ((finished ?? cut) != (wasFinished ?? was)) return $"is now {StockWords.Say(finished ?? cut, unit)} {how}";
+        if (cut == was) return null;
+        return finished is null ? $"is not cut too {how} any more" : $"is now cut {StockWords.Say(cut, unit)} {how}";
+    }
+
+    private static string Practice(int pieces) => pieces switch { 0 => "no practice piece", 1 => "1 practice piece", _ => $"{pieces} practice pieces" };
 
     private static string Times(int quantity) => quantity switch { 1 => "once", 2 => "twice", _ => $"{quantity} times" };
 
@@ -104,21 +115,5 @@ internal sealed class PlanChanges
             if (price.Length != was.Length || (price.Width.IsPositive && price.Width != was.Width))
                 changes.Add($"{name.Name} of {name.Store} is now {RequestStock.NameOf(price, now, Request.Unit).Name}");
         }
-    }
-
-    private void Saw()
-    {
-        var (saw, keep) = SawReader.Read(now.Shop, []);
-        void Say(string what, Length? was, Length? isNow)
-        {
-            if (was != isNow) changes.Add($"{what} is now {(isNow is { } length ? StockWords.Say(length, Request.Unit) : "not set")}");
-        }
-
-        Say("the saw's kerf", Request.Saw.Kerf, saw.Kerf);
-        Say("the trim of boards' ends", Request.Saw.BoardEndTrim, saw.BoardEndTrim);
-        Say("the trim of sheets' edges", Request.Saw.SheetEdgeTrim, saw.SheetEdgeTrim);
-        Say("the least board leftover worth keeping", Request.Keep.BoardLength, keep.BoardLength);
-        Say("the least length of a sheet leftover worth keeping", Request.Keep.SheetLength, keep.SheetLength);
-        Say("the least width of a sheet leftover worth keeping", Request.Keep.SheetWidth, keep.SheetWidth);
     }
 }

@@ -33,13 +33,13 @@ internal sealed class RequestBuilder
         foreach (var project in projects) AddParts(project);
         foreach (var store in order.Stores.Where(store => !shop.Stores.ContainsKey(store)))
             faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no store any more"));
-        var (saw, keep) = SawReader.Read(shop.Shop, faults);
+        var taken = SawReader.Read(shop.Shop, faults);
         if (parts.Count == 0) faults.Add(new Fault(nameof(order.Parts), "", "holds no part that can be planned: add parts, or mend the rows that have faults"));
         if (faults.Count > 0) return Outcome.Faulty<PlanDraft>(faults);
-        return Finish(projects, saw, keep);
+        return Finish(projects, taken);
     }
 
-    private Outcome<PlanDraft> Finish(List<StoredProject> projects, SawSettings saw, KeepRule keep)
+    private Outcome<PlanDraft> Finish(List<StoredProject> projects, (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) taken)
     {
         var materials = parts.Select(part => part.Material).Distinct().Order(StringComparer.Ordinal).Select(id => shop.Materials[id]).ToList();
         var unit = projects.Select(project => project.Unit).Distinct().Count() == 1 ? projects[0].Unit : shop.Shop.Unit;
@@ -47,8 +47,12 @@ internal sealed class RequestBuilder
         if (stock.Stocks.Count == 0)
             return Outcome.Faulty<PlanDraft>(new Fault(nameof(order.Stores), "", "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"));
         var request = new CutRequest(
-            unit, saw, keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
-            [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds));
+            unit, taken.Saw, taken.Keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
+            [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds))
+        {
+            Store = RequestStock.StoreCuts(order, shop, materials.Select(material => material.Id).ToHashSet()),
+            Carry = taken.Carry,
+        };
         var wrong = Refusals(request);
         if (wrong.Length > 0) return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
         var basis = new PlanBasis(
@@ -90,6 +94,20 @@ internal sealed class RequestBuilder
         rowIds.Add(id, row.Texts.Id);
         var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
         partNames.Add(id, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
+        if (row.Practice > 0) AddPractice(project, row, part, id, mark);
+    }
+
+    // Cut like the part, so that it passes every setting that the part will; what is learned on it is not trimmed.
+    private void AddPractice(StoredProject project, PartRow row, CutPart part, string partId, string mark)
+    {
+        var practice = PartMarks.Practice(part.Id);
+        var (id, name) = (IdOf(project, practice), $"Practice for {mark}");
+        parts.Add(part with
+        {
+            Id = id, Name = name, Quantity = row.Practice, FinishedLength = null, FinishedWidth = null, PracticeFor = partId,
+        });
+        rowIds.Add(id, row.Texts.Id);
+        partNames.Add(id, new PlanPartName(id, mark == part.Id ? practice : id, name, project.Id, project.Name));
     }
 
     /// <summary>Unique over projects, whose codes differ.</summary>
@@ -98,6 +116,14 @@ internal sealed class RequestBuilder
     private static Fault Describe(StoredProject project, PartRow row)
     {
         var first = row.Faults[0];
-        return new Fault(IdOf(project, PartMarks.Plain(row.Texts.Mark)), first.Value, $"({first.Field.ToLowerInvariant()}) {first.Message}");
+        return new Fault(IdOf(project, PartMarks.Plain(row.Texts.Mark)), first.Value, $"({Column(first.Field)}) {first.Message}");
     }
+
+    // As the column of the parts list is headed.
+    private static string Column(string field) => field switch
+    {
+        nameof(PartTexts.LongBy) => "cut long by",
+        nameof(PartTexts.WideBy) => "cut wide by",
+        _ => field.ToLowerInvariant(),
+    };
 }

@@ -3,6 +3,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage.Rows;
+using ShopPlanner.Services.Stores;
 
 namespace ShopPlanner.Services.Plans;
 
@@ -37,6 +38,11 @@ internal sealed class RequestStock
     public static IEnumerable<StoredPrice> ForSale(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
         shop.Prices.Values.Where(price => order.Stores.Contains(price.StoreId) && price.InStock && materials.Contains(price.MaterialId))
             .OrderBy(price => price.MaterialId, StringComparer.Ordinal).ThenBy(price => price.Length).ThenBy(price => price.Width).ThenBy(price => price.Id);
+
+    /// <summary>The first cuts that any of the stores which sell the stock makes; null for none. What lies in the rack and the bin is at
+    /// home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
+    public static StoreCuts? StoreCuts(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
+        StoreSaw.Of([.. ForSale(order, shop, materials).Select(price => price.StoreId).Distinct().Select(id => shop.Stores[id])]);
 
     /// <summary>What a line of a price list is called.</summary>
     public static PlanStockName NameOf(StoredPrice price, Snapshot shop, LengthUnit unit)

@@ -16,7 +16,17 @@ namespace ShopPlanner.Services.Projects;
 /// <param name="CanTurn">True when the grain does not matter (sheets only).</param>
 /// <param name="Note">Free text.</param>
 public sealed record PartTexts(
-    Guid Id, string Mark, string Name, string Material, string Length, string Width, string Quantity, bool CanTurn, string Note);
+    Guid Id, string Mark, string Name, string Material, string Length, string Width, string Quantity, bool CanTurn, string Note)
+{
+    /// <summary>How much longer than <see cref="Length"/> it is cut, to be trimmed later, as typed; empty for nothing.</summary>
+    public string LongBy { get; init; } = "";
+
+    /// <summary>How much wider than <see cref="Width"/> it is cut, to be trimmed later, as typed; empty for nothing.</summary>
+    public string WideBy { get; init; } = "";
+
+    /// <summary>How many practice pieces like it are cut beside it, as typed; empty for none.</summary>
+    public string Practice { get; init; } = "";
+}
 
 /// <summary>A row as stored.</summary>
 /// <param name="Texts">As typed.</param>
@@ -24,7 +34,11 @@ public sealed record PartTexts(
 /// <param name="MaterialName">What people call the material; the text typed when it is unknown.</param>
 /// <param name="Faults">What is wrong, each naming the member of <see cref="PartTexts"/>.</param>
 /// <param name="Version">Rises by one with every save.</param>
-public sealed record PartRow(PartTexts Texts, CutPart? Part, string MaterialName, ImmutableArray<Fault> Faults, int Version);
+public sealed record PartRow(PartTexts Texts, CutPart? Part, string MaterialName, ImmutableArray<Fault> Faults, int Version)
+{
+    /// <summary>Practice pieces wanted beside the part's own; zero while the row has faults.</summary>
+    public int Practice { get; init; }
+}
 
 /// <summary>A project's parts list.</summary>
 /// <param name="ProjectId">The project.</param>
@@ -65,8 +79,8 @@ public interface IPartService
     Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default);
 
     /// <summary>Reads rows copied from a spreadsheet (tabs, or commas when there is no tab; a heading row is understood: mark,
-    /// name, material, length, width, quantity, grain, note; without one that order is meant) and adds them at the end. Refused
-    /// whole, with one fault, when there are more than <see cref="MaxRows"/>.</summary>
+    /// name, material, length, width, quantity, grain, note, long, wide, practice; without one that order is meant, and the last ones
+    /// may be missing) and adds them at the end. Refused whole, with one fault, when there are more than <see cref="MaxRows"/>.</summary>
     Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default);
 
     /// <summary>Takes the last step back. A conflict, with the reason, when another device changed the same rows since.</summary>

@@ -23,5 +23,6 @@ internal static class PartChecks
     [
         (nameof(row.Mark), row.Mark), (nameof(row.Name), row.Name), (nameof(row.Material), row.Material),
         (nameof(row.Length), row.Length), (nameof(row.Width), row.Width), (nameof(row.Quantity), row.Quantity),
+        (nameof(row.LongBy), row.LongBy), (nameof(row.WideBy), row.WideBy), (nameof(row.Practice), row.Practice),
     ];
 }

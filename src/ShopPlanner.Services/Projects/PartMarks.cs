@@ -13,6 +13,9 @@ internal static class PartMarks
         return plain.Length is > 0 and <= MostLetters && plain.All(char.IsAsciiLetterUpper);
     }
 
+    /// <summary>The mark of practice pieces: <c>pA</c>, which no part can have.</summary>
+    public static string Practice(string mark) => "p" + mark;
+
     /// <summary>Marks that none of the given rows has, in order.</summary>
     public static IEnumerable<string> Free(IEnumerable<string> taken)
     {

@@ -8,7 +8,7 @@ internal static class PartPaste
 {
     private const int MostCharacters = 5_000_000;
 
-    private static readonly string[] Order = ["mark", "name", "material", "length", "width", "quantity", "grain", "note"];
+    private static readonly string[] Order = ["mark", "name", "material", "length", "width", "quantity", "grain", "note", "long", "wide", "practice"];
 
     private static readonly Dictionary<string, string> Synonyms = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -17,6 +17,11 @@ internal static class PartPaste
         ["pieces"] = "quantity",
         ["notes"] = "note",
         ["stock"] = "material",
+        ["cut long by"] = "long",
+        ["cut long"] = "long",
+        ["cut wide by"] = "wide",
+        ["cut wide"] = "wide",
+        ["practice pieces"] = "practice",
     };
 
     // What says that a part may be turned: without one of these the grain is kept, which is the safe side.
@@ -55,6 +60,11 @@ internal static class PartPaste
 
         return new PartTexts(
             Guid.CreateVersion7(), Cell("mark"), Cell("name"), Cell("material"), Cell("length"), Cell("width"), Cell("quantity"),
-            MayTurn.Contains(Cell("grain")), Cell("note"));
+            MayTurn.Contains(Cell("grain")), Cell("note"))
+        {
+            LongBy = Cell("long"),
+            WideBy = Cell("wide"),
+            Practice = Cell("practice"),
+        };
     }
 }

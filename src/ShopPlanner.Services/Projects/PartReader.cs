@@ -13,12 +13,18 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
     /// <summary>Most pieces of one part.</summary>
     public const int MostPieces = 9_999;
 
+    /// <summary>Most practice pieces of one part: beyond it the number is a slip.</summary>
+    public const int MostPractice = 99;
+
+    // More than this is no allowance but another part.
+    private static readonly Length MostAllowance = Length.FromInches(24);
+
     /// <summary>Marks that more than one row has.</summary>
     public static IReadOnlySet<string> Doubled(IEnumerable<PartTexts> rows) =>
         rows.Select(row => PartMarks.Plain(row.Mark)).Where(mark => mark.Length > 0)
             .GroupBy(mark => mark).Where(same => same.Skip(1).Any()).Select(same => same.Key).ToHashSet();
 
-    public (CutPart? Part, string MaterialName, ImmutableArray<Fault> Faults) Read(PartTexts row)
+    public (CutPart? Part, string MaterialName, int Practice, ImmutableArray<Fault> Faults) Read(PartTexts row)
     {
         var faults = ImmutableArray.CreateBuilder<Fault>();
         ReadMark(row, faults);
@@ -26,9 +32,16 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
         var length = Size(nameof(row.Length), row.Length, faults);
         var width = ReadWidth(row, material, faults);
         var quantity = ReadQuantity(row, faults);
-        var part = faults.Count > 0 ? null : new CutPart(
-            PartMarks.Plain(row.Mark), row.Name.Trim(), material!.Id, length, width, TurnOf(row, material), quantity);
-        return (part, material?.Name ?? row.Material, faults.ToImmutable());
+        var (longBy, wideBy) = (Allowance(nameof(row.LongBy), row.LongBy, faults), ReadWideBy(row, material, width, faults));
+        var practice = ReadPractice(row, faults);
+        if (faults.Count > 0) return (null, material?.Name ?? row.Material, 0, faults.ToImmutable());
+        var part = new CutPart(
+            PartMarks.Plain(row.Mark), row.Name.Trim(), material!.Id, length + longBy, width + wideBy, TurnOf(row, material), quantity)
+        {
+            FinishedLength = longBy.IsPositive ? length : null,
+            FinishedWidth = wideBy.IsPositive ? width : null,
+        };
+        return (part, material.Name, practice, []);
     }
 
     private static Grain TurnOf(PartTexts row, StoredMaterial material) =>
@@ -63,12 +76,39 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
         return width;
     }
 
+    private Length ReadWideBy(PartTexts row, StoredMaterial? material, Length width, ImmutableArray<Fault>.Builder faults)
+    {
+        var allowance = Allowance(nameof(row.WideBy), row.WideBy, faults);
+        if (allowance.IsPositive && material?.Width is { } most && width <= most && width + allowance > most)
+            faults.Add(Fault.Of(nameof(row.WideBy), row.WideBy, $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part {LengthFormat.WithUnit(width, unit)}"));
+        return allowance;
+    }
+
+    private Length Allowance(string field, string text, ImmutableArray<Fault>.Builder faults)
+    {
+        if (text.Trim().Length == 0) return Length.Zero;
+        var parsed = LengthText.Parse(text, unit);
+        if (!parsed.Ok) faults.Add(parsed.Fault.At(field));
+        else if (parsed.Value > MostAllowance) faults.Add(Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, which is surely a slip"));
+        else return parsed.Value;
+        return Length.Zero;
+    }
+
     private Length Size(string field, string text, ImmutableArray<Fault>.Builder faults)
     {
         var parsed = LengthText.ParsePositive(text, unit);
         if (parsed.Ok) return parsed.Value;
         faults.Add(parsed.Fault.At(field));
         return Length.Zero;
+    }
+
+    private static int ReadPractice(PartTexts row, ImmutableArray<Fault>.Builder faults)
+    {
+        var text = row.Practice.Trim();
+        if (text.Length == 0) return 0;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces <= MostPractice) return pieces;
+        faults.Add(Fault.Of(nameof(row.Practice), row.Practice, $"is not a number of practice pieces: write a whole number up to {MostPractice}, or nothing"));
+        return 0;
     }
 
     // An empty cell means one, as it does in the open format.

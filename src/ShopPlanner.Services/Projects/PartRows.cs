@@ -27,8 +27,8 @@ internal static class PartRows
         var reader = new PartReader(project.Unit, materials, PartReader.Doubled(texts));
         return [.. stored.Zip(texts, (part, text) =>
         {
-            var (meaning, materialName, faults) = reader.Read(text);
-            return new PartRow(text, meaning, materialName, faults, part.Version);
+            var (meaning, materialName, practice, faults) = reader.Read(text);
+            return new PartRow(text, meaning, materialName, faults, part.Version) { Practice = practice };
         })];
     }
 }

@@ -19,7 +19,11 @@ internal static class UnitChange
     public static async Task RewritePartsAsync(ShopContext db, Guid projectId, LengthUnit from, LengthUnit to, CancellationToken cancel)
     {
         foreach (var part in await PartRows.Of(db, projectId).ToListAsync(cancel))
+        {
             (part.Length, part.Width) = (Rewrite(part.Length, from, to), Rewrite(part.Width, from, to));
+            (part.LongBy, part.WideBy) = (Rewrite(part.LongBy, from, to), Rewrite(part.WideBy, from, to));
+        }
+
         await PartJournal.ForgetAsync(db, projectId, cancel);
     }
 }

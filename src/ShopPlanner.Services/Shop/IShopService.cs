@@ -36,7 +36,20 @@ public sealed record ShopSettings(
     PaperSize Paper,
     string CurrencySign,
     int PlanSeconds,
-    int Version);
+    int Version)
+{
+    /// <summary>The widest strip that fits between the home saw's blade and fence; empty for no limit.</summary>
+    public string WidestRip { get; init; } = "";
+
+    /// <summary>The longest crosscut that the home saw makes; empty for no limit.</summary>
+    public string LongestCrosscut { get; init; } = "";
+
+    /// <summary>The longer side of the largest piece that the car carries; empty for no limit.</summary>
+    public string CarryLongest { get; init; } = "";
+
+    /// <summary>The shorter side of the largest piece that the car carries; empty for no limit. Boards are not held to it.</summary>
+    public string CarryWidest { get; init; } = "";
+}
 
 /// <summary>Keeps the shop's settings.</summary>
 public interface IShopService

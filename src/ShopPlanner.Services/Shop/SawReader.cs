@@ -26,8 +26,9 @@ internal static class SawReader
         return faults;
     }
 
-    /// <summary>What the saw takes and what is worth keeping; wrong texts add a fault and count as nothing.</summary>
-    public static (SawSettings Saw, KeepRule Keep) Read(ShopSettings settings, List<Fault> faults)
+    /// <summary>What the saw takes and can take, what is worth keeping, what the car carries; wrong texts add a fault and count as
+    /// nothing.</summary>
+    public static (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) Read(ShopSettings settings, List<Fault> faults)
     {
         Length Size(string field, string text, Length most) => Take(LengthText.Parse(text, settings.Unit), field, text, most, settings.Unit, faults);
         Length? Least(string field, string text) =>
@@ -37,11 +38,26 @@ internal static class SawReader
             new SawSettings(
                 Size(nameof(settings.Kerf), settings.Kerf, MostKerf),
                 Size(nameof(settings.BoardEndTrim), settings.BoardEndTrim, MostTrim),
-                Size(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim, MostTrim)),
+                Size(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim, MostTrim))
+            {
+                WidestRip = Least(nameof(settings.WidestRip), settings.WidestRip),
+                LongestCrosscut = Least(nameof(settings.LongestCrosscut), settings.LongestCrosscut),
+            },
             new KeepRule(
                 Least(nameof(settings.KeepBoardLength), settings.KeepBoardLength),
                 Least(nameof(settings.KeepSheetLength), settings.KeepSheetLength),
-                Least(nameof(settings.KeepSheetWidth), settings.KeepSheetWidth)));
+                Least(nameof(settings.KeepSheetWidth), settings.KeepSheetWidth)),
+            Carry(
+                Least(nameof(settings.CarryLongest), settings.CarryLongest), Least(nameof(settings.CarryWidest), settings.CarryWidest), settings, faults));
+    }
+
+    // A side that is not limited may be as long as any.
+    private static CarryLimit? Carry(Length? longest, Length? widest, ShopSettings settings, List<Fault> faults)
+    {
+        if (longest is null && widest is null) return null;
+        if (widest > longest)
+            faults.Add(Fault.Of(nameof(settings.CarryWidest), settings.CarryWidest, "is more than the longest piece: the width is a piece's shorter side"));
+        return new CarryLimit(longest ?? LengthText.Longest, widest ?? LengthText.Longest);
     }
 
     private static Length Take(Parsed<Length> parsed, string field, string text, Length most, LengthUnit unit, List<Fault> faults)

@@ -46,6 +46,10 @@ internal sealed class ShopService(ShopWork work) : IShopService
             KeepBoardLength = In(wanted.KeepBoardLength, stored.KeepBoardLength),
             KeepSheetLength = In(wanted.KeepSheetLength, stored.KeepSheetLength),
             KeepSheetWidth = In(wanted.KeepSheetWidth, stored.KeepSheetWidth),
+            WidestRip = In(wanted.WidestRip, stored.WidestRip),
+            LongestCrosscut = In(wanted.LongestCrosscut, stored.LongestCrosscut),
+            CarryLongest = In(wanted.CarryLongest, stored.CarryLongest),
+            CarryWidest = In(wanted.CarryWidest, stored.CarryWidest),
         };
     }
 
@@ -69,10 +73,18 @@ internal sealed class ShopService(ShopWork work) : IShopService
         (row.Unit, row.Kerf, row.BoardEndTrim) = (settings.Unit, settings.Kerf, settings.BoardEndTrim);
         (row.SheetEdgeTrim, row.KeepBoardLength) = (settings.SheetEdgeTrim, settings.KeepBoardLength);
         (row.KeepSheetLength, row.KeepSheetWidth) = (settings.KeepSheetLength, settings.KeepSheetWidth);
+        (row.WidestRip, row.LongestCrosscut) = (settings.WidestRip, settings.LongestCrosscut);
+        (row.CarryLongest, row.CarryWidest) = (settings.CarryLongest, settings.CarryWidest);
         (row.Paper, row.CurrencySign, row.PlanSeconds) = (settings.Paper, settings.CurrencySign, settings.PlanSeconds);
     }
 
     private static ShopSettings View(StoredShop row) => new(
         row.Unit, row.Kerf, row.BoardEndTrim, row.SheetEdgeTrim, row.KeepBoardLength, row.KeepSheetLength, row.KeepSheetWidth,
-        row.Paper, row.CurrencySign, row.PlanSeconds, row.Version);
+        row.Paper, row.CurrencySign, row.PlanSeconds, row.Version)
+    {
+        WidestRip = row.WidestRip,
+        LongestCrosscut = row.LongestCrosscut,
+        CarryLongest = row.CarryLongest,
+        CarryWidest = row.CarryWidest,
+    };
 }

@@ -12,7 +12,15 @@ namespace ShopPlanner.Services.Stores;
 /// <param name="Prices">Its price list.</param>
 /// <param name="Version">Rises by one with every save.</param>
 public sealed record StoreView(
-    Guid Id, string Name, LengthUnit Unit, string Note, ImmutableArray<PriceRow> Prices, int Version);
+    Guid Id, string Name, LengthUnit Unit, string Note, ImmutableArray<PriceRow> Prices, int Version)
+{
+    /// <summary>How many first cuts its saw makes on one sheet or board, as typed; empty for none.</summary>
+    public string FirstCuts { get; init; } = "";
+
+    /// <summary>How far such a cut may be off, as typed; left empty where there are cuts, it becomes 1/8 in or 3 mm (common practice
+    /// for a panel saw in a store).</summary>
+    public string CutTolerance { get; init; } = "";
+}
 
 /// <summary>A line of a price list.</summary>
 /// <param name="Id">Never changes.</param>
@@ -50,7 +58,7 @@ public interface IStoreService
     /// <summary>Adds a store.</summary>
     Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default);
 
-    /// <summary>Changes name, unit or note; prices are not touched.</summary>
+    /// <summary>Changes name, unit, note, first cuts or their tolerance; prices are not touched.</summary>
     Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default);
 
     /// <summary>Adds or changes a price, seen today.</summary>

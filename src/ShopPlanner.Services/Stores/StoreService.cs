@@ -21,19 +21,8 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
             ? Task.FromResult(Outcome.Faulty<StoreView>(fault))
             : work.WriteAsync(db => CreateAsync(db, name, unit, cancel), cancel);
 
-    public Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default)
-    {
-        Fault?[] found =
-        [
-            TextRules.Name(nameof(store.Name), store.Name),
-            TextRules.Free(nameof(store.Note), store.Note, TextRules.NoteCharacters),
-            Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "is no unit"),
-        ];
-        var faults = found.OfType<Fault>().ToList();
-        return faults.Count > 0
-            ? Task.FromResult(Outcome.Faulty<StoreView>(faults))
-            : work.WriteAsync(db => SaveAsync(db, store, cancel), cancel);
-    }
+    public Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default) =>
+        work.WriteAsync(db => SaveAsync(db, store, cancel), cancel);
 
     public Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CancellationToken cancel = default) =>
         work.WriteAsync(db => PriceSaving.SaveAsync(db, storeId, edit, Today, cancel), cancel);
@@ -74,11 +63,26 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
         if (await db.Stores.FindAsync([wanted.Id], cancel) is not { } stored) return Outcome.Missing<StoreView>("store");
         if (stored.Version != wanted.Version)
             return Outcome.Conflict<StoreView>(Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the store since"));
+        var faults = Check(wanted);
+        var saw = StoreSaw.Read(wanted, stored, faults);
+        if (faults.Count > 0) return Outcome.Faulty<StoreView>(faults);
         if (await IsTakenAsync(db, wanted.Name, wanted.Id, cancel)) return NameTaken(wanted.Name);
+        (stored.FirstCuts, stored.CutTolerance) = saw;
         (stored.Name, stored.NameKey) = (TextRules.Tidy(wanted.Name), TextRules.Key(wanted.Name));
         (stored.Unit, stored.Note) = (wanted.Unit, wanted.Note);
         await db.SaveChangesAsync(cancel);
         return (await StoreViews.FindAsync(db, stored.Id, cancel))!;
+    }
+
+    private static List<Fault> Check(StoreView store)
+    {
+        Fault?[] found =
+        [
+            TextRules.Name(nameof(store.Name), store.Name),
+            TextRules.Free(nameof(store.Note), store.Note, TextRules.NoteCharacters),
+            Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "is no unit"),
+        ];
+        return [.. found.OfType<Fault>()];
     }
 
     private async Task<Outcome<StoreView>> ImportAsync(ShopContext db, Guid storeId, MemoryStream text, CancellationToken cancel)

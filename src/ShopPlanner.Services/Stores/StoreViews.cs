@@ -28,7 +28,11 @@ internal static class StoreViews
         [.. prices.Select(price => Row(price, materials[price.MaterialId]))
             .OrderBy(row => materials[row.MaterialId].Form).ThenBy(row => row.MaterialName, StringComparer.OrdinalIgnoreCase)
             .ThenBy(row => row.Length).ThenBy(row => row.Width)],
-        store.Version);
+        store.Version)
+    {
+        FirstCuts = StoreSaw.CutsText(store),
+        CutTolerance = StoreSaw.ToleranceText(store),
+    };
 
     private static PriceRow Row(StoredPrice price, StoredMaterial material) => new(
         price.Id, price.MaterialId, material.Name, price.Length, material.Width ?? price.Width, price.Price, price.InStock, price.Seen, price.Version);

@@ -1,5 +1,5 @@
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using static ShopPlanner.Benchmarks.MadeUp;
 
 namespace ShopPlanner.Benchmarks;
 
@@ -59,22 +59,4 @@ public static class DemoJobs
         select Stock($"{store} {section.Section} {feet} ft", section.Section, $"{feet} ft", Width(section.Section), Math.Round(section.Price * feet / 8, 2));
 
     private static string Width(string section) => section switch { "1x3" => "2 1/2", "1x6" => "5 1/2", _ => "3 1/2" };
-
-    private static CutRequest Request(CutMaterial[] materials, CutStock[] stock, CutPart[] parts) => new(
-        LengthUnit.Inch, new(Of("1/8"), Of("1/2"), Of("1/4")), new(Of("12"), Of("12"), Of("6")), [.. materials], [.. stock], [.. parts], new(10));
-
-    private static CutMaterial Board(string id, string width) => new(id, StockForm.Board, null, Of(width));
-
-    private static CutMaterial Sheet(string id) => new(id, StockForm.Sheet, null, null);
-
-    private static CutStock Stock(string id, string material, string length, string width, decimal price) =>
-        new(id, material, Of(length), Of(width), Money.From(price), null, false);
-
-    private static CutStock Offcut(string id, string material, string length, string width) =>
-        new(id, material, Of(length), Of(width), Money.Zero, 1, true);
-
-    private static CutPart Part(string id, string material, string length, int quantity, string width, Grain grain = Grain.Length) =>
-        new(id, id, material, Of(length), Of(width), grain, quantity);
-
-    private static Length Of(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;
 }

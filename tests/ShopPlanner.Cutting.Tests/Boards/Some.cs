@@ -19,9 +19,12 @@ internal static class Some
     public static SearchControl Seconds(double seconds) =>
         new() { Time = TimeSpan.FromSeconds(seconds), Cancel = TestContext.Current.CancellationToken };
 
-    public static BoardSolution Solve(BoardProblem problem, double seconds = 20)
+    public static BoardSolution Solve(BoardProblem problem, double seconds = 20) => Solve(problem, Seconds(seconds));
+
+    /// <summary>Solves, and fails where a rule is broken.</summary>
+    public static BoardSolution Solve(BoardProblem problem, SearchControl control)
     {
-        var solution = BoardSolver.Solve(problem, Seconds(seconds));
+        var solution = BoardSolver.Solve(problem, control);
         Assert.Empty(Rules.Broken(problem, solution));
         return solution;
     }

@@ -43,7 +43,7 @@ public sealed class OutsideVerifierTests : IDisposable
 
     private void Write(CutRequest request, int number)
     {
-        var plan = CutPlanner.Plan(request, new SearchControl { Time = TimeSpan.FromMilliseconds(120), Workers = 1 });
+        var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromMilliseconds(120), Workers = 1 });
         var name = Path.Combine(folder, number.ToString(CultureInfo.InvariantCulture));
         File.WriteAllText(name + ".request.json", CutRequestJson.Write(request));
         File.WriteAllText(name + ".plan.json", CutPlanJson.Write(plan));

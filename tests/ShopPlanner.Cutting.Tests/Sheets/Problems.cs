@@ -13,6 +13,14 @@ internal static class Problems
     public static SheetStock Sheet(long dx, long dy, long cost = 1, int? available = null) =>
         new(dx, dy, cost, available, false, null, null);
 
+    /// <summary>Solves, and fails where a rule is broken.</summary>
+    public static SheetSolution Solved(SheetProblem problem, SearchControl control)
+    {
+        var solution = SheetSolver.Solve(problem, control);
+        LayoutRules.Check(problem, solution);
+        return solution;
+    }
+
     public static SearchControl Rounds(long rounds, int workers = 1) => new() { Iterations = rounds, Workers = workers };
 
     private static Gen<SheetStock[]> Stocks(int side, int most) =>

@@ -12,8 +12,7 @@ public class SheetSolverLeftoverTests
     {
         var stock = new SheetStock(100, 60, 1, null, false, 20, 20);
         var problem = new SheetProblem([stock], [new(30, 20, true, 4), new(25, 10, true, 4)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         var largest = Remnants(solution).Max(r => r.Dx * r.Dy);
         Assert.True(largest >= 2400, $"largest leftover {largest} of {6000 - 2400 - 1000} free");
     }
@@ -24,8 +23,7 @@ public class SheetSolverLeftoverTests
         var problem = new SheetProblem(
             [new(100, 50, 10, null, false, null, null), new(100, 50, 10, 1, true, null, null)],
             [new(100, 25, false, 3)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal([0, 1], solution.Layouts.Select(l => l.Stock).Order());
     }
 
@@ -34,8 +32,7 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [Sheet(100, 100, 10), Sheet(60, 60, 10)], [new(50, 30, false, 1), new(20, 20, false, 1)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal(1, Assert.Single(solution.Layouts).Stock);
     }
 
@@ -44,8 +41,7 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [new(100, 100, 0, 1, true, 20, 20), new(30, 30, 0, 1, true, 20, 20)], [new(25, 25, false, 1)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal(1, Assert.Single(solution.Layouts).Stock);
     }
 
@@ -54,8 +50,7 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [Sheet(100, 100, 50, 0), Sheet(60, 60, 10), Sheet(60, 60, 12)], [new(90, 90, false, 2), new(30, 30, false, 4)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal([2, 0], solution.Unmet);
         Assert.Equal((10L, true, false), (solution.Cost, solution.Proven, solution.Complete));
     }
@@ -69,8 +64,7 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [Sheet(93_600, 2_625)], [new(46_800, full, false, 2), new(31_200, half, false, 6)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal((2L, true), (solution.Cost, solution.Proven));
     }
 
@@ -78,8 +72,7 @@ public class SheetSolverLeftoverTests
     public void Sheets_are_cut_alike_where_they_can_be()
     {
         var problem = new SheetProblem([Sheet(100, 60)], [new(60, 30, false, 20), new(40, 30, false, 20), new(100, 40, false, 1)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal(11, solution.Cost);
         Assert.Equal(2, solution.Layouts.Length);
     }
@@ -89,8 +82,7 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [Sheet(100, 60, 7, 4), Sheet(200, 60, 9, 0)], [new(60, 30, false, 8), new(40, 30, false, 8), new(150, 40, false, 1)]);
-        var solution = SheetSolver.Solve(problem, Control);
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Control);
         Assert.Equal([0, 0, 1], solution.Unmet);
         Assert.Equal(4, Assert.Single(solution.Layouts).Times);
     }

@@ -10,8 +10,7 @@ public class SheetSolverOptimumTests
     public void Tiny_jobs_cost_what_trying_every_cut_finds() => Tiny.Sample(
         problem =>
         {
-            var solution = SheetSolver.Solve(problem, Rounds(30_000));
-            LayoutRules.Check(problem, solution);
+            var solution = Solved(problem, Rounds(30_000));
             var least = new EveryCut(problem).LeastCost();
             Assert.Equal(least is not null, solution.Complete);
             if (least is { } cost)
@@ -27,8 +26,7 @@ public class SheetSolverOptimumTests
     public void Order_A01_of_a_furniture_maker_takes_three_sheets(bool turn)
     {
         var problem = new SheetProblem([Sheet(2750, 1220)], [new(1680, 420, turn, 6), new(463, 386, turn, 18)]);
-        var solution = SheetSolver.Solve(problem, Rounds(20_000));
-        LayoutRules.Check(problem, solution);
+        var solution = Solved(problem, Rounds(20_000));
         Assert.Equal((3L, true), (solution.Cost, solution.Proven));
     }
 }

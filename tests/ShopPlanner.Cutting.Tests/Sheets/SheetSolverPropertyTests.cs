@@ -11,14 +11,14 @@ public class SheetSolverPropertyTests
 
     [Fact]
     public void Every_solution_keeps_the_rules() =>
-        Small.Sample(p => LayoutRules.Check(p, SheetSolver.Solve(p, Rounds(500))), iter: 200, print: Text);
+        Small.Sample(p => Solved(p, Rounds(500)), iter: 200, print: Text);
 
     [Fact]
     public void More_stock_never_costs_more_when_proven() => Small.Sample(
         problem =>
         {
-            var solution = SheetSolver.Solve(problem, Rounds(Enough));
-            var more = SheetSolver.Solve(problem with { Stocks = problem.Stocks.Add(Sheet(20, 20, 4)) }, Rounds(Enough));
+            var solution = Solved(problem, Rounds(Enough));
+            var more = Solved(problem with { Stocks = problem.Stocks.Add(Sheet(20, 20, 4)) }, Rounds(Enough));
             Assert.True(more.Complete);
             if (solution.Complete)
                 Assert.True(more.Bound <= solution.Cost);
@@ -31,8 +31,8 @@ public class SheetSolverPropertyTests
     public void Seven_times_the_size_changes_nothing() => Small.Sample(
         problem =>
         {
-            var one = SheetSolver.Solve(problem, Rounds(Enough));
-            var seven = SheetSolver.Solve(Scaled(problem, 7), Rounds(Enough));
+            var one = Solved(problem, Rounds(Enough));
+            var seven = Solved(Scaled(problem, 7), Rounds(Enough));
             Assert.Equal((one.Cost, one.Bound, one.Complete), (seven.Cost, seven.Bound, seven.Complete));
         },
         iter: Samples, print: Text);
@@ -41,8 +41,8 @@ public class SheetSolverPropertyTests
     public void The_order_of_the_items_does_not_matter_when_proven() => Small.Sample(
         problem =>
         {
-            var one = SheetSolver.Solve(problem, Rounds(Enough));
-            var other = SheetSolver.Solve(problem with { Items = [.. problem.Items.Reverse()] }, Rounds(Enough));
+            var one = Solved(problem, Rounds(Enough));
+            var other = Solved(problem with { Items = [.. problem.Items.Reverse()] }, Rounds(Enough));
             if (one.Complete && one.Proven && other.Proven)
                 Assert.Equal(one.Cost, other.Cost);
         },

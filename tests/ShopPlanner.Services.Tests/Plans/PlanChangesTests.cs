@@ -84,6 +84,43 @@ public sealed class PlanChangesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_saw_and_car_allow()
+    {
+        var settings = await Shop.Shop.GetAsync(TestShop.Cancel);
+        settings = (await Shop.Shop.SaveAsync(settings with { WidestRip = "24", LongestCrosscut = "12", CarryLongest = "6 ft" }, TestShop.Cancel)).Value!;
+        await ExpectAsync("the saw's widest rip is now 24 in", "the saw's longest crosscut is now 12 in", "the longest piece that the car carries is now 72 in");
+        await Shop.Shop.SaveAsync(settings with { WidestRip = "", LongestCrosscut = "", CarryLongest = "", CarryWidest = "30" }, TestShop.Cancel);
+        await ExpectAsync("the widest piece that the car carries is now 30 in");
+    }
+
+    [Fact]
+    public async Task What_the_store_cuts()
+    {
+        var store = (await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "2" }, TestShop.Cancel)).Value!;
+        await ExpectAsync("the store now makes 2 first cuts");
+        plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
+        await Shop.Stores.SaveAsync(store with { CutTolerance = "1/4" }, TestShop.Cancel);
+        await ExpectAsync("what the store's cuts may be off is now 1/4 in");
+        await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "" }, TestShop.Cancel);
+        await ExpectAsync("the store now makes no first cut, not 2 first cuts");
+    }
+
+    [Fact]
+    public async Task A_part_cut_long_or_practised()
+    {
+        await EditAsync(texts => texts with { LongBy = "1/2", Practice = "2" });
+        await ExpectAsync(
+            "Boot-room bench: part A is now cut 30 1/2 in long", "Boot-room bench: part A now has 2 practice pieces");
+        plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
+        await ExpectAsync();
+        await EditAsync(texts => texts with { LongBy = "", Practice = "1" });
+        await ExpectAsync(
+            "Boot-room bench: part A is not cut too long any more", "Boot-room bench: part A now has 1 practice piece, not 2 practice pieces");
+        await EditAsync(texts => texts with { Length = "29 1/2", LongBy = "1", Practice = "2" });
+        await ExpectAsync("Boot-room bench: part A is now 29 1/2 in long");
+    }
+
+    [Fact]
     public async Task A_plan_given_up_is_history_and_never_out_of_date()
     {
         await PriceAsync("6.98", true);
@@ -101,6 +138,8 @@ public sealed class PlanChangesTests : IAsyncLifetime
         Assert.Equal(plan.Request.Parts, now.Request.Parts);
         Assert.Equal(plan.Plan.Cost, now.Plan.Cost);
     }
+
+    private async Task<Services.Stores.StoreView> StoreAsync() => (await Shop.Stores.GetAsync(given.Store.Id, TestShop.Cancel))!;
 
     private async Task ExpectAsync(params string[] changes) =>
         Assert.Equal(changes, (await given.ReadAsync(plan.Summary.Id)).Changes);

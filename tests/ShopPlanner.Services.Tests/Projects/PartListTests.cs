@@ -51,6 +51,41 @@ public sealed class PartListTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_part_to_cut_long_is_as_long_as_it_is_cut_and_knows_its_finished_size()
+    {
+        var part = (await SaveAsync(Some.New(Some.Part("34 1/2", width: "2") with { LongBy = "1/2", WideBy = "1/8", Practice = "2" }))).Rows.Single().Part!;
+        Assert.Equal((Length.FromInches(35), Length.FromInches(34, 1, 2)), (part.Length, part.FinishedLength));
+        Assert.Equal((Length.FromInches(2, 1, 8), Length.FromInches(2)), (part.Width, part.FinishedWidth));
+        var plain = (await SaveAsync(Some.New(Some.Part("34 1/2") with { LongBy = "0", Practice = "0" }))).Rows[^1];
+        Assert.Equal((null, null, 0), (plain.Part!.FinishedLength, plain.Part.FinishedWidth, plain.Practice));
+    }
+
+    [Theory]
+    [InlineData("-1", "", "", "LongBy", "less than nothing")]
+    [InlineData("30", "", "", "LongBy", "surely a slip")]
+    [InlineData("", "thick", "", "WideBy", "not a length")]
+    [InlineData("", "1/8", "", "WideBy", "has no room")]
+    [InlineData("", "", "100", "Practice", "whole number")]
+    [InlineData("", "", "one", "Practice", "whole number")]
+    public async Task An_allowance_that_is_none_is_kept_with_its_fault(string longBy, string wideBy, string practice, string member, string said)
+    {
+        var row = (await SaveAsync(Some.New(Some.Part() with { LongBy = longBy, WideBy = wideBy, Practice = practice }))).Rows.Single();
+        var fault = Assert.Single(row.Faults);
+        Assert.Equal((member, null, 0), (fault.Field, row.Part, row.Practice));
+        Assert.Contains(said, fault.Message);
+        Assert.Equal((longBy, wideBy, practice), (row.Texts.LongBy, row.Texts.WideBy, row.Texts.Practice));
+    }
+
+    [Fact]
+    public async Task Allowances_mean_the_same_in_a_new_unit()
+    {
+        await SaveAsync(Some.New(Some.Part("34 1/2", width: "2") with { LongBy = "1/2", WideBy = "1/8" }));
+        Assert.True((await shop.Projects.SaveAsync(project with { Unit = LengthUnit.Millimetre }, TestShop.Cancel)).Ok);
+        var row = (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows.Single();
+        Assert.Equal(("12.7", "1/8 in"), (row.Texts.LongBy, row.Texts.WideBy));
+    }
+
+    [Fact]
     public async Task An_unknown_material_and_a_part_wider_than_its_board_are_faults()
     {
         var sheet = await SaveAsync(Some.New(Some.Part(material: "unobtainium")), Some.New(Some.Part(width: "3")));

@@ -33,6 +33,16 @@ public sealed class PartPasteTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Columns_to_cut_long_and_to_practise_may_follow_the_old_ones()
+    {
+        var row = Assert.Single(await PasteAsync("A\tLeg\tpine-1x3\t34 1/2\t2\t4\tlength\tfront\t1/2\t1/8\t2"));
+        Assert.Equal(("1/2", "1/8", "2", "front"), (row.Texts.LongBy, row.Texts.WideBy, row.Texts.Practice, row.Texts.Note));
+        Assert.Equal(2, row.Practice);
+        row = (await PasteAsync("Name,Material,Length,Practice pieces,Cut long by\nRail,pine-1x3,12,1,1/4"))[^1];
+        Assert.Equal(("1/4", "", "1"), (row.Texts.LongBy, row.Texts.WideBy, row.Texts.Practice));
+    }
+
+    [Fact]
     public async Task Inch_marks_and_quoted_cells_are_kept()
     {
         var rows = await PasteAsync("\tShelf, top\tpine-1x3\t34 1/2\"\t\t1\n\t\"Shelf \"\"low\"\"\"\tpine-1x3\t8' 6\"\t\t1");

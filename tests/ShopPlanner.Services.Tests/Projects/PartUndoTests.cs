@@ -36,6 +36,19 @@ public sealed class PartUndoTests : IDisposable
     }
 
     [Fact]
+    public async Task An_allowance_and_practice_pieces_are_taken_back_and_done_again()
+    {
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        var project = (await Some.ProjectAsync(shop)).Id;
+        var row = (await shop.Parts.SaveAsync(project, [Some.New(Some.Part("10"))], TestShop.Cancel)).Value!.Rows.Single();
+        await shop.Parts.SaveAsync(project, [new PartEdit(row.Texts with { LongBy = "1/2", Practice = "2" }, row.Version)], TestShop.Cancel);
+        var before = (await shop.Parts.UndoAsync(project, TestShop.Cancel)).Value!.Rows.Single();
+        Assert.Equal(("", "", 0), (before.Texts.LongBy, before.Texts.Practice, before.Practice));
+        var again = (await shop.Parts.RedoAsync(project, TestShop.Cancel)).Value!.Rows.Single();
+        Assert.Equal(("1/2", "2", 2), (again.Texts.LongBy, again.Texts.Practice, again.Practice));
+    }
+
+    [Fact]
     public async Task A_removed_row_comes_back_in_its_place_with_a_later_version()
     {
         await using var shop = await TestShop.OpenAsync(folder: folder);

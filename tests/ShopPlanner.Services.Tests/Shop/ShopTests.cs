@@ -43,6 +43,34 @@ public sealed class ShopTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task What_saw_and_car_allow_is_kept_and_may_be_left_open_again()
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.Equal(("", "", "", ""), (settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest));
+        var limited = settings with { WidestRip = "24", LongestCrosscut = "12 1/4", CarryLongest = "6 ft", CarryWidest = "40" };
+        var now = (await shop.Shop.SaveAsync(limited, TestShop.Cancel)).Value!;
+        Assert.Equal(("24", "12 1/4", "6 ft", "40"), (now.WidestRip, now.LongestCrosscut, now.CarryLongest, now.CarryWidest));
+        now = (await shop.Shop.SaveAsync(now with { Unit = LengthUnit.Millimetre }, TestShop.Cancel)).Value!;
+        Assert.Equal(("609.6", "6 ft"), (now.WidestRip, now.CarryLongest));
+        Assert.Equal("", (await shop.Shop.SaveAsync(now with { WidestRip = " " }, TestShop.Cancel)).Value!.WidestRip.Trim());
+    }
+
+    [Theory]
+    [InlineData("0", "", "", "", "WidestRip")]
+    [InlineData("wide", "", "", "", "WidestRip")]
+    [InlineData("", "-3", "", "", "LongestCrosscut")]
+    [InlineData("", "", "1e9", "", "CarryLongest")]
+    [InlineData("", "", "", "4,5", "CarryWidest")]
+    [InlineData("", "", "40", "80", "CarryWidest")]
+    public async Task A_limit_that_is_none_is_named_and_nothing_is_kept(string rip, string crosscut, string longest, string widest, string field)
+    {
+        var rows = shop.CountRows();
+        var wanted = await shop.Shop.GetAsync(TestShop.Cancel) with { WidestRip = rip, LongestCrosscut = crosscut, CarryLongest = longest, CarryWidest = widest };
+        Assert.Equal(field, Assert.Single((await shop.Shop.SaveAsync(wanted, TestShop.Cancel)).Faults).Field);
+        Assert.Equal(rows, shop.CountRows());
+    }
+
+    [Fact]
     public async Task Nothing_worth_keeping_is_a_setting_too()
     {
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);

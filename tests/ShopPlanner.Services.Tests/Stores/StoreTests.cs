@@ -51,6 +51,42 @@ public sealed class StoreTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task First_cuts_are_kept_with_a_tolerance_that_is_filled_in_where_it_is_missing()
+    {
+        Assert.Equal(("", ""), (store.FirstCuts, store.CutTolerance));
+        var now = (await shop.Stores.SaveAsync(store with { FirstCuts = " 2 " }, TestShop.Cancel)).Value!;
+        Assert.Equal(("2", "1/8"), (now.FirstCuts, now.CutTolerance));
+        now = (await shop.Stores.SaveAsync(now with { CutTolerance = "0" }, TestShop.Cancel)).Value!;
+        Assert.Equal(("2", "0"), (now.FirstCuts, now.CutTolerance));
+        now = (await shop.Stores.SaveAsync(now with { FirstCuts = "0", CutTolerance = "" }, TestShop.Cancel)).Value!;
+        Assert.Equal(("", ""), (now.FirstCuts, now.CutTolerance));
+        Assert.Single(now.Prices);
+    }
+
+    [Fact]
+    public async Task A_tolerance_left_alone_means_the_same_in_a_new_unit()
+    {
+        var now = (await shop.Stores.SaveAsync(store with { FirstCuts = "1", CutTolerance = "1/4" }, TestShop.Cancel)).Value!;
+        now = (await shop.Stores.SaveAsync(now with { Unit = LengthUnit.Millimetre }, TestShop.Cancel)).Value!;
+        Assert.Equal("1/4 in", now.CutTolerance);
+        Assert.Equal("5", (await shop.Stores.SaveAsync(now with { CutTolerance = "5" }, TestShop.Cancel)).Value!.CutTolerance);
+    }
+
+    [Theory]
+    [InlineData("two", "", "FirstCuts")]
+    [InlineData("-1", "", "FirstCuts")]
+    [InlineData("21", "", "FirstCuts")]
+    [InlineData("2", "-1/8", "CutTolerance")]
+    [InlineData("2", "18", "CutTolerance")]
+    [InlineData("2", "some", "CutTolerance")]
+    public async Task First_cuts_that_no_store_makes_are_refused(string cuts, string tolerance, string member)
+    {
+        var outcome = await shop.Stores.SaveAsync(store with { FirstCuts = cuts, CutTolerance = tolerance, Note = "not kept" }, TestShop.Cancel);
+        Assert.Equal((OutcomeKind.Faulty, member), (outcome.Kind, Assert.Single(outcome.Faults).Field));
+        Assert.Equal("", (await shop.Stores.GetAsync(store.Id, TestShop.Cancel))!.Note);
+    }
+
+    [Fact]
     public async Task A_store_is_renamed_on_its_latest_version_only_and_names_differ()
     {
         Assert.Equal(OutcomeKind.Faulty, (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, TestShop.Cancel)).Kind);

@@ -89,6 +89,22 @@ public sealed class PartSheetTableTests : PageContext
         Assert.Equal("Part 500", Named(page, "Part, row 501").GetAttribute("value"));
     }
 
+    [Fact]
+    public async Task Columns_that_few_parts_need_come_when_asked_for_and_stay_where_they_are_used()
+    {
+        parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        Assert.DoesNotContain(page.FindAll("th"), head => head.TextContent == "Cut long by");
+        await Named(page, "Cut long, practice pieces").ClickAsync(new());
+        Assert.Equal(["Note", "Cut long by", "Cut wide by", "Practice"], page.FindAll("th").Select(head => head.TextContent).SkipWhile(text => text != "Note").Take(4));
+        await Named(page, "Cut long by, row 1").ChangeAsync(new() { Value = "1/2" });
+        Assert.Equal("1/2", parts.Rows[0].Texts.LongBy);
+        Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Cut long, practice pieces");
+        await Named(page, "Undo change of 1").ClickAsync(new());
+        Assert.Equal("", parts.Rows[0].Texts.LongBy);
+        Assert.Equal("", Named(page, "Cut long by, row 1").GetAttribute("value"));
+    }
+
     private async Task<IRenderedComponent<PartSheetTable>> OpenAsync(int from = 0)
     {
         var sheet = new SheetState(parts, parts.Project);

@@ -39,6 +39,21 @@ public sealed class ShopPageTests : PageContext
         Assert.Contains("Not saved", page.Find("[role=status]").TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Widest rip", "24")]
+    [InlineData("Longest crosscut", "12 1/4")]
+    [InlineData("Car: longest piece", "6 ft")]
+    [InlineData("Car: widest sheet", "40")]
+    public async Task What_saw_and_car_allow_is_saved(string field, string text)
+    {
+        var page = Render<ShopPage>();
+        await Named(page, field).ChangeAsync(new() { Value = text });
+        Assert.Equal(text, Named(page, field).GetAttribute("value"));
+        var settings = shop.Settings;
+        Assert.Contains(text, new[] { settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest });
+        Assert.Contains("Your saw's manual comes first", page.Find(".mind").TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Seconds_that_are_no_number_are_marked_too()
     {

@@ -14,6 +14,10 @@ internal sealed record CoverRow(Int128 Wanted, Int128[] PerStock);
 internal sealed class ScaleBound
 {
     private const int MostMarks = 60;
+
+    /// <summary>Fewer marks are taken where every pair of measures, over all types, would be more steps than this.</summary>
+    private const double MostWork = 8e6;
+
     private const int KeptRows = 12;
 
     private readonly SheetModel model;
@@ -32,8 +36,9 @@ internal sealed class ScaleBound
         var y = ReachableSides.Lengths(types, false);
         sidesX = [.. model.Stocks.Select(s => ReachableSides.Of(s.W, x))];
         sidesY = [.. model.Stocks.Select(s => ReachableSides.Of(s.H, y))];
-        alongX = SideFunctions.For(Math.Max(1, sidesX.Max()), x.Select(l => l.Length), MostMarks);
-        alongY = SideFunctions.For(Math.Max(1, sidesY.Max()), y.Select(l => l.Length), MostMarks);
+        var marks = Math.Clamp((int)Math.Sqrt(MostWork / model.Types.Length) / 2, 1, MostMarks);
+        alongX = SideFunctions.For(Math.Max(1, sidesX.Max()), x.Select(l => l.Length), marks);
+        alongY = SideFunctions.For(Math.Max(1, sidesY.Max()), y.Select(l => l.Length), marks);
     }
 
     /// <summary>The strongest inequalities, the plain area among them.</summary>

@@ -3,11 +3,15 @@ namespace ShopPlanner.Cutting.Sheets.Finish;
 
 /// <summary>Writes a slicing tree as the nodes of a layout, every rectangle filled exactly. Item indices are those of the
 /// types; the hand-out of pieces comes later.</summary>
-internal sealed class LayoutWriter(SheetStock stock)
+/// <param name="stock">What is cut.</param>
+/// <param name="highest">A rectangle higher than this is not cut along x, where that can be helped: the crosscut would be too
+/// long for the saw.</param>
+internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValue)
 {
     public SheetNode Write(Branch root) => Fill(root, 0, 0, stock.Dx, stock.Dy);
 
-    private SheetNode Fill(Branch branch, long x, long y, long dx, long dy) =>
+    /// <summary>A rectangle that holds the branch.</summary>
+    public SheetNode Fill(Branch branch, long x, long y, long dx, long dy) =>
         branch.Type >= 0 ? FillPart(branch, x, y, dx, dy) : FillCut(branch, x, y, dx, dy);
 
     /// <summary>A part alone on a larger rectangle is trimmed by the cut that leaves the more valuable remnants first.</summary>
@@ -22,7 +26,7 @@ internal sealed class LayoutWriter(SheetStock stock)
             return FillList(list, true, x, y, dx, dy);
         var first = LeftoverValue.Of(stock, dx - part.Dx, dy) + LeftoverValue.Of(stock, part.Dx, dy - part.Dy);
         var second = LeftoverValue.Of(stock, dx, dy - part.Dy) + LeftoverValue.Of(stock, dx - part.Dx, part.Dy);
-        return FillList(list, first >= second, x, y, dx, dy);
+        return FillList(list, first >= second && dy <= highest, x, y, dx, dy);
     }
 
     private SheetNode FillCut(Branch cut, long x, long y, long dx, long dy) =>
@@ -41,7 +45,7 @@ internal sealed class LayoutWriter(SheetStock stock)
     /// <summary>Children from <paramref name="from"/> on, and the slack, fill the rectangle.</summary>
     private SheetNode FillFrom(Row row, int from, long x, long y, long dx, long dy)
     {
-        var group = row.Stairs.GroupAfter(from, row.AlongX ? dy : dx);
+        var group = GroupAfter(row, from, dx, dy);
         if (group == from)
             return FillTrimmed(row, from, x, y, dx, dy);
         var nodes = new List<SheetNode>();
@@ -58,6 +62,17 @@ internal sealed class LayoutWriter(SheetStock stock)
         else if (restX > 0 && restY > 0)
             nodes.Add(Remnant(px, py, restX, restY));
         return Join(nodes, row.AlongX, x, y, dx, dy);
+    }
+
+    /// <summary>In a rectangle too high for crosscuts the free space above a row comes off first, and rows are ripped off one by
+    /// one.</summary>
+    private int GroupAfter(Row row, int from, long dx, long dy)
+    {
+        if (dy <= highest)
+            return row.Stairs.GroupAfter(from, row.AlongX ? dy : dx);
+        if (!row.AlongX)
+            return from + 1;
+        return row.Children[from].Dy < dy ? from : row.Children.Count;
     }
 
     private SheetNode FillTrimmed(Row row, int from, long x, long y, long dx, long dy)

@@ -14,6 +14,14 @@ internal static class LeftoverValue
     /// <summary>Of a stock left as it is; new stock is not bought then and counts nothing.</summary>
     public static double OfUntouched(SheetStock stock) => stock.FromBin ? Math.Pow((double)stock.Dx * stock.Dy, Power) : 0;
 
+    /// <summary>Of all remnants of a layout.</summary>
+    public static double OfAll(SheetStock stock, SheetNode node)
+    {
+        if (node.Item is not null)
+            return 0;
+        return node.Children.IsEmpty ? Of(stock, node.Dx, node.Dy) : node.Children.Sum(child => OfAll(stock, child));
+    }
+
     public static bool IsKept(SheetStock stock, long dx, long dy)
     {
         if (stock.KeepDx is not { } a || stock.KeepDy is not { } b)

@@ -55,15 +55,8 @@ internal sealed class PackingWorth(SheetModel model)
     private double Of(CutTree tree)
     {
         var stock = model.Problem.Stocks[tree.Stock];
-        return Remnants(stock, new LayoutWriter(stock).Write(Branch.From(tree, model.Scale)));
-    }
-
-    private static double Remnants(SheetStock stock, SheetNode node)
-    {
-        if (node.Item is not null)
-            return 0;
-        return node.Children.IsEmpty
-            ? LeftoverValue.Of(stock, node.Dx, node.Dy)
-            : node.Children.Sum(child => Remnants(stock, child));
+        if (model.Rule is { } rule)
+            return rule.Write(tree) is { } layout ? LeftoverValue.OfAll(stock, layout) : 0;
+        return LeftoverValue.OfAll(stock, new LayoutWriter(stock).Write(Branch.From(tree, model.Scale)));
     }
 }

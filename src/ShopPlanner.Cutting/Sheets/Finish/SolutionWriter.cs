@@ -21,8 +21,9 @@ internal sealed class SolutionWriter(SheetModel model)
         return new SheetSolution(written, unmet, packing.Cost, bound, unmet.All(u => u == 0), packing.Cost == bound);
     }
 
-    private SheetNode Root(CutTree tree) =>
-        new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
+    private SheetNode Root(CutTree tree) => model.Rule is { } rule
+        ? rule.Write(tree) ?? throw new InvalidOperationException("A layout was kept that cannot be cut within the limits.")
+        : new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
 
     /// <summary>The same for sheets that are cut alike.</summary>
     public static string Shape(CutTree tree)

@@ -1,3 +1,4 @@
+using ShopPlanner.Cutting.Sheets.Finish;
 
 namespace ShopPlanner.Cutting.Sheets.Model;
 
@@ -19,12 +20,14 @@ internal sealed class SheetModel
         Types = ItemTypes.From(problem, scale, Stocks);
         CostStep = Math.Max(1, Stocks.Aggregate(0L, (g, s) => Measures.Gcd(g, s.Cost)));
         PriceStep = Math.Max(1, Stocks.Aggregate(0L, (g, s) => Measures.Gcd(g, s.Price)));
+        Rule = problem.Rule is { } rule ? new TreeRule(this, rule) : null;
         Sum();
     }
 
     private SheetModel(SheetModel model, IReadOnlyList<int> demand)
     {
         (Problem, Scale, Stocks, CostStep, PriceStep) = (model.Problem, model.Scale, model.Stocks, model.CostStep, model.PriceStep);
+        Rule = model.Rule;
         Types = [.. model.Types.Select((t, i) => t with { Demand = demand[i] })];
         Sum();
     }
@@ -36,6 +39,9 @@ internal sealed class SheetModel
     public StockType[] Stocks { get; }
 
     public ItemType[] Types { get; }
+
+    /// <summary>Which trees can be cut; null for all of them.</summary>
+    public TreeRule? Rule { get; }
 
     public int Pieces { get; private set; }
 

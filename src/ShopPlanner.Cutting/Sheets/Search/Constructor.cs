@@ -11,7 +11,8 @@ internal sealed class Constructor(SheetModel model)
     /// <summary>The best of all ways, as far as <paramref name="stop"/> lets it go; the first is always tried.</summary>
     public Packing Run(Func<bool> stop, Action<Packing> tell)
     {
-        Packing? best = null;
+        var best = Seeded();
+        if (best is not null) tell(best);
         foreach (var manner in Manners())
         {
             if (best is not null && stop())
@@ -21,6 +22,14 @@ internal sealed class Constructor(SheetModel model)
                 tell(best = packing);
         }
         return best!;
+    }
+
+    private Packing? Seeded()
+    {
+        if (new SeededPacking(model).Start() is not { } ledger) return null;
+        recreate.Run(ledger, new Manner(PieceOrder.Area, 0, 0, false, FitWeights.Usual, OpeningRule.CheapestArea), long.MaxValue);
+        ledger.Keep();
+        return ledger.Now;
     }
 
     public static bool IsBetter(Packing a, Packing b) =>

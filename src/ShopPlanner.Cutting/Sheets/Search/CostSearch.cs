@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets.Bounds;
+using ShopPlanner.Cutting.Sheets.Exact;
 using ShopPlanner.Cutting.Sheets.Model;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
@@ -32,13 +32,13 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     }
 
     /// <summary>Lowers the price of a complete packing; once its cost is proven, the rest of the price gets a short while.</summary>
-    public Packing Lower(Packing best, PlanBounds bounds, double share, Action<Packing> tell)
+    public Packing Lower(Packing best, Proof proof, double share, Action<Packing> tell)
     {
         var goal = long.MaxValue;
         var nextCover = FirstCover;
-        while (best.Price > bounds.Price && !effort.IsOver(share))
+        while (best.Price > proof.Price && !effort.IsOver(share))
         {
-            if (best.Cost <= bounds.Cost)
+            if (best.Cost <= proof.Cost)
                 share = Math.Min(share, Math.Max(effort.Share(), 0.001) * 1.5);
             if (goal != best.Price - model.PriceStep)
                 Start(best, goal = best.Price - model.PriceStep);
@@ -48,6 +48,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
                 best = Cover(best, goal);
                 nextCover = meetings + (meetings / 2) + 1;
             }
+            best = proof.Advance(best);
             tell(best);
         }
         return best;

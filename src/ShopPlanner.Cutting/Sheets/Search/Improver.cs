@@ -85,7 +85,7 @@ internal sealed class Improver
     {
         for (var i = 0L; i < rounds && !ledger.Now.IsComplete; i++)
         {
-            if ((i & 63) == 0 && stop())
+            if ((i & 7) == 0 && stop())
                 break;
             Round(mostPrice);
         }

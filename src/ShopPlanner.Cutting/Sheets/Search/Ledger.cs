@@ -54,7 +54,7 @@ internal sealed class Ledger
         return Now.Trees.Count - 1;
     }
 
-    /// <summary>Opens a sheet cut like another, without pieces that are not left.</summary>
+    /// <summary>Opens a sheet cut like another, without pieces that are not left; none where that cannot be cut.</summary>
     public void OpenAs(CutTree pattern)
     {
         var tree = Spare();
@@ -71,7 +71,7 @@ internal sealed class Ledger
                 tree.TakeOut(i);
         }
         tree.Compact();
-        if (tree.IsEmpty)
+        if (tree.IsEmpty || Now.Model.Rule?.Allows(tree) == false)
             Close(Now.Trees.Count - 1);
     }
 

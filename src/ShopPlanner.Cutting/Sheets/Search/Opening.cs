@@ -21,13 +21,13 @@ internal enum OpeningRule
 internal sealed class Opening(SheetModel model, Chance chance)
 {
     /// <summary>Index of a stock that holds the type and may be opened; less than zero for none.</summary>
-    public int Choose(Packing now, ItemType type, OpeningRule rule, long mostPrice)
+    public int Choose(Packing now, int type, OpeningRule rule, long mostPrice)
     {
         var best = -1;
         var bestKey = double.MaxValue;
         foreach (var stock in model.Stocks)
         {
-            if (!now.CanOpen(stock.Index, mostPrice) || !stock.Holds(type))
+            if (!now.CanOpen(stock.Index, mostPrice) || !Takes(stock, type))
                 continue;
             var key = Key(stock, rule);
             if (key < bestKey)
@@ -35,6 +35,8 @@ internal sealed class Opening(SheetModel model, Chance chance)
         }
         return best;
     }
+
+    private bool Takes(StockType stock, int type) => model.Rule?.Takes(stock, type) ?? stock.Holds(model.Types[type]);
 
     private double Key(StockType stock, OpeningRule rule)
     {

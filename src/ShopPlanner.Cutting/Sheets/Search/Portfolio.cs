@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets.Bounds;
+using ShopPlanner.Cutting.Sheets.Exact;
 using ShopPlanner.Cutting.Sheets.Finish;
 using ShopPlanner.Cutting.Sheets.Model;
 
@@ -35,16 +35,25 @@ internal sealed class Portfolio
     {
         var best = new Constructor(model).Run(() => clock.IsOver, TellFirst);
         if (!best.IsComplete)
-            best = Narrow(new CostSearch(model, control, effort).PlaceMost(best, PlacingShare));
-        var bounds = PlanBounds.Of(model);
-        clock.Tell(Told(best), bounds.Cost);
+            best = Narrow(PlaceMost(best));
+        using var proof = new Proof(model, clock);
+        best = proof.Begin(best);
+        clock.Tell(Told(best), proof.Cost);
         var polisher = new Polisher(model, control.Seed);
         var search = new CostSearch(model, control, effort);
-        best = search.Lower(best, bounds, polisher.MindsLeftovers ? CostShare : CostShareAlone,
-            p => clock.Tell(Told(p), bounds.Cost));
+        best = search.Lower(best, proof, polisher.MindsLeftovers ? CostShare : CostShareAlone,
+            p => clock.Tell(Told(p), proof.Cost));
         var met = search.Met();
         best = new Repeats(model, effort).Run(polisher.Run(best, met, effort), met);
-        return new SolutionWriter(whole).Write(best, bounds.Cost);
+        return new SolutionWriter(whole).Write(best, proof.Cost);
+    }
+
+    private Packing PlaceMost(Packing best)
+    {
+        using var proof = new Proof(model, clock);
+        return proof.PlaceMost(best) is { IsProven: true } answer
+            ? answer.Packing
+            : new CostSearch(model, control, effort).PlaceMost(best, PlacingShare);
     }
 
     private void TellFirst(Packing packing) => clock.Tell(packing.IsComplete ? packing.Cost : null, 0);

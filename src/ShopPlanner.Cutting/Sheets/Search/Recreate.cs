@@ -26,14 +26,25 @@ internal readonly record struct Manner(
     PieceOrder Order, double Noise, double Blink, bool FirstFit, FitWeights Weights, OpeningRule Opening);
 
 /// <summary>Puts the pieces left into the sheets in work, opening more as far as the cost allowed goes.</summary>
-internal sealed class Recreate(SheetModel model, Chance chance)
+internal sealed class Recreate
 {
     /// <summary>Probability of trying a turning item one way only.</summary>
     private const double OneWay = 0.1;
 
-    private readonly int[] order = new int[model.Types.Length];
-    private readonly double[] keys = new double[model.Types.Length];
-    private readonly Opening opening = new(model, chance);
+    private readonly SheetModel model;
+    private readonly Chance chance;
+    private readonly int[] order;
+    private readonly double[] keys;
+    private readonly Opening opening;
+    private readonly CarefulPlacing? careful;
+
+    public Recreate(SheetModel model, Chance chance)
+    {
+        (this.model, this.chance) = (model, chance);
+        (order, keys) = (new int[model.Types.Length], new double[model.Types.Length]);
+        opening = new Opening(model, chance);
+        careful = model.Rule is { } rule ? new(model, rule, chance, opening) : null;
+    }
 
     public void Run(Ledger ledger, in Manner manner, long mostPrice)
     {
@@ -73,11 +84,13 @@ internal sealed class Recreate(SheetModel model, Chance chance)
 
     private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
     {
+        if (careful is not null)
+            return careful.PlaceOne(ledger, type, manner, mostPrice);
         var best = Place.None;
         var index = Find(ledger.Now, type, manner, ref best);
         if (index < 0)
         {
-            var stock = opening.Choose(ledger.Now, model.Types[type], manner.Opening, mostPrice);
+            var stock = opening.Choose(ledger.Now, type, manner.Opening, mostPrice);
             if (stock < 0)
                 return false;
             index = ledger.Open(stock);

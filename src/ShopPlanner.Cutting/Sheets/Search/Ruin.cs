@@ -2,7 +2,8 @@ using ShopPlanner.Cutting.Sheets.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
-/// <summary>Takes pieces out: whole sheets, branches of the cut tree, single pieces.</summary>
+/// <summary>Takes pieces out: whole sheets, branches of the cut tree, single pieces. A sheet that cannot be cut any more without
+/// what was taken out goes altogether.</summary>
 internal sealed class Ruin(Chance chance)
 {
     public void Run(Ledger ledger, int mostSheets)
@@ -26,7 +27,7 @@ internal sealed class Ruin(Chance chance)
         else
             TakeSome(ledger, tree);
         tree.Compact();
-        if (tree.IsEmpty)
+        if (tree.IsEmpty || ledger.Now.Model.Rule?.Allows(tree) == false)
             ledger.Close(index);
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace ShopPlanner.Cutting.Sheets.Trees;
 
 /// <summary>
@@ -26,8 +28,20 @@ internal struct CutNode
     public readonly bool IsLeaf => Item >= 0;
 }
 
-/// <summary>Where an item would go: beside a node, along an axis.</summary>
-internal struct Place
+/// <summary>Takes the places that are found for an item.</summary>
+internal interface IPlaceSink
+{
+    void Offer(in Place place);
+}
+
+/// <summary>Keeps all of them.</summary>
+internal readonly struct PlaceList(List<Place> places) : IPlaceSink
+{
+    public void Offer(in Place place) => places.Add(place);
+}
+
+/// <summary>Where an item would go: beside a node, along an axis. As a sink it keeps the best.</summary>
+internal struct Place : IPlaceSink
 {
     public CutTree? Tree;
     public int Node;
@@ -38,4 +52,11 @@ internal struct Place
     public double Score;
 
     public static Place None => new() { Score = double.MaxValue };
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Offer(in Place place)
+    {
+        if (place.Score < Score)
+            this = place;
+    }
 }

@@ -5,7 +5,7 @@ internal sealed partial class CutTree
     /// <summary>Works out parents, least sizes and available sizes anew.</summary>
     private void Refresh()
     {
-        (Worth, Settings) = (null, null);
+        (Worth, Settings, CanBeCut) = (null, null, null);
         if (Count == 0)
             return;
         LinkParents();

@@ -42,6 +42,9 @@ internal sealed partial class CutTree
     /// <summary>Fence settings it takes, once somebody has counted them.</summary>
     public int? Settings { get; set; }
 
+    /// <summary>True when it can be cut within the limits of the shop, once somebody has tried.</summary>
+    public bool? CanBeCut { get; set; }
+
     public long Free => Area - Used;
 
     public bool IsEmpty => Count == 0;
@@ -75,7 +78,7 @@ internal sealed partial class CutTree
     {
         (Stock, W, H, RootAlongX) = (other.Stock, other.W, other.H, other.RootAlongX);
         (Used, Area, Count, deepest) = (other.Used, other.Area, other.Count, other.deepest);
-        (Worth, Settings) = (other.Worth, other.Settings);
+        (Worth, Settings, CanBeCut) = (other.Worth, other.Settings, other.CanBeCut);
         EnsureRoom(Count);
         other.Nodes.CopyTo(nodes);
         if (misfits.Length < other.misfits.Length)

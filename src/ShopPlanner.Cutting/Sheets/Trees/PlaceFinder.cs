@@ -11,26 +11,28 @@ internal readonly record struct FitWeights(double Reusable, double Rest, double 
     public static FitWeights Usual => new(0.3, 0.05, 1);
 }
 
-/// <summary>Looks through all nodes of a sheet for the best place of an item of given sides.</summary>
+/// <summary>Looks through all nodes of a sheet for places of an item of given sides.</summary>
 internal static class PlaceFinder
 {
-    public static bool Probe(CutTree tree, int item, int w, int h, int minSide, in FitWeights weights, ref Place best)
+    public static bool Probe<TSink>(CutTree tree, int item, int w, int h, int minSide, in FitWeights weights, ref TSink sink)
+        where TSink : struct, IPlaceSink
     {
         if (w > tree.W || h > tree.H || !tree.CanDeepen)
             return false;
         if (tree.IsEmpty)
-            return Offer(tree, 0, true, item, w, h, EmptyScore(tree, w, h, minSide, weights), ref best);
-        var found = ProbeRoot(tree, true, item, w, h, minSide, weights, ref best)
-            | ProbeRoot(tree, false, item, w, h, minSide, weights, ref best);
-        return found | ProbeBelow(tree, item, w, h, minSide, weights, ref best);
+            return Offer(tree, 0, true, item, w, h, EmptyScore(tree, w, h, minSide, weights), ref sink);
+        var found = ProbeRoot(tree, true, item, w, h, minSide, weights, ref sink)
+            | ProbeRoot(tree, false, item, w, h, minSide, weights, ref sink);
+        return found | ProbeBelow(tree, item, w, h, minSide, weights, ref sink);
     }
 
     /// <summary>On an empty sheet the way that leaves the wider strips lies better.</summary>
     private static double EmptyScore(CutTree tree, int w, int h, int minSide, in FitWeights weights) =>
         (Lost(tree.H - h, minSide, weights) * w) + (Lost(tree.W - w, minSide, weights) * h);
 
-    private static bool ProbeRoot(
-        CutTree tree, bool alongX, int item, int w, int h, int minSide, in FitWeights weights, ref Place best)
+    private static bool ProbeRoot<TSink>(
+        CutTree tree, bool alongX, int item, int w, int h, int minSide, in FitWeights weights, ref TSink sink)
+        where TSink : struct, IPlaceSink
     {
         ref readonly var root = ref tree.Nodes[0];
         var rest = alongX ? root.AvailW - root.W - w : root.AvailH - root.H - h;
@@ -40,10 +42,11 @@ internal static class PlaceFinder
         var along = alongX ? w : h;
         var cross = alongX ? tree.H : tree.W;
         var score = (Lost(gap, minSide, weights) * along) + (RestLost(rest, minSide, weights) * cross);
-        return Offer(tree, 0, alongX, item, w, h, score, ref best);
+        return Offer(tree, 0, alongX, item, w, h, score, ref sink);
     }
 
-    private static bool ProbeBelow(CutTree tree, int item, int w, int h, int minSide, in FitWeights weights, ref Place best)
+    private static bool ProbeBelow<TSink>(CutTree tree, int item, int w, int h, int minSide, in FitWeights weights, ref TSink sink)
+        where TSink : struct, IPlaceSink
     {
         var found = false;
         var nodes = tree.Nodes;
@@ -60,7 +63,7 @@ internal static class PlaceFinder
             var score = alongX
                 ? Score(node.W, node.H, parent.W, parent.H, w, h, minSide, weights)
                 : Score(node.H, node.W, parent.H, parent.W, h, w, minSide, weights);
-            found |= Offer(tree, i, alongX, item, w, h, score, ref best);
+            found |= Offer(tree, i, alongX, item, w, h, score, ref sink);
         }
         return found;
     }
@@ -91,13 +94,10 @@ internal static class PlaceFinder
     private static double RestLost(int rest, int minSide, in FitWeights weights) => rest < minSide ? rest : rest * weights.Rest;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static bool Offer(CutTree tree, int node, bool alongX, int item, int w, int h, double score, ref Place best)
+    private static bool Offer<TSink>(CutTree tree, int node, bool alongX, int item, int w, int h, double score, ref TSink sink)
+        where TSink : struct, IPlaceSink
     {
-        if (score < best.Score)
-        {
-            (best.Tree, best.Node, best.AlongX, best.Item) = (tree, node, alongX, item);
-            (best.W, best.H, best.Score) = (w, h, score);
-        }
+        sink.Offer(new Place { Tree = tree, Node = node, AlongX = alongX, Item = item, W = w, H = h, Score = score });
         return true;
     }
 }

@@ -28,14 +28,26 @@ internal sealed class StoredPart : IVersioned
 
     public string Note { get; set; } = "";
 
+    public string LongBy { get; set; } = "";
+
+    public string WideBy { get; set; } = "";
+
+    public string Practice { get; set; } = "";
+
     public int Version { get; set; }
 
-    public PartTexts Texts => new(Id, Mark, Name, Material, Length, Width, Quantity, CanTurn, Note);
+    public PartTexts Texts => new(Id, Mark, Name, Material, Length, Width, Quantity, CanTurn, Note)
+    {
+        LongBy = LongBy,
+        WideBy = WideBy,
+        Practice = Practice,
+    };
 
     public void Take(PartTexts texts)
     {
         (Mark, Name, Material) = (texts.Mark, texts.Name, texts.Material);
         (Length, Width, Quantity) = (texts.Length, texts.Width, texts.Quantity);
         (CanTurn, Note) = (texts.CanTurn, texts.Note);
+        (LongBy, WideBy, Practice) = (texts.LongBy, texts.WideBy, texts.Practice);
     }
 }

@@ -24,6 +24,14 @@ internal sealed class StoredShop : IVersioned
 
     public string KeepSheetWidth { get; set; } = "";
 
+    public string WidestRip { get; set; } = "";
+
+    public string LongestCrosscut { get; set; } = "";
+
+    public string CarryLongest { get; set; } = "";
+
+    public string CarryWidest { get; set; } = "";
+
     public PaperSize Paper { get; set; }
 
     public string CurrencySign { get; set; } = "";

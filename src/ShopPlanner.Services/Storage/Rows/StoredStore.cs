@@ -14,6 +14,10 @@ internal sealed class StoredStore : IVersioned
 
     public string Note { get; set; } = "";
 
+    public int FirstCuts { get; set; }
+
+    public Length CutTolerance { get; set; }
+
     public int Version { get; set; }
 }
 

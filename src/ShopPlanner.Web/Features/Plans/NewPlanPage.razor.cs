@@ -45,6 +45,8 @@ public sealed partial class NewPlanPage
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
+    private List<string> CuttingStores => [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];
+
     protected override async Task OnInitializedAsync()
     {
         projects = [.. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id))];

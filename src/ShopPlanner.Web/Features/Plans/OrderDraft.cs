@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -64,9 +65,29 @@ public sealed class OrderDraft
     }
 
     /// <summary>What a request comes to, in a sentence.</summary>
-    public static string Contents(CutRequest request) =>
-        $"{Shared.Words.Count(request.Parts.Sum(part => part.Quantity), "piece")} of {Shared.Words.Count(request.Parts.Length, "part")} " +
-        $"from {Shared.Words.Count(request.Materials.Length, "material")}.";
+    public static string Contents(CutRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var parts = request.Parts.Where(part => part.PracticeFor is null).ToList();
+        var practice = request.Parts.Where(part => part.PracticeFor is not null).Sum(part => part.Quantity);
+        return $"{Shared.Words.Count(parts.Sum(part => part.Quantity), "piece")} of {Shared.Words.Count(parts.Count, "part")}"
+            + (practice > 0 ? $" and {Shared.Words.Count(practice, "practice piece")}" : "")
+            + $" from {Shared.Words.Count(request.Materials.Length, "material")}.";
+    }
+
+    /// <summary>What saw, store and car allow, each as a phrase; empty where nothing is limited.</summary>
+    public static IReadOnlyList<string> Limits(CutRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        string Say(Length length) => LengthFormat.WithUnit(length, request.Unit);
+        List<string> limits = [];
+        if (request.Saw.WidestRip is { } rip) limits.Add($"rips up to {Say(rip)} wide");
+        if (request.Saw.LongestCrosscut is { } crosscut) limits.Add($"crosscuts up to {Say(crosscut)}");
+        if (request.Carry is { } carry && carry.Longest < LengthText.Longest) limits.Add($"pieces in the car up to {Say(carry.Longest)} long");
+        if (request.Carry is { } car && car.Widest < LengthText.Longest) limits.Add($"sheets in the car up to {Say(car.Widest)} wide");
+        if (request.Store is { } store) limits.Add($"{Shared.Words.Count(store.Most, "first cut")} by the store on each sheet or board");
+        return limits;
+    }
 
     private static void Set(HashSet<Guid> set, Guid id, bool wanted)
     {

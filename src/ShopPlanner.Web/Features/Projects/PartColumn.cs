@@ -14,6 +14,12 @@ public sealed record PartColumn(
     string Name, string Heading, string Example, Func<PartTexts, string> Get, Func<PartTexts, string, PartTexts> Set,
     string? Mode = null, string? List = null)
 {
+    /// <summary>True for a column that few parts need: it is shown when asked for, or where some row has something in it.</summary>
+    public bool IsSeldom { get; init; }
+
+    /// <summary>What it is for, where the heading does not tell.</summary>
+    public string? Hint { get; init; }
+
     /// <summary>Id of the list of materials' names.</summary>
     public const string Materials = "materials";
 
@@ -27,5 +33,20 @@ public sealed record PartColumn(
         new(nameof(PartTexts.Width), "Width", "full", row => row.Width, (row, text) => row with { Width = text }),
         new(nameof(PartTexts.Quantity), "Pieces", "4", row => row.Quantity, (row, text) => row with { Quantity = text }, Mode: "numeric"),
         new(nameof(PartTexts.Note), "Note", "", row => row.Note, (row, text) => row with { Note = text }),
+        new(nameof(PartTexts.LongBy), "Cut long by", "1/2", row => row.LongBy, (row, text) => row with { LongBy = text })
+        {
+            IsSeldom = true, Hint = "Added to the length when it is cut, and trimmed off later",
+        },
+        new(nameof(PartTexts.WideBy), "Cut wide by", "", row => row.WideBy, (row, text) => row with { WideBy = text })
+        {
+            IsSeldom = true, Hint = "Added to the width when it is cut, and trimmed off later",
+        },
+        new(nameof(PartTexts.Practice), "Practice", "", row => row.Practice, (row, text) => row with { Practice = text }, Mode: "numeric")
+        {
+            IsSeldom = true, Hint = "Pieces like it to practise on, e.g. for the setting of a joint",
+        },
     ];
+
+    /// <summary>The columns that every part needs.</summary>
+    public static IReadOnlyList<PartColumn> Usual { get; } = [.. All.Where(column => !column.IsSeldom)];
 }

@@ -8,7 +8,7 @@ namespace ShopPlanner.Web.Features.Projects;
 
 public sealed partial class PartSheetRow
 {
-    private (SheetRow?, int, int, bool) drawn;
+    private (SheetRow?, int, int, bool, int) drawn;
     private bool isChanged;
 
     [Parameter, EditorRequired]
@@ -20,6 +20,9 @@ public sealed partial class PartSheetRow
 
     [Parameter]
     public bool ShowExamples { get; set; }
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<PartColumn> Columns { get; set; } = [];
 
     [Parameter, EditorRequired]
     public PartSheetTable Owner { get; set; } = default!;
@@ -34,7 +37,7 @@ public sealed partial class PartSheetRow
 
     protected override void OnParametersSet()
     {
-        var now = (Row, Stamp, Number, ShowExamples);
+        var now = (Row, Stamp, Number, ShowExamples, Columns.Count);
         isChanged = now != drawn;
         drawn = now;
     }
@@ -51,8 +54,10 @@ public sealed partial class PartSheetRow
     // What the cell was read as, in both units.
     private string? Title(PartColumn column) => Row.Stored?.Part is not { } part ? null : column.Name switch
     {
-        nameof(PartTexts.Length) => Words.BothUnits(part.Length),
-        nameof(PartTexts.Width) => Words.BothUnits(part.Width),
+        nameof(PartTexts.Length) => Words.BothUnits(part.FinishedLength ?? part.Length),
+        nameof(PartTexts.Width) => Words.BothUnits(part.FinishedWidth ?? part.Width),
+        nameof(PartTexts.LongBy) when part.FinishedLength is not null => $"Cut {Words.BothUnits(part.Length)} long",
+        nameof(PartTexts.WideBy) when part.FinishedWidth is not null => $"Cut {Words.BothUnits(part.Width)} wide",
         nameof(PartTexts.Note) => Row.Texts.Note,
         _ => null,
     };
@@ -61,7 +66,7 @@ public sealed partial class PartSheetRow
     private string? Placeholder(PartColumn column)
     {
         if (ShowExamples) return column.Example;
-        return column.Name == nameof(PartTexts.Width) && Row.Stored?.Part is { } part ? LengthFormat.Plain(part.Width, Owner.Sheet.Sheet.Unit).Text : null;
+        return column.Name == nameof(PartTexts.Width) && Row.Stored?.Part is { } part ? LengthFormat.Plain(part.FinishedWidth ?? part.Width, Owner.Sheet.Sheet.Unit).Text : null;
     }
 
     private static string Heading(string field) => PartColumn.All.FirstOrDefault(column => column.Name == field)?.Heading ?? field;

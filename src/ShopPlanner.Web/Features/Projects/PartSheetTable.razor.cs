@@ -16,6 +16,7 @@ public sealed partial class PartSheetTable
     private IJSObjectReference? script;
     private DotNetObjectReference<PartSheetTable>? self;
     private Dictionary<string, StockForm> forms = [];
+    private bool showSeldom;
     private int first;
     private int last;
 
@@ -37,6 +38,8 @@ public sealed partial class PartSheetTable
         SaveState.Saving => "Saving…",
         _ => "Not saved",
     };
+
+    private bool HasSeldom => Sheet.Rows.Any(row => PartColumn.All.Any(column => column.IsSeldom && column.Get(row.Texts).Length > 0));
 
     protected override void OnParametersSet()
     {

@@ -1,0 +1,98 @@
+using ShopPlanner.Cutting.Sequence;
+using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Sheets.Finish;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Planning;
+
+/// <summary>
+/// Layouts that can be cut in this shop: as many first cuts by the store as are needed, panels that go into the car, and an order
+/// of cuts at home within the reach of fence and blade. Sides are ticks and carry one kerf. Where the stock as bought can be
+/// carried and cut at home, the store makes no cut, since its tolerance costs wood.
+/// </summary>
+internal sealed class PracticableLayouts : ILayoutRule
+{
+    private readonly Job job;
+    private readonly SheetStock[] models;
+    private readonly WithinReach reach;
+    private readonly SlabWriter slabs;
+    private readonly LayoutWriter[] writers;
+
+    public PracticableLayouts(Job job)
+    {
+        this.job = job;
+        var measure = new SheetMeasure(job, 1, 1);
+        models = [.. job.Stock.Select(measure.Of)];
+        reach = new(SawReach.Of(job.Saw), job.Kerf);
+        slabs = new(job, 1, 1);
+        var highest = job.Saw.LongestCrosscut is { } longest ? longest.Ticks + job.Kerf : long.MaxValue;
+        writers = [.. models.Select(model => new LayoutWriter(model, highest))];
+    }
+
+    public bool Binds(int stock) => job.Binds(job.Stock[stock]);
+
+    public SheetNode? Write(int stock, Branch root)
+    {
+        if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole) return whole;
+        if (job.Stock[stock].Offcut || job.Store is not { } store) return null;
+        for (var cuts = 1; cuts <= store.Most; cuts++)
+            if (Ways(stock, root, cuts) is { } layout) return layout;
+        return null;
+    }
+
+    /// <summary>True when one piece of the part can be cut from the stock.</summary>
+    public bool CanCut(CutPart part, int stock)
+    {
+        var item = new SheetMeasure(job, 1, 1).Of(part);
+        return CanCut(item.Dx, item.Dy, stock) || (item.CanTurn && CanCut(item.Dy, item.Dx, stock));
+    }
+
+    private bool CanCut(long dx, long dy, int stock) =>
+        dx <= models[stock].Dx && dy <= models[stock].Dy && Write(stock, new(0, dx, dy, false, [])) is not null;
+
+    // Crosscuts or rips by the store, whichever leaves more of worth. A store does not rip boards.
+    private SheetNode? Ways(int stock, Branch root, int cuts)
+    {
+        var across = Panels(stock, root, alongX: true, cuts);
+        var along = job.IsBoard ? null : Panels(stock, root, alongX: false, cuts);
+        if (across is null || along is null) return across ?? along;
+        return LeftoverValue.OfAll(models[stock], across) >= LeftoverValue.OfAll(models[stock], along) ? across : along;
+    }
+
+    private SheetNode? Panels(int stock, Branch root, bool alongX, int cuts)
+    {
+        var sides = new StoreSides(job, job.Stock[stock], alongX);
+        var rows = Rows(root, alongX);
+        if (cuts > sides.MostCuts(rows.Count) || new StorePanels(sides, cuts).Share(rows) is not { } panels) return null;
+        var nodes = panels.Select(panel => Node(panel, alongX, stock));
+        return Cuttable(stock, new(0, 0, models[stock].Dx, models[stock].Dy, null, false, alongX, [.. nodes]) { ByStore = true });
+    }
+
+    private static List<Branch> Rows(Branch root, bool alongX) =>
+        root.Type < 0 && root.AlongX == alongX ? root.Children : [root];
+
+    private SheetNode Node(StorePanel panel, bool alongX, int stock)
+    {
+        var (x, y, dx, dy) = alongX
+            ? (panel.From - job.StartX(job.Stock[stock]), 0L, panel.To - panel.From + job.Kerf, models[stock].Dy)
+            : (0L, panel.From - job.StartY(job.Stock[stock]), models[stock].Dx, panel.To - panel.From + job.Kerf);
+        return panel.Rows.Count == 0
+            ? new(x, y, dx, dy, null, false, false, [])
+            : writers[stock].Fill(Together(panel.Rows, alongX), x, y, dx, dy);
+    }
+
+    private static Branch Together(List<Branch> rows, bool alongX)
+    {
+        if (rows.Count == 1) return rows[0];
+        return alongX
+            ? new(CutNode.Cut, rows.Sum(row => row.Dx), rows.Max(row => row.Dy), true, rows)
+            : new(CutNode.Cut, rows.Max(row => row.Dx), rows.Sum(row => row.Dy), false, rows);
+    }
+
+    private SheetNode? Cuttable(int stock, SheetNode root)
+    {
+        var bought = job.Stock[stock];
+        var whole = new PieceInHand("", slabs.Write(root, bought), 0, 0, bought.Length.Ticks, bought.Width.Ticks);
+        return reach.CanFree(whole) ? root : null;
+    }
+}

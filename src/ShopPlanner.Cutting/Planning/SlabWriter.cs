@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting.Sequence;
+using ShopPlanner.Cutting.Sheets;
+
+namespace ShopPlanner.Cutting.Planning;
+
+/// <summary>Turns the nodes of a layout, whose sides carry one kerf, into real wood.</summary>
+/// <param name="job">The job.</param>
+/// <param name="scaleX">Ticks of a node's measure along x.</param>
+/// <param name="scaleY">Ticks of a node's measure along y.</param>
+internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
+{
+    private readonly long? widestRip = job.IsLimited ? job.Saw.WidestRip?.Ticks : null;
+
+    public Slab Write(SheetNode root, CutStock stock) => root.ByStore ? Panels(root, stock) : Real(root, stock)!;
+
+    // What is no wider than a kerf is sawdust.
+    private Slab? Real(SheetNode node, CutStock stock)
+    {
+        var (dx, dy) = ((node.Dx * scaleX) - job.Kerf, (node.Dy * scaleY) - job.Kerf);
+        if (dx <= 0 || dy <= 0) return null;
+        var (x, y) = (job.StartX(stock) + (node.X * scaleX), job.StartY(stock) + (node.Y * scaleY));
+        if (node.Item is { } item) return Slab.Piece(job.Parts[item].Id, node.Turned, x, y, dx, dy);
+        var children = node.Children.Select(child => Real(child, stock)).OfType<Slab>().ToImmutableArray();
+        return new(x, y, dx, dy, null, false, node.CutAlongX, node.CutAlongX ? children : Peeled(children));
+    }
+
+    // Beside something wider than the fence opens, waste and leftovers can only be taken off in strips that it does open for.
+    private ImmutableArray<Slab> Peeled(ImmutableArray<Slab> rows)
+    {
+        if (widestRip is not { } widest || !rows.Any(row => row.HasPart && row.Dy > widest)) return rows;
+        return [.. rows.SelectMany(row => row.HasPart ? [row] : Strips(row, widest))];
+    }
+
+    private IEnumerable<Slab> Strips(Slab row, long widest)
+    {
+        for (var y = row.Y; y < row.EndY; y += widest + job.Kerf)
+            yield return Slab.Remnant(row.X, y, row.Dx, Math.Min(widest, row.EndY - y));
+    }
+
+    // Each panel reaches to the store's cuts; what becomes of it, if anything remains, lies inside the wood that was left on for
+    // their tolerance.
+    private Slab Panels(SheetNode root, CutStock stock)
+    {
+        var alongX = root.CutAlongX;
+        var panels = ImmutableArray.CreateBuilder<Slab>();
+        var start = 0L;
+        foreach (var child in root.Children)
+        {
+            var isLast = panels.Count == root.Children.Length - 1;
+            var whole = alongX ? stock.Length.Ticks : stock.Width.Ticks;
+            var end = isLast ? whole : Trimmed(child, alongX, stock) + job.Store!.Tolerance.Ticks;
+            panels.Add(Panel(Real(child, stock), alongX, start, end, stock));
+            start = end + job.Kerf;
+        }
+
+        return new(0, 0, stock.Length.Ticks, stock.Width.Ticks, null, false, alongX, panels.ToImmutable()) { ByStore = true };
+    }
+
+    private long Trimmed(SheetNode node, bool alongX, CutStock stock) => alongX
+        ? job.StartX(stock) + ((node.X + node.Dx) * scaleX) - job.Kerf
+        : job.StartY(stock) + ((node.Y + node.Dy) * scaleY) - job.Kerf;
+
+    private static Slab Panel(Slab? inner, bool alongX, long start, long end, CutStock stock)
+    {
+        ImmutableArray<Slab> children = inner is null ? [] : [inner];
+        return alongX
+            ? new(start, 0, end - start, stock.Width.Ticks, null, false, alongX, children)
+            : new(0, start, stock.Length.Ticks, end - start, null, false, alongX, children);
+    }
+}

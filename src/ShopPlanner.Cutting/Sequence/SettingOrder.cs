@@ -1,0 +1,121 @@
+namespace ShopPlanner.Cutting.Sequence;
+
+/// <summary>
+/// The order of settings: one that is done with for good when it is set now is set first, since it has to be set once anyhow; where
+/// there is none, each is tried, the rest played through without trying, and the one with the fewest changes chosen. The fewest of
+/// all is a hard problem (a shortest common supersequence is one of its kind), so this is not claimed.
+/// </summary>
+internal sealed class SettingOrder
+{
+    /// <summary>Settings tried where none is done with, the nearest to it first.</summary>
+    private const int MostTried = 12;
+
+    /// <summary>Choices after the first that are tried too.</summary>
+    private const int LookAhead = 2;
+
+    /// <summary>Settings looked at while playing; after so many the nearest setting is chosen untried.</summary>
+    private const long MostPlayed = 200_000;
+
+    private readonly IReadOnlyList<bool> atHome;
+    private readonly List<CutChain>[] ready;
+    private readonly int[] left;
+    private int waiting;
+
+    private SettingOrder(IReadOnlyList<CutChain> begin, IReadOnlyList<bool> atHome)
+    {
+        this.atHome = atHome;
+        ready = [.. atHome.Select(_ => new List<CutChain>())];
+        left = new int[atHome.Count];
+        foreach (var chain in begin) ready[chain.Setting].Add(chain);
+        var all = new Stack<CutChain>(begin);
+        while (all.TryPop(out var chain))
+        {
+            left[chain.Setting]++;
+            waiting++;
+            foreach (var next in chain.Next) all.Push(next);
+        }
+    }
+
+    private SettingOrder(SettingOrder other)
+    {
+        (atHome, waiting) = (other.atHome, other.waiting);
+        ready = [.. other.ready.Select(list => new List<CutChain>(list))];
+        left = [.. other.left];
+    }
+
+    /// <summary>The chains of each run, in order.</summary>
+    /// <param name="begin">Chains that need no other.</param>
+    /// <param name="atHome">For each setting, false where it is the store's: those come first.</param>
+    public static List<List<CutChain>> Of(IReadOnlyList<CutChain> begin, IReadOnlyList<bool> atHome)
+    {
+        var order = new SettingOrder(begin, atHome);
+        var runs = new List<List<CutChain>>();
+        var played = 0L;
+        while (order.waiting > 0) runs.Add(order.Set(order.Done() ?? order.Tried(ref played)));
+        return runs;
+    }
+
+    // Cuts everything that is ready at the setting.
+    private List<CutChain> Set(int setting)
+    {
+        var chains = ready[setting];
+        ready[setting] = [];
+        left[setting] -= chains.Count;
+        waiting -= chains.Count;
+        foreach (var next in chains.SelectMany(chain => chain.Next)) ready[next.Setting].Add(next);
+        return chains;
+    }
+
+    private int? Done()
+    {
+        var open = Open();
+        return open.Count == 0 || Missing(open[0]) > 0 ? null : open[0];
+    }
+
+    // The store's as long as there are any; the nearest to done first.
+    private List<int> Open()
+    {
+        var open = Enumerable.Range(0, left.Length).Where(setting => ready[setting].Count > 0).ToList();
+        if (open.Exists(setting => !atHome[setting])) open.RemoveAll(setting => atHome[setting]);
+        return [.. open.OrderBy(Missing).ThenByDescending(setting => ready[setting].Count)];
+    }
+
+    private int Missing(int setting) => left[setting] - ready[setting].Count;
+
+    private int Tried(ref long played)
+    {
+        var open = Open();
+        if (open.Count == 1 || played > MostPlayed) return open[0];
+        var (best, fewest) = (open[0], int.MaxValue);
+        foreach (var setting in open.Take(MostTried))
+        {
+            var changes = new SettingOrder(this).Play(setting, LookAhead, ref played);
+            if (changes < fewest) (best, fewest) = (setting, changes);
+        }
+
+        return best;
+    }
+
+    // Settings until nothing waits, from this one on; so many choices on the way are tried in turn, then the nearest is taken.
+    private int Play(int setting, int choices, ref long played)
+    {
+        Set(setting);
+        var changes = 1;
+        for (; waiting > 0; changes++)
+        {
+            played += left.Length;
+            var next = Done();
+            if (next is null && choices > 0 && played < MostPlayed) return changes + FewestAfter(choices - 1, ref played);
+            Set(next ?? Open()[0]);
+        }
+
+        return changes;
+    }
+
+    private int FewestAfter(int choices, ref long played)
+    {
+        var fewest = int.MaxValue;
+        foreach (var setting in Open().Take(MostTried)) fewest = Math.Min(fewest, new SettingOrder(this).Play(setting, choices, ref played));
+        return fewest;
+    }
+}

@@ -1,0 +1,90 @@
+using ShopPlanner.Cutting.Sheets.Finish;
+using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Trees;
+
+namespace ShopPlanner.Cutting.Sheets.Search;
+
+/// <summary>Puts a piece where the sheet can still be cut afterwards, which is tried on a copy for the few best places.</summary>
+internal sealed class CarefulPlacing(SheetModel model, TreeRule rule, Chance chance, Opening opening)
+{
+    /// <summary>Places tried on a sheet, the best first, beside those that belong to the whole sheet.</summary>
+    private const int MostTried = 6;
+
+    private readonly List<Place> places = [];
+    private readonly CutTree scratch = new();
+
+    /// <summary>False when no sheet has a place for the type and none may be opened.</summary>
+    public bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
+    {
+        var best = Place.None;
+        var index = Find(ledger.Now, type, manner, ref best);
+        if (index < 0)
+        {
+            var stock = opening.Choose(ledger.Now, type, manner.Opening, mostPrice);
+            if (stock < 0)
+                return false;
+            index = ledger.Open(stock);
+            if (!TryPlaces(ledger.Now.Trees[index], type, manner, ref best))
+                throw new InvalidOperationException($"Stock {stock} takes no piece of type {type} though it was said to.");
+        }
+        ledger.Insert(index, best);
+        return true;
+    }
+
+    private int Find(Packing now, int type, in Manner manner, ref Place best)
+    {
+        var found = -1;
+        var area = model.Types[type].Area;
+        for (var i = 0; i < now.Trees.Count; i++)
+        {
+            var tree = now.Trees[i];
+            if (tree.Free < area || tree.IsMisfit(type) || (manner.Blink > 0 && chance.Happens(manner.Blink)))
+                continue;
+            if (TryPlaces(tree, type, manner, ref best))
+                found = i;
+            if (manner.FirstFit && found >= 0)
+                return found;
+        }
+        return found;
+    }
+
+    /// <summary>True when a better place than the best so far was found.</summary>
+    private bool TryPlaces(CutTree tree, int type, in Manner manner, ref Place best)
+    {
+        List(tree, type, manner);
+        var tried = 0;
+        foreach (var place in places)
+        {
+            if (place.Score >= best.Score)
+                return false;
+            if (tried++ >= MostTried && place.Node != 0)
+                continue;
+            if (!CanBeCut(tree, place))
+                continue;
+            best = place;
+            return true;
+        }
+        tree.NoteMisfit(type);
+        return false;
+    }
+
+    private void List(CutTree tree, int type, in Manner manner)
+    {
+        places.Clear();
+        var item = model.Types[type];
+        var list = new PlaceList(places);
+        PlaceFinder.Probe(tree, type, item.W, item.H, model.MinSide, manner.Weights, ref list);
+        if (item.CanTurn)
+            PlaceFinder.Probe(tree, type, item.H, item.W, model.MinSide, manner.Weights, ref list);
+        places.Sort((a, b) => a.Score.CompareTo(b.Score));
+    }
+
+    private bool CanBeCut(CutTree tree, in Place place)
+    {
+        if (!rule.Binds(tree.Stock))
+            return true;
+        scratch.CopyFrom(tree);
+        scratch.Insert(place);
+        return rule.Allows(scratch);
+    }
+}
