@@ -35,10 +35,10 @@ internal sealed class PartTextWriter(LengthUnit unit, MaterialIndex materials, P
         return pieces > 0 ? Number(pieces) : "";
     }
 
-    // A practice piece is cut like the shortest member of its material and width that is as long: it passes the same settings.
+    // A practice piece is cut like the member of its material and width that is nearest in length: it passes the same settings.
     private PiecePart? LikePractice(PiecePart practice) => piece.Parts
-        .Where(part => part.Purpose == PartPurpose.Member && part.Material == practice.Material && part.Width.Value == practice.Width.Value && part.Length.Value >= practice.Length.Value)
-        .MinBy(part => part.Length.Value);
+        .Where(part => part.Purpose == PartPurpose.Member && part.Material == practice.Material && part.Width.Value == practice.Width.Value)
+        .MinBy(part => Math.Abs((part.Length.Value - practice.Length.Value).Ticks));
 
     private static string Note(PiecePart part) => part.Copies.Any(copy => copy.Hand != Hand.Either) ? part.Assembly + ", left and right" : part.Assembly;
 
