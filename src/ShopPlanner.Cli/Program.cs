@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Cut;
+using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Work;
 
 // One file per command.
@@ -8,5 +9,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
 {
     CutCommand.Create(),
     WorkCommand.Create(),
+    PartsCommand.Create(),
 };
 return CommandLine.Run(root, args);

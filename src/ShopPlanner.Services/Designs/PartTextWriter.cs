@@ -35,10 +35,7 @@ internal sealed class PartTextWriter(LengthUnit unit, MaterialIndex materials, P
         return pieces > 0 ? Number(pieces) : "";
     }
 
-    // A practice piece is cut like the member of its material and width that is nearest in length: it passes the same settings.
-    private PiecePart? LikePractice(PiecePart practice) => piece.Parts
-        .Where(part => part.Purpose == PartPurpose.Member && part.Material == practice.Material && part.Width.Value == practice.Width.Value)
-        .MinBy(part => Math.Abs((part.Length.Value - practice.Length.Value).Ticks));
+    private PiecePart? LikePractice(PiecePart practice) => piece.Parts.FirstOrDefault(part => part.Id == practice.PracticeFor);
 
     private static string Note(PiecePart part) => part.Copies.Any(copy => copy.Hand != Hand.Either) ? part.Assembly + ", left and right" : part.Assembly;
 

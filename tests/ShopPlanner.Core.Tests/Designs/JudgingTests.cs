@@ -86,10 +86,12 @@ public sealed class JudgingTests
     }
 
     [Fact]
-    public void A_part_wider_than_its_board_is_to_be_glued_up()
+    public void An_allowance_that_the_board_has_no_room_for_is_named()
     {
-        var piece = One("Seat", "Top", 40, 15, 0.75m, "pine-eastern-white", board: 5.5m);
-        Assert.Contains("at least 3 strips", PieceJudge.Of(piece, NoStock).Single(one => one.Part == "A" && one.Text.Contains("glue", StringComparison.Ordinal) && one.Text.Contains("strips", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
+        var piece = One("Seat", "Top", 40, 5.5m, 0.75m, "pine-eastern-white", board: 5.5m);
+        Assert.Empty(PieceJudge.Of(piece, NoStock));
+        var longer = piece with { Parts = [piece.Parts[0] with { RoughWidth = Length.FromInches(6) }] };
+        Assert.Contains("a smaller allowance", Assert.Single(PieceJudge.Of(longer, NoStock)).Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -23,7 +23,7 @@ internal static class StockJudging
 
     private static IEnumerable<PieceWarning> Of(PiecePart part, LargestStock? stock, LengthUnit unit)
     {
-        if (part.Material is { Form: MaterialForm.Board, Width: { } board } && part.RoughWidth > board)
+        if (part.Material is { Form: MaterialForm.Board, Width: { } board } && part.RoughWidth > board && part.Width.Value <= board)
             yield return Wide(part, board, unit);
         if (stock is null || Fits(part, stock)) yield break;
         yield return part.RoughLength > stock.Length
@@ -37,13 +37,10 @@ internal static class StockJudging
         : (part.RoughLength <= stock.Length && part.RoughWidth <= stock.Width)
             || (!part.GrainMatters && part.RoughLength <= stock.Width && part.RoughWidth <= stock.Length);
 
-    private static PieceWarning Wide(PiecePart part, Length board, LengthUnit unit)
-    {
-        var strips = (part.RoughWidth.Ticks + board.Ticks - 1) / board.Ticks;
-        return new(
-            Gravity.Watch, $"{part.Name} is wider than its board, {Text(board, unit)}: glue it up from at least {strips} strips, one more where their edges are jointed.",
-            part.Id, part.Width);
-    }
+    // A part that is itself wider than its board the piece tells; here there is only no room for what is trimmed.
+    private static PieceWarning Wide(PiecePart part, Length board, LengthUnit unit) => new(
+        Gravity.Fails, $"{part.Name} is cut {Text(part.RoughWidth, unit)} wide to be trimmed, but its board is {Text(board, unit)}: a smaller allowance, or a wider board.",
+        part.Id, part.Width);
 
     private static string Text(Length length, LengthUnit unit) => LengthFormat.WithUnit(length, unit);
 }
