@@ -12,6 +12,7 @@ using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services;
 
@@ -34,6 +35,7 @@ public static class ServicesSetup
         services.AddSingleton<IMaterialService, MaterialService>();
         services.AddSingleton<IProjectService, ProjectService>();
         services.AddSingleton<IPartService, PartService>();
+        services.AddSingleton<IWorkingService, WorkingService>();
         services.AddSingleton<IStoreService, StoreService>();
         services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IBackupService, BackupService>();

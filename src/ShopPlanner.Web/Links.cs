@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Web;
@@ -24,6 +25,9 @@ public static class Links
 
     /// <summary>Plans that can be cut.</summary>
     public const string Bench = "/bench";
+
+    /// <summary>All workings.</summary>
+    public const string Workings = "/workings";
 
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
@@ -69,6 +73,17 @@ public static class Links
 
     /// <summary>Measuring what a board or sheet leaves.</summary>
     public static string BenchFinish(Guid plan, int number) => $"{Bench}/{plan}/{Number(number)}/finish";
+
+    /// <summary>A working, filled in.</summary>
+    /// <param name="form">Its name.</param>
+    /// <param name="given">Texts by key.</param>
+    /// <param name="unit">Of lengths without a suffix; left out where nothing is filled in.</param>
+    public static string Working(string form, IReadOnlyDictionary<string, string>? given = null, LengthUnit? unit = null)
+    {
+        var texts = (given ?? new Dictionary<string, string>()).OrderBy(pair => pair.Key, StringComparer.Ordinal);
+        var sign = unit switch { LengthUnit.Inch => "in", LengthUnit.Millimetre => "mm", _ => null };
+        return QueryHelpers.AddQueryString($"{Workings}/{form}", Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign)]));
+    }
 
     private static Dictionary<string, string?> Given(params (string Key, string? Value)[] values) =>
         values.Where(pair => !string.IsNullOrEmpty(pair.Value)).ToDictionary(pair => pair.Key, pair => pair.Value);

@@ -5,6 +5,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["boards"] = BoardsCommand.Run,
     ["sheets"] = SheetsCommand.Run,
     ["demo"] = DemoCommand.Run,
+    ["workings"] = WorkingsCommand.Run,
     ["growth"] = GrowthCommand.Run,
     ["sidebyside"] = SideBySideCommand.Run,
     ["designs"] = DesignsCommand.Run,

@@ -50,6 +50,9 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["home"] = "/", ["projects"] = "/projects", ["parts"] = project, ["stock"] = "/rack-and-bin", ["stores"] = "/stores", ["store"] = store,
             ["plans"] = "/plans", ["order"] = "/plans/new", ["cuts"] = plan, ["buy"] = plan + "/buy", ["placed"] = plan + "/parts",
             ["bench-list"] = "/bench", ["bench"] = bench, ["finish"] = bench + "/1/finish", ["shop"] = "/shop",
+            ["workings"] = "/workings", ["working-feet"] = "/workings/board-feet?thickness=1&width=5%201%2F2&length=8%20ft&count=12&unit=in",
+            ["working-spacing"] = "/workings/spacing?span=32%201%2F2&member=2%201%2F2&count=7&unit=in",
+            ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         };
     }
 

@@ -33,6 +33,11 @@ public static class Movement
     private const double High = 14;
     private const double FibreSaturation = 30;
 
+    // These woods begin to shrink near 22 % (Wood Handbook, ch. 13).
+    private const double EarlySaturation = 22;
+
+    private static readonly string[] EarlySaturated = ["redwood-old-growth", "cedar-western-red", "cedar-northern-white"];
+
     private static readonly Length Safe = Length.FromInches(0.0625m);
 
     /// <summary>Change in width; less than nothing when it shrinks.</summary>
@@ -66,12 +71,15 @@ public static class Movement
     {
         var value = Mix(sawn, row.Radial, row.Tangential);
         var shrinkage = Working.Looked("Shrinkage", value, QuantityKind.Percent, 1, row.ShrinkageSource);
-        var change = Length.FromTicks((long)Math.Round(width.Value.Ticks * (to.Value - from.Value) / ((3000 / value) - 30 + from.Value)));
+        var saturation = EarlySaturated.Contains(row.SpeciesId) ? EarlySaturation : FibreSaturation;
+        var change = Length.FromTicks((long)Math.Round(width.Value.Ticks * (to.Value - from.Value) / ((saturation * 100 / value) - saturation + from.Value)));
+        var full = Working.Looked("Moisture at which it begins to shrink", saturation, QuantityKind.Percent, 0, Wide);
         return Working.Of(
-            "Change in width", change, new FineLengthFigure(change), "{width} × ({to} − {from}) ÷ (3000 ÷ {shrinkage} − 30 + {from})", Wide,
-            ("width", width), ("to", to), ("from", from), ("shrinkage", shrinkage)) with
+            "Change in width", change, new FineLengthFigure(change), "{width} × ({to} − {from}) ÷ (100 × {full} ÷ {shrinkage} − {full} + {from})", Wide,
+            ("width", width), ("to", to), ("from", from), ("full", full), ("shrinkage", shrinkage)) with
         {
-            OutsideRange = Math.Max(from.Value, to.Value) > FibreSaturation ? "above 30 % wood hardly moves: this formula was made for less" : null,
+            OutsideRange = Math.Max(from.Value, to.Value) > saturation
+                ? FormattableString.Invariant($"above {saturation} % this wood hardly moves: the formula was made for less") : null,
         };
     }
 

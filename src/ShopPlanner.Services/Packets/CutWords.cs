@@ -25,8 +25,12 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
         if (part is not null) return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
         if (layout.Cuts.Any(cut => cut.Piece == name)) return $"{name} remains";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive) return null;
-        return layout.Leftovers.Any(left => left.Keep && left.X == area.X && left.Y == area.Y) ? $"{name} for the bin" : $"{name} waste";
+        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} waste";
     }
+
+    // A leftover may be smaller than the piece that holds it: bruised edges of a new sheet are not counted.
+    private static bool LiesIn(Leftover left, Drawing.Layouts.StockArea area) =>
+        left.X >= area.X && left.Y >= area.Y && left.X + left.Dx <= area.X + area.Dx && left.Y + left.Dy <= area.Y + area.Dy;
 
     private string Trim(string part) =>
         TrimWords.Of(plan.Request.Parts.Single(one => one.Id == part), plan.Request.Unit) is { } words ? $" ({words})" : "";

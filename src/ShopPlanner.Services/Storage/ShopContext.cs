@@ -18,6 +18,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredPartStep> PartSteps => Set<StoredPartStep>();
 
+    public DbSet<StoredWorking> Workings => Set<StoredWorking>();
+
     public DbSet<StoredStore> Stores => Set<StoredStore>();
 
     public DbSet<StoredPrice> Prices => Set<StoredPrice>();

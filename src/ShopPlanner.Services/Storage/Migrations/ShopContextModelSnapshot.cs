@@ -667,6 +667,39 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Stores", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWorking", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Given")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Result")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Unit")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ProjectId", "KeptUtc");
+
+                    b.ToTable("ProjectWorkings", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCut", b =>
                 {
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
@@ -752,6 +785,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
                         .WithMany()
                         .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWorking", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

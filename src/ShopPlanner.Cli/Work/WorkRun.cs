@@ -1,0 +1,60 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Cli.Work;
+
+/// <summary>One run of the command: find the form, read the pairs, work it out, print.</summary>
+internal static class WorkRun
+{
+    /// <summary>The exit status.</summary>
+    public static int Run(string? name, IReadOnlyList<string> pairs, LengthUnit unit, bool keys, bool json)
+    {
+        if (name is null)
+        {
+            Print(json ? WorkJson.List() : WorkText.List());
+            return ExitStatus.Done;
+        }
+
+        var form = Find(name);
+        if (!keys) return WorkOut(form, Read(pairs), unit, json);
+        Print(json ? WorkJson.Keys(form) : WorkText.Keys(form));
+        return ExitStatus.Done;
+    }
+
+    private static int WorkOut(WorkingForm form, Dictionary<string, string> given, LengthUnit unit, bool json)
+    {
+        var (answer, faults) = form.Run(given, unit);
+        if (answer is null)
+        {
+            foreach (var fault in faults) Complaint.Print(Line(fault));
+            return ExitStatus.Refused;
+        }
+
+        Print(json ? WorkJson.Answer(form, answer, unit) : WorkText.Answer(answer, unit));
+        return ExitStatus.Done;
+    }
+
+    private static WorkingForm Find(string name) => WorkingForms.TryFind(name, out var form)
+        ? form
+        : throw new Complaint($"'{name}' is no working: there are {string.Join(", ", WorkingForms.All.Select(one => one.Name))}");
+
+    private static Dictionary<string, string> Read(IReadOnlyList<string> pairs)
+    {
+        var given = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var pair in pairs)
+        {
+            var (key, text) = pair.Split('=', 2) is [{ Length: > 0 } left, var right] ? (left.Trim(), right) : throw NoPair(pair);
+            if (!given.TryAdd(key, text)) throw new Complaint($"{key}: '{text}' is a second value beside '{given[key]}': give each key once");
+        }
+
+        return given;
+    }
+
+    private static Complaint NoPair(string text) =>
+        new($"'{text}' is no key with its value: write key=value, with quotes where there is a blank: \"width=34 1/2\"");
+
+    // What is missing has no offending text to quote.
+    private static string Line(Fault fault) => fault.Value.Length == 0 ? $"{fault.Field} {fault.Message}" : fault.ToString();
+
+    private static void Print(string text) => Console.Out.Write(text);
+}
