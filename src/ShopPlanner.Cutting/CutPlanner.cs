@@ -6,9 +6,9 @@ using ShopPlanner.Cutting.Planning;
 namespace ShopPlanner.Cutting;
 
 /// <summary>
-/// Plans a request: material by material, first all of them quickly, so that a whole plan is there within a moment, then those
-/// that are not proven with the time that is left, again and again as long as there is any. What an edit left alone is taken over
-/// from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
+/// Plans a request: material by material, first all of them at a glance, so that a whole plan is there within a moment, then each
+/// of them briefly, then those that are not proven with the time that is left, again and again as long as there is any. What an
+/// edit left alone is taken over from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
 /// </summary>
 public sealed class CutPlanner
 {
@@ -22,7 +22,13 @@ public sealed class CutPlanner
 
     private const double LeastShare = 0.03;
 
+    /// <summary>So many pieces take a while to be laid out and written.</summary>
+    private const int ManyPieces = 2000;
+
+    private const double MostReserve = 0.2;
+
     private readonly Stopwatch watch;
+    private TimeSpan reserve;
     private readonly SearchControl control;
     private readonly ImmutableArray<Job> jobs;
     private readonly JobResult?[] kept;
@@ -53,8 +59,10 @@ public sealed class CutPlanner
 
     private void Run()
     {
+        for (var i = 0; i < jobs.Length && control.Time is not null; i++) Glance(i);
         for (var i = 0; i < jobs.Length; i++) Begin(i);
         Tell("");
+        Reserve();
         for (var round = 0; MayGoOn(round) && Open() is { Count: > 0 } open; round++)
         {
             for (var n = 0; n < open.Count && !control.Cancel.IsCancellationRequested; n++)
@@ -68,10 +76,26 @@ public sealed class CutPlanner
 
     // Time that a later material leaves goes back to earlier ones. Without a clock nothing is left over.
     private bool MayGoOn(int round) => !control.Cancel.IsCancellationRequested && (round == 0
-        || (control is { Time: { } time, Iterations: null } && time - watch.Elapsed is var left && left > LeastLook && left > time * LeastShare));
+        || (control is { Time: { } time, Iterations: null } && Left(time) is var left && left > LeastLook && left > time * LeastShare));
+
+    private TimeSpan Left(TimeSpan time) => time - reserve - watch.Elapsed;
+
+    // What the first looks took beyond their time, setting up and laying out, the last ones and writing will take again.
+    private void Reserve()
+    {
+        if (control.Time is not { } time || Brief().Time is not { } brief || jobs.Sum(job => job.Pieces) < ManyPieces) return;
+        var beyond = watch.Elapsed - (brief * jobs.Length);
+        reserve = beyond < time * MostReserve ? beyond : time * MostReserve;
+    }
 
     // Where nothing changed at all, planning again asks for a better plan than the one there is.
     private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
+
+    // A first plan without the solvers, which take a while to load. Without a clock nobody waits for it.
+    private void Glance(int i)
+    {
+        if (kept[i] is not { Proven: true }) Look(i, control with { Time = TimeSpan.Zero });
+    }
 
     // What an edit left alone stays as it is; a brief look tells how far from the cheapest it may be, where that is not known.
     private void Begin(int i)
@@ -88,7 +112,7 @@ public sealed class CutPlanner
     private TimeSpan? Share(IEnumerable<int> open)
     {
         if (control.Time is not { } time) return null;
-        var left = time - watch.Elapsed;
+        var left = Left(time);
         var weights = open.Select(Weight).ToList();
         return left <= TimeSpan.Zero ? TimeSpan.Zero : left * (weights[0] / weights.Sum());
     }

@@ -18,7 +18,8 @@ public sealed record SearchControl
     public Action<SearchProgress>? Progress { get; init; }
 
     /// <summary>A plan made before an edit: materials that are still wanted from the same stock, with the same saw, keep their
-    /// layouts and are not searched again. Null to plan everything anew.</summary>
+    /// layouts and are not searched again; the search for the others begins with what their layouts still serve for. Null to plan
+    /// everything anew.</summary>
     public EarlierPlan? Earlier { get; init; }
 
     /// <summary>Where the random numbers start.</summary>

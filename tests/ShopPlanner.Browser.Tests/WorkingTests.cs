@@ -70,9 +70,9 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync("/workings/board-feet?thickness=1&width=6");
         await LiveAsync(page);
         await Field(page, "Length").PressSequentiallyAsync("123 15/16 in", new() { Delay = 25 });
-        await page.WaitForURLAsync(url => url.Contains("15%2F16", StringComparison.Ordinal));
+        await Expect(page).ToHaveURLAsync(new Regex("15%2F16"), new() { Timeout = 15_000 });
         await Field(page, "Pieces").PressSequentiallyAsync("2468", new() { Delay = 25 });
-        await page.WaitForURLAsync(url => url.Contains("2468", StringComparison.Ordinal));
+        await Expect(page).ToHaveURLAsync(new Regex("2468"), new() { Timeout = 15_000 });
         await Expect(Field(page, "Length")).ToHaveValueAsync("123 15/16 in");
         await Expect(Field(page, "Pieces")).ToHaveValueAsync("2468");
     }
@@ -83,7 +83,7 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
 
     private static Task TypeAsync(IPage page, string pair) => Field(page, pair.Split('=')[0]).FillAsync(pair.Split('=')[1]);
 
-    private static Task LiveAsync(IPage page) => Expect(page.Locator("fieldset.until-live")).ToBeEnabledAsync(new() { Timeout = 60_000 });
+    private static Task LiveAsync(IPage page) => page.Locator("fieldset.until-live:not([disabled])").First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
 
     [GeneratedRegex("^Take out: Equal spacing")]
     private static partial Regex TakeOut();

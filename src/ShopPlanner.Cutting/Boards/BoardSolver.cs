@@ -6,10 +6,13 @@ public static class BoardSolver
     private const int FirstDives = 3;
     private const double Shake = 0.5;
 
+    /// <summary>Bound and relaxation this close, as a share of the total, steer a dive as well as if they met.</summary>
+    private const double CloseEnough = 1e-4;
+
     /// <summary>
     /// The best plan found within the limits, with a bound that no plan can beat: as many pieces placed as the stock has room for,
     /// then least cost, then most <see cref="BoardMerit"/>. The bound is exact; what the search for merit finds is only the best
-    /// that a short time brings.
+    /// that a short time brings. No time at all brings a first plan and a bound by size.
     /// </summary>
     /// <param name="problem">What is wanted and what can be had.</param>
     /// <param name="control">When to stop and whom to tell.</param>
@@ -24,13 +27,13 @@ public static class BoardSolver
         var reserve = Betterment.Reserve(model, control.Time);
         search.KeepBack(reserve);
         search.Raise(DualPoint.BySize(model).Total);
-        if (search.Proven && reserve == TimeSpan.Zero) return SolutionText.Of(problem, search);
+        if (control.Time <= TimeSpan.Zero || (search.Proven && reserve == TimeSpan.Zero)) return SolutionText.Of(problem, search);
         using var relaxation = new Relaxation(search);
         relaxation.Add(StartPatterns.For(search));
         if (seeded is not null) relaxation.Add(seeded.Cuts.Select(cut => cut.Pattern));
         if (!search.Done) Cheapen(search, relaxation);
         search.LeaveOnly(reserve);
-        new Betterment(search, relaxation).Run();
+        if (reserve > TimeSpan.Zero) new Betterment(search, relaxation).Run();
         return SolutionText.Of(problem, search);
     }
 
@@ -40,7 +43,7 @@ public static class BoardSolver
 
     private static void Cheapen(Search search, Relaxation relaxation)
     {
-        relaxation.SolveWhole();
+        relaxation.SolveWhole(closeTo: CloseEnough);
         var dive = new Dive(search, relaxation, new Random(search.Seed));
         for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
             dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));

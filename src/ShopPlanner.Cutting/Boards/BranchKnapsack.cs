@@ -8,11 +8,14 @@ namespace ShopPlanner.Cutting.Boards;
 internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? otherwise) : IKnapsack
 {
     private const int GiveUpAfter = 3;
+    private const long GuessSteps = 20_000;
     private int _failures;
+
+    public bool IsSlow => otherwise is not null && _failures >= GiveUpAfter;
 
     public KnapsackResult Solve(long[] values, int[] wanted, long[] thresholds)
     {
-        if (otherwise is not null && _failures >= GiveUpAfter) return otherwise.Solve(values, wanted, thresholds);
+        if (IsSlow) return otherwise!.Solve(values, wanted, thresholds);
         var run = new Run(model, values, wanted, steps);
         var most = new long[model.Kinds.Length];
         var patterns = new List<Pattern>();
@@ -26,6 +29,14 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
 
         _failures = 0;
         return new(most, patterns);
+    }
+
+    public List<Pattern> Guess(long[] values, int[] wanted, long[] thresholds)
+    {
+        var run = new Run(model, values, wanted, GuessSteps);
+        var patterns = new List<Pattern>();
+        for (var kind = 0; kind < model.Kinds.Length; kind++) run.Solve(kind, thresholds[kind], patterns);
+        return patterns;
     }
 
     private sealed class Run

@@ -39,6 +39,10 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         return new(most, Collect(bundles, steps, thresholds));
     }
 
+    public bool IsSlow => false;
+
+    public List<Pattern> Guess(long[] values, int[] wanted, long[] thresholds) => Solve(values, wanted, thresholds).Patterns;
+
     private static int Bundles(CuttingModel model, int item) =>
         (int)Math.Log2(Math.Min(model.Demands[item], model.Longest / model.Sizes[item]) + 1) + 1;
 

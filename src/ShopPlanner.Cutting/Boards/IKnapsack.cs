@@ -11,6 +11,13 @@ internal interface IKnapsack
     /// <param name="wanted">Most pieces of each item.</param>
     /// <param name="thresholds">Of each kind: only patterns worth more are returned.</param>
     KnapsackResult Solve(long[] values, int[] wanted, long[] thresholds);
+
+    /// <summary>True where guesses are so much quicker that they pay before a solution.</summary>
+    bool IsSlow { get; }
+
+    /// <summary>Some patterns worth more than their kind's threshold, soon; that there are none proves nothing.</summary>
+    /// <inheritdoc cref="Solve" path="/param"/>
+    List<Pattern> Guess(long[] values, int[] wanted, long[] thresholds);
 }
 
 /// <summary>Answer of a knapsack.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Google.OrTools.LinearSolver;
 
 namespace ShopPlanner.Cutting.Boards;
@@ -64,11 +65,12 @@ internal sealed class LinearMaster : IDisposable
             _demands[item].SetLb(wanted[item] + (Hair * ((2 * random.NextDouble()) - 1)));
     }
 
-    /// <summary>Solves; null when the solver failed.</summary>
+    /// <summary>Solves; null when the solver failed or the time was up.</summary>
     public MasterPoint? Solve(TimeSpan left)
     {
-        _solver.SetTimeLimit((long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue));
-        if (!Reoptimise() && !Afresh()) return null;
+        var clock = Stopwatch.StartNew();
+        _solver.SetTimeLimit(Milliseconds(left));
+        if (!Reoptimise() && !(clock.Elapsed < left && Afresh(left - clock.Elapsed))) return null;
         return new MasterPoint(
             _solver.Objective().Value(),
             [.. _demands.Select(row => Math.Max(0, row.DualValue()))],
@@ -76,14 +78,20 @@ internal sealed class LinearMaster : IDisposable
             [.. _variables.Select(variable => variable.SolutionValue())]);
     }
 
+    private static long Milliseconds(TimeSpan left) => (long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue);
+
     private bool Reoptimise() => _solver.Solve(_parameters) == Solver.ResultStatus.OPTIMAL;
 
     // Now and then the numbers of a basis go bad on the way; without its history the same program solves.
-    private bool Afresh()
+    private bool Afresh(TimeSpan left)
     {
+        var clock = Stopwatch.StartNew();
+        _solver.SetTimeLimit(Milliseconds(left));
         _solver.Reset();
         if (Reoptimise()) return true;
+        if (clock.Elapsed >= left) return false;
         using var presolved = new MPSolverParameters();
+        _solver.SetTimeLimit(Milliseconds(left - clock.Elapsed));
         _solver.Reset();
         return _solver.Solve(presolved) == Solver.ResultStatus.OPTIMAL;
     }

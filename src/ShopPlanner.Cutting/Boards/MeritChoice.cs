@@ -34,7 +34,7 @@ internal sealed class MeritChoice : IDisposable
         foreach (var level in Levels())
         {
             Hint(best.Plan);
-            if (SolverText.Solve(_solver, search, Plan).Plan is { } plan && Merit(plan) is var merit && Beats(plan, merit, best.Merit))
+            if (SolverText.Solve(_solver, search, Plan, briefly: search.ByIterations).Plan is { } plan && Merit(plan) is var merit && Beats(plan, merit, best.Merit))
                 best = (plan, merit);
             level(best.Merit);
         }

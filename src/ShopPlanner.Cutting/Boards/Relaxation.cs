@@ -23,13 +23,15 @@ internal sealed class Relaxation(Search search) : IDisposable
 
     /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver failed.</summary>
     /// <param name="toTheEnd">True to go on when the rounded bound can rise no more, for the sake of the dual point.</param>
-    public MasterPoint? SolveWhole(bool toTheEnd = false)
+    /// <param name="closeTo">Share of the total that the bound may fall short by when it ends; the last of it takes the longest.</param>
+    public MasterPoint? SolveWhole(bool toTheEnd = false, double closeTo = 0)
     {
         var model = search.Model;
         _master.Restrict(model.Demands, GreedyStart.Limits(model));
         while (_master.Solve(search.Left) is { } point)
         {
-            if (!Price(point, toTheEnd)) return point;
+            if (point.Objective - search.Bound < closeTo * point.Objective) return point;
+            if (!(_knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd)) return point;
             if (search.Expired) return null;
         }
 
@@ -78,27 +80,37 @@ internal sealed class Relaxation(Search search) : IDisposable
             var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(mixed, scale));
             Raise(values, scale, answer.Most);
             var added = AddAll(answer.Patterns);
-            if (added) AddDisjoint(values, answer, Thresholds(mixed, scale));
+            if (added) AddDisjoint(values, answer.Patterns, Thresholds(mixed, scale));
             if (added) return true;
             if (weight == 0) return false;
         }
     }
 
+    private bool Guess(MasterPoint point)
+    {
+        var (values, scale) = DualPoint.Whole(search.Model, point.Items);
+        var thresholds = Thresholds(point, scale);
+        var patterns = _knapsack.Guess(values, search.Model.Demands, thresholds);
+        var added = AddAll(patterns);
+        if (added) AddDisjoint(values, patterns, thresholds);
+        return added;
+    }
+
     // More patterns for the same values, each without the pieces of those before: patterns that go together, of which a plan
     // can be made, where patterns alike would stand in each other's way.
-    private void AddDisjoint(long[] values, KnapsackResult answer, long[] thresholds)
+    private void AddDisjoint(long[] values, List<Pattern> patterns, long[] thresholds)
     {
         var wanted = (int[])search.Model.Demands.Clone();
-        for (var round = 0; round < Together && answer.Patterns.Count > 0 && !search.Expired; round++)
+        for (var round = 0; round < Together && patterns.Count > 0 && !search.Expired; round++)
         {
-            foreach (var pattern in answer.Patterns)
+            foreach (var pattern in patterns)
             {
                 var times = pattern.TimesWithin(wanted);
                 foreach (var piece in pattern.Pieces) wanted[piece.Item] -= times * piece.Count;
             }
 
-            answer = _knapsack.Solve(values, wanted, thresholds);
-            Add(answer.Patterns);
+            patterns = _knapsack.Guess(values, wanted, thresholds);
+            Add(patterns);
         }
     }
 
@@ -120,8 +132,7 @@ internal sealed class Relaxation(Search search) : IDisposable
         {
             if (search.Expired) return point;
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
-            var answer = _knapsack.Solve(values, wanted, Thresholds(point, scale, left));
-            if (!AddAll(answer.Patterns)) return point;
+            if (!AddAll(_knapsack.Guess(values, wanted, Thresholds(point, scale, left)))) return point;
         }
 
         return null;

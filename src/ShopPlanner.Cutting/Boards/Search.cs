@@ -54,10 +54,13 @@ internal sealed class Search
     /// <summary>Keeps time back for what follows the search for cost.</summary>
     public void KeepBack(TimeSpan time) => _reserve = time;
 
-    /// <summary>From now on only so much time is left, and no more than the clock allows.</summary>
-    public void LeaveOnly(TimeSpan time) => _reserve = (_control.Time ?? TimeSpan.FromDays(1)) - Min(_clock.Elapsed + time);
-
-    private TimeSpan Min(TimeSpan end) => _control.Time is { } all && all < end ? all : end;
+    /// <summary>From now on only so much time is left, and no more than the clock allows; where there is none, steps end what follows.</summary>
+    public void LeaveOnly(TimeSpan time)
+    {
+        if (_control.Time is not { } all) return;
+        var end = _clock.Elapsed + time;
+        _reserve = all - (all < end ? all : end);
+    }
 
     /// <summary>Takes a plan if it is better; says whether it was.</summary>
     public bool Offer(Plan plan)

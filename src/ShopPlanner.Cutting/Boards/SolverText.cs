@@ -17,12 +17,19 @@ internal static class SolverText
     /// <summary>Ends an integer program that is only to find something better soon.</summary>
     public const string FewSteps = "limits/totalnodes = 300";
 
+    /// <summary>Left to itself the solver answers Ctrl-C while it works, and the program never hears of it.</summary>
+    public const string KeepsInterrupt = "misc/catchctrlc = FALSE";
+
     /// <summary>Share of the time left that one integer program may take; the rest is for dives.</summary>
     private const double Share = 0.7;
 
     /// <summary>A solver of integer programs.</summary>
-    public static Solver IntegerSolver() => Solver.CreateSolver("SCIP")
-        ?? throw new InvalidOperationException("The integer solver is not part of this build.");
+    public static Solver IntegerSolver()
+    {
+        var solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("The integer solver is not part of this build.");
+        Set(solver, KeepsInterrupt);
+        return solver;
+    }
 
     /// <summary>Hands a setting over and makes sure that it was understood.</summary>
     public static void Set(Solver solver, string text)

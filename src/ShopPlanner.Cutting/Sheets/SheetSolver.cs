@@ -9,7 +9,8 @@ namespace ShopPlanner.Cutting.Sheets;
 /// </summary>
 public static class SheetSolver
 {
-    /// <summary>Searches until cost equals bound or <paramref name="control"/> ends it.</summary>
+    /// <summary>Searches until cost equals bound or <paramref name="control"/> ends it. No time at all brings a first plan and no
+    /// bound.</summary>
     /// <exception cref="ArgumentException">The problem breaks a rule noted on its members.</exception>
     public static SheetSolution Solve(SheetProblem problem, SearchControl control)
     {

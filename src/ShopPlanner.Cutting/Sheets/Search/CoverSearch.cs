@@ -31,9 +31,12 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
             ? Unpack(trees, [.. times.Select(v => (int)solver.Value(v))]) : null;
     }
 
+    /// <summary>Left to itself the solver takes the program's answer to Ctrl-C away for good.</summary>
+    public const string KeepsInterrupt = "catch_sigint_signal:false";
+
     /// <summary>A repeatable search: one worker, so much work, and a clock for a loaded machine.</summary>
     public static string Parameters(double work, double seconds) => string.Create(CultureInfo.InvariantCulture,
-        $"num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}");
+        $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}");
 
     private int MostTimes(CutTree tree)
     {

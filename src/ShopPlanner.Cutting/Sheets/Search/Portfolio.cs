@@ -34,6 +34,8 @@ internal sealed class Portfolio
     public SheetSolution Run()
     {
         var best = new Constructor(model).Run(() => clock.IsOver, TellFirst);
+        if (control.Time <= TimeSpan.Zero)
+            return new SolutionWriter(whole).Write(best, 0);
         if (!best.IsComplete)
             best = Narrow(PlaceMost(best));
         using var proof = new Proof(model, clock);
