@@ -3,9 +3,8 @@ using ShopPlanner.Core.Materials;
 
 namespace ShopPlanner.Core.Designs.Export;
 
-/// <summary>The tint of a role's material: that of what a store stocks under its id, of its wood or sheet, or a pale one of our
-/// own.</summary>
-internal static class RoleTint
+/// <summary>The tint of a role's material: that of what a store stocks under its id, of its wood or sheet, or a pale one of our own.</summary>
+public static class RoleTint
 {
     // Our own choice: a board a little warmer than a sheet.
     private const string Board = "#EAD7B5";
@@ -14,6 +13,7 @@ internal static class RoleTint
     /// <summary><c>#RRGGBB</c>.</summary>
     public static string Of(RoleMaterial material)
     {
+        ArgumentNullException.ThrowIfNull(material);
         if (MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == material.Id) is { } stocked) return stocked.Tint;
         if (material.Species is { } wood && MaterialCatalogue.TryFindSpecies(wood, out var species)) return species.Tint;
         if (material.Species is { } sheet && MaterialCatalogue.TryFindSheet(sheet, out var good)) return good.Tint;

@@ -5,7 +5,6 @@ using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Projects;
@@ -119,22 +118,16 @@ public sealed partial class IdeaPage : IAsyncDisposable
         (materials, reach, sign) = (await MaterialList.ListAsync(), await Pieces.ReachAsync(), (await Shop.GetAsync()).CurrencySign);
         if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId) return;
         draft = new IdeaDraft(stored.Idea, reach);
-        saving = new IdeaSaving(Ideas, stored, draft) { Saved = outcome => _ = InvokeAsync(() => Saved(outcome)) };
+        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => _ = InvokeAsync(StateHasChanged) };
     }
 
-    private void Saved(Outcome<IdeaView> outcome)
-    {
-        if (!outcome.Ok) Notices.SayWrong(outcome.Faults);
-        StateHasChanged();
-    }
-
-    private void TypeAsync((DesignDimension Dimension, string Text) typed)
+    private void Type((DesignDimension Dimension, string Text) typed)
     {
         draft!.Set(typed.Dimension.Name, typed.Text);
         SaveSoon(Title(typed.Dimension));
     }
 
-    private void ChangeAsync((DesignDocument Document, string What) change)
+    private void Change((DesignDocument Document, string What) change)
     {
         draft!.Change(change.Document);
         SaveSoon(change.What);
@@ -187,7 +180,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private void Take(DimensionRange count, int many, BinAllows answer)
     {
         Notices.Say($"The bin holds enough for {many}: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
-        TypeAsync((count.Dimension, many.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        Type((count.Dimension, many.ToString(System.Globalization.CultureInfo.InvariantCulture)));
     }
 
     private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 
@@ -12,7 +14,7 @@ public sealed class IdeaSaving
     private readonly IdeaDraft draft;
     private string? title;
     private int stamp;
-    private bool isSaving;
+    private Task running = Task.CompletedTask;
 
     /// <summary>Saves that draft as that project's.</summary>
     public IdeaSaving(IIdeaService ideas, IdeaView stored, IdeaDraft draft) => (this.ideas, Stored, this.draft) = (ideas, stored, draft);
@@ -20,11 +22,14 @@ public sealed class IdeaSaving
     /// <summary>As it was stored last.</summary>
     public IdeaView Stored { get; private set; }
 
-    /// <summary>Told when it was saved, or not.</summary>
-    public Action<Outcome<IdeaView>> Saved { get; init; } = _ => { };
+    /// <summary>Told when it could not be saved.</summary>
+    public Action<ImmutableArray<Fault>> Refused { get; init; } = _ => { };
+
+    /// <summary>Told when a save that was put off is done.</summary>
+    public Action Changed { get; init; } = () => { };
 
     /// <summary>True while something is not stored.</summary>
-    public bool IsOpen => title is not null || isSaving;
+    public bool IsOpen => title is not null || !running.IsCompleted;
 
     /// <summary>Notes a change and saves it when no other follows.</summary>
     public async Task SoonAsync(string what)
@@ -34,22 +39,26 @@ public sealed class IdeaSaving
         title = what;
         var mine = ++stamp;
         await Task.Delay(Rest);
-        if (mine == stamp) await NowAsync();
+        if (mine != stamp) return;
+        await NowAsync();
+        Changed();
     }
 
-    /// <summary>Saves at once what is open.</summary>
+    /// <summary>Saves at once what is open, after a save that is under way.</summary>
     public async Task NowAsync()
     {
-        if (isSaving) return;
-        isSaving = true;
-        while (title is { } what)
+        while (IsOpen)
         {
-            title = null;
-            var outcome = await ideas.SaveAsync(Stored.ProjectId, draft.Idea, Stored.Version, what);
-            await SettleAsync(outcome);
+            if (running.IsCompleted) running = SaveAsync();
+            await running;
         }
+    }
 
-        isSaving = false;
+    private async Task SaveAsync()
+    {
+        var what = title!;
+        title = null;
+        await SettleAsync(await ideas.SaveAsync(Stored.ProjectId, draft.Idea, Stored.Version, what));
     }
 
     /// <summary>Takes the last step back.</summary>
@@ -80,6 +89,6 @@ public sealed class IdeaSaving
             draft.Take(now.Idea);
         }
 
-        Saved(outcome);
+        if (!outcome.Ok) Refused(outcome.Faults);
     }
 }

@@ -1,5 +1,5 @@
+using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Web.Features.Idea;
@@ -25,8 +25,6 @@ public sealed record PieceView(string Key, string Name)
 /// <param name="Boxes">One for each copy.</param>
 public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
 {
-    private const string PlainWood = "#EFE3CD";
-
     /// <summary>The piece's boxes.</summary>
     public static SolidPiece Of(Piece piece)
     {
@@ -35,10 +33,7 @@ public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
     }
 
     private static SolidBox Box(PiecePart part, PartCopy copy) =>
-        new(copy.Mark, Sides(copy.Box.X, copy.Box.Y, copy.Box.Z), Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz), Tint(part.Material));
-
-    private static string Tint(RoleMaterial material) => MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == material.Id)?.Tint
-        ?? (material.Species is { } id && MaterialCatalogue.TryFindSpecies(id, out var species) ? species.Tint : PlainWood);
+        new(copy.Mark, Sides(copy.Box.X, copy.Box.Y, copy.Box.Z), Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz), RoleTint.Of(part.Material));
 
     private static double[] Sides(Length x, Length y, Length z) => [(double)x.ToMillimetres(), (double)y.ToMillimetres(), (double)z.ToMillimetres()];
 }
