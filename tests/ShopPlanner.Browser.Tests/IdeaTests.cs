@@ -16,7 +16,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         var before = await PictureAsync(page);
         await Width(page).FillAsync("24 1/2");
         await Expect(Outside(page)).ToContainTextAsync("24 ½″");
-        await Expect(Row(page, "Toe board")).ToContainTextAsync("24 ½");
+        await Expect(Row(page, "Toe board")).ToContainTextAsync("23 ¹⁄₁₆");
         Assert.NotEqual(before, await PictureAsync(page));
         await SavedAsync(page);
         await page.ReloadAsync();

@@ -76,8 +76,8 @@ public sealed class IdeaDraft
     /// <summary>The part with that letter.</summary>
     public PiecePart? Part(string? id) => Piece?.Parts.FirstOrDefault(part => part.Id == id);
 
-    /// <summary>The part that a mark belongs to.</summary>
-    public PiecePart? PartOf(string mark) => Piece?.Parts.FirstOrDefault(part => part.Copies.Any(copy => copy.Mark == mark));
+    /// <summary>The part that a mark belongs to, be it of a copy or the letter alone.</summary>
+    public PiecePart? PartOf(string mark) => Piece?.Parts.FirstOrDefault(part => part.Id == mark || part.Copies.Any(copy => copy.Mark == mark));
 
     private void Run()
     {

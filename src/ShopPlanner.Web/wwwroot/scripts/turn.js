@@ -21,10 +21,10 @@ function open() {
 
 class View {
   constructor(place, renderer, owner) {
-    Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group(), around: -0.6, above: 0.45, away: 2.6 });
+    Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group(), around: -0.6, above: 0.4, away: 2.1 });
     this.scene = new three.Scene();
     this.camera = new three.PerspectiveCamera(32, 1, 1, 100000);
-    this.scene.add(this.boxes, new three.HemisphereLight(0xffffff, 0x998877, 2.2), this.sun());
+    this.scene.add(this.boxes, new three.HemisphereLight(0xffffff, 0xd8cfc2, 3), this.sun());
     renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
     place.prepend(renderer.domElement);
     this.size = new ResizeObserver(() => this.fit());
@@ -33,7 +33,7 @@ class View {
   }
 
   sun() {
-    const light = new three.DirectionalLight(0xffffff, 1.6);
+    const light = new three.DirectionalLight(0xffffff, 1.4);
     light.position.set(-1, -2, 3);
     return light;
   }
