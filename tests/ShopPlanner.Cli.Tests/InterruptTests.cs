@@ -23,9 +23,10 @@ public sealed class InterruptTests : IDisposable
         var request = scratch.Write("r.json", Requests.Hard());
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(TimeSpan.FromMinutes(2));
-        // The shell makes way for the program: one that waited for it would itself end by the interrupt.
+        // The shell makes way for the program: one that waited for it would itself end by the interrupt. A test run in the background
+        // may have been told to ignore interrupts, which programs inherit.
         using var process = ShopPlannerProgram.Start(
-            "/usr/bin/env", "SHELL=/bin/sh", Terminal, "-qfec", $"exec dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600", "/dev/null");
+            "/usr/bin/env", "--default-signal=INT", "SHELL=/bin/sh", Terminal, "-qfec", $"exec dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600", "/dev/null");
         Assert.Contains("gap", await ReadUntil(process, "gap", patience.Token), StringComparison.Ordinal);
         var rest = process.StandardOutput.ReadToEndAsync(patience.Token);
         await Task.Delay(TimeSpan.FromSeconds(seconds), patience.Token);
