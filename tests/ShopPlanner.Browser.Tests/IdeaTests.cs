@@ -85,7 +85,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         await page.GetByRole(AriaRole.Button, new() { Name = "Make parts" }).ClickAsync();
         await Expect(page.GetByText("on the parts list")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Places of the project" }).GetByRole(AriaRole.Link, new() { Name = "Parts" }).ClickAsync();
-        await Expect(page.GetByLabel("Name, row 1", new() { Exact = true })).ToHaveValueAsync("Side");
+        await Expect(page.GetByLabel("Part, row 1", new() { Exact = true })).ToHaveValueAsync("Side");
         await page.GetByRole(AriaRole.Link, new() { Name = "Plan the cuts" }).ClickAsync();
         await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();

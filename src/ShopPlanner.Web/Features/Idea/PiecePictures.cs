@@ -9,8 +9,8 @@ namespace ShopPlanner.Web.Features.Idea;
 internal static class PiecePictures
 {
     // Room that the drawing is fitted into; on the page it is as large as its place. Text stays readable on a phone.
-    private const double Width = 640;
-    private const double Height = 480;
+    private const double Width = 360;
+    private const double Height = 340;
 
     /// <summary>The drawing as SVG; null for a view that is no drawing.</summary>
     /// <param name="piece">The piece.</param>

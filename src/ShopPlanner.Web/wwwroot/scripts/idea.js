@@ -2,14 +2,18 @@
 const ranges = root => [...root.querySelectorAll("input[type=range][data-at]")];
 
 export function attach(root, owner) {
-  let held = null;
-  const follow = () => ranges(root).forEach(range => { if (range !== held) range.value = range.dataset.at; });
-  const slide = latest((name, at) => owner.invokeMethodAsync("Slide", name, at));
+  // A slider that a finger holds, or whose last place the server has not seen yet, is not moved from here.
+  let held = null, slid = null;
+  const follow = () => ranges(root).forEach(range => { if (range !== held && range !== slid) range.value = range.dataset.at; });
+  const slide = latest((name, at) => owner.invokeMethodAsync("Slide", name, at), () => {
+    slid = null;
+    follow();
+  });
 
   root.addEventListener("input", event => {
     const range = event.target;
     if (!range.dataset.at) return;
-    held = range;
+    held = slid = range;
     slide(range.dataset.dimension, Number(range.value));
   });
   root.addEventListener("change", event => { if (event.target === held) held = null; });
@@ -22,7 +26,7 @@ export function attach(root, owner) {
 }
 
 // One question on its way at a time, asked at a frame of the screen; of what happens meanwhile only the last is asked.
-function latest(ask) {
+function latest(ask, rest) {
   let next = null, busy = false;
   const run = async () => {
     busy = true;
@@ -33,6 +37,7 @@ function latest(ask) {
       await ask(...given).catch(broken);
     }
     busy = false;
+    rest();
   };
   return (...given) => {
     next = given;
