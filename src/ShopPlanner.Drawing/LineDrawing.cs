@@ -14,6 +14,10 @@ public sealed record LineDrawing(string Title, string Description, double Width,
     /// <summary>The shapes with every composite taken apart.</summary>
     public IEnumerable<Shape> Primitives() => Shapes.SelectMany(Flatten);
 
-    private static IEnumerable<Shape> Flatten(Shape shape) =>
-        shape is Composite composite ? composite.Parts.SelectMany(Flatten) : [shape];
+    private static IEnumerable<Shape> Flatten(Shape shape) => shape switch
+    {
+        Composite composite => composite.Parts.SelectMany(Flatten),
+        Marked marked => [marked with { Shapes = [.. marked.Shapes.SelectMany(Flatten)] }],
+        _ => [shape],
+    };
 }

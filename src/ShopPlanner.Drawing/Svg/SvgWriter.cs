@@ -66,13 +66,33 @@ public static class SvgWriter
             case Frame frame: Write(xml, frame); break;
             case Patch patch: Write(xml, patch); break;
             case Caption caption: Write(xml, caption); break;
+            case Face face: Write(xml, face); break;
+            case Marked marked: Write(xml, marked); break;
             default: throw new ArgumentException($"a {shape.GetType().Name} cannot be written as SVG", nameof(shape));
         }
     }
 
     private static void Write(XmlWriter xml, Polyline line) => Element(
         xml, line.Closed ? "polygon" : "polyline", null, Class(line.Stroke),
-        ("points", string.Join(' ', line.Spots.Select(s => $"{Number(s.X)},{Number(s.Y)}"))));
+        ("points", Points(line.Spots)));
+
+    private static void Write(XmlWriter xml, Face face)
+    {
+        xml.WriteStartElement("polygon");
+        Attributes(xml, ("class", "wood"), ("fill", face.Shaded), ("points", Points(face.Spots)));
+        xml.WriteEndElement();
+        Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
+    }
+
+    private static void Write(XmlWriter xml, Marked marked)
+    {
+        xml.WriteStartElement("g");
+        Attributes(xml, ("data-mark", Legal(marked.Mark)));
+        WriteShapes(xml, marked.Shapes);
+        xml.WriteEndElement();
+    }
+
+    private static string Points(IEnumerable<Spot> spots) => string.Join(' ', spots.Select(s => $"{Number(s.X)},{Number(s.Y)}"));
 
     private static void Write(XmlWriter xml, Frame frame)
     {

@@ -20,6 +20,12 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredWorking> Workings => Set<StoredWorking>();
 
+    public DbSet<StoredDesign> Designs => Set<StoredDesign>();
+
+    public DbSet<StoredIdea> Ideas => Set<StoredIdea>();
+
+    public DbSet<StoredIdeaStep> IdeaSteps => Set<StoredIdeaStep>();
+
     public DbSet<StoredStore> Stores => Set<StoredStore>();
 
     public DbSet<StoredPrice> Prices => Set<StoredPrice>();

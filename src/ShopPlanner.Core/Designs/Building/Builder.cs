@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Designs.Building;
+
+/// <summary>Gathers the copies, joints and hardware that frames, fills and free parts make; <see cref="Marking"/> turns copies of
+/// one kind into parts with marks.</summary>
+internal sealed class Builder
+{
+    /// <summary>More copies than any piece of furniture has; beyond it a wrong count is more likely than a want.</summary>
+    public const int MostCopies = 2000;
+
+    private readonly List<Draft> drafts = [];
+    private readonly List<DraftJoint> joints = [];
+    private readonly Dictionary<string, int> hardware = [];
+
+    public IReadOnlyList<Draft> Drafts => drafts;
+
+    public IReadOnlyList<DraftJoint> Joints => joints;
+
+    public IReadOnlyDictionary<string, int> Hardware => hardware;
+
+    /// <summary>How far fronts stand out before the frame, whose front plane is at y = 0 while it is built.</summary>
+    public Length StandsOut { get; set; }
+
+    public List<Opening> Openings { get; } = [];
+
+    public List<DraftWarning> Warnings { get; } = [];
+
+    public List<string> Steps { get; } = [];
+
+    /// <summary>Place in the document of what is being built.</summary>
+    public string Path { get; set; } = "";
+
+    /// <summary>Place in the document that asked for more than <see cref="MostCopies"/>; null while there is room.</summary>
+    public string? FullAt { get; private set; }
+
+    /// <summary>Adds one copy; the handle is for joints and for bays that it bounds.</summary>
+    public Draft Add(Draft draft)
+    {
+        draft.Path = Path;
+        if (drafts.Count < MostCopies) drafts.Add(draft);
+        else FullAt ??= Path;
+        return draft;
+    }
+
+    /// <summary>Joins two copies. What is let in overlaps by exactly the depth along the axis.</summary>
+    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth) => joints.Add(new(kind, from, into, along, depth));
+
+    /// <summary>A butt joint: nothing overlaps.</summary>
+    public void Join(JointKind kind, Draft from, Draft into, Axis along) => Join(kind, from, into, along, Length.Zero);
+
+    public void Buy(string name, int quantity)
+    {
+        if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
+    }
+
+    /// <summary>Members whose face touches a box at the start or the end of an axis.</summary>
+    public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) => [.. drafts.Where(one =>
+        one.Purpose == PartPurpose.Member && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
+        && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null)];
+
+    /// <summary>Moves all that stands so far: room is made for what stands out in front and for a top's overhang.</summary>
+    public void Move(Length right, Length back)
+    {
+        foreach (var draft in drafts) draft.Box = draft.Box.Moved(right, back, Length.Zero);
+        for (var i = 0; i < Openings.Count; i++) Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
+    }
+
+    public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) => Warnings.Add(new(gravity, text, about, working));
+}
+
+/// <summary>One copy of a part before it has its mark.</summary>
+/// <param name="Name">What people call it.</param>
+/// <param name="Assembly">The unit it belongs to.</param>
+/// <param name="Material">What it is cut from.</param>
+/// <param name="Box">Where it is, tongues included; for spacers and practice pieces only its size counts.</param>
+/// <param name="Along">Direction of its length and grain.</param>
+/// <param name="Flat">Direction of its thickness.</param>
+internal sealed record Draft(string Name, string Assembly, RoleMaterial Material, Box Box, Axis Along, Axis Flat)
+{
+    public Box Box { get; set; } = Box;
+
+    /// <summary>How its length came about; the extent along <see cref="Along"/> where null.</summary>
+    public Working<Length>? Length { get; init; }
+
+    /// <summary>How its width came about.</summary>
+    public Working<Length>? Width { get; init; }
+
+    public Hand Hand { get; init; }
+
+    public PartPurpose Purpose { get; init; }
+
+    /// <summary>Added to the length to be trimmed later.</summary>
+    public Length CutLongBy { get; init; }
+
+    /// <summary>Added to the width to be trimmed later.</summary>
+    public Length CutWideBy { get; init; }
+
+    public bool GrainMatters { get; init; } = true;
+
+    /// <summary>The copy for whose joint this practice piece is; null for any other part.</summary>
+    public Draft? PracticeFor { get; init; }
+
+    public string FacesToFinish { get; init; } = "";
+
+    /// <summary>Place in the document that made it.</summary>
+    public string Path { get; set; } = "";
+
+    public Axis Across => (Along, Flat) switch
+    {
+        (Axis.X, Axis.Y) or (Axis.Y, Axis.X) => Axis.Z,
+        (Axis.X, Axis.Z) or (Axis.Z, Axis.X) => Axis.Y,
+        _ => Axis.X,
+    };
+
+    // A handle is this very copy: two alike are still two.
+    public bool Equals(Draft? other) => ReferenceEquals(this, other);
+
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+}
+
+/// <summary>A joint between copies that have no marks yet.</summary>
+internal sealed record DraftJoint(JointKind Kind, Draft From, Draft Into, Axis Along, Length Depth);
+
+/// <summary>A warning about a copy that has no mark yet.</summary>
+internal sealed record DraftWarning(Gravity Gravity, string Text, Draft? About, Working? Working);

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Designs;
+
+/// <summary>What working a design out gave.</summary>
+/// <param name="Piece">The piece; null where there are faults.</param>
+/// <param name="Faults">Each names its place in the document.</param>
+public sealed record Evaluation(Piece? Piece, ImmutableArray<Fault> Faults);
+
+/// <summary>Works a design out: from named dimensions to every part, where it is, and what joins it.</summary>
+public sealed class DesignEvaluator
+{
+    private static readonly string[] OutsideNames = ["width", "depth", "height"];
+    private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
+    private static readonly string TooMany = FormattableString.Invariant($"asks for more than {Builder.MostCopies} pieces of wood in all: fewer");
+
+    private readonly DesignDocument document;
+    private readonly List<Fault> faults = [];
+    private readonly Builder builder = new();
+    private readonly Scope scope;
+
+    private DesignEvaluator(DesignDocument document, IReadOnlyDictionary<string, string> changed)
+    {
+        this.document = document;
+        scope = new Scope(document, changed, faults);
+    }
+
+    /// <summary>Works it out.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="changed">Texts for named dimensions, in place of the document's.</param>
+    public static Evaluation Evaluate(DesignDocument document, IReadOnlyDictionary<string, string> changed)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(changed);
+        var evaluator = new DesignEvaluator(document, changed);
+        var piece = evaluator.Run();
+        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, FaultCap.Of(evaluator.faults));
+    }
+
+    private Piece? Run()
+    {
+        foreach (var dimension in document.Dimensions) scope.Find(dimension.Name, "dimensions." + dimension.Name);
+        if (faults.Count > 0 || Size() is not { } outside) return null;
+        var top = document.Top is { } node ? Find(Kinds.Tops, one => one.Info, node) : null;
+        var overhang = top?.Overhang(Reader(document.Top!, top.Info)) ?? Overhang.None;
+        Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
+        top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
+        FreeParts.Add(document, scope, builder, faults);
+        if (builder.FullAt is { } place) faults.Add(Fault.Of(place, "", TooMany));
+        return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
+    }
+
+    // The frame is built under the top, within its overhang, and behind what stands out in front.
+    private Outside Within(Outside outside, Length top, Overhang overhang)
+    {
+        builder.StandsOut = document.Bays is { } bays ? StandsOut(bays) : Length.Zero;
+        return new(
+            Less("Width of the frame", outside.Width, "width", overhang.Ends * 2, "overhang of the top"),
+            Less("Depth of the frame", outside.Depth, "depth", overhang.Front + overhang.Back + builder.StandsOut, "overhang and fronts"),
+            Less("Height of the frame", outside.Height, "height", top, "top"));
+    }
+
+    private void Build(Outside within, Overhang overhang)
+    {
+        var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
+        var bay = frame?.Build(Reader(document.Frame, frame.Info), within, At(document.Frame.Path));
+        if (document.Bays is { } bays && bay is not null) Fill(bays, bay);
+        builder.Move(overhang.Ends, overhang.Front + builder.StandsOut);
+    }
+
+    private Length StandsOut(BayNode node)
+    {
+        var own = node.Fills.Select(fill => Kinds.Fills.FirstOrDefault(one => one.Info.Name == fill.Kind) is { } kind ? kind.StandsOut(Reader(fill, kind.Info)) : Length.Zero);
+        return own.Concat(node.Bays.Select(StandsOut)).Aggregate(Length.Zero, Length.Max);
+    }
+
+    private Outside? Size()
+    {
+        var sides = OutsideNames.Select(name => scope.Find(name, "dimensions." + name) as Working<Length>).ToArray();
+        if (Array.TrueForAll(sides, one => one is { Value.IsPositive: true })) return new(sides[0]!, sides[1]!, sides[2]!);
+        faults.Add(Fault.Of("dimensions", "", "must have width, depth and height, each a length of more than nothing: the outside size"));
+        return null;
+    }
+
+    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string what) => less == Length.Zero ? whole
+        : Working.Of(name, whole.Value - less, $"{{{key}}} − {{less}}", Working.Geometry, (key, whole), ("less", Working.Given(what, less)));
+
+    private void Fill(BayNode node, Bay bay)
+    {
+        if (builder.FullAt is not null) return;
+        builder.Openings.Add(new(node.Path, bay.Box, [.. node.Fills.Select(one => one.Kind)]));
+        var fills = node.Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill))).Where(one => one.Kind is not null);
+        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1).TakeWhile(_ => builder.FullAt is null))
+            bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
+        if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter) return;
+        var sizes = node.Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes")).ToImmutableArray();
+        var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
+        if (bays.IsEmpty || !Share(node, bay, bays)) return;
+        foreach (var (child, part) in node.Bays.Zip(bays)) Fill(child, part);
+    }
+
+    // Clear sizes that are given may be more than there is, or less with no bay to take the rest.
+    private bool Share(BayNode node, Bay bay, ImmutableArray<Bay> bays)
+    {
+        var axis = bays[0].Box.Dx == bay.Box.Dx ? Axis.Z : Axis.X;
+        var over = bay.Box.End(axis) - bays[^1].Box.End(axis);
+        if (bays.FirstOrDefault(one => !one.Box.Extent(axis).IsPositive) is { } none)
+            Refuse($"leave a bay of {Text(none.Box.Extent(axis))}: there is no room for it");
+        else if (over < Length.Zero)
+            Refuse($"come to {Text(-over)} more than the bay has: there is no room for it");
+        else if (over.IsPositive)
+            Refuse($"leave {Text(over)} of the bay over: write * for one of them, which takes the rest");
+        return faults.Count == 0;
+
+        void Refuse(string message) => faults.Add(Fault.Of(node.Path + ".sizes", string.Join(", ", node.Sizes), message));
+    }
+
+    private string Text(Length length) =>
+        LengthFormat.Plain(length, document.Unit).Text + (document.Unit == LengthUnit.Inch ? " in" : " mm");
+
+    private T? Find<T>(ImmutableArray<T> kinds, Func<T, KindInfo> info, DesignNode node)
+        where T : class
+    {
+        var kind = kinds.FirstOrDefault(one => info(one).Name == node.Kind);
+        if (kind is null) faults.Add(Fault.Of(node.Path + ".kind", node.Kind, "is not known here: one of " + string.Join(", ", kinds.Select(one => info(one).Name))));
+        return kind;
+    }
+
+    private NodeReader Reader(DesignNode node, KindInfo kind) => new(node, kind, scope, document.Materials, faults);
+
+    private Builder At(string path)
+    {
+        builder.Path = path;
+        return builder;
+    }
+
+    private bool SizesHold()
+    {
+        foreach (var draft in builder.Drafts)
+            if (Axes.Any(axis => !draft.Box.Extent(axis).IsPositive)) faults.Add(TooSmall(draft));
+        return faults.Count == 0;
+    }
+
+    private Fault TooSmall(Draft draft)
+    {
+        var sides = string.Join(" × ", new[] { draft.Along, draft.Across, draft.Flat }.Select(axis => LengthFormat.Plain(draft.Box.Extent(axis), document.Unit).Text));
+        return Fault.Of(draft.Path, sides, $"is what {draft.Name.ToLowerInvariant()} comes to, less than nothing in one direction: there is no room for it");
+    }
+
+    private Piece Finish(Outside outside)
+    {
+        var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
+        new Findings(builder, box, document.Unit).Note();
+        var marking = new Marking(builder.Drafts);
+        return new(
+            document.Name, document.Unit, box, marking.Parts,
+            [.. builder.Joints.Select(one => new Joint(one.Kind, marking.Mark(one.From), marking.Mark(one.Into), one.Along, one.Depth))],
+            [.. builder.Hardware.Select(one => new HardwareItem(one.Key, one.Value))], [.. builder.Openings],
+            [.. builder.Warnings.Select(one => new PieceWarning(one.Gravity, one.Text, one.About is { } draft ? marking.Id(draft) : null, one.Working))],
+            [.. document.Steps, .. builder.Steps]);
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Designs.Documents;
+
+/// <summary>A document read, or the faults that say why there is none.</summary>
+/// <param name="Document">Null where there are faults.</param>
+/// <param name="Faults">Each names its member and value.</param>
+public sealed record DesignReading(DesignDocument? Document, ImmutableArray<Fault> Faults);
+
+/// <summary>Design documents as JSON (RFC 8259, UTF-8): <c>"format": "shop-planner/design", "version": 1</c>. What is written reads back
+/// equal.</summary>
+public static class DesignJson
+{
+    /// <summary>Name of the format.</summary>
+    public const string Format = "shop-planner/design";
+
+    /// <summary>The version that is written, and the latest that is read.</summary>
+    public const int Version = 1;
+
+    /// <summary>The longest document that is read.</summary>
+    public const int MostBytes = 1_000_000;
+
+    /// <summary>Reads a document.</summary>
+    /// <param name="json">UTF-8 text; a byte order mark is passed over.</param>
+    public static DesignReading Read(ReadOnlyMemory<byte> json)
+    {
+        var text = json.Span.StartsWith("\uFEFF"u8) ? json[3..] : json;
+        if (JsonCheck.Run(text.Span) is { } fault) return Refused(fault);
+        using var document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonCheck.MostDepth });
+        return Read(document.RootElement);
+    }
+
+    /// <summary>Writes a document.</summary>
+    public static string Write(DesignDocument document) => DesignWriter.Write(document);
+
+    private static DesignReading Read(JsonElement root)
+    {
+        var faults = new List<Fault>();
+        var node = new JsonNode(root, "", faults);
+        if (node["format"].Required() is var format && faults.Count == 0 && format != Format)
+            node["format"].Fail($"is not a design: {Format} is wanted");
+        if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
+            node["version"].Fail($"is not a version that this program reads: {Version} at most");
+        if (faults.Count > 0) return new(null, FaultCap.Of(faults));
+        var read = new DesignReader(node, faults).Read();
+        return faults.Count > 0 ? new(null, FaultCap.Of(faults)) : new(read, []);
+    }
+
+    private static DesignReading Refused(Fault fault) => new(null, [fault]);
+}

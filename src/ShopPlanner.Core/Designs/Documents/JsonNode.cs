@@ -1,0 +1,91 @@
+using System.Text.Json;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Designs.Documents;
+
+/// <summary>A value of a JSON document with its path, so that every fault names its place. After a fault a reading gives nothing.</summary>
+internal sealed class JsonNode(JsonElement? element, string path, List<Fault> faults)
+{
+    private const int MostEntries = 500;
+    private const int MostCharacters = 2000;
+
+    public string Path => path;
+
+    public bool Present => element is { ValueKind: not JsonValueKind.Null };
+
+    public JsonNode this[string name] => new(IsObject && element!.Value.TryGetProperty(name, out var inner) ? inner : null, Under(name), faults);
+
+    /// <summary>A text; a number counts as the text it is written with.</summary>
+    public string? Text() => !Present ? null : element!.Value.ValueKind switch
+    {
+        JsonValueKind.String when element.Value.GetString()!.Length > MostCharacters => Fail($"is longer than {MostCharacters} characters"),
+        JsonValueKind.String => element.Value.GetString(),
+        JsonValueKind.Number => element.Value.GetRawText(),
+        _ => Fail("is not a text or a number"),
+    };
+
+    /// <summary>A text that must be there.</summary>
+    public string Required()
+    {
+        if (Text() is { Length: > 0 } text) return text;
+        if (!Present || element!.Value.ValueKind == JsonValueKind.String) Fail("is not given");
+        return "";
+    }
+
+    /// <summary>The entries of a list; none where it is absent.</summary>
+    public IEnumerable<JsonNode> Items()
+    {
+        if (!Present) return [];
+        if (element!.Value.ValueKind != JsonValueKind.Array) return None("is not a list […]");
+        return element.Value.GetArrayLength() > MostEntries ? None($"has more than {MostEntries} entries")
+            : element.Value.EnumerateArray().Select((one, i) => new JsonNode(one, Under(i.ToString(System.Globalization.CultureInfo.InvariantCulture)), faults)).ToList();
+    }
+
+    /// <summary>The members of an object; none where it is absent. A name that stands twice is refused.</summary>
+    public IReadOnlyList<(string Name, JsonNode Value)> Members()
+    {
+        if (!Present) return [];
+        if (!IsObject)
+        {
+            Fail("is not an object {…}");
+            return [];
+        }
+
+        foreach (var twice in element!.Value.EnumerateObject().GroupBy(one => one.Name).Where(group => group.Count() > 1))
+            faults.Add(Fault.Of(Under(twice.Key), twice.Key, "stands twice"));
+        return [.. element.Value.EnumerateObject().Select(one => (one.Name, new JsonNode(one.Value, Under(one.Name), faults)))];
+    }
+
+    /// <summary>Refuses members that are not known, so that nothing written is silently lost.</summary>
+    public void Only(params ReadOnlySpan<string> names)
+    {
+        foreach (var (name, value) in Members())
+            if (!names.Contains(name)) faults.Add(Fault.Of(value.Path, name, "is not a member that is known here: it has " + string.Join(", ", names.ToArray())));
+    }
+
+    /// <summary>One of some words.</summary>
+    public T OneOf<T>(IReadOnlyDictionary<string, T> words, T otherwise)
+        where T : struct
+    {
+        if (!Present) return otherwise;
+        if (Text() is { } text && words.TryGetValue(text, out var value)) return value;
+        Fail("is not known: one of " + string.Join(", ", words.Keys));
+        return otherwise;
+    }
+
+    public string? Fail(string message)
+    {
+        faults.Add(Fault.Of(path, element?.GetRawText(), message));
+        return null;
+    }
+
+    private bool IsObject => element is { ValueKind: JsonValueKind.Object };
+
+    private string Under(string name) => path.Length == 0 ? name : path + "." + name;
+
+    private IEnumerable<JsonNode> None(string message)
+    {
+        Fail(message);
+        return [];
+    }
+}

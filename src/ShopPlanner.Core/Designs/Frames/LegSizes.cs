@@ -1,0 +1,94 @@
+using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Designs.Frames;
+
+/// <summary>Four legs at the corners and what runs between them; shared by frames that stand on legs.</summary>
+internal sealed class LegSizes
+{
+    public LegSizes(RoleMaterial leg, bool wideToFront, Outside outside)
+    {
+        (Leg, Outside) = (leg, outside);
+        var wide = leg.Width ?? leg.Thickness;
+        (Lx, Ly) = wideToFront ? (wide, leg.Thickness) : (leg.Thickness, wide);
+        Flat = wideToFront ? Axis.Y : Axis.X;
+    }
+
+    public RoleMaterial Leg { get; }
+
+    public Outside Outside { get; }
+
+    /// <summary>Extent of a leg along the width.</summary>
+    public Length Lx { get; }
+
+    /// <summary>Extent of a leg along the depth.</summary>
+    public Length Ly { get; }
+
+    public Length Width => Outside.Width.Value;
+
+    public Length Depth => Outside.Depth.Value;
+
+    private Axis Flat { get; }
+
+    /// <summary>Front left, front right, back left, back right.</summary>
+    public Legs AddLegs(Builder builder, string name)
+    {
+        Draft At(Length x, Length y, Hand hand) => builder.Add(new(name, "Frame", Leg, new(x, y, Length.Zero, Lx, Ly, Outside.Height.Value), Axis.Z, Flat)
+        {
+            Length = Outside.Height, FacesToFinish = "all faces", Hand = hand,
+        });
+        return new(
+            At(Length.Zero, Length.Zero, Hand.Left), At(Width - Lx, Length.Zero, Hand.Right),
+            At(Length.Zero, Depth - Ly, Hand.Left), At(Width - Lx, Depth - Ly, Hand.Right));
+    }
+
+    /// <summary>Length of a rail between two legs, tongues included.</summary>
+    public Working<Length> Between(Axis axis, Length tongue)
+    {
+        var (whole, leg) = axis == Axis.X ? (Outside.Width, Lx) : (Outside.Depth, Ly);
+        return tongue.IsPositive
+            ? Working.Of("Rail length", whole.Value - (leg * 2) + (tongue * 2), "{whole} − 2 × {leg} + 2 × {tongue}", Working.Geometry,
+                ("whole", whole), ("leg", Working.Given("leg", leg)), ("tongue", Working.Given("tongue", tongue)))
+            : Working.Of("Rail length", whole.Value - (leg * 2), "{whole} − 2 × {leg}", Working.Geometry, ("whole", whole), ("leg", Working.Given("leg", leg)));
+    }
+}
+
+/// <summary>Legs at the corners.</summary>
+internal sealed record Legs(Draft FrontLeft, Draft FrontRight, Draft BackLeft, Draft BackRight);
+
+/// <summary>Rails between legs, all at one height.</summary>
+/// <param name="Sizes">Of the legs.</param>
+/// <param name="Legs">The legs.</param>
+/// <param name="Material">Of the rails; they stand on edge.</param>
+/// <param name="Tall">Their extent upwards.</param>
+/// <param name="SetBack">From the outer faces of the legs.</param>
+/// <param name="Tongue">Let into each leg: a tenon's length; nothing for a butt joint.</param>
+/// <param name="Joint">How they are joined.</param>
+internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, Length Tall, Length SetBack, Length Tongue, JointKind Joint)
+{
+    public Draft Front(string name, Length z, Builder builder) => Long(name, z, SetBack, Legs.FrontLeft, Legs.FrontRight, builder);
+
+    public Draft Back(string name, Length z, Builder builder) =>
+        Long(name, z, Sizes.Depth - SetBack - Material.Thickness, Legs.BackLeft, Legs.BackRight, builder);
+
+    public Draft Left(string name, Length z, Builder builder) => Short(name, z, SetBack, Legs.FrontLeft, Legs.BackLeft, builder);
+
+    public Draft Right(string name, Length z, Builder builder) =>
+        Short(name, z, Sizes.Width - SetBack - Material.Thickness, Legs.FrontRight, Legs.BackRight, builder);
+
+    private Draft Long(string name, Length z, Length y, Draft left, Draft right, Builder builder) => Add(
+        name, Box.Between(Sizes.Lx - Tongue, y, z, Sizes.Width - Sizes.Lx + Tongue, y + Material.Thickness, z + Tall), Axis.X, Axis.Y, left, right, builder);
+
+    private Draft Short(string name, Length z, Length x, Draft front, Draft back, Builder builder) => Add(
+        name, Box.Between(x, Sizes.Ly - Tongue, z, x + Material.Thickness, Sizes.Depth - Sizes.Ly + Tongue, z + Tall), Axis.Y, Axis.X, front, back, builder);
+
+    private Draft Add(string name, Box box, Axis along, Axis flat, Draft one, Draft other, Builder builder)
+    {
+        var rail = builder.Add(new(name, "Frame", Material, box, along, flat) { Length = Sizes.Between(along, Tongue), FacesToFinish = "outer face, edges" });
+        builder.Join(Joint, rail, one, along, Tongue);
+        builder.Join(Joint, rail, other, along, Tongue);
+        return rail;
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace ShopPlanner.Drawing.Shapes;
+
+/// <summary>A filled outline: a face of wood seen at a slant.</summary>
+/// <param name="Spots">Corners in order, three or more.</param>
+/// <param name="Tint">Fill, <c>#RRGGBB</c>.</param>
+/// <param name="Shade">From 0, as it is, to 1, black: how far the face is turned from the light.</param>
+/// <param name="Edge">What its edge means.</param>
+public sealed record Face(ImmutableArray<Spot> Spots, string Tint, double Shade, Stroke Edge) : Shape
+{
+    /// <summary>The tint with the shade laid over it, <c>#RRGGBB</c>.</summary>
+    public string Shaded
+    {
+        get
+        {
+            int Channel(int at) => (int)Math.Round(Convert.ToInt32(Tint.Substring(at, 2), 16) * (1 - Shade));
+            return FormattableString.Invariant($"#{Channel(1):X2}{Channel(3):X2}{Channel(5):X2}");
+        }
+    }
+}
+
+/// <summary>Shapes that belong to one part: on a page they can be pointed at.</summary>
+/// <param name="Mark">The part's mark.</param>
+/// <param name="Shapes">In drawing order.</param>
+public sealed record Marked(string Mark, ImmutableArray<Shape> Shapes) : Shape;

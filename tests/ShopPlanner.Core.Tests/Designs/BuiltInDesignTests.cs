@@ -1,0 +1,90 @@
+using System.Globalization;
+using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Tests.Designs;
+
+/// <summary>What must hold for every built-in design at any value within its limits.</summary>
+public sealed class BuiltInDesignTests
+{
+    private const int Trials = 150;
+
+    public static TheoryData<string> Names => [.. DesignFiles.Names];
+
+    [Theory, MemberData(nameof(Names))]
+    public void It_is_worked_out_as_it_stands(string name)
+    {
+        var evaluation = DesignEvaluator.Evaluate(DesignFiles.Read(name), new Dictionary<string, string>());
+        Assert.Empty(evaluation.Faults);
+        Holds(evaluation.Piece!, name);
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void It_holds_at_every_value_within_its_limits(string name)
+    {
+        var document = DesignFiles.Read(name);
+        var chance = new Random(20261125);
+        for (var i = 0; i < Trials; i++)
+        {
+            var values = document.Dimensions.Where(one => HasPlainLimits(one, document.Unit)).ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
+            var said = name + ": " + string.Join(", ", values.Select(one => one.Key + "=" + one.Value));
+            var evaluation = DesignEvaluator.Evaluate(document, values);
+            Assert.True(evaluation.Faults.IsEmpty, said + Environment.NewLine + string.Join(Environment.NewLine, evaluation.Faults));
+            Holds(evaluation.Piece!, said);
+        }
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void It_reads_back_equal(string name)
+    {
+        var document = DesignFiles.Read(name);
+        var again = DesignJson.Read(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)));
+        Assert.Empty(again.Faults);
+        Assert.Equal(DesignJson.Write(document), DesignJson.Write(again.Document!));
+    }
+
+    // A limit by arithmetic depends on the other values: such a dimension keeps following them.
+    private static bool HasPlainLimits(DesignDimension dimension, LengthUnit unit) =>
+        dimension.IsCount || (LengthText.Parse(dimension.Least, unit).Ok && LengthText.Parse(dimension.Most, unit).Ok);
+
+    private static string Value(DesignDimension dimension, LengthUnit unit, Random chance)
+    {
+        if (dimension.IsCount)
+            return chance.Next(int.Parse(dimension.Least!, CultureInfo.InvariantCulture), int.Parse(dimension.Most!, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture);
+        var (least, most) = (LengthText.Parse(dimension.Least, unit).Value, LengthText.Parse(dimension.Most, unit).Value);
+        var step = unit == LengthUnit.Inch ? Length.TicksPerInch / 16 : Length.TicksPerMillimetre;
+        return LengthFormat.Exact(Length.FromTicks(least.Ticks + (chance.NextInt64(((most - least).Ticks / step) + 1) * step)), unit);
+    }
+
+    private static void Holds(Piece piece, string said)
+    {
+        FillsTheOutside(piece, said);
+        OverlapsOnlyInJoints(piece, said);
+        var marks = piece.Parts.SelectMany(part => part.Copies).Select(copy => copy.Mark).ToList();
+        Assert.True(marks.Count == marks.Distinct().Count(), said + ": a mark stands twice");
+        Assert.DoesNotContain(piece.Warnings, warning => warning.Text.Contains("same place", StringComparison.Ordinal) || warning.Text.Contains("in the air", StringComparison.Ordinal));
+    }
+
+    private static void FillsTheOutside(Piece piece, string said)
+    {
+        var around = piece.Parts.SelectMany(part => part.Copies).Select(copy => copy.Box).Aggregate((a, b) => a.Around(b));
+        Assert.True(around == piece.Outside, $"{said}: the parts fill {around}, the outside is {piece.Outside}");
+    }
+
+    private static void OverlapsOnlyInJoints(Piece piece, string said)
+    {
+        var copies = piece.Parts.SelectMany(part => part.Copies).ToList();
+        var joints = piece.Joints.ToLookup(joint => Pair(joint.From, joint.Into));
+        foreach (var (a, i) in copies.Select((copy, i) => (copy, i)))
+            foreach (var b in copies.Skip(i + 1))
+                if (a.Box.Shared(b.Box) is { } shared)
+                    Assert.True(
+                        joints[Pair(a.Mark, b.Mark)].Any(joint => shared.Extent(joint.Along) == joint.Depth),
+                        $"{said}: {a.Mark} and {b.Mark} share {shared}, which no joint explains");
+    }
+
+    private static (string, string) Pair(string a, string b) => string.CompareOrdinal(a, b) < 0 ? (a, b) : (b, a);
+}
