@@ -42,12 +42,13 @@ class View {
     this.empty();
     this.middle = new three.Vector3(...piece.size.map(side => side / 2));
     this.reach = Math.hypot(...piece.size);
+    [this.camera.near, this.camera.far] = [this.reach / 20, this.reach * 40];
     for (const box of piece.boxes) this.boxes.add(this.box(box));
     this.paint();
   }
 
   box({ mark, at, size, tint }) {
-    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial({ color: tint }));
+    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial({ color: tint, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }));
     const edges = new three.LineSegments(new three.EdgesGeometry(solid.geometry), new three.LineBasicMaterial());
     solid.position.set(...at.map((from, i) => from + size[i] / 2));
     solid.userData = { mark, tint };
