@@ -16,7 +16,8 @@ internal enum PartsFormat
     CutRequest,
 }
 
-/// <summary><c>parts DESIGN.json [--set name=value …] [--format csv|json|cut-request] [-o FILE]</c>: works a design out.</summary>
+/// <summary><c>parts DESIGN.json [--set name=value …] [--format csv|json|cut-request] [-o FILE]</c>: works a design
+/// out.</summary>
 internal static class PartsCommand
 {
     private static readonly Dictionary<string, PartsFormat> Formats = new(StringComparer.Ordinal)
@@ -34,8 +35,8 @@ internal static class PartsCommand
 
     private static readonly Option<PartsFormat?> Format = new("--format")
     {
-        Description = "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; csv: a table of parts; " +
-            "cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
+        Description = "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; " +
+            "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
         HelpName = "csv|json|cut-request",
         CustomParser = ReadFormat,
     };
@@ -54,7 +55,8 @@ internal static class PartsCommand
             Design, Set, Format, Output,
         };
         command.SetAction(parsed => PartsRun.Run(
-            parsed.GetRequiredValue(Design), parsed.GetValue(Set) ?? [], parsed.GetValue(Format) ?? PartsFormat.Json, parsed.GetValue(Output)));
+            parsed.GetRequiredValue(Design), parsed.GetValue(Set) ?? [],
+            parsed.GetValue(Format) ?? PartsFormat.Json, parsed.GetValue(Output)));
         return command;
     }
 

@@ -37,9 +37,11 @@ internal static class PartsRun
         var changed = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var text in set)
         {
-            var (name, sign, value) = (text.Split('=')[0].Trim(), text.IndexOf('=', StringComparison.Ordinal), text);
-            if (sign < 1 || name.Length == 0) throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
-            if (!changed.TryAdd(name, value[(sign + 1)..].Trim())) throw new Complaint($"--set: '{name}' is set twice: once is enough");
+            var sign = text.IndexOf('=', StringComparison.Ordinal);
+            var name = text[..Math.Max(sign, 0)].Trim();
+            if (name.Length == 0) throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
+            if (!changed.TryAdd(name, text[(sign + 1)..].Trim()))
+                throw new Complaint($"--set: '{name}' is set twice: once is enough");
         }
 
         return changed;
@@ -68,6 +70,7 @@ internal static class PartsRun
     // The other formats have no place for what cannot be built as it stands.
     private static void Warn(Piece piece)
     {
-        foreach (var warning in piece.Warnings.Where(one => one.Gravity == Gravity.Fails)) Complaint.Print("warning: " + warning.Text);
+        foreach (var warning in piece.Warnings.Where(one => one.Gravity == Gravity.Fails))
+            Complaint.Print("warning: " + warning.Text);
     }
 }

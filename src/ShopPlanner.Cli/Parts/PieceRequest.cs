@@ -5,13 +5,14 @@ using ShopPlanner.Cutting;
 
 namespace ShopPlanner.Cli.Parts;
 
-/// <summary>A piece as a cut request: its parts at the size they are cut to first, its materials by role, and stock of the sizes that
-/// stores usually have, without prices.</summary>
+/// <summary>A piece as a cut request: its parts at the size they are cut to first, its materials by role, and stock of the
+/// sizes that stores usually have, without prices.</summary>
 internal static class PieceRequest
 {
     private const double Seconds = 10;
 
-    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's bruised edge.
+    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's
+    // bruised edge.
     private static readonly SawSettings Saw = new(Length.FromInches(0.125m), Length.FromInches(0.5m), Length.FromInches(0.25m));
     private static readonly KeepRule Keep = new(Length.FromInches(12), Length.FromInches(12), Length.FromInches(6));
 
@@ -50,15 +51,17 @@ internal static class PieceRequest
         var stocked = MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == role.Id && one.Form == role.Form);
         return role is { Form: MaterialForm.Board, Width: { } width }
             ? (stocked?.Lengths ?? [UsualBoard]).Select(length => Stock(role, length, width, Text(length)))
-            : (stocked?.Sizes ?? [UsualSheet]).Select(size => Stock(role, size.Length, size.Width, Text(size.Length) + "x" + Text(size.Width)));
+            : (stocked?.Sizes ?? [UsualSheet]).Select(size =>
+                Stock(role, size.Length, size.Width, Text(size.Length) + "x" + Text(size.Width)));
     }
 
     private static CutStock Stock(RoleMaterial role, Length length, Length width, string size) =>
         new($"{role.Role}-{size}", role.Role, length, width, Money.Zero, null, false);
 
     // As the trade says it: feet where they are whole, else millimetres.
-    private static string Text(Length length) => FormattableString.Invariant(
-        length.Ticks % Length.TicksPerFoot == 0 ? $"{length / Length.FromFeet(1)}ft" : (FormattableString)$"{length.ToMillimetres():0.#}mm");
+    private static string Text(Length length) => length.Ticks % Length.TicksPerFoot == 0
+        ? FormattableString.Invariant($"{length / Length.FromFeet(1)}ft")
+        : FormattableString.Invariant($"{length.ToMillimetres():0.#}mm");
 
     private static CutPart Part(PiecePart part, string material) => new(
         part.Id, part.Name, material, part.RoughLength, part.RoughWidth,

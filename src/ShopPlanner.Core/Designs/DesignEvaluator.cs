@@ -17,6 +17,7 @@ public sealed class DesignEvaluator
 {
     private static readonly string[] OutsideNames = ["width", "depth", "height"];
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
+    private static readonly string TooMany = FormattableString.Invariant($"asks for more than {Builder.MostCopies} pieces of wood in all: fewer");
 
     private readonly DesignDocument document;
     private readonly List<Fault> faults = [];
@@ -50,7 +51,7 @@ public sealed class DesignEvaluator
         Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
-        if (builder.FullAt is { } place) faults.Add(Fault.Of(place, "", FormattableString.Invariant($"asks for more than {Builder.MostCopies} pieces of wood in all: fewer")));
+        if (builder.FullAt is { } place) faults.Add(Fault.Of(place, "", TooMany));
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
     }
 
@@ -94,7 +95,8 @@ public sealed class DesignEvaluator
         if (builder.FullAt is not null) return;
         builder.Openings.Add(new(node.Path, bay.Box, [.. node.Fills.Select(one => one.Kind)]));
         var fills = node.Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill))).Where(one => one.Kind is not null);
-        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1)) bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
+        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1).TakeWhile(_ => builder.FullAt is null))
+            bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
         if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter) return;
         var sizes = node.Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes")).ToImmutableArray();
         var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
@@ -106,17 +108,20 @@ public sealed class DesignEvaluator
     private bool Share(BayNode node, Bay bay, ImmutableArray<Bay> bays)
     {
         var axis = bays[0].Box.Dx == bay.Box.Dx ? Axis.Z : Axis.X;
-        var (sizes, over) = (string.Join(", ", node.Sizes), bay.Box.End(axis) - bays[^1].Box.End(axis));
+        var over = bay.Box.End(axis) - bays[^1].Box.End(axis);
         if (bays.FirstOrDefault(one => !one.Box.Extent(axis).IsPositive) is { } none)
-            faults.Add(Fault.Of(node.Path + ".sizes", sizes, $"leave a bay of {Text(none.Box.Extent(axis))}: there is no room for it"));
+            Refuse($"leave a bay of {Text(none.Box.Extent(axis))}: there is no room for it");
         else if (over < Length.Zero)
-            faults.Add(Fault.Of(node.Path + ".sizes", sizes, $"come to {Text(-over)} more than the bay has: there is no room for it"));
+            Refuse($"come to {Text(-over)} more than the bay has: there is no room for it");
         else if (over.IsPositive)
-            faults.Add(Fault.Of(node.Path + ".sizes", sizes, $"leave {Text(over)} of the bay over: write * for one of them, which takes the rest"));
+            Refuse($"leave {Text(over)} of the bay over: write * for one of them, which takes the rest");
         return faults.Count == 0;
+
+        void Refuse(string message) => faults.Add(Fault.Of(node.Path + ".sizes", string.Join(", ", node.Sizes), message));
     }
 
-    private string Text(Length length) => LengthFormat.Plain(length, document.Unit).Text + (document.Unit == LengthUnit.Inch ? " in" : " mm");
+    private string Text(Length length) =>
+        LengthFormat.Plain(length, document.Unit).Text + (document.Unit == LengthUnit.Inch ? " in" : " mm");
 
     private T? Find<T>(ImmutableArray<T> kinds, Func<T, KindInfo> info, DesignNode node)
         where T : class

@@ -5,8 +5,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Building;
 
-/// <summary>What a design asks for that cannot be built, or that a person should know before the saw runs: warnings, since a hand may
-/// have meant it so.</summary>
+/// <summary>What a design asks for that cannot be built, or that a person should know before the saw runs: warnings, since a
+/// hand may have meant it so.</summary>
 internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
 {
     // Where everything lies in one place, the first few say it all.
@@ -17,9 +17,11 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
     public void Note()
     {
         foreach (var (a, b) in Clashes().Take(MostClashes))
-            builder.Warn(Gravity.Fails, $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place: change one of their sizes.", a);
+            builder.Warn(
+                Gravity.Fails, $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place: change one of their sizes.", a);
         foreach (var draft in Each(one => one.Material is { Form: MaterialForm.Board } board && Width(one) > board.Width))
-            builder.Warn(Gravity.Fails, $"{draft.Name} is {Text(Width(draft))} wide, but its board {Text(draft.Material.Width!.Value)}: " +
+            builder.Warn(
+                Gravity.Fails, $"{draft.Name} is {Text(Width(draft))} wide, but its board {Text(draft.Material.Width!.Value)}: " +
                 "take a wider board, or glue strips up.", draft);
         foreach (var draft in Each(one => one.Box.Around(outside) != outside))
             builder.Warn(Gravity.Watch, $"{draft.Name} stands out beyond the outside size.", draft);
@@ -29,9 +31,10 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
     private IEnumerable<(Draft, Draft)> Clashes()
     {
         var let = builder.Joints.Where(one => one.Depth.IsPositive).Select(one => (one.From, one.Into)).ToHashSet();
+        bool IsLetIn(Draft a, Draft b) => let.Contains((a, b)) || let.Contains((b, a));
         for (var i = 0; i < members.Count; i++)
             for (var k = i + 1; k < members.Count; k++)
-                if (members[i].Box.Shared(members[k].Box) is not null && !let.Contains((members[i], members[k])) && !let.Contains((members[k], members[i])))
+                if (members[i].Box.Shared(members[k].Box) is not null && !IsLetIn(members[i], members[k]))
                     yield return (members[i], members[k]);
     }
 

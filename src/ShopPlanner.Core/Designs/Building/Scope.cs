@@ -43,10 +43,11 @@ internal sealed class Scope
         if (known.TryGetValue(name, out var working)) return working;
         if (failed.Contains(name)) return null;
         if (!dimensions.TryGetValue(name, out var dimension))
-            return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", dimensions.Keys.Union(known.Keys).Order(StringComparer.Ordinal)));
+            return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", Names));
         if (underWay.Contains(name)) return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
         if (underWay.Count == MostSteps)
-            return Fail(askedAt, name, $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps");
+            return Fail(
+                askedAt, name, $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps");
         underWay.Add(name);
         var found = Value(dimension);
         underWay.RemoveAt(underWay.Count - 1);
@@ -54,6 +55,8 @@ internal sealed class Scope
         else failed.Add(name);
         return found;
     }
+
+    private IEnumerable<string> Names => dimensions.Keys.Union(known.Keys).Order(StringComparer.Ordinal);
 
     private string Circle(string name) => string.Join(" → ", underWay.SkipWhile(one => one != name).Append(name));
 
@@ -121,8 +124,8 @@ internal sealed class Scope
                 ? Working.Looked(dimension.Label, count, new QuantityFigure(count, QuantityKind.Bare, 0), Working.AsGiven) : null;
         }
 
-        return Length(dimension.Label, text, path) is { } length && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value)
-            ? length : null;
+        return Length(dimension.Label, text, path) is { } length
+            && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value) ? length : null;
     }
 
     private bool Within<T>(DesignDimension dimension, T value, string text, string path, Func<string, string, T?> read)

@@ -5,8 +5,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;
 
-/// <summary>Whether bytes are JSON (RFC 8259) that can be read without surprise: of a length and a depth, whole, each text of whole
-/// characters. The fault names line and column.</summary>
+/// <summary>Whether bytes are JSON (RFC 8259) that can be read without surprise: of a length and a depth, whole, each text of
+/// whole characters. The fault names line and column.</summary>
 internal static class JsonCheck
 {
     public const int MostDepth = 64;

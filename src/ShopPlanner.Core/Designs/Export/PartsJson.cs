@@ -4,8 +4,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Export;
 
-/// <summary>The parts of a piece as JSON for other programs: lengths are numbers of the design's unit. The members are described in the
-/// README beside the design documents.</summary>
+/// <summary>The parts of a piece as JSON for other programs: lengths are numbers of the design's unit. The members are described
+/// in the README of the designs.</summary>
 public static class PartsJson
 {
     /// <summary>The document, ended by a line feed.</summary>

@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Designs.Export;
 
 /// <summary>
-/// A piece as a scene in space (Khronos glTF 2.0, one JSON document with its data inside): a node for each copy, named by its mark,
-/// that scales and places one unit cube; a material for each role. Metres, y up, the front of the piece towards +z, as the
+/// A piece as a scene in space (Khronos glTF 2.0, one JSON document with its data inside): a node for each copy, named by its
+/// mark, that scales and places one unit cube; a material for each role. Metres, y up, the front of the piece towards +z, as the
 /// specification wants.
 /// </summary>
 public static class PieceGltf
@@ -18,15 +18,16 @@ public static class PieceGltf
     public static string Write(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var roles = piece.Parts.Where(part => !part.Copies.IsEmpty).Select(part => part.Material).DistinctBy(one => one.Role).ToList();
         var copies = piece.Parts.SelectMany(part => part.Copies.Select(copy => (Part: part, Copy: copy))).ToList();
+        var roles = copies.Select(one => one.Part.Material).DistinctBy(one => one.Role).ToList();
         return JsonOutput.Object(writer =>
         {
             writer.Member("asset", inner => inner.WriteString("version", SpecifiedVersion));
             writer.WriteNumber("scene", 0);
             writer.List("scenes", [piece], (inner, one) => Scene(inner, one, copies.Count));
             if (copies.Count == 0) return;
-            writer.List("nodes", copies, (inner, one) => Node(inner, one.Part, one.Copy, roles.FindIndex(role => role.Role == one.Part.Material.Role)));
+            writer.List("nodes", copies, (inner, one) =>
+                Node(inner, one.Part, one.Copy, roles.FindIndex(role => role.Role == one.Part.Material.Role)));
             writer.List("meshes", roles.Select((_, i) => i), Mesh);
             writer.List("materials", roles, Material);
             UnitCube.Write(writer);

@@ -3,8 +3,8 @@ using System.Text.Json;
 
 namespace ShopPlanner.Core.Designs.Export;
 
-/// <summary>The cube from 0 to 1 in all three directions as glTF data: four corners a face, so that each face has its own normal, and two
-/// triangles a face, wound counter-clockwise as seen from outside.</summary>
+/// <summary>The cube from 0 to 1 in all three directions as glTF data: four corners a face, so that each face has its own normal,
+/// and two triangles a face, wound counter-clockwise as seen from outside.</summary>
 internal static class UnitCube
 {
     /// <summary>Numbers of its accessors.</summary>
@@ -55,12 +55,14 @@ internal static class UnitCube
         for (var face = 0; face < 6; face++)
         {
             for (var corner = 0; corner < 4; corner++) Corner(data, face, corner);
-            for (var i = 0; i < 6; i++)
-                BinaryPrimitives.WriteUInt16LittleEndian(data.AsSpan((VectorBytes * 2) + (((face * 6) + i) * sizeof(ushort))), (ushort)((face * 4) + Round[i]));
+            for (var i = 0; i < Round.Length; i++) Index(data.AsSpan(VectorBytes * 2), (face * Round.Length) + i, (face * 4) + Round[i]);
         }
 
         return data;
     }
+
+    private static void Index(Span<byte> indices, int at, int corner) =>
+        BinaryPrimitives.WriteUInt16LittleEndian(indices[(at * sizeof(ushort))..], (ushort)corner);
 
     // Face 0 looks along −x, 1 along +x, 2 and 3 along y, 4 and 5 along z.
     private static void Corner(byte[] data, int face, int corner)
@@ -71,8 +73,9 @@ internal static class UnitCube
         {
             var at = (((face * 4) + corner) * 3) + i;
             var along = i == axis ? far : i == (axis + 1) % 3 ? (far == 1 ? u : v) : (far == 1 ? v : u);
+            var normal = i == axis ? (far * 2) - 1 : 0;
             BinaryPrimitives.WriteSingleLittleEndian(data.AsSpan(at * sizeof(float)), along);
-            BinaryPrimitives.WriteSingleLittleEndian(data.AsSpan(VectorBytes + (at * sizeof(float))), i == axis ? (far * 2) - 1 : 0);
+            BinaryPrimitives.WriteSingleLittleEndian(data.AsSpan(VectorBytes + (at * sizeof(float))), normal);
         }
     }
 }

@@ -55,7 +55,8 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
         {
             '+' => Same(a, b, "added") with { Value = a.Value + b.Value },
             '−' => Same(a, b, "subtracted") with { Value = a.Value - b.Value },
-            '×' => a is { IsLength: true } && b.IsLength ? throw new ExpressionException("multiplies a length by a length, which gives no length") : new(a.Value * b.Value, a.IsLength || b.IsLength),
+            '×' when a.IsLength && b.IsLength => throw new ExpressionException("multiplies a length by a length, which gives no length"),
+            '×' => new(a.Value * b.Value, a.IsLength || b.IsLength),
             _ => Divide(a, b),
         };
     }
@@ -68,7 +69,8 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
     }
 
     internal static Amount Same(Amount a, Amount b, string what) => a.IsLength == b.IsLength ? a
-        : throw new ExpressionException($"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm");
+        : throw new ExpressionException(
+            $"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm");
 
     private static string Wrap(Expression inner) => inner is Binary { Sign: '+' or '−' } ? $"({inner.Template})" : inner.Template;
 }
