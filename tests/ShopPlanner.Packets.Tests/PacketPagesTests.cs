@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
 
@@ -113,6 +114,17 @@ public sealed class PacketPagesTests
         Assert.Single(words, "At the store's saw");
         Assert.Single(words, "At home");
         Assert.True(words.IndexOf("At the store's saw") < words.IndexOf("At home"));
+    }
+
+    [Fact]
+    public void A_piece_is_drawn_before_what_is_bought_for_it()
+    {
+        var square = new LineDrawing("Front", "A square.", 200, 120, [new Marked("A1", [new Face([new(0, 0), new(200, 0), new(200, 120)], "#F1E5CE", 0.1, Stroke.Thin)])]);
+        var model = PacketSamples.Cabinet() with { Pieces = [new("Hall cabinet", [square], ["4 × Shelf pin"], ["Dry-fit first."])] };
+        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
+        Assert.Single(words, "The piece: Hall cabinet");
+        Assert.Contains("1. 4 × Shelf pin", Running(words), StringComparison.Ordinal);
+        Assert.True(words.IndexOf("The piece: Hall cabinet") < words.FindIndex(w => w.Contains("Store by the highway", StringComparison.Ordinal)));
     }
 
     [Fact]

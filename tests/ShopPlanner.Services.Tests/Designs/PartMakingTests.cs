@@ -109,6 +109,17 @@ public sealed class PartMakingTests
     }
 
     [Fact]
+    public async Task Making_parts_is_no_change_of_the_idea()
+    {
+        await using var given = await Ideas.BeginAsync();
+        var read = await given.ReadAsync();
+        await given.MakeAsync();
+        Assert.Equal(read.Version, (await given.ReadAsync()).Version);
+        var saved = await given.Service.SaveAsync(given.Project, read.Idea with { Changed = read.Idea.Changed.Add("width", "24") }, read.Version, "width", Ideas.Cancel);
+        Assert.True(saved.Ok);
+    }
+
+    [Fact]
     public async Task Millimetres_are_written_exactly()
     {
         await using var given = await Ideas.BeginAsync();

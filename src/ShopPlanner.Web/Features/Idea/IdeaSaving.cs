@@ -67,9 +67,6 @@ public sealed class IdeaSaving
     /// <summary>Does it again.</summary>
     public Task RedoAsync() => StepAsync(ideas.RedoAsync);
 
-    /// <summary>Puts a design in its place.</summary>
-    public Task StartAsync(string designKey) => StepAsync((project, _, cancel) => ideas.StartAsync(project, designKey, cancel));
-
     private async Task StepAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
     {
         await NowAsync();

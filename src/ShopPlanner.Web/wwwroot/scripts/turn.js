@@ -24,7 +24,7 @@ class View {
     Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group(), around: -0.6, above: 0.4, away: 2.1 });
     this.scene = new three.Scene();
     this.camera = new three.PerspectiveCamera(32, 1, 1, 100000);
-    this.scene.add(this.boxes, new three.HemisphereLight(0xffffff, 0xd8cfc2, 3), this.sun());
+    this.scene.add(this.boxes, new three.HemisphereLight(0xffffff, 0xc8beae, 2.6), this.sun());
     renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
     place.prepend(renderer.domElement);
     this.size = new ResizeObserver(() => this.fit());
@@ -33,7 +33,7 @@ class View {
   }
 
   sun() {
-    const light = new three.DirectionalLight(0xffffff, 1.4);
+    const light = new three.DirectionalLight(0xffffff, 1.1);
     light.position.set(-1, -2, 3);
     return light;
   }
@@ -42,12 +42,13 @@ class View {
     this.empty();
     this.middle = new three.Vector3(...piece.size.map(side => side / 2));
     this.reach = Math.hypot(...piece.size);
+    [this.camera.near, this.camera.far] = [this.reach / 20, this.reach * 40];
     for (const box of piece.boxes) this.boxes.add(this.box(box));
     this.paint();
   }
 
   box({ mark, at, size, tint }) {
-    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial({ color: tint }));
+    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial({ color: tint, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }));
     const edges = new three.LineSegments(new three.EdgesGeometry(solid.geometry), new three.LineBasicMaterial());
     solid.position.set(...at.map((from, i) => from + size[i] / 2));
     solid.userData = { mark, tint };
@@ -63,10 +64,10 @@ class View {
   // Colours are the page's own, so that light and dark need no second set.
   paint() {
     const style = getComputedStyle(this.place), colour = name => new three.Color(style.getPropertyValue(name).trim());
-    const [ink, chalk] = [colour("--ink"), colour("--chalk")];
+    const [ink, chalk, light] = [colour("--ink"), colour("--chalk"), Number(style.getPropertyValue("--wood-light"))];
     for (const solid of this.boxes.children) {
       const isPicked = this.picked.has(solid.userData.mark);
-      solid.material.color.set(isPicked ? chalk : solid.userData.tint);
+      solid.material.color.set(isPicked ? chalk : solid.userData.tint).multiplyScalar(isPicked ? 1 : light);
       solid.children[0].material.color.set(isPicked ? chalk : ink);
     }
     this.fit();
