@@ -38,6 +38,15 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
         return saved.Value;
     }
 
+    /// <summary>Leaves the material of a role to whoever builds the piece.</summary>
+    public async Task LeaveOpenAsync(string role)
+    {
+        var view = await ReadAsync();
+        var materials = view.Idea.Document.Materials.Select(one => one.Role == role ? one with { Id = null, Name = "To be chosen" } : one);
+        var saved = await Service.SaveAsync(Project, view.Idea with { Document = view.Idea.Document with { Materials = [.. materials] } }, view.Version, role, Cancel);
+        Assert.True(saved.Ok, string.Join("; ", saved.Faults));
+    }
+
     public async Task<MadeParts> MakeAsync(bool mayLetter = false)
     {
         var made = await Service.MakePartsAsync(Project, mayLetter, Cancel);

@@ -90,6 +90,7 @@ public sealed class PartMakingTests
     public async Task A_material_chosen_by_hand_stays_where_the_design_leaves_it_open()
     {
         await using var given = await Ideas.BeginAsync("table");
+        await given.LeaveOpenAsync("leg");
         await given.MakeAsync();
         var leg = (await given.RowsAsync()).Single(row => row.Texts.Name == "Leg");
         Assert.Equal("Material", Assert.Single(leg.Faults).Field);
