@@ -34,6 +34,9 @@ public sealed record PacketModel(
 
     /// <summary>Like cuts at one setting, for each material.</summary>
     public ImmutableArray<PacketSettings> Settings { get; init; } = [];
+
+    /// <summary>Pieces that were designed here: their drawings, parts, joints and steps come before the cut list.</summary>
+    public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
 }
 
 /// <summary>Cuts of all boards and sheets of a material, by setting.</summary>
