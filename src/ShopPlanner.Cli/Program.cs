@@ -2,11 +2,13 @@ using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Work;
+using ShopPlanner.Cli.Parts;
 
 // One file per command.
 var root = new RootCommand("Plans furniture for a small shop: what to buy and how to cut it.")
 {
     CutCommand.Create(),
     WorkCommand.Create(),
+    PartsCommand.Create(),
 };
 return CommandLine.Run(root, args);

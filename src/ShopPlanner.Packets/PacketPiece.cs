@@ -7,7 +7,7 @@ namespace ShopPlanner.Packets;
 /// <summary>A piece of furniture as the packet shows it: what it looks like, what it is made of, how it goes together.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Unit">Of its figures.</param>
-/// <param name="Drawings">In points, no wider or higher than a page's content: see <see cref="PacketPieces"/>.</param>
+/// <param name="Drawings">In points, no wider or higher than a page's content: see <see cref="PieceSheets"/>.</param>
 /// <param name="Parts">Every kind of part.</param>
 /// <param name="Joints">Every kind of joint.</param>
 /// <param name="Hardware">What to buy beside wood.</param>

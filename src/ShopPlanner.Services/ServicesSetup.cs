@@ -4,6 +4,7 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
@@ -36,6 +37,10 @@ public static class ServicesSetup
         services.AddSingleton<IProjectService, ProjectService>();
         services.AddSingleton<IPartService, PartService>();
         services.AddSingleton<IWorkingService, WorkingService>();
+        services.AddSingleton<BuiltInDesigns>();
+        services.AddSingleton<IDesignService, DesignService>();
+        services.AddSingleton<IIdeaService, IdeaService>();
+        services.AddSingleton<IPieceService, PieceService>();
         services.AddSingleton<IStoreService, StoreService>();
         services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IBackupService, BackupService>();

@@ -29,12 +29,28 @@ public static class Links
     /// <summary>All workings.</summary>
     public const string Workings = "/workings";
 
+    /// <summary>Designs to start from.</summary>
+    public const string Designs = "/designs";
+
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 
     /// <summary>A project's parts; past the first screenful when <paramref name="fromRow"/> says so.</summary>
     public static string Parts(Guid project, int fromRow = 0) =>
         fromRow == 0 ? $"{Projects}/{project}/parts" : $"{Projects}/{project}/parts?from={Number(fromRow)}";
+
+    /// <summary>A project's idea.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="view">How it is looked at; the usual way where left out.</param>
+    /// <param name="part">Letter of the part that is chosen.</param>
+    public static string Idea(Guid project, string? view = null, string? part = null) =>
+        QueryHelpers.AddQueryString($"{Projects}/{project}/idea", Given(("view", view), ("part", part)));
+
+    /// <summary>A file that an idea gives.</summary>
+    public static string IdeaFile(Guid project, string name) => $"{Projects}/{project}/idea/{name}";
+
+    /// <summary>Choosing a design for a project.</summary>
+    public static string DesignsFor(Guid project) => $"{Designs}?project={project}";
 
     /// <summary>The rack and the bin, narrowed.</summary>
     public static string StockOf(string? place, string? material, string? find) =>

@@ -1,6 +1,7 @@
 using ShopPlanner.Services;
 using ShopPlanner.Web.Features;
 using ShopPlanner.Web.Features.Bench;
+using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Stores;
 using ShopPlanner.Web.Hosting;
@@ -40,6 +41,7 @@ public static class Program
         app.MapDrawingStyles();
         app.MapPlanDownloads();
         app.MapStoreDownloads();
+        app.MapIdeaDownloads();
         app.MapBench();
         return app;
     }

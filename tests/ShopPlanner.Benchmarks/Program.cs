@@ -8,6 +8,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["workings"] = WorkingsCommand.Run,
     ["growth"] = GrowthCommand.Run,
     ["sidebyside"] = SideBySideCommand.Run,
+    ["designs"] = DesignsCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

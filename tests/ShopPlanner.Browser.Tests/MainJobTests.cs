@@ -81,6 +81,8 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         var field = page.GetByLabel(cell, new() { Exact = true });
         await field.FillAsync(text);
         await field.PressAsync("Tab");
+        // "Saved" stands there from before: a moment passes until the typing has come to the server.
+        await page.WaitForTimeoutAsync(700);
         await Expect(page.GetByRole(AriaRole.Status).Filter(new() { HasTextRegex = Saved() })).ToBeVisibleAsync();
     }
 

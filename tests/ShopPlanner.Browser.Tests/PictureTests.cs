@@ -12,6 +12,9 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
 {
     private static readonly string Folder = Environment.GetEnvironmentVariable("SHOP_PLANNER_PICTURES") ?? Path.Combine(AppContext.BaseDirectory, "pictures");
 
+    // Only places whose name begins so, where some are looked at again and again.
+    private static readonly string? Wanted = Environment.GetEnvironmentVariable("SHOP_PLANNER_PLACES");
+
     [Fact(Explicit = true)]
     public async Task Take()
     {
@@ -24,7 +27,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
     private async Task TakeAsync(Screen screen, bool dark, IReadOnlyDictionary<string, string> places)
     {
         var page = await browser.OpenAsync(screen, dark);
-        foreach (var (name, address) in places)
+        foreach (var (name, address) in places.Where(place => Wanted is null || place.Key.StartsWith(Wanted, StringComparison.Ordinal)))
         {
             await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
             var file = $"{name}-{screen.Name}-{(dark ? "dark" : "light")}.png";
@@ -45,6 +48,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         var bench = plan.Replace("/plans/", "/bench/", StringComparison.Ordinal);
         var project = await FirstAsync(page, "/projects", "a[href*='/parts']");
         var store = await FirstAsync(page, "/stores", "main a[href^='/stores/']");
+        var idea = await IdeaAsync(page);
         return new Dictionary<string, string>
         {
             ["home"] = "/", ["projects"] = "/projects", ["parts"] = project, ["stock"] = "/rack-and-bin", ["stores"] = "/stores", ["store"] = store,
@@ -52,8 +56,17 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["bench-list"] = "/bench", ["bench"] = bench, ["finish"] = bench + "/1/finish", ["shop"] = "/shop",
             ["workings"] = "/workings", ["working-feet"] = "/workings/board-feet?thickness=1&width=5%201%2F2&length=8%20ft&count=12&unit=in",
             ["working-spacing"] = "/workings/spacing?span=32%201%2F2&member=2%201%2F2&count=7&unit=in",
+            ["designs"] = "/designs", ["idea"] = idea, ["idea-part"] = idea + "?part=A&view=front", ["idea-exploded"] = idea + "?view=exploded", ["idea-turn"] = idea + "?view=turn",
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         };
+    }
+
+    private static async Task<string> IdeaAsync(IPage page)
+    {
+        await page.GotoAsync("/designs", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Pantry cupboard" }).ClickAsync();
+        await page.WaitForURLAsync(IdeaAddress());
+        return new Uri(page.Url).AbsolutePath;
     }
 
     private static async Task<string> FirstAsync(IPage page, string address, string selector)
@@ -61,6 +74,9 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
         return (await page.Locator(selector).First.GetAttributeAsync("href"))!;
     }
+
+    [GeneratedRegex("/projects/[0-9a-f-]{36}/idea$")]
+    private static partial Regex IdeaAddress();
 
     [GeneratedRegex("/plans/[0-9a-f-]{36}$")]
     private static partial Regex PlanAddress();

@@ -67,7 +67,7 @@ internal static class PacketSamples
     /// <summary>The cabinet with every built-in design as a piece.</summary>
     public static PacketModel WithPieces(PaperSize paper) => Cabinet(paper) with
     {
-        Pieces = [.. BuiltInPieces.Names.Select(name => PacketPieces.Of(BuiltInPieces.Read(name), paper))],
+        Pieces = [.. BuiltInPieces.Names.Select(name => PieceSheets.Of(BuiltInPieces.Read(name), paper))],
     };
 
     /// <summary>A project without parts.</summary>

@@ -30,8 +30,11 @@ internal sealed class ShopServer : IAsyncDisposable
     public T Get<T>()
         where T : notnull => app.Services.GetRequiredService<T>();
 
+    /// <summary>Answers requests without a network card.</summary>
+    public HttpMessageHandler Handler() => app.GetTestServer().CreateHandler();
+
     /// <summary>A browser that has nothing in its jar yet.</summary>
-    public PlainBrowser Browse() => new(app.GetTestServer().CreateHandler());
+    public PlainBrowser Browse() => new(Handler());
 
     public async ValueTask DisposeAsync()
     {

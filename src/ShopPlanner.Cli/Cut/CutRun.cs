@@ -11,7 +11,7 @@ internal static class CutRun
     /// <summary>The exit status.</summary>
     public static int Run(string from, string? to, double? seconds)
     {
-        var target = PlanOutput.At(to, from);
+        var target = TextOutput.At(to, "plan", from, "request");
         if (Read(from) is not { } request) return ExitStatus.Refused;
         if (seconds is { } given) request = request with { Limits = new CutLimits(given) };
         var plan = LiveLine.While(request, Plan);
@@ -33,7 +33,7 @@ internal static class CutRun
 
     private static CutRequest? Read(string from)
     {
-        var (request, faults) = RequestInput.Read(from);
+        var (request, faults) = DocumentInput.Read(from, "request", CutRequestJson.Read);
         foreach (var fault in faults) Complaint.Print(fault.ToString());
         return request;
     }

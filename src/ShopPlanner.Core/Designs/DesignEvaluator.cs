@@ -17,6 +17,7 @@ public sealed class DesignEvaluator
 {
     private static readonly string[] OutsideNames = ["width", "depth", "height"];
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
+    private static readonly string TooMany = FormattableString.Invariant($"asks for more than {Builder.MostCopies} pieces of wood in all: fewer");
 
     private readonly DesignDocument document;
     private readonly List<Fault> faults = [];
@@ -38,7 +39,7 @@ public sealed class DesignEvaluator
         ArgumentNullException.ThrowIfNull(changed);
         var evaluator = new DesignEvaluator(document, changed);
         var piece = evaluator.Run();
-        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, [.. evaluator.faults.Distinct()]);
+        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, FaultCap.Of(evaluator.faults));
     }
 
     private Piece? Run()
@@ -50,6 +51,7 @@ public sealed class DesignEvaluator
         Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
+        if (builder.FullAt is { } place) faults.Add(Fault.Of(place, "", TooMany));
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
     }
 
@@ -90,14 +92,36 @@ public sealed class DesignEvaluator
 
     private void Fill(BayNode node, Bay bay)
     {
+        if (builder.FullAt is not null) return;
         builder.Openings.Add(new(node.Path, bay.Box, [.. node.Fills.Select(one => one.Kind)]));
         var fills = node.Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill))).Where(one => one.Kind is not null);
-        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1)) bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
+        foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1).TakeWhile(_ => builder.FullAt is null))
+            bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
         if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter) return;
         var sizes = node.Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes")).ToImmutableArray();
         var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
+        if (bays.IsEmpty || !Share(node, bay, bays)) return;
         foreach (var (child, part) in node.Bays.Zip(bays)) Fill(child, part);
     }
+
+    // Clear sizes that are given may be more than there is, or less with no bay to take the rest.
+    private bool Share(BayNode node, Bay bay, ImmutableArray<Bay> bays)
+    {
+        var axis = bays[0].Box.Dx == bay.Box.Dx ? Axis.Z : Axis.X;
+        var over = bay.Box.End(axis) - bays[^1].Box.End(axis);
+        if (bays.FirstOrDefault(one => !one.Box.Extent(axis).IsPositive) is { } none)
+            Refuse($"leave a bay of {Text(none.Box.Extent(axis))}: there is no room for it");
+        else if (over < Length.Zero)
+            Refuse($"come to {Text(-over)} more than the bay has: there is no room for it");
+        else if (over.IsPositive)
+            Refuse($"leave {Text(over)} of the bay over: write * for one of them, which takes the rest");
+        return faults.Count == 0;
+
+        void Refuse(string message) => faults.Add(Fault.Of(node.Path + ".sizes", string.Join(", ", node.Sizes), message));
+    }
+
+    private string Text(Length length) =>
+        LengthFormat.Plain(length, document.Unit).Text + (document.Unit == LengthUnit.Inch ? " in" : " mm");
 
     private T? Find<T>(ImmutableArray<T> kinds, Func<T, KindInfo> info, DesignNode node)
         where T : class
@@ -115,17 +139,6 @@ public sealed class DesignEvaluator
         return builder;
     }
 
-    // Two members in one place without a joint that lets one into the other: the design asks for what cannot be built.
-    private void FindClashes()
-    {
-        var let = builder.Joints.Where(one => one.Depth.IsPositive).Select(one => (one.From, one.Into)).ToHashSet();
-        var members = builder.Drafts.Where(one => one.Purpose == PartPurpose.Member).ToList();
-        for (var i = 0; i < members.Count; i++)
-            for (var k = i + 1; k < members.Count; k++)
-                if (members[i].Box.Shared(members[k].Box) is not null && !let.Contains((members[i], members[k])) && !let.Contains((members[k], members[i])))
-                    builder.Warn(Gravity.Fails, $"{members[i].Name} and {members[k].Name.ToLowerInvariant()} would be in the same place: change one of their sizes.", members[i]);
-    }
-
     private bool SizesHold()
     {
         foreach (var draft in builder.Drafts)
@@ -141,9 +154,9 @@ public sealed class DesignEvaluator
 
     private Piece Finish(Outside outside)
     {
-        FindClashes();
-        var marking = new Marking(builder.Drafts);
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
+        new Findings(builder, box, document.Unit).Note();
+        var marking = new Marking(builder.Drafts);
         return new(
             document.Name, document.Unit, box, marking.Parts,
             [.. builder.Joints.Select(one => new Joint(one.Kind, marking.Mark(one.From), marking.Mark(one.Into), one.Along, one.Depth))],

@@ -23,14 +23,15 @@ internal sealed class Relaxation(Search search) : IDisposable
 
     /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver failed.</summary>
     /// <param name="toTheEnd">True to go on when the rounded bound can rise no more, for the sake of the dual point.</param>
-    /// <param name="closeTo">Share of the total that the bound may fall short by when it ends; the last of it takes the longest.</param>
+    /// <param name="closeTo">Share of the total that the bound may fall short by when it ends, where that is a unit or more;
+    /// the last of it takes the longest.</param>
     public MasterPoint? SolveWhole(bool toTheEnd = false, double closeTo = 0)
     {
         var model = search.Model;
         _master.Restrict(model.Demands, GreedyStart.Limits(model));
         while (_master.Solve(search.Left) is { } point)
         {
-            if (point.Objective - search.Bound < closeTo * point.Objective) return point;
+            if (closeTo * point.Objective >= 1 && point.Objective - search.Bound < closeTo * point.Objective) return point;
             if (!(_knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd)) return point;
             if (search.Expired) return null;
         }

@@ -14,10 +14,10 @@ internal static class JointSection
     {
         if (piece.Joints.IsEmpty) return;
         var rows = piece.Joints.Chunk(2).ToList();
-        var width = (flow.Width - PacketPieces.Gutter) / 2;
+        var width = (flow.Width - PieceSheets.Gutter) / 2;
         flow.Heading("Joints", rows[0].Max(joint => HeightOf(joint, width)));
         foreach (var row in rows)
-            flow.Add(row.Max(joint => HeightOf(joint, width)), y => row.SelectMany((joint, i) => Draw(joint, flow.Left + (i * (width + PacketPieces.Gutter)), y, width)));
+            flow.Add(row.Max(joint => HeightOf(joint, width)), y => row.SelectMany((joint, i) => Draw(joint, flow.Left + (i * (width + PieceSheets.Gutter)), y, width)));
     }
 
     private static double HeightOf(PacketJoint joint, double width) =>

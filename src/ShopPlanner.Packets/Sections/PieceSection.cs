@@ -61,8 +61,8 @@ internal static class PieceSection
         if (piece.Parts.IsEmpty) return;
         var table = new Table(
             [
-                new("Marks", 1.9), new("Part", 3), new("Material", 2.9), new("Pieces", 0.9, Anchor.End), new("Finished, length × width × thickness", 3.6, Anchor.End),
-                new("As cut, length × width", 2.5, Anchor.End),
+                new("Marks", 1.9), new("Part", 3), new("Material", 2.9), new("Pieces", 0.9, Anchor.End), new("Finished size", 3.2, Anchor.End),
+                new("Size as cut", 2.5, Anchor.End),
             ],
             [.. piece.Parts.Select(part => Row(part, piece.Unit))]);
         flow.Heading(Title(flow, "Parts of " + piece.Name), table.Beginning(flow.Width));

@@ -27,6 +27,8 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
         var version = earlier.Count(order => ShopJson.Read<PlanOrder>(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-        return new PacketBuilder(plan, new(today, paper, settings.CurrencySign, version, ShopJson.Read<PlanBasis>(stored.NamesJson))).Build();
+        var facts = new PacketFacts(today, paper, settings.CurrencySign, version, ShopJson.Read<PlanBasis>(stored.NamesJson));
+        var model = new PacketBuilder(plan, facts).Build();
+        return model with { Pieces = await PacketPieces.ReadAsync(db, plan, model.Paper, cancel) };
     }
 }

@@ -23,6 +23,12 @@ internal sealed class PartSaving
 
     public int Rows => rows.Count;
 
+    /// <summary>The rows as they are now, in order.</summary>
+    public IReadOnlyList<PartTexts> Texts => [.. rows.Select(row => row.Texts)];
+
+    /// <summary>True once a row was added, changed or taken out.</summary>
+    public bool IsChanged => touched.Count + before.Count > 0;
+
     public static async Task<PartSaving?> BeginAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
         await db.Projects.AnyAsync(project => project.Id == projectId, cancel)
             ? new PartSaving(db, projectId, await PartRows.Of(db, projectId).ToListAsync(cancel))
@@ -55,6 +61,13 @@ internal sealed class PartSaving
         db.Parts.Add(row);
     }
 
+    /// <summary>Changes the row with that id, or adds it at the end; nothing where it says so already.</summary>
+    public void Put(PartTexts texts)
+    {
+        if (!byId.TryGetValue(texts.Id, out var stored)) Add(texts, null);
+        else if (stored.Texts != texts) Change(stored, texts);
+    }
+
     public void Remove(Guid id)
     {
         if (!byId.Remove(id, out var row)) return;
@@ -75,7 +88,7 @@ internal sealed class PartSaving
     public async Task<PartSheet> EndAsync(string title, CancellationToken cancel)
     {
         await db.SaveChangesAsync(cancel);
-        if (touched.Count + before.Count > 0)
+        if (IsChanged)
             await PartJournal.AddAsync(db, projectId, title, before, [.. touched.Select(PartMoment.Of)], cancel);
         await db.SaveChangesAsync(cancel);
         return (await PartRows.SheetAsync(db, projectId, cancel))!;

@@ -6,7 +6,7 @@ namespace ShopPlanner.Services.Storage;
 internal static class Counters
 {
     public const string BinTags = "bin tags", RackTags = "rack tags", Entries = "stock ledger", Projects = "projects";
-    public const string Plans = "plans", Jobs = "plan jobs", PartSteps = "part steps";
+    public const string Plans = "plans", Jobs = "plan jobs", PartSteps = "part steps", IdeaSteps = "idea steps";
 
     /// <summary>The next number of a series; taken for good when the transaction is.</summary>
     public static async Task<long> NextAsync(this ShopContext db, string series, CancellationToken cancel)

@@ -20,6 +20,12 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredWorking> Workings => Set<StoredWorking>();
 
+    public DbSet<StoredDesign> Designs => Set<StoredDesign>();
+
+    public DbSet<StoredIdea> Ideas => Set<StoredIdea>();
+
+    public DbSet<StoredIdeaStep> IdeaSteps => Set<StoredIdeaStep>();
+
     public DbSet<StoredStore> Stores => Set<StoredStore>();
 
     public DbSet<StoredPrice> Prices => Set<StoredPrice>();
@@ -76,12 +82,13 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         }
     }
 
-    // A part that only moved keeps its version: the others' texts are not touched by a row put between them.
+    // A part that only moved keeps its version: the others' texts are not touched by a row put between them. So does an idea whose
+    // parts were made: what is set for it stays.
     private static void CountVersion(EntityEntry entry, IVersioned row)
     {
         if (entry.State == EntityState.Added && row.Version == 0) row.Version = 1;
         if (entry.State != EntityState.Modified) return;
         var changed = entry.Properties.Where(p => p.IsModified).Select(p => p.Metadata.Name);
-        if (changed.Any(name => name is not (nameof(StoredPart.Position) or nameof(IVersioned.Version)))) row.Version++;
+        if (changed.Any(name => name is not (nameof(StoredPart.Position) or nameof(StoredIdea.Made) or nameof(IVersioned.Version)))) row.Version++;
     }
 }

@@ -7,9 +7,11 @@ internal static class DesignFiles
 {
     public static IEnumerable<string> Names => Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
 
+    public static string PathOf(string name) => Path.Combine(Folder, name + ".json");
+
     public static DesignDocument Read(string name)
     {
-        var reading = DesignJson.Read(File.ReadAllBytes(Path.Combine(Folder, name + ".json")));
+        var reading = DesignJson.Read(File.ReadAllBytes(PathOf(name)));
         Assert.Empty(reading.Faults);
         return reading.Document!;
     }

@@ -9,6 +9,9 @@ namespace ShopPlanner.Core.Designs.Building;
 /// one kind into parts with marks.</summary>
 internal sealed class Builder
 {
+    /// <summary>More copies than any piece of furniture has; beyond it a wrong count is more likely than a want.</summary>
+    public const int MostCopies = 2000;
+
     private readonly List<Draft> drafts = [];
     private readonly List<DraftJoint> joints = [];
     private readonly Dictionary<string, int> hardware = [];
@@ -31,11 +34,15 @@ internal sealed class Builder
     /// <summary>Place in the document of what is being built.</summary>
     public string Path { get; set; } = "";
 
+    /// <summary>Place in the document that asked for more than <see cref="MostCopies"/>; null while there is room.</summary>
+    public string? FullAt { get; private set; }
+
     /// <summary>Adds one copy; the handle is for joints and for bays that it bounds.</summary>
     public Draft Add(Draft draft)
     {
         draft.Path = Path;
-        drafts.Add(draft);
+        if (drafts.Count < MostCopies) drafts.Add(draft);
+        else FullAt ??= Path;
         return draft;
     }
 
@@ -93,6 +100,9 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     public Length CutWideBy { get; init; }
 
     public bool GrainMatters { get; init; } = true;
+
+    /// <summary>The copy for whose joint this practice piece is; null for any other part.</summary>
+    public Draft? PracticeFor { get; init; }
 
     public string FacesToFinish { get; init; } = "";
 

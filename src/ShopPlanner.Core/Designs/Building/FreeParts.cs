@@ -10,7 +10,7 @@ internal static class FreeParts
 {
     public static void Add(DesignDocument document, Scope scope, Builder builder, List<Fault> faults)
     {
-        foreach (var part in document.Parts) Add(part, document, scope, builder, faults);
+        foreach (var part in document.Parts.TakeWhile(_ => builder.FullAt is null)) Add(part, document, scope, builder, faults);
         foreach (var entry in document.Hardware)
             if (scope.Count(entry.Quantity, entry.Path + ".quantity") is { } quantity) builder.Buy(entry.Name, quantity);
     }

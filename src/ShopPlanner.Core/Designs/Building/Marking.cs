@@ -19,6 +19,8 @@ internal sealed class Marking
     public Marking(IReadOnlyList<Draft> drafts)
     {
         var kinds = drafts.GroupBy(Kind).ToList();
+        foreach (var (kind, i) in kinds.Select((kind, i) => (kind, i)))
+            foreach (var draft in kind) ids[draft] = Letter(i);
         Parts = [.. kinds.Select((kind, i) => Part(Letter(i), [.. kind]))];
     }
 
@@ -37,11 +39,14 @@ internal sealed class Marking
     {
         var first = drafts[0];
         var (length, width) = (Size("Length", first, first.Along, first.Length), Size("Width", first, first.Across, first.Width));
-        for (var i = 0; i < drafts.Length; i++) (marks[drafts[i]], ids[drafts[i]]) = (Name(id, i, drafts[i].Hand), id);
+        for (var i = 0; i < drafts.Length; i++) marks[drafts[i]] = Name(id, i, drafts[i].Hand);
         return new(
             id, first.Name, first.Assembly, first.Material, length, width, Size("Thickness", first, first.Flat, null), length.Value + first.CutLongBy,
             width.Value + first.CutWideBy, first.GrainMatters, first.Purpose, first.FacesToFinish,
-            first.Purpose == PartPurpose.Member ? [.. drafts.Select(Copy)] : [], drafts.Length);
+            first.Purpose == PartPurpose.Member ? [.. drafts.Select(Copy)] : [], drafts.Length)
+        {
+            PracticeFor = first.PracticeFor is { } other ? ids[other] : null,
+        };
     }
 
     private PartCopy Copy(Draft draft) => new(marks[draft], draft.Box, draft.Hand, draft.Along, draft.Flat);

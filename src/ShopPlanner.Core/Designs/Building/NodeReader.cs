@@ -39,7 +39,11 @@ internal sealed class NodeReader
     public Working<Length> Length(string name)
     {
         var (member, text) = Text(name);
-        return text is not null && scope.Length(member.Label, text, At(name)) is { } length ? length : Broken(Working.Given(member.Label, Measures.Length.Zero));
+        var none = Working.Given(member.Label, Measures.Length.Zero);
+        if (text is null || scope.Length(member.Label, text, At(name)) is not { } length) return Broken(none);
+        if (length.Value >= Measures.Length.Zero) return length;
+        Fail(name, text, $"comes to {LengthFormat.Plain(length.Value, Unit).Text}, less than nothing: there is no room for it");
+        return none;
     }
 
     /// <summary>A whole number.</summary>
@@ -59,7 +63,12 @@ internal sealed class NodeReader
     }
 
     /// <summary>The material of a role.</summary>
-    public RoleMaterial Role(string name) => MaybeRole(name) ?? Broken(NoMaterial);
+    public RoleMaterial Role(string name)
+    {
+        if (MaybeRole(name) is { } material) return material;
+        if (Text(name).Text is "") Fail(name, "", "is empty: a role is wanted, one of " + Roles);
+        return Broken(NoMaterial);
+    }
 
     /// <summary>The material of a role; null where the member is empty.</summary>
     public RoleMaterial? MaybeRole(string name)
@@ -67,9 +76,11 @@ internal sealed class NodeReader
         var (_, text) = Text(name);
         if (string.IsNullOrEmpty(text)) return null;
         if (materials.FirstOrDefault(one => one.Role == text) is { } material) return material;
-        Fail(name, text, "is not a role of this design: it has " + string.Join(", ", materials.Select(one => one.Role)));
+        Fail(name, text, "is not a role of this design: it has " + Roles);
         return null;
     }
+
+    private string Roles => string.Join(", ", materials.Select(one => one.Role));
 
     /// <summary>Notes that what was read does not go together.</summary>
     public void Fail(string name, string value, string message)

@@ -11,12 +11,16 @@ namespace ShopPlanner.Core.Designs.Building;
 /// </summary>
 internal sealed class Scope
 {
+    // A name that follows a name that follows a name: deeper than any design, and far from the end of the stack.
+    private const int MostSteps = 60;
+
     private readonly Dictionary<string, DesignDimension> dimensions;
     private readonly IReadOnlyDictionary<string, string> changed;
     private readonly LengthUnit unit;
     private readonly List<Fault> faults;
     private readonly Dictionary<string, Working> known = [];
-    private readonly HashSet<string> underWay = [];
+    private readonly List<string> underWay = [];
+    private readonly HashSet<string> failed = [];
 
     public Scope(DesignDocument document, IReadOnlyDictionary<string, string> changed, List<Fault> faults)
     {
@@ -28,6 +32,8 @@ internal sealed class Scope
 
     public LengthUnit Unit => unit;
 
+    private const string Beyond = "comes to a size beyond all furniture: 100 m at most";
+
     /// <summary>Adds a name that the frame or a bay provides.</summary>
     public void Provide(string name, Working value) => known[name] = value;
 
@@ -35,22 +41,36 @@ internal sealed class Scope
     public Working? Find(string name, string askedAt)
     {
         if (known.TryGetValue(name, out var working)) return working;
+        if (failed.Contains(name)) return null;
         if (!dimensions.TryGetValue(name, out var dimension))
-            return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", dimensions.Keys.Concat(known.Keys).Order(StringComparer.Ordinal)));
-        if (!underWay.Add(name)) return Fail("dimensions." + name, dimension.Value, "depends on itself: " + string.Join(" → ", underWay.Append(name)));
+            return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", Names));
+        if (underWay.Contains(name)) return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
+        if (underWay.Count == MostSteps)
+            return Fail(
+                askedAt, name, $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps");
+        underWay.Add(name);
         var found = Value(dimension);
-        underWay.Remove(name);
+        underWay.RemoveAt(underWay.Count - 1);
         if (found is not null) known[name] = found;
+        else failed.Add(name);
         return found;
     }
+
+    private IEnumerable<string> Names => dimensions.Keys.Union(known.Keys).Order(StringComparer.Ordinal);
+
+    private string Circle(string name) => string.Join(" → ", underWay.SkipWhile(one => one != name).Append(name));
+
+    private string Text(DesignDimension dimension) => changed.GetValueOrDefault(dimension.Name) ?? dimension.Value;
 
     /// <summary>A length by arithmetic; null after a fault.</summary>
     public Working<Length>? Length(string name, string text, string path)
     {
         var plain = LengthText.Parse(text, unit);
         if (plain.Ok) return Working.Given(name, plain.Value);
-        return Evaluate(text, path) is not { } result ? null
+        if (Evaluate(text, path) is not { } result) return null;
+        return result is { Amount.IsLength: false, Inputs.Length: 0 } ? Fail<Length>(path, text, plain.Fault.Message)
             : !result.Amount.IsLength ? Fail<Length>(path, text, "is a bare number: a length is wanted, so write the unit, as in 3/4 in or 18 mm")
+            : Math.Abs(result.Amount.Value) > LengthText.Longest.Ticks ? Fail<Length>(path, text, Beyond)
             : Working.Of(name, result.Amount.ToLength(), result.Template, Working.Geometry, result.Inputs);
     }
 
@@ -81,7 +101,7 @@ internal sealed class Scope
         }
         catch (OverflowException)
         {
-            faults.Add(Fault.Of(path, text, "comes to a size beyond all furniture"));
+            faults.Add(Fault.Of(path, text, Beyond));
             return null;
         }
     }
@@ -100,25 +120,27 @@ internal sealed class Scope
         if (dimension.IsCount)
         {
             if (Count(text, path) is not { } count) return null;
-            return Within(dimension, count, text, path, limit => Count(limit, path))
+            return Within(dimension, count, text, path, (limit, at) => Count(limit, at))
                 ? Working.Looked(dimension.Label, count, new QuantityFigure(count, QuantityKind.Bare, 0), Working.AsGiven) : null;
         }
 
-        return Length(dimension.Label, text, path) is { } length && Within(dimension, length.Value, text, path, limit => Length("limit", limit, path)?.Value)
-            ? length : null;
+        return Length(dimension.Label, text, path) is { } length
+            && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value) ? length : null;
     }
 
-    private bool Within<T>(DesignDimension dimension, T value, string text, string path, Func<string, T?> read)
+    private bool Within<T>(DesignDimension dimension, T value, string text, string path, Func<string, string, T?> read)
         where T : struct, IComparable<T>
     {
-        if (dimension.Least is { } least && read(least) is { } low && value.CompareTo(low) < 0)
+        if (dimension.Least is { } least && read(least, Limit(dimension, "least")) is { } low && value.CompareTo(low) < 0)
             faults.Add(Fault.Of(path, text, "is too small for " + dimension.Label.ToLowerInvariant() + ": at least " + least));
-        else if (dimension.Most is { } most && read(most) is { } high && value.CompareTo(high) > 0)
+        else if (dimension.Most is { } most && read(most, Limit(dimension, "most")) is { } high && value.CompareTo(high) > 0)
             faults.Add(Fault.Of(path, text, "is too large for " + dimension.Label.ToLowerInvariant() + ": at most " + most));
         else
             return true;
         return false;
     }
+
+    private static string Limit(DesignDimension dimension, string which) => $"dimensions.{dimension.Name}.{which}";
 
     private Working? Fail(string path, string value, string message)
     {

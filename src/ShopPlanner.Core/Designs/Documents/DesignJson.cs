@@ -22,22 +22,14 @@ public static class DesignJson
     /// <summary>The longest document that is read.</summary>
     public const int MostBytes = 1_000_000;
 
-    private static readonly JsonDocumentOptions Options = new() { MaxDepth = 64 };
-
     /// <summary>Reads a document.</summary>
-    /// <param name="json">UTF-8 text.</param>
+    /// <param name="json">UTF-8 text; a byte order mark is passed over.</param>
     public static DesignReading Read(ReadOnlyMemory<byte> json)
     {
-        if (json.Length > MostBytes) return Refused(Fault.Of("", $"{json.Length} bytes", $"is too long for a design: at most {MostBytes}"));
-        try
-        {
-            using var document = JsonDocument.Parse(json, Options);
-            return Read(document.RootElement);
-        }
-        catch (JsonException problem)
-        {
-            return Refused(Fault.Of("", "", FormattableString.Invariant($"is not JSON: line {problem.LineNumber + 1}, column {problem.BytePositionInLine + 1}")));
-        }
+        var text = json.Span.StartsWith("\uFEFF"u8) ? json[3..] : json;
+        if (JsonCheck.Run(text.Span) is { } fault) return Refused(fault);
+        using var document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonCheck.MostDepth });
+        return Read(document.RootElement);
     }
 
     /// <summary>Writes a document.</summary>
@@ -48,12 +40,12 @@ public static class DesignJson
         var faults = new List<Fault>();
         var node = new JsonNode(root, "", faults);
         if (node["format"].Required() is var format && faults.Count == 0 && format != Format)
-            node["format"].Fail($"is not a design: \"{Format}\" is wanted");
+            node["format"].Fail($"is not a design: {Format} is wanted");
         if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
             node["version"].Fail($"is not a version that this program reads: {Version} at most");
-        if (faults.Count > 0) return new(null, [.. faults]);
+        if (faults.Count > 0) return new(null, FaultCap.Of(faults));
         var read = new DesignReader(node, faults).Read();
-        return faults.Count > 0 ? new(null, [.. faults]) : new(read, []);
+        return faults.Count > 0 ? new(null, FaultCap.Of(faults)) : new(read, []);
     }
 
     private static DesignReading Refused(Fault fault) => new(null, [fault]);

@@ -50,6 +50,8 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         var form = node["form"].OneOf(Forms, MaterialForm.Sheet);
         var width = Size(node["width"]);
         if (form == MaterialForm.Board && width is null && !node["width"].Present) node["width"].Fail("is not given: a board has a width");
+        if (form == MaterialForm.Sheet && node["width"].Present)
+            node["width"].Fail("is given to a sheet: only a board has a width of its own");
         return new(
             node["role"].Required(), node["material"].Text(), node["name"].Text() ?? node["role"].Required(), form,
             Size(node["thickness"], true) ?? Length.FromInches(1), form == MaterialForm.Board ? width : null, node["species"].Text());

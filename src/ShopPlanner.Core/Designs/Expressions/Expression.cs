@@ -55,7 +55,8 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
         {
             '+' => Same(a, b, "added") with { Value = a.Value + b.Value },
             '−' => Same(a, b, "subtracted") with { Value = a.Value - b.Value },
-            '×' => a is { IsLength: true } && b.IsLength ? throw new ExpressionException("a length times a length is no length") : new(a.Value * b.Value, a.IsLength || b.IsLength),
+            '×' when a.IsLength && b.IsLength => throw new ExpressionException("multiplies a length by a length, which gives no length"),
+            '×' => new(a.Value * b.Value, a.IsLength || b.IsLength),
             _ => Divide(a, b),
         };
     }
@@ -63,12 +64,13 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
     private static Amount Divide(Amount a, Amount b)
     {
         if (b.Value == 0) throw new ExpressionException("is divided by nothing");
-        if (b.IsLength && !a.IsLength) throw new ExpressionException("a bare number divided by a length is no length");
+        if (b.IsLength && !a.IsLength) throw new ExpressionException("divides a bare number by a length, which gives no length");
         return new(a.Value / b.Value, a.IsLength && !b.IsLength);
     }
 
     internal static Amount Same(Amount a, Amount b, string what) => a.IsLength == b.IsLength ? a
-        : throw new ExpressionException($"a length and a bare number cannot be {what}: write the unit, as in 3/4 in or 18 mm");
+        : throw new ExpressionException(
+            $"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm");
 
     private static string Wrap(Expression inner) => inner is Binary { Sign: '+' or '−' } ? $"({inner.Template})" : inner.Template;
 }
@@ -76,6 +78,8 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
 /// <summary>A named function of two values.</summary>
 internal sealed record Call(string Function, Expression First, Expression Second) : Expression
 {
+    private const int CountDigits = 12;
+
     public override ImmutableArray<string> Names => [.. First.Names.Union(Second.Names)];
 
     public override string Template => $"{Function}({First.Template}, {Second.Template})";
@@ -89,7 +93,8 @@ internal sealed record Call(string Function, Expression First, Expression Second
             "min" => a.Value <= b.Value ? a : b,
             "max" => a.Value >= b.Value ? a : b,
             "round" => a with { Value = Math.Round(a.Value / Step(b), MidpointRounding.AwayFromZero) * b.Value },
-            _ => new(Math.Floor(a.Value / Step(b)), false),
+            // A third of a length is not a whole count of digits: three of them are still three.
+            _ => new(Math.Floor(Math.Round(a.Value / Step(b), CountDigits)), false),
         };
     }
 

@@ -67,7 +67,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         foreach (var rail in new[] { below, above })
             foreach (var stile in new[] { left, right }) builder.Join(JointKind.Groove, rail, stile, Axis.X, tongue);
         Panel(parts, inner.With(Axis.Z, box.Z + wide, box.EndZ - wide), (left, right, below, above), along.Value);
-        if (leaf == 0) Practice();
+        if (leaf == 0) Practice(below);
         return leaf == 0 ? left : right;
     }
 
@@ -90,10 +90,13 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         builder.Join(JointKind.Groove, draft, frame.Above, Axis.Z, upright);
     }
 
-    private void Practice()
+    private void Practice(Draft rail)
     {
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, Length.FromInches(12), Thick, asked.Stile.Value);
         for (var i = 0; i < 2; i++)
-            builder.Add(new("Practice piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y) { Purpose = PartPurpose.Practice });
+            builder.Add(new("Practice piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y) 
+            {
+                Purpose = PartPurpose.Practice, PracticeFor = rail,
+            });
     }
 }

@@ -67,7 +67,9 @@ internal sealed class Slats : IFill
 
     private static void Spacer(RoleMaterial material, Length gap, Builder builder)
     {
-        var block = new Box(Length.Zero, Length.Zero, Length.Zero, Length.FromInches(6), gap, material.Thickness);
+        // A gap wider than the board is set by the block's length, which the board does not limit.
+        var (length, width) = material.Width is { } board && gap > board ? (gap, board) : (Length.FromInches(6), gap);
+        var block = new Box(Length.Zero, Length.Zero, Length.Zero, length, width, material.Thickness);
         builder.Add(new("Spacer for the slats", "Shop aids", material, block, Axis.X, Axis.Z) { Purpose = PartPurpose.Spacer, GrainMatters = false });
     }
 }

@@ -10,6 +10,9 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>A solid top glued up from strips of equal width, fixed so that it may move across the seasons.</summary>
 internal sealed class SolidTop : ITop
 {
+    // More are not glued up by hand at home; a wrong width or jointing is likelier.
+    private const int MostStrips = 60;
+
     private static readonly SourceNote Practice = new("Common practice: an edge is jointed before it is glued", Certainty.CommonPractice);
 
     public KindInfo Info { get; } = new(
@@ -34,6 +37,14 @@ internal sealed class SolidTop : ITop
         if (members.Failed) return;
         var whole = Tops.Whole(outside, material.Thickness);
         var count = (int)((whole.Dy.Ticks + usable.Ticks - 1) / usable.Ticks);
+        if (count > MostStrips)
+        {
+            members.Fail(
+                "material", material.Name,
+                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so take a wider board");
+            return;
+        }
+
         Draft? before = null;
         var y = whole.Y;
         foreach (var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], members.Unit))

@@ -79,7 +79,11 @@ public sealed record PiecePart(
     PartPurpose Purpose,
     string FacesToFinish,
     ImmutableArray<PartCopy> Copies,
-    int Quantity);
+    int Quantity)
+{
+    /// <summary>Id of the part for whose joint this one is a practice piece; null for any other part.</summary>
+    public string? PracticeFor { get; init; }
+}
 
 /// <summary>Which of a mirrored pair a copy is.</summary>
 public enum Hand

@@ -76,6 +76,31 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("CutTicks", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredDesign", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SavedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("OwnDesigns", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredEntry", b =>
                 {
                     b.Property<Guid>("Id")
@@ -180,6 +205,77 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .HasFilter("\"Standing\" = 1");
 
                     b.ToTable("Finishes", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdea", b =>
+                {
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Changed")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Made")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ProjectId");
+
+                    b.ToTable("ProjectIdeas", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdeaStep", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ChangedAfter")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ChangedBefore")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DocumentAfter")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("DocumentBefore")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Undone")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ProjectId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("IdeaSteps", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredJob", b =>
@@ -728,6 +824,24 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
                         .WithMany()
                         .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdea", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdeaStep", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

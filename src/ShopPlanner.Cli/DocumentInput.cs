@@ -1,22 +1,21 @@
-using System.Collections.Immutable;
-using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
-using ShopPlanner.Cutting.Formats;
+namespace ShopPlanner.Cli;
 
-namespace ShopPlanner.Cli.Cut;
-
-/// <summary>Where the request comes from: a file, or standard input for <c>-</c>.</summary>
-internal static class RequestInput
+/// <summary>Where a document comes from: a file, or standard input for <c>-</c>.</summary>
+internal static class DocumentInput
 {
     public const string StandardInput = "-";
 
-    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(string from)
+    /// <summary>What the reader makes of it.</summary>
+    /// <param name="from">As given.</param>
+    /// <param name="what">What is wanted there: <c>request</c>.</param>
+    /// <param name="read">Takes the bytes.</param>
+    public static T Read<T>(string from, string what, Func<Stream, T> read)
     {
-        if (Directory.Exists(from)) throw new Complaint($"'{from}' is a folder: name the request's file");
+        if (Directory.Exists(from)) throw new Complaint($"'{from}' is a folder: name the {what}'s file");
         try
         {
             using var stream = from == StandardInput ? Console.OpenStandardInput() : File.OpenRead(from);
-            return CutRequestJson.Read(stream);
+            return read(stream);
         }
         catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
         {

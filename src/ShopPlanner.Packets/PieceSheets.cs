@@ -6,7 +6,7 @@ using ShopPlanner.Packets.Flow;
 namespace ShopPlanner.Packets;
 
 /// <summary>Makes a packet's piece of a piece that has been worked out.</summary>
-public static class PacketPieces
+public static class PieceSheets
 {
     /// <summary>Between two drawings side by side.</summary>
     internal const double Gutter = 18;

@@ -1,22 +1,27 @@
-namespace ShopPlanner.Cli.Cut;
+namespace ShopPlanner.Cli;
 
 /// <summary>
-/// Where the plan goes: standard output, or a file that appears whole or not at all. Whether it can be written is tried before
-/// the search, so that no one waits for a plan that has nowhere to go.
+/// Where a result goes: standard output, or a file that appears whole or not at all. Whether it can be written is tried before
+/// the work, so that no one waits for a plan that has nowhere to go.
 /// </summary>
-internal sealed class PlanOutput
+internal sealed class TextOutput
 {
     private readonly string shown;
+    private readonly string what;
     private readonly string? file;
 
-    private PlanOutput(string shown, string? file) => (this.shown, this.file) = (shown, file);
+    private TextOutput(string shown, string? file, string what) => (this.shown, this.file, this.what) = (shown, file, what);
 
     /// <summary>The place named, <c>-</c> or nothing for standard output.</summary>
-    public static PlanOutput At(string? to, string request)
+    /// <param name="to">As given.</param>
+    /// <param name="what">What is written there: <c>plan</c>.</param>
+    /// <param name="from">The file that it is made from, which is not to be lost.</param>
+    /// <param name="source">What that file holds: <c>request</c>.</param>
+    public static TextOutput At(string? to, string what, string from, string source)
     {
-        if (to is null or "-") return new PlanOutput("standard output", null);
-        var output = new PlanOutput(to, Resolve(to));
-        if (IsSame(output.file!, request)) throw new Complaint($"'{to}' is the request itself: give the plan another name");
+        if (to is null or "-") return new TextOutput("standard output", null, what);
+        var output = new TextOutput(to, Resolve(to, what), what);
+        if (IsSame(output.file!, from, what)) throw new Complaint($"'{to}' is the {source} itself: give the {what} another name");
         output.Try();
         return output;
     }
@@ -31,22 +36,22 @@ internal sealed class PlanOutput
     // A device such as /dev/null is written to; replacing it by a file would take it from everyone.
     private bool IsDevice => file!.StartsWith("/dev/", StringComparison.Ordinal);
 
-    private static string Resolve(string to)
+    private static string Resolve(string to, string what)
     {
-        if (string.IsNullOrWhiteSpace(to)) throw new Complaint("the plan's file has no name");
+        if (string.IsNullOrWhiteSpace(to)) throw new Complaint($"the {what}'s file has no name");
         var full = Path.GetFullPath(to);
         return full.StartsWith("/dev/", StringComparison.Ordinal) || !File.Exists(full)
             ? full
             : File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full;
     }
 
-    private static bool IsSame(string file, string request) =>
-        request != RequestInput.StandardInput && File.Exists(file) && File.Exists(request) && Resolve(request) == file;
+    private static bool IsSame(string file, string from, string what) =>
+        from != DocumentInput.StandardInput && File.Exists(file) && File.Exists(from) && Resolve(from, what) == file;
 
     private void Try()
     {
         if (IsDevice) return;
-        if (Directory.Exists(file)) throw new Complaint($"'{shown}' is a folder: name the plan's file");
+        if (Directory.Exists(file)) throw new Complaint($"'{shown}' is a folder: name the {what}'s file");
         if (!Directory.Exists(Path.GetDirectoryName(file))) throw new Complaint($"'{shown}' cannot be written: there is no folder '{Path.GetDirectoryName(file)}'");
         try
         {

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace ShopPlanner.Cli.Parts;
+
+/// <summary>How the parts are written.</summary>
+internal enum PartsFormat
+{
+    /// <summary>Every part with where each copy is, joints, hardware, warnings.</summary>
+    Json,
+
+    /// <summary>A table, a row for each part.</summary>
+    Csv,
+
+    /// <summary>A cut request, for the command that plans one.</summary>
+    CutRequest,
+}
+
+/// <summary><c>parts DESIGN.json [--set name=value …] [--format csv|json|cut-request] [-o FILE]</c>: works a design
+/// out.</summary>
+internal static class PartsCommand
+{
+    private static readonly Dictionary<string, PartsFormat> Formats = new(StringComparer.Ordinal)
+    {
+        ["json"] = PartsFormat.Json, ["csv"] = PartsFormat.Csv, ["cut-request"] = PartsFormat.CutRequest,
+    };
+
+    private static readonly Argument<string> Design = new("DESIGN.json") { Description = "The design. - reads standard input." };
+
+    private static readonly Option<string[]> Set = new("--set")
+    {
+        Description = "Another value for a named dimension: --set width=30 --set \"height=34 1/2\". May stand several times.",
+        HelpName = "name=value",
+    };
+
+    private static readonly Option<PartsFormat?> Format = new("--format")
+    {
+        Description = "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; " +
+            "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
+        HelpName = "csv|json|cut-request",
+        CustomParser = ReadFormat,
+    };
+
+    private static readonly Option<string?> Output = new("-o", "--output")
+    {
+        Description = "Where to write; standard output if absent.",
+        HelpName = "FILE",
+    };
+
+    public static Command Create()
+    {
+        var command = new Command("parts", "Works a design out: every part with its size. Exit status 0: done; " +
+            "2: the design or a value set is wrong, one line for each fault, nothing written.")
+        {
+            Design, Set, Format, Output,
+        };
+        command.SetAction(parsed => PartsRun.Run(
+            parsed.GetRequiredValue(Design), parsed.GetValue(Set) ?? [],
+            parsed.GetValue(Format) ?? PartsFormat.Json, parsed.GetValue(Output)));
+        return command;
+    }
+
+    private static PartsFormat? ReadFormat(ArgumentResult result)
+    {
+        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
+        if (Formats.TryGetValue(text, out var format)) return format;
+        result.AddError($"--format: '{text}' is not known: one of {string.Join(", ", Formats.Keys)}.");
+        return null;
+    }
+}

@@ -1,0 +1,76 @@
+using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Export;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+using ShopPlanner.Cutting.Formats;
+
+namespace ShopPlanner.Cli.Parts;
+
+/// <summary>One run of the command: read, work out, write.</summary>
+internal static class PartsRun
+{
+    /// <summary>The exit status.</summary>
+    public static int Run(string from, IReadOnlyList<string> set, PartsFormat format, string? to)
+    {
+        var target = TextOutput.At(to, "list", from, "design");
+        var changed = Changes(set);
+        var (document, faults) = DocumentInput.Read(from, "design", Read);
+        if (document is null) return Refused(faults);
+        var evaluation = DesignEvaluator.Evaluate(document, changed);
+        if (evaluation.Piece is not { } piece) return Refused(evaluation.Faults.Select(fault => Place(fault, changed)));
+        target.Write(Text(piece, format));
+        if (format != PartsFormat.Json) Warn(piece);
+        return ExitStatus.Done;
+    }
+
+    private static string Text(Piece piece, PartsFormat format) => format switch
+    {
+        PartsFormat.Csv => PartsCsv.Write(piece),
+        PartsFormat.CutRequest => CutRequestJson.Write(PieceRequest.Of(piece)),
+        _ => PartsJson.Write(piece),
+    };
+
+    private static Dictionary<string, string> Changes(IReadOnlyList<string> set)
+    {
+        var changed = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var text in set)
+        {
+            var sign = text.IndexOf('=', StringComparison.Ordinal);
+            var name = text[..Math.Max(sign, 0)].Trim();
+            if (name.Length == 0) throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
+            if (!changed.TryAdd(name, text[(sign + 1)..].Trim()))
+                throw new Complaint($"--set: '{name}' is set twice: once is enough");
+        }
+
+        return changed;
+    }
+
+    // One byte above the limit is enough to see that it is too long.
+    private static DesignReading Read(Stream stream)
+    {
+        using var copy = new MemoryStream();
+        var chunk = new byte[81_920];
+        int got;
+        while (copy.Length <= DesignJson.MostBytes && (got = stream.Read(chunk)) > 0) copy.Write(chunk, 0, got);
+        return DesignJson.Read(copy.GetBuffer().AsMemory(0, (int)copy.Length));
+    }
+
+    // A fault of a value that was set names the dimension alone.
+    private static Fault Place(Fault fault, Dictionary<string, string> changed) =>
+        changed.ContainsKey(fault.Field) ? fault.At("--set " + fault.Field) : fault;
+
+    private static int Refused(IEnumerable<Fault> faults)
+    {
+        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        return ExitStatus.Refused;
+    }
+
+    // The other formats have no place for what cannot be built as it stands.
+    private static void Warn(Piece piece)
+    {
+        foreach (var warning in piece.Warnings.Where(one => one.Gravity == Gravity.Fails))
+            Complaint.Print("warning: " + warning.Text);
+    }
+}

@@ -1,0 +1,36 @@
+using System.Globalization;
+using System.Security;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Designs.Export;
+
+/// <summary>The outline of a flat part at full size (SVG 1.1, one user unit a millimetre): to print as a template, or to give
+/// to a machine that cuts by outlines. Its length, so its grain, runs from left to right.</summary>
+public static class PartSvg
+{
+    // Room for the line itself, so that nothing of it is cut off at the edge of the page.
+    private static readonly Length Margin = Length.FromMillimetres(5);
+
+    /// <summary>The drawing.</summary>
+    /// <param name="part">A part; its finished size is drawn, tongues included.</param>
+    public static string Write(PiecePart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        var (dx, dy) = (part.Length.Value, part.Width.Value);
+        var (start, wide, high) = (Text(-Margin), Text(dx + (Margin * 2)), Text(dy + (Margin * 2)));
+        return $"""
+            <svg xmlns="http://www.w3.org/2000/svg" width="{wide}mm" height="{high}mm" viewBox="{start} {start} {wide} {high}">
+              <title>{SecurityElement.Escape(Plain(part.Id + " " + part.Name))}</title>
+              <rect x="0" y="0" width="{Text(dx)}" height="{Text(dy)}" fill="none" stroke="#000000" stroke-width="0.1"/>
+            </svg>
+
+            """.ReplaceLineEndings("\n");
+    }
+
+    private static string Text(Length length) => length.ToMillimetres().ToString("0.######", CultureInfo.InvariantCulture);
+
+    // XML 1.0 has no place for control characters, however they are written.
+    private static string Plain(string text) =>
+        string.Concat(text.Select(c => char.IsControl(c) || c is '\uFFFE' or '\uFFFF' ? ' ' : c));
+}

@@ -1,0 +1,77 @@
+using System.Text.Json;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Designs.Export;
+
+/// <summary>The parts of a piece as JSON for other programs: lengths are numbers of the design's unit. The members are described
+/// in the README of the designs.</summary>
+public static class PartsJson
+{
+    /// <summary>The document, ended by a line feed.</summary>
+    public static string Write(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return JsonOutput.Object(writer => Write(writer, piece));
+    }
+
+    private static void Write(Utf8JsonWriter writer, Piece piece)
+    {
+        writer.WriteString("unit", piece.Unit == LengthUnit.Inch ? "in" : "mm");
+        writer.Member("outside", inner => Extents(inner, piece.Outside, piece.Unit));
+        writer.List("parts", piece.Parts, (inner, part) => Part(inner, part, piece.Unit));
+        writer.List("joints", piece.Joints, Joint);
+        writer.List("hardware", piece.Hardware, Hardware);
+        writer.WriteStartArray("warnings");
+        foreach (var warning in piece.Warnings) writer.WriteStringValue(warning.Text);
+        writer.WriteEndArray();
+    }
+
+    private static void Extents(Utf8JsonWriter writer, Box box, LengthUnit unit)
+    {
+        writer.Length("dx", box.Dx, unit);
+        writer.Length("dy", box.Dy, unit);
+        writer.Length("dz", box.Dz, unit);
+    }
+
+    private static void Part(Utf8JsonWriter writer, PiecePart part, LengthUnit unit)
+    {
+        writer.WriteString("id", part.Id);
+        writer.WriteString("name", part.Name);
+        writer.WriteString("material", part.Material.Role);
+        writer.WriteNumber("quantity", part.Quantity);
+        writer.Length("length", part.Length.Value, unit);
+        writer.Length("width", part.Width.Value, unit);
+        writer.Length("thickness", part.Thickness.Value, unit);
+        writer.Member("rough", inner =>
+        {
+            inner.Length("length", part.RoughLength, unit);
+            inner.Length("width", part.RoughWidth, unit);
+        });
+        writer.WriteString("grain", Words.Grain(part));
+        if (Words.Purpose(part) is { } purpose) writer.WriteString("purpose", purpose);
+        writer.List("copies", part.Copies, (inner, copy) => Copy(inner, copy, unit));
+    }
+
+    private static void Copy(Utf8JsonWriter writer, PartCopy copy, LengthUnit unit)
+    {
+        writer.WriteString("mark", copy.Mark);
+        writer.Length("x", copy.Box.X, unit);
+        writer.Length("y", copy.Box.Y, unit);
+        writer.Length("z", copy.Box.Z, unit);
+        Extents(writer, copy.Box, unit);
+    }
+
+    private static void Joint(Utf8JsonWriter writer, Joint joint)
+    {
+        writer.WriteString("kind", Words.Joint(joint.Kind));
+        writer.WriteString("from", joint.From);
+        writer.WriteString("into", joint.Into);
+    }
+
+    private static void Hardware(Utf8JsonWriter writer, HardwareItem item)
+    {
+        writer.WriteString("name", item.Name);
+        writer.WriteNumber("quantity", item.Quantity);
+    }
+}

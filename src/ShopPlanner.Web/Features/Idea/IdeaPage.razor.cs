@@ -1,0 +1,201 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Features.Idea;
+
+/// <summary>A project's idea: sizes, materials, frame and bays on one side, the drawing and the parts on the other.</summary>
+public sealed partial class IdeaPage : IAsyncDisposable
+{
+    private ElementReference root;
+    private IJSObjectReference? script;
+    private DotNetObjectReference<IdeaPage>? self;
+    private ProjectView? project;
+    private IdeaDraft? draft;
+    private IdeaSaving? saving;
+    private ShopReach reach = new(ImmutableDictionary<string, Core.Designs.Judging.LargestStock>.Empty, ImmutableDictionary<string, decimal>.Empty, ImmutableDictionary<string, decimal>.Empty);
+    private IReadOnlyList<MaterialView> materials = [];
+    private ImmutableArray<Fault> clashes = [];
+    private Piece? kept;
+    private string sign = "";
+    private string bay = DesignEditing.WholeBay;
+    private bool isAsking;
+    private bool isAttached;
+
+    [Inject]
+    private IProjectService Projects { get; set; } = default!;
+
+    [Inject]
+    private IIdeaService Ideas { get; set; } = default!;
+
+    [Inject]
+    private IPieceService Pieces { get; set; } = default!;
+
+    [Inject]
+    private IMaterialService MaterialList { get; set; } = default!;
+
+    [Inject]
+    private IPartService Parts { get; set; } = default!;
+
+    [Inject]
+    private IShopService Shop { get; set; } = default!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = default!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = default!;
+
+    [Inject]
+    private Notices Notices { get; set; } = default!;
+
+    /// <summary>The project.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    /// <summary>The view.</summary>
+    [SupplyParameterFromQuery(Name = "view")]
+    public string? View { get; set; }
+
+    /// <summary>Letter of the chosen part.</summary>
+    [SupplyParameterFromQuery(Name = "part")]
+    public string? Part { get; set; }
+
+    private PieceView Looking => PieceView.Of(View);
+
+    private IReadOnlyList<string> ChosenMarks => draft?.Part(Part) is { } part ? [.. part.Copies.Select(copy => copy.Mark)] : [];
+
+    // Faults that no field on the page shows.
+    private ImmutableArray<Fault> Elsewhere => [.. draft!.Faults.Where(fault => !IsBesideField(fault.Field))];
+
+    /// <summary>A slider moved: asked by the script, once for each picture.</summary>
+    [JSInvokable]
+    public void Slide(string dimension, long step)
+    {
+        if (draft?.Ranges.FirstOrDefault(one => one.Dimension.Name == dimension) is not { } range) return;
+        draft.Set(dimension, new SliderScale(range, draft.Document.Unit).Text(step));
+        SaveSoon(Title(range.Dimension));
+    }
+
+    /// <summary>A part was tapped in the drawing: asked by the script.</summary>
+    [JSInvokable]
+    public void Pick(string mark) => Choose(draft?.PartOf(mark)?.Id);
+
+    /// <inheritdoc />
+    protected override async Task OnParametersSetAsync()
+    {
+        if (project?.Id != Id) await LoadAsync();
+    }
+
+    /// <inheritdoc />
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (isAttached || draft is null) return;
+        isAttached = true;
+        script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
+        await script.InvokeVoidAsync("attach", root, self);
+    }
+
+    private async Task LoadAsync()
+    {
+        project = await Projects.GetAsync(Id);
+        if (project is null)
+        {
+            Navigation.NotFound();
+            return;
+        }
+
+        self ??= DotNetObjectReference.Create(this);
+        (materials, reach, sign) = (await MaterialList.ListAsync(), await Pieces.ReachAsync(), (await Shop.GetAsync()).CurrencySign);
+        if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId) return;
+        draft = new IdeaDraft(stored.Idea, reach);
+        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => _ = InvokeAsync(StateHasChanged) };
+    }
+
+    private void Type((DesignDimension Dimension, string Text) typed)
+    {
+        draft!.Set(typed.Dimension.Name, typed.Text);
+        SaveSoon(Title(typed.Dimension));
+    }
+
+    private void Change((DesignDocument Document, string What) change)
+    {
+        draft!.Change(change.Document);
+        SaveSoon(change.What);
+    }
+
+    // The picture first, the save when the hand rests.
+    private void SaveSoon(string what)
+    {
+        StateHasChanged();
+        _ = InvokeAsync(() => saving!.SoonAsync(what));
+    }
+
+    private Task UndoAsync() => saving!.UndoAsync();
+
+    private Task RedoAsync() => saving!.RedoAsync();
+
+    private async Task MakeAsync(bool mayLetter)
+    {
+        await saving!.NowAsync();
+        var outcome = await Ideas.MakePartsAsync(Id, mayLetter);
+        clashes = outcome.Ok ? [] : [.. outcome.Faults.Where(fault => fault.Field == "marks")];
+        if (outcome.Value is { } made) Tell(made);
+        else if (clashes.IsEmpty) Notices.SayWrong(outcome.Faults);
+    }
+
+    private void Tell(MadeParts made)
+    {
+        var letters = made.Lettered.IsEmpty ? "" : " Your own rows: " + string.Join(", ", made.Lettered.Select(one => $"{one.From} is now {one.To}")) + ".";
+        if (made.Step is { } step) Notices.SayWithUndo($"{Words.Count(made.Rows, "part")} on the parts list.{letters}", () => InvokeAsync(() => TakeBackAsync(step)));
+        else Notices.Say("The parts list says so already.");
+    }
+
+    private async Task TakeBackAsync(Guid step)
+    {
+        var outcome = await Parts.UndoAsync(Id, step);
+        if (!outcome.Ok) Notices.SayWrong(outcome.Faults);
+    }
+
+    private async Task AskBinAsync(DimensionRange count)
+    {
+        isAsking = true;
+        StateHasChanged();
+        var outcome = await Pieces.AsManyAsBinAllowsAsync(draft!.Idea, count);
+        isAsking = false;
+        if (outcome.Value is not { } answer) Notices.SayWrong(outcome.Faults);
+        else if (answer.Count is { } many) Take(count, many, answer);
+        else Notices.Say($"The bin does not hold enough for the least: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
+    }
+
+    private void Take(DimensionRange count, int many, BinAllows answer)
+    {
+        Notices.Say($"The bin holds enough for {many}: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
+        Type((count.Dimension, many.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+    }
+
+    private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);
+
+    private static string Title(DesignDimension dimension) => dimension.Label.ToLowerInvariant();
+
+    private bool IsBesideField(string field) => draft!.Ranges.Any(one => field == one.Dimension.Name || field == "dimensions." + one.Dimension.Name)
+        || draft.Document.Nodes().Any(node => DesignKinds.Find(node.Kind) is { } kind && kind.Members.Any(member => field == node.Path + "." + member.Name))
+        || field.EndsWith(".sizes", StringComparison.Ordinal);
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        if (saving is not null) await saving.NowAsync();
+        self?.Dispose();
+        await script.LetGoAsync();
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
+
+namespace ShopPlanner.Web.Features.Idea;
+
+/// <summary>Saves an idea when the hand rests, one save at a time.</summary>
+public sealed class IdeaSaving
+{
+    private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(500);
+
+    private readonly IIdeaService ideas;
+    private readonly IdeaDraft draft;
+    private string? title;
+    private int stamp;
+    private Task running = Task.CompletedTask;
+
+    /// <summary>Saves that draft as that project's.</summary>
+    public IdeaSaving(IIdeaService ideas, IdeaView stored, IdeaDraft draft) => (this.ideas, Stored, this.draft) = (ideas, stored, draft);
+
+    /// <summary>As it was stored last.</summary>
+    public IdeaView Stored { get; private set; }
+
+    /// <summary>Told when it could not be saved.</summary>
+    public Action<ImmutableArray<Fault>> Refused { get; init; } = _ => { };
+
+    /// <summary>Told when a save that was put off is done.</summary>
+    public Action Changed { get; init; } = () => { };
+
+    /// <summary>True while something is not stored.</summary>
+    public bool IsOpen => title is not null || !running.IsCompleted;
+
+    /// <summary>Notes a change and saves it when no other follows.</summary>
+    public async Task SoonAsync(string what)
+    {
+        // Another thing is touched: what was changed before is a step of its own.
+        if (title is not null && title != what) await NowAsync();
+        title = what;
+        var mine = ++stamp;
+        await Task.Delay(Rest);
+        if (mine != stamp) return;
+        await NowAsync();
+        Changed();
+    }
+
+    /// <summary>Saves at once what is open, after a save that is under way.</summary>
+    public async Task NowAsync()
+    {
+        while (IsOpen)
+        {
+            if (running.IsCompleted) running = SaveAsync();
+            await running;
+        }
+    }
+
+    private async Task SaveAsync()
+    {
+        var what = title!;
+        title = null;
+        await SettleAsync(await ideas.SaveAsync(Stored.ProjectId, draft.Idea, Stored.Version, what));
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    public Task UndoAsync() => StepAsync(ideas.UndoAsync);
+
+    /// <summary>Does it again.</summary>
+    public Task RedoAsync() => StepAsync(ideas.RedoAsync);
+
+    private async Task StepAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
+    {
+        await NowAsync();
+        var outcome = await step(Stored.ProjectId, Stored.Version, CancellationToken.None);
+        if (outcome.Value is { } view) draft.Take(view.Idea);
+        await SettleAsync(outcome);
+    }
+
+    // After a conflict what stands there now is shown.
+    private async Task SettleAsync(Outcome<IdeaView> outcome)
+    {
+        if (outcome.Value is { } view) Stored = view;
+        else if (outcome.Kind == OutcomeKind.Conflict && await ideas.GetAsync(Stored.ProjectId) is { } now)
+        {
+            Stored = now;
+            title = null;
+            draft.Take(now.Idea);
+        }
+
+        if (!outcome.Ok) Refused(outcome.Faults);
+    }
+}

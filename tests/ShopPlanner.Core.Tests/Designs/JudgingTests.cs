@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Judging;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Tests.Designs;
+
+public sealed class JudgingTests
+{
+    private static readonly Dictionary<string, LargestStock> NoStock = [];
+
+    [Fact]
+    public void A_wide_bookcase_bends_more_than_a_narrow_one()
+    {
+        Assert.DoesNotContain(Judge("bookcase", ("width", "18")), one => one.Text.Contains("bend", StringComparison.Ordinal));
+        var wide = Judge("bookcase", ("width", "36")).First(one => one.Text.StartsWith("Shelf", StringComparison.Ordinal));
+        Assert.NotEqual(Gravity.Fine, wide.Gravity);
+        Assert.Equal("Deflection in years", wide.Working!.Name);
+    }
+
+    // Worked by hand with the beam formula of the Wood Handbook, Eq. 9-2: load 25 lb/ft² on 24 in × 11 in = 45.83 lb; I = 11 × (23/32)³ ÷ 12 = 0.3404 in⁴;
+    // 5 ÷ 384 × 45.83 × 24³ ÷ (1.80 × 10⁶ × 0.3404) = 0.01347 in, times 1.8 for creep = 0.0242 in.
+    [Fact]
+    public void The_sag_of_a_shelf_is_as_worked_by_hand()
+    {
+        var piece = One("Shelf", "Shelves", 24, 11, 23m / 32, "plywood-hardwood-faced");
+        Assert.DoesNotContain(PieceJudge.Of(piece, NoStock), one => one.Gravity == Gravity.Fails);
+        var longer = One("Shelf", "Shelves", 36, 11, 23m / 32, "plywood-hardwood-faced");
+        var judged = Assert.Single(PieceJudge.Of(longer, NoStock)).Working;
+        // Three halves of the span, to the fourth power: 0.02424 × 5.0625 = 0.1227 in.
+        Assert.Equal(0.1227, judged!.Figure.Number(LengthUnit.Inch)!.Value, 3);
+    }
+
+    [Fact]
+    public void What_stands_under_a_shelf_shortens_its_span()
+    {
+        var piece = One("Shelf", "Shelves", 60, 11, 0.75m, "plywood-hardwood-faced");
+        var post = new PartCopy("B1", Box(20, 0, -10, 4, 11, 10), Hand.Either, Axis.Z, Axis.Y);
+        var propped = piece with { Parts = piece.Parts.Add(piece.Parts[0] with { Id = "B", Name = "Post", Assembly = "Frame", Copies = [post] }) };
+        Assert.Equal((60, 36), (Span(piece), Span(propped)));
+    }
+
+    private static double Span(Piece piece) =>
+        PieceJudge.Of(piece, NoStock).First(one => one.Part == "A").Working!.Inputs[0].Working.Inputs.Single(one => one.Key == "span").Working.Figure.Number(LengthUnit.Inch)!.Value;
+
+    // Wood Handbook, Table 13-5: red oak 0.00369 flat-sawn; 32 in × 0.00369 × 5 % = 0.590 in.
+    [Fact]
+    public void A_table_top_of_red_oak_wants_room_to_move()
+    {
+        var top = Judge("table", ("depth", "32")).Single(one => one.Text.StartsWith("The top", StringComparison.Ordinal));
+        Assert.Equal(0.590, top.Working!.Figure.Number(LengthUnit.Inch)!.Value, 3);
+        Assert.Contains("0.590", top.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chest_with_all_drawers_open_tips_under_a_child()
+    {
+        var warnings = Judge("drawer-chest");
+        var tips = warnings.Single(one => one.Text.StartsWith("It tips", StringComparison.Ordinal));
+        Assert.Equal(Gravity.Fails, tips.Gravity);
+        Assert.Equal("Righting over tipping", tips.Working!.Name);
+        Assert.Contains(warnings, one => one.Text.Contains("27 in", StringComparison.Ordinal));
+        Assert.DoesNotContain(Judge("table"), one => one.Text.Contains("tips", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_door_reaches_out_by_the_width_of_its_leaf()
+    {
+        var evaluation = DesignEvaluator.Evaluate(DesignFiles.Read("pantry-cupboard"), new Dictionary<string, string>());
+        var tips = PieceJudge.Of(evaluation.Piece!, NoStock).First(one => one.Working?.Name == "Righting over tipping").Working!;
+        var reach = tips.Inputs.Single(one => one.Key == "reach").Working.Figure.Number(LengthUnit.Inch)!.Value;
+        var stiles = evaluation.Piece!.Parts.Where(part => part.Name == "Door stile").SelectMany(part => part.Copies).OrderBy(copy => copy.Box.X).ToList();
+        Assert.Equal((double)(stiles[1].Box.EndX - stiles[0].Box.X).ToInches(), reach, 6);
+    }
+
+    [Fact]
+    public void A_part_longer_than_any_stock_is_named()
+    {
+        var short4 = new Dictionary<string, LargestStock> { ["birch-ply-3-4"] = new(Length.FromInches(48), Length.FromInches(48)) };
+        var piece = DesignEvaluator.Evaluate(DesignFiles.Read("bookcase"), new Dictionary<string, string>()).Piece!;
+        var side = PieceJudge.Of(piece, short4).Single(one => one.Text.Contains("longer than any", StringComparison.Ordinal));
+        Assert.Equal((Gravity.Fails, piece.Parts.Single(part => part.Name == "Side").Id), (side.Gravity, side.Part));
+        Assert.DoesNotContain(PieceJudge.Of(piece, NoStock), one => one.Text.Contains("longer than any", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_allowance_that_the_board_has_no_room_for_is_named()
+    {
+        var piece = One("Seat", "Top", 40, 5.5m, 0.75m, "pine-eastern-white", board: 5.5m);
+        Assert.Empty(PieceJudge.Of(piece, NoStock));
+        var longer = piece with { Parts = [piece.Parts[0] with { RoughWidth = Length.FromInches(6) }] };
+        Assert.Contains("a smaller allowance", Assert.Single(PieceJudge.Of(longer, NoStock)).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(BuiltInDesignTests.Names), MemberType = typeof(BuiltInDesignTests))]
+    public void Amounts_come_to_what_the_parts_come_to(string name)
+    {
+        var piece = DesignEvaluator.Evaluate(DesignFiles.Read(name), new Dictionary<string, string>()).Piece!;
+        var amounts = MaterialAmount.Of(piece);
+        var members = piece.Parts.Where(part => part.Purpose == PartPurpose.Member).ToList();
+        Assert.Equal(members.Sum(part => part.Quantity), amounts.Sum(one => one.Pieces));
+        Assert.Equal(members.Sum(part => part.RoughLength.Ticks * part.RoughWidth.Ticks * part.Quantity), amounts.Sum(one => one.Face.SquareTicks));
+        Assert.InRange(PieceWeight.Of(piece.Parts).Value, 1, 200);
+    }
+
+    private static ImmutableArray<PieceWarning> Judge(string name, params (string Name, string Text)[] changed)
+    {
+        var evaluation = DesignEvaluator.Evaluate(DesignFiles.Read(name), changed.ToDictionary(one => one.Name, one => one.Text));
+        Assert.Empty(evaluation.Faults);
+        return PieceJudge.Of(evaluation.Piece!, NoStock);
+    }
+
+    private static Piece One(string name, string assembly, decimal length, decimal width, decimal thickness, string species, decimal? board = null)
+    {
+        var box = Box(0, 0, 0, length, width, thickness);
+        var form = board is null ? Core.Materials.MaterialForm.Sheet : Core.Materials.MaterialForm.Board;
+        var material = new RoleMaterial("m", null, "Wood", form, box.Dz, board is { } wide ? Length.FromInches(wide) : null, species);
+        var part = new PiecePart(
+            "A", name, assembly, material, Working.Given("Length", box.Dx), Working.Given("Width", box.Dy), Working.Given("Thickness", box.Dz), box.Dx, box.Dy, true,
+            PartPurpose.Member, "", [new("A1", box, Hand.Either, Axis.X, Axis.Z)], 1);
+        return new("One", LengthUnit.Inch, box, [part], [], [], [], [], []);
+    }
+
+    private static Box Box(decimal x, decimal y, decimal z, decimal dx, decimal dy, decimal dz) => new(
+        Length.FromInches(x), Length.FromInches(y), Length.FromInches(z), Length.FromInches(dx), Length.FromInches(dy), Length.FromInches(dz));
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Services.Tests.Designs;
+
+/// <summary>A shop with a project that was begun from a built-in design.</summary>
+internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposable
+{
+    public TestShop Shop => shop;
+
+    public Guid Project => project.Id;
+
+    public ProjectView View => project;
+
+    public IIdeaService Service => shop.Get<IIdeaService>();
+
+    public IPieceService Pieces => shop.Get<IPieceService>();
+
+    public static CancellationToken Cancel => TestShop.Cancel;
+
+    public static async Task<Ideas> BeginAsync(string design = "bookcase", Action<Microsoft.Extensions.DependencyInjection.IServiceCollection>? change = null)
+    {
+        var shop = await TestShop.OpenAsync(change: change);
+        var begun = await shop.Get<IIdeaService>().BeginAsync(design, "", Cancel);
+        Assert.True(begun.Ok, string.Join("; ", begun.Faults));
+        return new(shop, begun.Value);
+    }
+
+    public async Task<IdeaView> ReadAsync() => (await Service.GetAsync(Project, Cancel))!;
+
+    /// <summary>Sets a value as a page does: on what was read last.</summary>
+    public async Task<IdeaView> SetAsync(string name, string text)
+    {
+        var view = await ReadAsync();
+        var saved = await Service.SaveAsync(Project, view.Idea with { Changed = view.Idea.Changed.SetItem(name, text) }, view.Version, name, Cancel);
+        Assert.True(saved.Ok, string.Join("; ", saved.Faults));
+        return saved.Value;
+    }
+
+    public async Task<MadeParts> MakeAsync(bool mayLetter = false)
+    {
+        var made = await Service.MakePartsAsync(Project, mayLetter, Cancel);
+        Assert.True(made.Ok, string.Join("; ", made.Faults));
+        return made.Value;
+    }
+
+    public async Task<ImmutableArray<PartRow>> RowsAsync() => (await shop.Parts.GetAsync(Project, Cancel))!.Rows;
+
+    public ValueTask DisposeAsync() => shop.DisposeAsync();
+}

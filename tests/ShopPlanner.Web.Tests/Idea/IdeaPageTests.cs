@@ -1,0 +1,180 @@
+using AngleSharp.Dom;
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Web.Features.Idea;
+
+namespace ShopPlanner.Web.Tests.Idea;
+
+/// <summary>The idea of a project, with the services of a running program behind it.</summary>
+public sealed class IdeaPageTests : PageContext, IAsyncLifetime
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    private ShopServer server = default!;
+    private Guid project;
+
+    private IIdeaService Ideas => server.Get<IIdeaService>();
+
+    public async ValueTask InitializeAsync()
+    {
+        server = await ShopServer.OpenAsync();
+        Services.AddSingleton(server.Get<IDesignService>());
+        Services.AddSingleton(Ideas);
+        Services.AddSingleton(server.Get<IPieceService>());
+        Services.AddSingleton(server.Get<IProjectService>());
+        Services.AddSingleton(server.Get<IPartService>());
+        Services.AddSingleton(server.Get<IMaterialService>());
+        Services.AddSingleton(server.Get<IShopService>());
+        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", ShopServer.Cancel)).Value!.Id;
+    }
+
+    public new async ValueTask DisposeAsync()
+    {
+        await base.DisposeAsync();
+        await server.DisposeAsync();
+    }
+
+    [Fact]
+    public void It_opens_with_sizes_parts_and_the_places_of_the_project()
+    {
+        var page = Open();
+        Assert.Equal("30", Field(page, "Outside width").GetAttribute("value"));
+        Assert.StartsWith("30″ × 11 ¼″ × 60″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
+        Assert.Contains(page.FindAll(".idea-parts tbody tr"), row => row.TextContent.Contains("Side", StringComparison.Ordinal));
+        Assert.Equal(["Idea", "Parts"], page.FindAll("nav[aria-label='Places of the project'] a").Select(link => link.TextContent));
+        Assert.Equal("Idea", page.Find("nav[aria-label='Places of the project'] a[aria-current='page']").TextContent);
+    }
+
+    [Fact]
+    public async Task Typing_a_width_changes_the_parts_at_once_and_is_kept()
+    {
+        var page = Open();
+        Field(page, "Outside width").Input("24 1/2");
+        Assert.StartsWith("24 ½″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
+        await page.WaitForAssertionAsync(() => Assert.Equal("Saved", page.Find(".save-state").TextContent), Patience);
+        Assert.Equal("24 1/2", (await Ideas.GetAsync(project, ShopServer.Cancel))!.Idea.Changed["width"]);
+        Assert.Equal("Undo outside width", page.FindAll(".sheet-bar button")[0].GetAttribute("aria-label"));
+        await page.FindAll(".sheet-bar button")[0].ClickAsync(new());
+        Assert.Equal("30", Field(page, "Outside width").GetAttribute("value"));
+        Assert.StartsWith("30″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_slider_writes_the_field_and_the_field_moves_the_slider()
+    {
+        var page = Open();
+        await page.InvokeAsync(() => page.Instance.Slide("width", (20 * 16) + 1));
+        Assert.Equal("20 1/16", Field(page, "Outside width").GetAttribute("value"));
+        Assert.Equal("321", Slider(page, "width").GetAttribute("data-at"));
+        Field(page, "Outside width").Input("33");
+        Assert.Equal((528, 224, 576), (Number(page, "data-at"), Number(page, "min"), Number(page, "max")));
+    }
+
+    [Fact]
+    public void A_value_beyond_its_limit_is_marked_beside_its_field_and_the_last_piece_stays()
+    {
+        var page = Open();
+        Field(page, "Outside width").Input("99");
+        Assert.Equal("true", Field(page, "Outside width").GetAttribute("aria-invalid"));
+        Assert.Contains("too large", page.Find(".dimension .fault").TextContent, StringComparison.Ordinal);
+        Assert.Contains("stale", page.Find(".idea-more").ClassList);
+        Assert.True(page.Find(".make-parts").HasAttribute("disabled"));
+    }
+
+    [Fact]
+    public void A_part_that_is_chosen_shows_how_its_length_came_about()
+    {
+        var page = Open();
+        page.FindAll(".idea-parts .mark-ring").First(button => button.GetAttribute("aria-label")!.EndsWith("Bottom", StringComparison.Ordinal)).Click();
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".part-detail .formula")), Patience);
+        Assert.Contains("part=", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.Contains("dado", page.Find(".part-detail .joints").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bay_is_filled_and_emptied()
+    {
+        var page = Open();
+        page.FindAll(".bay-list button").Single(button => button.TextContent == "Bay 2").Click();
+        Field(page, "Put in").Change("drawers");
+        Assert.Contains(page.FindAll(".bay-list li"), row => row.TextContent.Contains("Drawers", StringComparison.Ordinal));
+        page.FindAll(".node button").Last(button => button.GetAttribute("aria-label") == "Take out: Drawers").Click();
+        Assert.DoesNotContain(page.FindAll(".bay-list li"), row => row.TextContent.Contains("Drawers", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Another_material_of_the_shop_brings_its_thickness()
+    {
+        var page = Open();
+        Field(page, "Case").Change("mdf-3-4");
+        page.WaitForAssertion(() => Assert.Contains(page.FindAll(".idea-parts tr"), row => row.TextContent.Contains("MDF 3/4", StringComparison.Ordinal) && row.TextContent.Contains('¾')), Patience);
+    }
+
+    [Fact]
+    public async Task Parts_are_made_and_a_mark_that_stands_twice_is_asked_about()
+    {
+        var own = new PartTexts(Guid.CreateVersion7(), "A", "Wedge", "pine-1x3", "4", "", "1", false, "");
+        await server.Get<IPartService>().SaveAsync(project, [new PartEdit(own, null)], ShopServer.Cancel);
+        var page = Open();
+        await page.Find(".make-parts").ClickAsync(new());
+        Assert.Contains("Wedge", page.Find(".notice.warn").TextContent, StringComparison.Ordinal);
+        await page.FindAll(".notice.warn button")[0].ClickAsync(new());
+        Assert.Empty(page.FindAll("div.notice.warn"));
+        var rows = (await server.Get<IPartService>().GetAsync(project, ShopServer.Cancel))!.Rows;
+        Assert.Equal("Side", rows.Single(row => row.Texts.Mark == "A").Texts.Name);
+        Assert.Contains(rows, row => row.Texts.Name == "Wedge");
+    }
+
+    [Fact]
+    public void Two_sizes_stand_side_by_side()
+    {
+        var page = Open();
+        page.FindAll("button").Single(button => button.TextContent == "Keep this size to compare").Click();
+        Field(page, "Outside width").Input("20");
+        var outside = page.FindAll(".compare tbody tr")[0].QuerySelectorAll("td").Select(cell => cell.TextContent).ToList();
+        Assert.StartsWith("30″", outside[0], StringComparison.Ordinal);
+        Assert.StartsWith("20″", outside[1], StringComparison.Ordinal);
+        Assert.Contains("no price known", page.Find(".compare").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Designs_are_listed_and_one_starts_a_project()
+    {
+        var page = Render<DesignsPage>();
+        Assert.Contains(page.FindAll(".design h3"), head => head.TextContent == "Pantry cupboard");
+        await page.FindAll("button").Single(button => button.GetAttribute("aria-label") == "Start a project from this: Pantry cupboard").ClickAsync(new());
+        Assert.EndsWith("/idea", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        Assert.Contains(await server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel), one => one.Name == "Pantry cupboard");
+    }
+
+    [Theory]
+    [InlineData("design.json", "application/json", "shop-planner/design")]
+    [InlineData("parts.csv", "text/csv", "Side")]
+    [InlineData("scene.gltf", "model/gltf+json", "\"asset\"")]
+    [InlineData("outline/A.svg", "image/svg+xml", "<rect")]
+    public async Task Its_files_can_be_had(string name, string type, string holds)
+    {
+        using var client = new HttpClient(server.Handler()) { BaseAddress = new Uri("http://localhost") };
+        var answer = await client.GetAsync(new Uri(Links.IdeaFile(project, name), UriKind.Relative), ShopServer.Cancel);
+        Assert.Equal((true, type), (answer.IsSuccessStatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.Contains(holds, await answer.Content.ReadAsStringAsync(ShopServer.Cancel), StringComparison.Ordinal);
+    }
+
+    private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
+
+    private static IElement Slider(IRenderedComponent<IdeaPage> page, string dimension) => page.Find($"input[type=range][data-dimension={dimension}]");
+
+    private static int Number(IRenderedComponent<IdeaPage> page, string attribute) =>
+        int.Parse(Slider(page, "width").GetAttribute(attribute)!, System.Globalization.CultureInfo.InvariantCulture);
+
+    private IRenderedComponent<IdeaPage> Open()
+    {
+        Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Idea(project));
+        return Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
+    }
+}
