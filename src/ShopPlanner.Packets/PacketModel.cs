@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Layouts;
 
 namespace ShopPlanner.Packets;
@@ -33,20 +32,12 @@ public sealed record PacketModel(
     /// <summary>How far a store's cut may be off; null where no store cuts.</summary>
     public Length? StoreTolerance { get; init; }
 
-    /// <summary>Pieces that were worked out from designs.</summary>
-    public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
-
     /// <summary>Like cuts at one setting, for each material.</summary>
     public ImmutableArray<PacketSettings> Settings { get; init; } = [];
-}
 
-/// <summary>A piece that was worked out from a design.</summary>
-/// <param name="Name">The project's name.</param>
-/// <param name="Views">Drawings of it, none wider than the page.</param>
-/// <param name="Hardware">What to buy beside wood, a line each.</param>
-/// <param name="Steps">How it goes together, in order.</param>
-public sealed record PacketPiece(
-    string Name, ImmutableArray<LineDrawing> Views, ImmutableArray<string> Hardware, ImmutableArray<string> Steps);
+    /// <summary>Pieces that were designed here: their drawings, parts, joints and steps come before the cut list.</summary>
+    public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
+}
 
 /// <summary>Cuts of all boards and sheets of a material, by setting.</summary>
 /// <param name="Material">Its name.</param>

@@ -5,7 +5,7 @@ using ShopPlanner.Packets.Sections;
 
 namespace ShopPlanner.Packets;
 
-/// <summary>Prints a project's packet: title, pieces, shopping list, what the store cuts, cut list, cautions, every layout with its cuts, like cuts at one setting.</summary>
+/// <summary>Prints a project's packet: title, shopping list, what the store cuts, the pieces with their drawings, cut list, cautions, every layout with its cuts, like cuts at one setting.</summary>
 public static class PacketWriter
 {
     /// <summary>Writes a PDF. The same model gives the same bytes.</summary>
@@ -22,9 +22,9 @@ public static class PacketWriter
     {
         var flow = new PageFlow(model.Paper);
         TitleBlock.Add(flow, model);
-        PieceSection.Add(flow, model);
         ShoppingSection.Add(flow, model);
         StoreSawSection.Add(flow, model);
+        PieceSection.Add(flow, model);
         CutListSection.Add(flow, model);
         CautionSection.Add(flow, model);
         LayoutSection.Add(flow, model);

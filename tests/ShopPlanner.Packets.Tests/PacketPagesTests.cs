@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
 
@@ -10,13 +9,13 @@ public sealed class PacketPagesTests
 {
     private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
 
-    public static TheoryData<string> Samples => ["letter", "a4", "many", "hostile", "word", "empty", "millimetres"];
+    public static TheoryData<string> Samples => ["letter", "a4", "many", "hostile", "word", "empty", "millimetres", "pieces", "pieces-a4"];
 
     /// <summary>The margin asked for is 1/4 in at least (common practice of home printers).</summary>
     [Theory]
     [MemberData(nameof(Samples))]
     public void Nothing_comes_near_the_edge_of_the_paper(string sample) => Assert.All(Pages(sample), page => Assert.All(
-        page.Drawing.Primitives().Select(Extent), box =>
+        page.Drawing.Leaves().Select(Extent), box =>
         {
             Assert.InRange(box.X, 18, page.Drawing.Width);
             Assert.InRange(box.Y, 18, page.Drawing.Height);
@@ -30,7 +29,7 @@ public sealed class PacketPagesTests
     {
         foreach (var page in Pages(sample))
         {
-            var texts = page.Drawing.Primitives().OfType<Caption>().Where(c => c.Words.Length > 0).OrderBy(c => Inked(c).Y).ToList();
+            var texts = page.Drawing.Leaves().OfType<Caption>().Where(c => c.Words.Length > 0).OrderBy(c => Inked(c).Y).ToList();
             for (var i = 0; i < texts.Count; i++)
                 for (var j = i + 1; j < texts.Count && Inked(texts[j]).Y < Inked(texts[i]).Bottom; j++)
                     Assert.False(Inked(texts[i]).Overlaps(Inked(texts[j])), $"'{texts[i].Words}' covers '{texts[j].Words}'");
@@ -68,7 +67,7 @@ public sealed class PacketPagesTests
     public void Sheet_is_printed_at_the_scale_that_stands_beside_it()
     {
         var page = Pages("letter").First(p => Words(p).Contains("scale 1 : 14, in inches"));
-        var wood = page.Drawing.Primitives().OfType<Patch>().First(p => p.Fill == Fill.Wood);
+        var wood = page.Drawing.Leaves().OfType<Patch>().First(p => p.Fill == Fill.Wood);
         Assert.Equal(96.0 * 72 / 14, wood.Box.Width, 6);
         Assert.Equal(48.0 * 72 / 14, wood.Box.Height, 6);
     }
@@ -117,17 +116,6 @@ public sealed class PacketPagesTests
     }
 
     [Fact]
-    public void A_piece_is_drawn_before_what_is_bought_for_it()
-    {
-        var square = new LineDrawing("Front", "A square.", 200, 120, [new Marked("A1", [new Face([new(0, 0), new(200, 0), new(200, 120)], "#F1E5CE", 0.1, Stroke.Thin)])]);
-        var model = PacketSamples.Cabinet() with { Pieces = [new("Hall cabinet", [square], ["4 × Shelf pin"], ["Dry-fit first."])] };
-        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
-        Assert.Single(words, "The piece: Hall cabinet");
-        Assert.Contains("1. 4 × Shelf pin", Running(words), StringComparison.Ordinal);
-        Assert.True(words.IndexOf("The piece: Hall cabinet") < words.FindIndex(w => w.Contains("Store by the highway", StringComparison.Ordinal)));
-    }
-
-    [Fact]
     public void Like_cuts_at_one_setting_stand_in_a_list_for_each_material_that_shares_one()
     {
         var words = Pages("letter").SelectMany(Words).ToList();
@@ -155,6 +143,36 @@ public sealed class PacketPagesTests
     }
 
     [Fact]
+    public void A_piece_is_shown_before_the_cut_list_with_parts_joints_and_steps()
+    {
+        var model = PacketSamples.WithPieces(PaperSize.Letter);
+        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
+        var piece = model.Pieces.Single(one => one.Name == "Bookcase");
+        Assert.All(["Front, side and plan", "Isometric view", "Parts drawn apart", "Parts of Bookcase", "Joints", "How it goes together"], title => Assert.Contains(title, words));
+        Assert.True(words.IndexOf("Parts of Bookcase") < words.IndexOf("Cut list"));
+        Assert.All(piece.Parts, part => Assert.Contains(part.Name, words));
+        Assert.All(piece.Hardware, one => Assert.Contains(one.Name, words));
+        Assert.All(piece.Joints, joint => Assert.Contains(joint.Title, Running(words), StringComparison.Ordinal));
+        Assert.All(piece.Steps, step => Assert.Contains(step, Running(words), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_that_is_cut_long_shows_both_sizes()
+    {
+        var stile = PacketSamples.WithPieces(PaperSize.Letter).Pieces.Single(one => one.Name == "Pantry cupboard").Parts.Single(part => part.Name == "Door stile");
+        Assert.Equal(ShopPlanner.Drawing.Tests.Samples.In("1/2"), stile.RoughLength - stile.Length);
+    }
+
+    [Fact]
+    public void Views_of_a_piece_are_as_large_as_their_scale_says()
+    {
+        var page = Pages("pieces").First(p => Words(p).Contains("Front, side and plan"));
+        var scale = int.Parse(Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3], System.Globalization.CultureInfo.InvariantCulture);
+        var back = page.Drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).MaxBy(p => p.Box.Width)!;
+        Assert.Equal(30 * 72.0 / scale, back.Box.Width, 3);
+    }
+
+    [Fact]
     public void Print_of_an_outdated_plan_says_so_on_every_page()
     {
         var model = PacketSamples.Cabinet() with { Plan = new(3, "8f3a12bc90d1", "The price of pine 1x3 has changed.") };
@@ -170,7 +188,7 @@ public sealed class PacketPagesTests
     [Fact]
     public void Paper_shows_the_plan_and_not_how_far_it_has_come()
     {
-        var primitives = Pages("letter").SelectMany(p => p.Drawing.Primitives()).ToList();
+        var primitives = Pages("letter").SelectMany(p => p.Drawing.Leaves()).ToList();
         Assert.DoesNotContain(primitives.OfType<Line>(), l => l.Stroke == Stroke.NextCut);
     }
 
@@ -182,18 +200,20 @@ public sealed class PacketPagesTests
         "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
         "word" => PacketSamples.Named(new string('W', 5000)),
         "millimetres" => PacketSamples.Metric(),
+        "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
+        "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
         _ => PacketSamples.Empty(),
     });
 
-    private static List<string> Words(Page page) => [.. page.Drawing.Primitives().OfType<Caption>().Select(c => c.Words)];
+    private static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
 
     private static string Running(IEnumerable<string> words) => string.Join(' ', words);
 
     private static double BarOn(PacketModel model, string words)
     {
         var page = PacketWriter.Pages(model).First(p => Words(p).Any(w => w.StartsWith(words, StringComparison.Ordinal)));
-        var y = page.Drawing.Primitives().OfType<Caption>().First(c => c.Words.StartsWith(words, StringComparison.Ordinal)).At.Y;
-        var bar = page.Drawing.Primitives().OfType<Line>().Single(l => l.Stroke == Stroke.Outline && l.From.Y == y && l.To.Y == y);
+        var y = page.Drawing.Leaves().OfType<Caption>().First(c => c.Words.StartsWith(words, StringComparison.Ordinal)).At.Y;
+        var bar = page.Drawing.Leaves().OfType<Line>().Single(l => l.Stroke == Stroke.Outline && l.From.Y == y && l.To.Y == y);
         return bar.To.X - bar.From.X;
     }
 
@@ -206,13 +226,20 @@ public sealed class PacketPagesTests
             : box with { Y = caption.At.Y - up, Height = up + down };
     }
 
+    private static Box Around(ImmutableArray<Spot> spots)
+    {
+        var (x, y) = (spots.Min(s => s.X), spots.Min(s => s.Y));
+        return new(x, y, spots.Max(s => s.X) - x, spots.Max(s => s.Y) - y);
+    }
+
     private static Box Extent(Shape shape) => shape switch
     {
         Caption caption => caption.Words.Length == 0 ? new(100, 100, 0, 0) : Inked(caption),
         Frame frame => frame.Box,
         Patch patch => patch.Box,
         Line line => new(Math.Min(line.From.X, line.To.X), Math.Min(line.From.Y, line.To.Y), Math.Abs(line.From.X - line.To.X), Math.Abs(line.From.Y - line.To.Y)),
-        Polyline polyline => new(polyline.Spots.Min(s => s.X), polyline.Spots.Min(s => s.Y), 0, 0),
+        Polyline polyline => Around(polyline.Spots),
+        Face face => Around(face.Spots),
         _ => throw new ArgumentException("an unknown shape", nameof(shape)),
     };
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Tests;
+using ShopPlanner.Drawing.Tests.Pieces;
 
 namespace ShopPlanner.Packets.Tests;
 
@@ -48,6 +49,7 @@ internal static class PacketSamples
             Parts = [.. model.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
             Unplaced = [.. model.Unplaced.Select(u => u with { Name = name, Reason = name })],
             Plan = model.Plan with { OutOfDate = name },
+            Pieces = [.. WithPieces(PaperSize.Letter).Pieces.Take(1).Select(p => Rename(p, name))],
         };
     }
 
@@ -62,6 +64,12 @@ internal static class PacketSamples
         };
     }
 
+    /// <summary>The cabinet with every built-in design as a piece.</summary>
+    public static PacketModel WithPieces(PaperSize paper) => Cabinet(paper) with
+    {
+        Pieces = [.. BuiltInPieces.Names.Select(name => PieceSheets.Of(BuiltInPieces.Read(name), paper))],
+    };
+
     /// <summary>A project without parts.</summary>
     public static PacketModel Empty() => Cabinet() with { Stores = [], OnHand = [], Layouts = [], Parts = [], Unplaced = [] };
 
@@ -69,6 +77,14 @@ internal static class PacketSamples
     public static PacketModel Many(int layouts) => Cabinet() with
     {
         Layouts = [.. Enumerable.Range(0, layouts).Select(i => Layout(i % 2 == 0 ? Samples.Sheet() : Samples.Board(), i % 2 == 1, 1))],
+    };
+
+    private static PacketPiece Rename(PacketPiece piece, string name) => piece with
+    {
+        Name = name,
+        Parts = [.. piece.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
+        Joints = [.. piece.Joints.Select(j => j with { Title = name, Note = name })],
+        Hardware = [new(name, 3)], Steps = [name], Warnings = [name],
     };
 
     private static PacketLayout Rename(PacketLayout layout, string name) => layout with

@@ -38,7 +38,7 @@ public sealed class PdfFileTests
         for (var i = 0; i < pages.Length; i++)
         {
             var operators = string.Join(' ', ContentReader.ReadContent(document.Pages[i]).OfType<COperator>().Select(o => o.Name));
-            Assert.Equal(pages[i].Drawing.Primitives().OfType<Line>().Count(), Regex.Count(operators, "(?<=^| )m l S(?= |$)"));
+            Assert.Equal(pages[i].Drawing.Leaves().OfType<Line>().Count(), Regex.Count(operators, "(?<=^| )m l S(?= |$)"));
         }
     }
 

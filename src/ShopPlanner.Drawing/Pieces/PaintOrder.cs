@@ -10,24 +10,24 @@ internal static class PaintOrder
 
     public static ImmutableArray<Placed> Of(ImmutableArray<Placed> parts)
     {
-        var boxes = parts.Select(part => PieceScale.Around(SlantView.Hexagon(part))).ToArray();
         var order = ImmutableArray.CreateBuilder<Placed>(parts.Length);
-        var state = new byte[parts.Length];
+        var seen = new bool[parts.Length];
         foreach (var i in Enumerable.Range(0, parts.Length).OrderBy(i => Depth(parts[i]))) Visit(i);
         return order.MoveToImmutable();
 
-        // Whatever is behind a part is painted before it; a circle, which overlapping parts could make, is cut where it closes.
+        // Whatever is behind a part is painted before it. Three parts that lie over one another in a circle have no order: the circle is cut where it closes.
         void Visit(int i)
         {
-            if (state[i] != 0) return;
-            state[i] = 1;
+            if (seen[i]) return;
+            seen[i] = true;
             for (var k = 0; k < parts.Length; k++)
-                if (k != i && state[k] == 0 && Touch(boxes[i], boxes[k]) && IsBehind(parts[k].Corners, parts[i].Corners)) Visit(k);
+                if (!seen[k] && Touch(parts[i].Extent, parts[k].Extent) && IsBehind(parts[k].Corners, parts[i].Corners)) Visit(k);
             order.Add(parts[i]);
         }
     }
 
-    private static double Depth(Placed part) => part.Corners[0] + part.Corners[3] - part.Corners[1] - part.Corners[4] + part.Corners[2] + part.Corners[5];
+    private static double Depth(Placed part) =>
+        part.Corners[0] + part.Corners[3] - part.Corners[1] - part.Corners[4] + part.Corners[2] + part.Corners[5];
 
     private static bool Touch(Box a, Box b) => a.X < b.Right && b.X < a.Right && a.Y < b.Bottom && b.Y < a.Bottom;
 

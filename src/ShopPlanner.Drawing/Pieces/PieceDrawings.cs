@@ -1,37 +1,69 @@
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Drawing.Layouts;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>Drawings of a piece of furniture, each within a width and a height in page units.</summary>
+/// <summary>Drawings of a piece of furniture. Each uses the whole width that it is given and at most its height; what belongs to a part
+/// carries the mark of its copy. A drawing in a room with a whole scale says its scale.</summary>
 public static class PieceDrawings
 {
-    private const double Apart = 0.75;
-
     /// <summary>Straight from the front, with dimensions.</summary>
     /// <param name="piece">What.</param>
-    /// <param name="width">Most width.</param>
+    /// <param name="width">Width in page units.</param>
     /// <param name="height">Most height.</param>
     /// <param name="highlight">Mark of a copy, or letter of a part, drawn in chalk; null for none.</param>
     public static LineDrawing Front(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, ViewFrom.Front, width, height, highlight).Draw("Front");
+        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Front, "Front");
+
+    /// <summary>Straight from the front, with dimensions.</summary>
+    /// <param name="piece">What.</param>
+    /// <param name="room">Its width is used, its height is the most.</param>
+    /// <param name="highlight">Mark of a copy, or letter of a part, drawn in chalk; null for none.</param>
+    public static LineDrawing Front(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Front, "Front");
 
     /// <summary>Straight from the right.</summary>
-    /// <inheritdoc cref="Front" path="/param"/>
+    /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Side(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, ViewFrom.Right, width, height, highlight).Draw("Side");
+        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Right, "Side");
+
+    /// <summary>Straight from the right.</summary>
+    /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
+    public static LineDrawing Side(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Right, "Side");
 
     /// <summary>Straight from above, the front at the foot.</summary>
-    /// <inheritdoc cref="Front" path="/param"/>
+    /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Plan(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatView(piece, ViewFrom.Above, width, height, highlight).Draw("Plan");
+        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Above, "Plan");
+
+    /// <summary>Straight from above, the front at the foot.</summary>
+    /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
+    public static LineDrawing Plan(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Above, "Plan");
+
+    /// <summary>Front, right side and plan at one scale, in line with each other.</summary>
+    /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
+    public static LineDrawing ThreeViews(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new FlatPage(piece, PieceRoom.Of(room), highlight).Three("Front, side and plan");
 
     /// <summary>Isometric, from the front, the right and above.</summary>
-    /// <inheritdoc cref="Front" path="/param"/>
+    /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Isometric(Piece piece, double width, double height, string? highlight = null) =>
-        new SlantView(piece, width, height, highlight, 0).Draw("Isometric view");
+        new SlantView(piece, PieceRoom.Of(width, height), highlight).Whole("Isometric view");
 
-    /// <summary>Isometric with the parts drawn apart, each kind with its mark.</summary>
-    /// <inheritdoc cref="Front" path="/param"/>
+    /// <summary>Isometric, from the front, the right and above.</summary>
+    /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
+    public static LineDrawing Isometric(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new SlantView(piece, PieceRoom.Of(room), highlight).Whole("Isometric view");
+
+    /// <summary>Isometric with the parts drawn apart, each with its mark; of a piece with very many parts, each kind.</summary>
+    /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Exploded(Piece piece, double width, double height, string? highlight = null) =>
-        new SlantView(piece, width, height, highlight, Apart).Draw("Parts drawn apart");
+        new SlantView(piece, PieceRoom.Of(width, height), highlight).Exploded("Parts drawn apart");
+
+    /// <summary>Isometric with the parts drawn apart, each with its mark; of a piece with very many parts, each kind.</summary>
+    /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
+    public static LineDrawing Exploded(Piece piece, DrawingRoom room, string? highlight = null) =>
+        new SlantView(piece, PieceRoom.Of(room), highlight).Exploded("Parts drawn apart");
 }

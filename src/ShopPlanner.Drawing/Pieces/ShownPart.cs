@@ -14,6 +14,10 @@ internal sealed record ShownPart(PiecePart Part, PartCopy Copy, Solid Box, strin
 {
     private const string Plain = "#F1E5CE";
 
+    /// <summary>True where the mark of the copy or the letter of its part is this.</summary>
+    public bool Is(string? mark) => mark is not null && (Copy.Mark == mark || Part.Id == mark);
+
+    /// <summary>The parts that stay in the piece.</summary>
     public static ImmutableArray<ShownPart> Of(Piece piece)
     {
         var boxes = piece.Parts.SelectMany(part => part.Copies).ToDictionary(copy => copy.Mark, copy => copy.Box);
@@ -28,7 +32,8 @@ internal sealed record ShownPart(PiecePart Part, PartCopy Copy, Solid Box, strin
         return shared.Start(along) > from.Start(along) ? from.With(along, from.Start(along), shared.Start(along)) : from.With(along, shared.End(along), from.End(along));
     }
 
-    private static string TintOf(RoleMaterial material) =>
+    /// <summary>The pale tint of a material.</summary>
+    public static string TintOf(RoleMaterial material) =>
         material.Species is { } species && MaterialCatalogue.TryFindSpecies(species, out var wood) ? wood.Tint
         : material.Id is { } id && MaterialCatalogue.TryFindSheet(id, out var sheet) ? sheet.Tint : Plain;
 }

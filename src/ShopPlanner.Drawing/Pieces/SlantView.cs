@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Drawing.Shapes;
+using Box = ShopPlanner.Drawing.Shapes.Box;
 
 namespace ShopPlanner.Drawing.Pieces;
 
@@ -8,63 +9,81 @@ namespace ShopPlanner.Drawing.Pieces;
 /// Isometric view from the front, the right and above. Parts are painted from the farthest to the nearest, so that what is covered
 /// disappears; drawn apart, each part is moved away from the middle and carries its mark in a ring.
 /// </summary>
-internal sealed class SlantView(Piece piece, double width, double height, string? highlight, double apart)
+internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
 {
-    private const double Margin = 16, Type = 9;
-    private static readonly double Cos = Math.Cos(Math.PI / 6), Sin = 0.5;
+    private const double Margin = 8;
+    private static readonly double[] Wider = [0.7, 1.1, 1.6];
+    private static readonly double[] Shades = [0.05, 0.16, 0];
 
     private readonly ImmutableArray<ShownPart> parts = ShownPart.Of(piece);
 
-    public LineDrawing Draw(string title)
+    /// <summary>The parts where they are.</summary>
+    public LineDrawing Whole(string title) => Draw(title, new Layout(this, room, 0), []);
+
+    /// <summary>The parts moved apart, as little as lets each be pointed at; where even the widest hides one, it has no mark.</summary>
+    public LineDrawing Exploded(string title)
     {
-        var solids = PaintOrder.Of([.. parts.Select(part => new Placed(part, Corners(part)))]);
-        var around = PieceScale.Around(solids.SelectMany(one => Hexagon(one)));
-        var scale = PieceScale.Fit(around.Width, around.Height, width - (2 * Margin), height - (2 * Margin));
-        Spot Put(Spot spot) => new(Margin + ((spot.X - around.X) * scale), Margin + ((spot.Y - around.Y) * scale));
-        var shapes = solids.Select(one => (Shape)new Marked(one.Part.Copy.Mark, [.. Faces(one).Select(face => face with { Spots = [.. face.Spots.Select(Put)] })]));
-        var rings = apart > 0 ? Rings(solids, Put) : [];
-        return new(
-            title, FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."), (around.Width * scale) + (2 * Margin),
-            (around.Height * scale) + (2 * Margin), [.. shapes, .. rings]);
+        foreach (var apart in Wider)
+        {
+            var layout = new Layout(this, room, apart);
+            var marks = new SlantMarks(layout.Solids, room.RingType, layout.Scale, layout.Put, layout.Page);
+            if (marks.Missing == 0 || apart == Wider[^1]) return Draw(title, layout, marks.Draw());
+        }
+
+        throw new InvalidOperationException("there is no way to draw the parts apart");
     }
 
-    private double[] Corners(ShownPart part)
+    private LineDrawing Draw(string title, Layout layout, IEnumerable<Shape> marks)
     {
-        double Middle(Axis axis) => (PieceScale.Mm(part.Box.Start(axis)) + PieceScale.Mm(part.Box.End(axis)) - PieceScale.Mm(piece.Outside.Extent(axis))) / 2;
-        double Move(Axis axis) => Middle(axis) * apart;
+        var wood = layout.Solids.Select(one => new Marked(one.Part.Copy.Mark, Faces(one, layout.Put)));
+        var chosen = layout.Solids.Where(one => one.Part.Is(highlight)).Select(one => new Marked(one.Part.Copy.Mark, Edges(one, layout.Put)));
+        return new(
+            title, FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."), room.Width, layout.Page.Bottom + Margin,
+            [.. wood, .. chosen, .. marks]);
+    }
+
+    // Where the parts stand and how large they are drawn.
+    private sealed class Layout
+    {
+        private readonly Box around;
+        private readonly double left;
+
+        public Layout(SlantView view, PieceRoom room, double apart)
+        {
+            Solids = PaintOrder.Of([.. view.parts.Select(part => new Placed(part, view.Corners(part, apart)))]);
+            around = PieceScale.Around(Solids.SelectMany(one => one.Hexagon));
+            var (width, beside) = (room.Width, apart > 0 ? Callouts.Column(room.RingType) : 0);
+            Scale = PieceScale.Fit(around.Width, around.Height, width - (2 * (Margin + beside)), room.Height - (2 * Margin), whole: false).PerMm;
+            left = (width - (around.Width * Scale)) / 2;
+            Page = new(left - beside, Margin, (around.Width * Scale) + (2 * beside), around.Height * Scale);
+        }
+
+        public ImmutableArray<Placed> Solids { get; }
+
+        public double Scale { get; }
+
+        public Box Page { get; }
+
+        public Spot Put(Spot spot) => new(left + ((spot.X - around.X) * Scale), Margin + ((spot.Y - around.Y) * Scale));
+    }
+
+    private double[] Corners(ShownPart part, double apart)
+    {
+        var (x, y, z) = (apart * FromMiddle(part, Axis.X), apart * FromMiddle(part, Axis.Y), apart * FromMiddle(part, Axis.Z));
+        var box = part.Box;
         return
         [
-            PieceScale.Mm(part.Box.X) + Move(Axis.X), PieceScale.Mm(part.Box.Y) + Move(Axis.Y), PieceScale.Mm(part.Box.Z) + Move(Axis.Z),
-            PieceScale.Mm(part.Box.EndX) + Move(Axis.X), PieceScale.Mm(part.Box.EndY) + Move(Axis.Y), PieceScale.Mm(part.Box.EndZ) + Move(Axis.Z),
+            PieceScale.Mm(box.X) + x, PieceScale.Mm(box.Y) + y, PieceScale.Mm(box.Z) + z,
+            PieceScale.Mm(box.EndX) + x, PieceScale.Mm(box.EndY) + y, PieceScale.Mm(box.EndZ) + z,
         ];
     }
 
-    private static Spot Project(double x, double y, double z) => new((x + y) * Cos, ((x - y) * Sin) - z);
+    private double FromMiddle(ShownPart part, Axis axis) =>
+        (PieceScale.Mm(part.Box.Start(axis)) + PieceScale.Mm(part.Box.End(axis)) - PieceScale.Mm(piece.Outside.Extent(axis))) / 2;
 
-    internal static IEnumerable<Spot> Hexagon(Placed one)
-    {
-        var c = one.Corners;
-        return [Project(c[0], c[1], c[2]), Project(c[3], c[1], c[2]), Project(c[3], c[4], c[2]), Project(c[3], c[4], c[5]), Project(c[0], c[4], c[5]), Project(c[0], c[1], c[5])];
-    }
+    private static ImmutableArray<Shape> Faces(Placed one, Func<Spot, Spot> put) =>
+        [.. one.Faces.Select((face, i) => new Face([.. face.Select(put)], one.Part.Tint, Shades[i], Stroke.Thin))];
 
-    private IEnumerable<Face> Faces(Placed one)
-    {
-        var (c, edge) = (one.Corners, one.Part.Copy.Mark == highlight || one.Part.Part.Id == highlight ? Stroke.NextCut : Stroke.Thin);
-        Spot P(int x, int y, int z) => Project(c[x], c[y], c[z]);
-        yield return new([P(0, 1, 2), P(3, 1, 2), P(3, 1, 5), P(0, 1, 5)], one.Part.Tint, 0.05, edge);
-        yield return new([P(3, 1, 2), P(3, 4, 2), P(3, 4, 5), P(3, 1, 5)], one.Part.Tint, 0.16, edge);
-        yield return new([P(0, 1, 5), P(3, 1, 5), P(3, 4, 5), P(0, 4, 5)], one.Part.Tint, 0, edge);
-    }
-
-    // One ring for each kind of part: its first copy.
-    private static IEnumerable<Shape> Rings(IEnumerable<Placed> solids, Func<Spot, Spot> put) => solids
-        .GroupBy(one => one.Part.Part.Id).Select(group => group.MinBy(one => one.Part.Copy.Mark.Length)!)
-        .Select(one =>
-        {
-            var c = one.Corners;
-            return (Shape)new RingMark(put(Project((c[0] + c[3]) / 2, (c[1] + c[4]) / 2, (c[2] + c[5]) / 2)), one.Part.Part.Id, Type);
-        });
+    private static ImmutableArray<Shape> Edges(Placed one, Func<Spot, Spot> put) =>
+        [.. one.Faces.Select(face => new Polyline(Stroke.NextCut, [.. face.Select(put)], Closed: true))];
 }
-
-/// <summary>A part with its corners in millimetres: x, y, z of the near lower left and of the far upper right one.</summary>
-internal sealed record Placed(ShownPart Part, double[] Corners);

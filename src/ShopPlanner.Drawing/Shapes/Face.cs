@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 
 namespace ShopPlanner.Drawing.Shapes;
 
-/// <summary>A filled outline: a face of wood seen at a slant.</summary>
+/// <summary>A filled outline of any corners: a face of wood seen at a slant, a screw, a hollow.</summary>
 /// <param name="Spots">Corners in order, three or more.</param>
 /// <param name="Tint">Fill, <c>#RRGGBB</c>.</param>
 /// <param name="Shade">From 0, as it is, to 1, black: how far the face is turned from the light.</param>
 /// <param name="Edge">What its edge means.</param>
-public sealed record Face(ImmutableArray<Spot> Spots, string Tint, double Shade, Stroke Edge) : Shape
+/// <param name="Fill">With what: with <see cref="Fill.Paper"/> it is a hollow, and the tint is not used.</param>
+public sealed record Face(ImmutableArray<Spot> Spots, string Tint, double Shade, Stroke Edge, Fill Fill = Fill.Wood) : Shape
 {
     /// <summary>The tint with the shade laid over it, <c>#RRGGBB</c>.</summary>
     public string Shaded
@@ -23,4 +24,8 @@ public sealed record Face(ImmutableArray<Spot> Spots, string Tint, double Shade,
 /// <summary>Shapes that belong to one part: on a page they can be pointed at.</summary>
 /// <param name="Mark">The part's mark.</param>
 /// <param name="Shapes">In drawing order.</param>
-public sealed record Marked(string Mark, ImmutableArray<Shape> Shapes) : Shape;
+public sealed record Marked(string Mark, ImmutableArray<Shape> Shapes) : Shape
+{
+    /// <summary>The shapes with every group in them opened.</summary>
+    public IEnumerable<Shape> Leaves => Shapes.SelectMany(shape => shape is Marked inner ? inner.Leaves : [shape]);
+}

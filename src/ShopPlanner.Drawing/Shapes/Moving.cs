@@ -15,7 +15,7 @@ public static class Moving
         Patch patch => patch with { Box = patch.Box.Moved(dx, dy) },
         Caption caption => caption with { At = caption.At.Moved(dx, dy) },
         Face face => face with { Spots = [.. face.Spots.Select(s => s.Moved(dx, dy))] },
-        Marked marked => marked with { Shapes = [.. marked.Shapes.Select(inner => inner.Moved(dx, dy))] },
+        Marked marked => marked with { Shapes = [.. marked.Shapes.Select(s => s.Moved(dx, dy))] },
         RingMark ring => ring with { At = ring.At.Moved(dx, dy) },
         _ => throw new ArgumentException($"a {shape.GetType().Name} is taken apart before it is moved", nameof(shape)),
     };

@@ -79,7 +79,9 @@ public static class SvgWriter
     private static void Write(XmlWriter xml, Face face)
     {
         xml.WriteStartElement("polygon");
-        Attributes(xml, ("class", "wood"), ("fill", face.Shaded), ("points", Points(face.Spots)));
+        Attributes(xml, ("class", SvgStyle.ClassOf(face.Fill)));
+        if (face.Fill == Fill.Wood) Attributes(xml, ("fill", face.Shaded));
+        Attributes(xml, ("points", Points(face.Spots)));
         xml.WriteEndElement();
         Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
     }

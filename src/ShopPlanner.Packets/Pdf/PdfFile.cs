@@ -34,7 +34,7 @@ internal static class PdfFile
         sheet.Height = XUnit.FromPoint(page.Drawing.Height);
         using var graphics = XGraphics.FromPdfPage(sheet);
         var pen = new PdfPen(graphics);
-        foreach (var shape in page.Drawing.Primitives()) pen.Draw(shape);
+        foreach (var shape in page.Drawing.Leaves()) pen.Draw(shape);
         foreach (var bookmark in page.Bookmarks) document.Outlines.Add(bookmark, sheet, true);
     }
 }

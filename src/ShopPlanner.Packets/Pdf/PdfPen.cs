@@ -21,13 +21,12 @@ internal sealed class PdfPen(XGraphics graphics)
             case Patch patch: Rectangle(null, Brush(patch), patch.Box, patch.Radius); break;
             case Caption caption: Draw(caption); break;
             case Face face: Draw(face); break;
-            case Marked marked: foreach (var inner in marked.Shapes) Draw(inner); break;
             default: throw new ArgumentException($"a {shape.GetType().Name} cannot be printed", nameof(shape));
         }
     }
 
     private void Draw(Face face) => graphics.DrawPolygon(
-        Pen(face.Edge), new XSolidBrush(Parse(face.Shaded)), [.. face.Spots.Select(s => new XPoint(s.X, s.Y))], XFillMode.Winding);
+        Pen(face.Edge), face.Fill == Fill.Wood ? new XSolidBrush(Parse(face.Shaded)) : Brush(new(face.Fill, default)), [.. face.Spots.Select(s => new XPoint(s.X, s.Y))], XFillMode.Winding);
 
     private void Draw(Polyline line)
     {

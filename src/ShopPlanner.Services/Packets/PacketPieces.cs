@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Drawing.Pieces;
 using ShopPlanner.Packets;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
@@ -13,10 +11,8 @@ namespace ShopPlanner.Services.Packets;
 /// <summary>The pieces of a plan's projects that were worked out from designs, drawn for the packet.</summary>
 internal static class PacketPieces
 {
-    private const double Wide = 500, High = 300, Tall = 420;
-
     /// <summary>As the ideas stand now; a project without one, or with one that has faults, is left out.</summary>
-    public static async Task<ImmutableArray<PacketPiece>> ReadAsync(ShopContext db, PlanView plan, CancellationToken cancel)
+    public static async Task<ImmutableArray<PacketPiece>> ReadAsync(ShopContext db, PlanView plan, ShopPlanner.Packets.PaperSize paper, CancellationToken cancel)
     {
         var wanted = plan.Order.Projects.ToList();
         var rows = await db.Ideas.AsNoTracking().Where(row => wanted.Contains(row.ProjectId)).ToListAsync(cancel);
@@ -24,14 +20,6 @@ internal static class PacketPieces
         return [.. rows.OrderBy(row => wanted.IndexOf(row.ProjectId)).Select(IdeaService.Idea).Zip(rows.OrderBy(row => wanted.IndexOf(row.ProjectId)))
             .Select(pair => (Row: pair.Second, DesignEvaluator.Evaluate(pair.First.Document, pair.First.Changed).Piece))
             .Where(pair => pair.Piece is not null && names.ContainsKey(pair.Row.ProjectId))
-            .Select(pair => Draw(names[pair.Row.ProjectId], pair.Piece!))];
+            .Select(pair => PieceSheets.Of(pair.Piece!, paper) with { Name = names[pair.Row.ProjectId] })];
     }
-
-    private static PacketPiece Draw(string name, Piece piece) => new(
-        name,
-        [
-            PieceDrawings.Isometric(piece, Wide, High), PieceDrawings.Front(piece, Wide, Tall), PieceDrawings.Side(piece, Wide, Tall),
-            PieceDrawings.Plan(piece, Wide, High), PieceDrawings.Exploded(piece, Wide, Tall),
-        ],
-        [.. piece.Hardware.Select(item => FormattableString.Invariant($"{item.Quantity} × {item.Name}"))], piece.Steps);
 }

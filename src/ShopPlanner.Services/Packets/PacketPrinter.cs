@@ -28,6 +28,7 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         var facts = new PacketFacts(today, paper, settings.CurrencySign, version, ShopJson.Read<PlanBasis>(stored.NamesJson));
-        return new PacketBuilder(plan, facts).Build() with { Pieces = await PacketPieces.ReadAsync(db, plan, cancel) };
+        var model = new PacketBuilder(plan, facts).Build();
+        return model with { Pieces = await PacketPieces.ReadAsync(db, plan, model.Paper, cancel) };
     }
 }

@@ -1,9 +1,12 @@
-using ShopPlanner.Core.Designs;
-using ShopPlanner.Core.Designs.Documents;
+using System.Collections.Immutable;
+using System.Xml.Linq;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Pieces;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Drawing.Svg;
+using Box = ShopPlanner.Drawing.Shapes.Box;
 
 namespace ShopPlanner.Drawing.Tests.Pieces;
 
@@ -13,82 +16,131 @@ public sealed class PieceDrawingTests
     /// <summary>Set to a folder to write the drawings there, to be looked at and to renew the kept ones.</summary>
     private const string Folder = "SHOP_PLANNER_DRAWINGS";
 
-    public static TheoryData<string> Designs =>
-        [.. Directory.GetFiles(Path.Combine(Root, "wwwroot-assets", "designs"), "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal)];
+    private static readonly DrawingRoom Paper = DrawingRoom.Paper(526, 420);
+
+    public static TheoryData<string> Designs => [.. BuiltInPieces.Names];
 
     [Theory, MemberData(nameof(Designs))]
     public void Every_view_shows_every_part_within_its_page(string design)
     {
-        var piece = Read(design);
+        var piece = BuiltInPieces.Read(design);
         foreach (var drawing in Views(piece).Values)
         {
             var marks = drawing.Shapes.OfType<Marked>().Select(one => one.Mark).ToHashSet();
             Assert.All(piece.Parts.SelectMany(part => part.Copies), copy => Assert.Contains(copy.Mark, marks));
-            Assert.All(drawing.Primitives().OfType<Marked>().SelectMany(one => one.Shapes).OfType<Face>().SelectMany(face => face.Spots), spot => Within(spot, drawing));
-            Assert.All(drawing.Primitives().OfType<Marked>().SelectMany(one => one.Shapes).OfType<Frame>(), frame => Within(new(frame.Box.Right, frame.Box.Bottom), drawing));
-            Assert.All(drawing.Primitives().OfType<Caption>(), caption => Within(new(caption.Extent.X, caption.Extent.Y), drawing));
+            Assert.All(drawing.Leaves().Select(Extent), box => Within(box, drawing));
         }
+    }
+
+    [Theory, MemberData(nameof(Designs))]
+    public void No_words_cover_other_words(string design)
+    {
+        foreach (var (view, drawing) in Views(BuiltInPieces.Read(design)))
+        {
+            var words = drawing.Leaves().OfType<Caption>().ToList();
+            for (var i = 0; i < words.Count; i++)
+                for (var k = i + 1; k < words.Count; k++)
+                    Assert.False(words[i].Extent.Inset(0.6).Overlaps(words[k].Extent.Inset(0.6)), $"{design}, {view}: {words[i].Words} covers {words[k].Words}");
+        }
+    }
+
+    [Theory, MemberData(nameof(Designs))]
+    public void Drawn_apart_every_part_that_is_seen_has_its_mark(string design)
+    {
+        var piece = BuiltInPieces.Read(design);
+        var rings = PieceDrawings.Exploded(piece, 640, 480).Leaves().OfType<Caption>().Select(one => one.Words).ToHashSet();
+        Assert.All(piece.Parts.Where(part => !part.Copies.IsEmpty), part => Assert.True(rings.Contains(part.Id) || part.Copies.Any(copy => rings.Contains(copy.Mark)), part.Name));
     }
 
     [Theory, MemberData(nameof(Designs))]
     public void Overall_dimensions_are_those_of_the_design(string design)
     {
-        var piece = Read(design);
-        var figures = PieceDrawings.Front(piece, 600, 500).Shapes.OfType<Dimension>().Select(one => one.Words).ToList();
-        Assert.Contains(Core.Measures.LengthFormat.Set(piece.Outside.Dx, piece.Unit, 32).WithSign, figures);
-        Assert.Contains(Core.Measures.LengthFormat.Set(piece.Outside.Dz, piece.Unit, 32).WithSign, figures);
+        var outside = BuiltInPieces.Read(design).Outside;
+        var unit = BuiltInPieces.Read(design).Unit;
+        string Figure(Length length) => LengthFormat.Set(length, unit, 32).WithSign;
+        var figures = PieceDrawings.ThreeViews(BuiltInPieces.Read(design), Paper).Shapes.OfType<Dimension>().Select(one => one.Words).ToList();
+        Assert.All(new[] { outside.Dx, outside.Dy, outside.Dz }, length => Assert.Contains(Figure(length), figures));
+    }
+
+    [Fact]
+    public void Clear_sizes_lie_nearer_than_the_outside_size()
+    {
+        var dimensions = PieceDrawings.Front(BuiltInPieces.Read("bookcase"), 600, 500).Shapes.OfType<Dimension>().Where(one => one.Run == Run.Up).ToList();
+        Assert.Equal(["27 ³⁄₁₆ −", "27 ³⁄₁₆ −", "60"], dimensions.Select(one => one.Words));
+        Assert.True(dimensions[2].At < dimensions[0].At && dimensions[0].At == dimensions[1].At);
+    }
+
+    [Fact]
+    public void Paper_scale_is_a_whole_number_and_true()
+    {
+        var drawing = PieceDrawings.Front(BuiltInPieces.Read("table"), Paper);
+        var scale = int.Parse(drawing.Leaves().OfType<Caption>().Single(c => c.Words.StartsWith("scale", StringComparison.Ordinal)).Words.Split(' ', ',')[3], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(60 * 72.0 / scale, drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).Max(p => p.Box.Width), 6);
+    }
+
+    [Fact]
+    public void What_is_chosen_is_drawn_in_chalk_in_every_view()
+    {
+        var piece = BuiltInPieces.Read("bookcase");
+        var shelf = piece.Parts.Single(part => part.Name == "Fixed shelf").Copies[0].Mark;
+        foreach (var drawing in Views(piece, shelf).Values)
+        {
+            var chalk = drawing.Primitives().OfType<Marked>().Where(one => one.Shapes.Any(IsChalk)).Select(one => one.Mark).Distinct();
+            Assert.Equal([shelf], chalk);
+        }
+    }
+
+    [Fact]
+    public void A_tap_on_a_part_finds_its_mark()
+    {
+        var piece = BuiltInPieces.Read("table");
+        var groups = XDocument.Parse(SvgWriter.Write(PieceDrawings.Isometric(piece, 600, 500), "t")).Descendants().Where(e => e.Name.LocalName == "g").ToList();
+        Assert.All(piece.Parts.SelectMany(part => part.Copies), copy =>
+            Assert.Contains(groups, g => g.Attribute("data-mark")!.Value == copy.Mark && g.Elements().Any(e => e.Name.LocalName == "polygon")));
     }
 
     [Theory]
     [InlineData("bookcase", "front"), InlineData("bookcase", "isometric"), InlineData("table", "front"), InlineData("table", "exploded")]
     public void It_is_drawn_as_it_was_looked_at(string design, string view)
     {
-        var svg = SvgWriter.Write(Views(Read(design))[view], design + "-" + view, alone: true);
-        var kept = Path.Combine(Root, "tests", "ShopPlanner.Drawing.Tests", "Pieces", "Golden", $"{design}-{view}.svg");
+        var svg = SvgWriter.Write(Views(BuiltInPieces.Read(design))[view], design + "-" + view, alone: true);
+        var kept = Path.Combine(BuiltInPieces.Root, "tests", "ShopPlanner.Drawing.Tests", "Pieces", "Golden", $"{design}-{view}.svg");
         Assert.True(File.Exists(kept) && File.ReadAllText(kept).ReplaceLineEndings("\n") == svg.ReplaceLineEndings("\n"),
             $"{design}, {view} is drawn otherwise than it was looked at: set {Folder} to a folder, look at what is written there, and copy it to {kept} where it is right");
-    }
-
-    [Fact]
-    public void A_nearer_part_is_painted_after_a_farther_one()
-    {
-        var piece = Read("pantry-cupboard");
-        var order = PieceDrawings.Isometric(piece, 600, 500).Shapes.OfType<Marked>().Select(one => one.Mark).ToList();
-        var door = piece.Parts.Single(part => part.Name == "Door panel").Copies[0].Mark;
-        var back = piece.Parts.Single(part => part.Name == "Back").Copies[0].Mark;
-        Assert.True(order.IndexOf(back) < order.IndexOf(door));
     }
 
     [Theory, MemberData(nameof(Designs))]
     public void Drawings_can_be_written_out_to_be_looked_at(string design)
     {
         Assert.SkipUnless(Environment.GetEnvironmentVariable(Folder) is { Length: > 0 }, $"{Folder} names no folder to write to");
-        foreach (var (view, drawing) in Views(Read(design)))
+        var piece = BuiltInPieces.Read(design);
+        var details = JointDetails.Of(piece).Select((one, i) => KeyValuePair.Create($"joint{i + 1}", one.Drawing));
+        foreach (var (view, drawing) in Views(piece).Concat(details))
             File.WriteAllText(Path.Combine(Environment.GetEnvironmentVariable(Folder)!, $"{design}-{view}.svg"), SvgWriter.Write(drawing, design + "-" + view, alone: true));
     }
 
-    private static void Within(Spot spot, LineDrawing drawing) =>
-        Assert.True(spot.X >= -0.01 && spot.Y >= -0.01 && spot.X <= drawing.Width + 0.01 && spot.Y <= drawing.Height + 0.01, $"{spot} lies outside {drawing.Width} × {drawing.Height}");
+    internal static void Within(Box box, LineDrawing drawing) => Assert.True(
+        box.X >= -0.01 && box.Y >= -0.01 && box.Right <= drawing.Width + 0.01 && box.Bottom <= drawing.Height + 0.01,
+        $"{drawing.Title}: {box} lies outside {drawing.Width} × {drawing.Height}");
 
-    private static Dictionary<string, LineDrawing> Views(Piece piece) => new()
+    internal static Box Extent(Shape shape) => shape switch
     {
-        ["front"] = PieceDrawings.Front(piece, 600, 500), ["side"] = PieceDrawings.Side(piece, 600, 500), ["plan"] = PieceDrawings.Plan(piece, 600, 500),
-        ["isometric"] = PieceDrawings.Isometric(piece, 600, 500), ["exploded"] = PieceDrawings.Exploded(piece, 600, 600),
+        Caption caption => caption.Extent, Frame frame => frame.Box, Patch patch => patch.Box, Face face => Around(face.Spots), Polyline polyline => Around(polyline.Spots),
+        Line line => Around([line.From, line.To]), _ => throw new ArgumentException("an unknown shape", nameof(shape)),
     };
 
-    private static Piece Read(string design)
+    private static Box Around(ImmutableArray<Spot> spots)
     {
-        var reading = DesignJson.Read(File.ReadAllBytes(Path.Combine(Root, "wwwroot-assets", "designs", design + ".json")));
-        return DesignEvaluator.Evaluate(reading.Document!, new Dictionary<string, string>()).Piece!;
+        var (x, y) = (spots.Min(s => s.X), spots.Min(s => s.Y));
+        return new(x, y, spots.Max(s => s.X) - x, spots.Max(s => s.Y) - y);
     }
 
-    private static string Root
+    private static bool IsChalk(Shape shape) => shape is Frame { Stroke: Stroke.NextCut } or Polyline { Stroke: Stroke.NextCut };
+
+    private static Dictionary<string, LineDrawing> Views(Piece piece, string? chosen = null) => new()
     {
-        get
-        {
-            var folder = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln"))) folder = folder.Parent;
-            return folder.FullName;
-        }
-    }
+        ["front"] = PieceDrawings.Front(piece, 600, 500, chosen), ["side"] = PieceDrawings.Side(piece, 600, 500, chosen), ["plan"] = PieceDrawings.Plan(piece, 600, 500, chosen),
+        ["isometric"] = PieceDrawings.Isometric(piece, 600, 500, chosen), ["exploded"] = PieceDrawings.Exploded(piece, 600, 600, chosen),
+        ["three"] = PieceDrawings.ThreeViews(piece, Paper, chosen),
+    };
 }

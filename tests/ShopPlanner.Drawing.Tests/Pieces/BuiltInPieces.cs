@@ -1,0 +1,30 @@
+using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Model;
+
+namespace ShopPlanner.Drawing.Tests.Pieces;
+
+/// <summary>The built-in designs, worked out as they stand.</summary>
+internal static class BuiltInPieces
+{
+    public static string Root
+    {
+        get
+        {
+            var folder = new DirectoryInfo(AppContext.BaseDirectory);
+            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln"))) folder = folder.Parent;
+            return folder.FullName;
+        }
+    }
+
+    public static IEnumerable<string> Names =>
+        Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
+
+    public static Piece Read(string design)
+    {
+        var reading = DesignJson.Read(File.ReadAllBytes(Path.Combine(Folder, design + ".json")));
+        return DesignEvaluator.Evaluate(reading.Document!, new Dictionary<string, string>()).Piece!;
+    }
+
+    private static string Folder => Path.Combine(Root, "wwwroot-assets", "designs");
+}
