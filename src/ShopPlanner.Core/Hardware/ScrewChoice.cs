@@ -30,6 +30,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     public static readonly SourceNote PocketPractice = new("Common practice: length of pocket screws by the stock's thickness", Certainty.CommonPractice);
 
     private static readonly Length Left = Measures.Length.FromInches(0.125m);
+    // A pocket screw goes in at a slant, so that less is left straight ahead than along it; sheets sold as 3/4 in take the usual screw.
+    private static readonly Length PocketLeft = Measures.Length.FromInches(0.0625m);
     private static readonly Length Wanted = Measures.Length.FromInches(1.25m);
 
     // Up to this thickness, the length of a pocket screw.
@@ -53,7 +55,7 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
         if (near.Value > Pockets[^1].To) return (null, "is thicker than the usual pocket jigs take: 1 1/2 in");
         var length = Pockets.First(row => near.Value <= row.To).Screw;
         var half = Measures.Length.FromTicks(length.Ticks / 2);
-        if (half + Left > into.Value) return (null, $"lets a pocket screw of {Text(length)} break through the far piece: at least {Text(half + Left)} is wanted");
+        if (half + PocketLeft > into.Value) return (null, $"lets a pocket screw of {Text(length)} break through the far piece: at least {Text(half + PocketLeft)} is wanted");
         var screw = Working.Of("Screw length", length, "by thickness {near}", PocketPractice, ("near", near));
         return (new(screw, Numbered(8), Working.Of("In the far piece", half, "about half of {screw}", PocketPractice, ("screw", screw))), null);
     }

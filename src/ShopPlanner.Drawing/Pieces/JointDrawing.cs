@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Shapes;
@@ -72,7 +73,7 @@ internal sealed class JointDrawing
             page.Wood(scene.FromPart, scene.From, body, scene.FromAcross);
             page.Wood(scene.FromPart, scene.From, Ordered(contact, tip), tongue);
             var hair = 1.2 / page.Of(1);
-            page.Add(new Patch(Fill.Wood, page.At(new(contact - hair, contact + hair), new(tongue.From + (hair / 2), tongue.To - (hair / 2))), ShownPart.TintOf(scene.FromPart.Material)));
+            page.Add(new Patch(Fill.Wood, page.At(new(contact - hair, contact + hair), new(tongue.From + (hair / 2), tongue.To - (hair / 2))), RoleTint.Of(scene.FromPart.Material)));
         }
         else page.Wood(scene.FromPart, scene.From, toward > 0 ? body with { To = tip } : body with { From = tip }, scene.FromAcross);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Drawing.Shapes;
@@ -68,7 +69,7 @@ internal sealed class JointPage
         var (shownA, shownB) = (a.Shared(along), b.Shared(across));
         if (shownA.Size <= 0 || shownB.Size <= 0) return;
         var box = At(shownA, shownB);
-        Add(new Patch(Fill.Wood, box, ShownPart.TintOf(part.Material)));
+        Add(new Patch(Fill.Wood, box, RoleTint.Of(part.Material)));
         Grain(part, copy, box);
         Edge(a.From < along.From, shownA.From, shownB, isAlong: true);
         Edge(a.To > along.To, shownA.To, shownB, isAlong: true);

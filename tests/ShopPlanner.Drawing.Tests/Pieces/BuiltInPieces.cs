@@ -20,11 +20,14 @@ internal static class BuiltInPieces
     public static IEnumerable<string> Names =>
         Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
 
-    public static Piece Read(string design)
+    public static Piece Read(string design, string? joint = null)
     {
         var reading = DesignJson.Read(File.ReadAllBytes(Path.Combine(Folder, design + ".json")));
-        return DesignEvaluator.Evaluate(reading.Document!, new Dictionary<string, string>()).Piece!;
+        return DesignEvaluator.Evaluate(Joined(reading.Document!, joint), new Dictionary<string, string>()).Piece!;
     }
+
+    private static DesignDocument Joined(DesignDocument document, string? joint) => joint is null ? document
+        : document with { Frame = document.Frame with { Members = document.Frame.Members.SetItem("joint", joint) } };
 
     private static string Folder => Path.Combine(Root, "wwwroot-assets", "designs");
 }

@@ -59,14 +59,14 @@ internal sealed record DoorsAsked(
         if (asked.Leaves is < 1 or > 2) members.Fail("leaves", $"{asked.Leaves}", "is neither one leaf nor two");
         if (asked is { IsFrame: true, Panel: null }) members.Fail("panel", "", "is not given: a frame wants a panel");
         if (asked is { IsFrame: true, Panel: { } panel } && panel.Thickness >= material.Thickness) members.Fail("panel", panel.Name, "is as thick as the frame: no groove can take it");
-        if (asked.IsFrame && asked.Clearance.Value >= asked.Groove.Value) members.Fail("clearance", Text(asked.Clearance.Value), "is as much as the groove is deep: the panel would fall out");
+        if (asked.IsFrame && asked.Clearance.Value >= asked.Groove.Value) members.Fail("clearance", Text(members, asked.Clearance.Value), "is as much as the groove is deep: the panel would fall out");
         return members.Failed ? null : asked;
     }
 
     public bool Fits(NodeReader members, Bay bay)
     {
         var least = Length.Min(Length.Min(bay.CoverLeft, bay.CoverRight), Length.Min(bay.CoverBottom, bay.CoverTop));
-        if (!IsInset && Overlay.Value > least) members.Fail("overlay", Text(Overlay.Value), $"is more than the face beside the opening offers: {Text(least)}");
+        if (!IsInset && Overlay.Value > least) members.Fail("overlay", Text(members, Overlay.Value), $"is more than the face beside the opening offers: {Text(members, least)}");
         return !members.Failed;
     }
 
@@ -80,9 +80,9 @@ internal sealed record DoorsAsked(
     {
         var least = IsFrame ? Stile.Value * 2 : Length.Zero;
         if (sizes.Width.Value <= least || sizes.Height.Value <= least)
-            members.Fail("leaves", $"{Leaves}", $"leave doors of {Text(sizes.Width.Value)} by {Text(sizes.Height.Value)}: too small for their stiles and rails");
+            members.Fail("leaves", $"{Leaves}", $"leave doors of {Text(members, sizes.Width.Value)} by {Text(members, sizes.Height.Value)}: too small for their stiles and rails");
         return !members.Failed;
     }
 
-    private static string Text(Length length) => LengthFormat.Plain(length, LengthUnit.Inch).Text + " in";
+    private static string Text(NodeReader members, Length length) => LengthFormat.WithUnit(length, members.Unit);
 }

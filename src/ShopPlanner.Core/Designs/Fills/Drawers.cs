@@ -76,7 +76,7 @@ internal sealed record DrawersAsked(
             members.Length("groove"), members.Length("room").Value);
         if (members.Failed) return null;
         if (asked.Count < 1) members.Fail("count", "0", "is no drawer: one or more");
-        if (asked.Groove.Value >= asked.Box.Thickness) members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, LengthUnit.Inch), "goes through the sides of the box");
+        if (asked.Groove.Value >= asked.Box.Thickness) members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "goes through the sides of the box");
         return members.Failed ? null : asked;
     }
 
@@ -85,7 +85,7 @@ internal sealed record DrawersAsked(
     public IEnumerable<Length> Heights(Length clear, LengthUnit unit)
     {
         var free = clear - (Gap * (Count - 1));
-        var step = unit == LengthUnit.Inch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10;
+        var step = Shares.Step(unit);
         var shares = Enumerable.Range(0, Count).Select(i => IsGraded ? 4L + (Count - 1 - i) : 4L).ToList();
         var unitShare = free.Ticks / shares.Sum();
         var heights = shares.Select(share => share * unitShare / step * step).ToList();

@@ -21,7 +21,8 @@ internal static class Shares
         return [.. sizes.Select(one => one?.Value ?? Length.FromTicks(Share(rest, free, given++, Step(unit))))];
     }
 
-    private static long Step(LengthUnit unit) => unit == LengthUnit.Inch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10;
+    /// <summary>The finest step of a rule, in ticks.</summary>
+    public static long Step(LengthUnit unit) => unit == LengthUnit.Inch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10;
 
     private static long Share(long rest, int free, int i, long step)
     {

@@ -54,9 +54,9 @@ internal sealed record CarcassSizes(
             BackGroove = members.Length("back_groove").Value, BackSetback = members.Length("back_setback").Value,
             ToeSetback = members.Length("toe_setback").Value,
         };
-        if (!members.Failed && sizes.LetIn.Value >= sizes.Thick) members.Fail("let_in", sizes.LetIn.Figure.Text(LengthUnit.Inch), "goes through the side");
+        if (!members.Failed && sizes.LetIn.Value >= sizes.Thick) members.Fail("let_in", sizes.LetIn.Figure.Text(members.Unit), "goes through the side");
         if (!members.Failed && sizes.IsBackLetIn && sizes.BackGroove >= sizes.Thick)
-            members.Fail("back_groove", LengthFormat.WithUnit(sizes.BackGroove, LengthUnit.Inch), "goes through the side");
+            members.Fail("back_groove", LengthFormat.WithUnit(sizes.BackGroove, members.Unit), "goes through the side");
         return members.Failed ? null : sizes;
     }
 }

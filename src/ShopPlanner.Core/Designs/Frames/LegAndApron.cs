@@ -50,9 +50,9 @@ internal sealed class LegAndApron : IFrame
     {
         var room = Length.Min(sizes.Lx, sizes.Ly) - setback - apron.Thickness;
         if (room.Ticks < 0)
-            members.Fail("setback", LengthFormat.WithUnit(setback, LengthUnit.Inch), "leaves the apron no leg to stand against");
+            members.Fail("setback", LengthFormat.WithUnit(setback, members.Unit), "leaves the apron no leg to stand against");
         else if (tenon > room)
-            members.Fail("tenon", LengthFormat.WithUnit(tenon, LengthUnit.Inch), $"is too long: two tenons meet in the leg, at most {LengthFormat.WithUnit(room, LengthUnit.Inch)}");
+            members.Fail("tenon", LengthFormat.WithUnit(tenon, members.Unit), $"is too long: two tenons meet in the leg, at most {LengthFormat.WithUnit(room, members.Unit)}");
         return !members.Failed;
     }
 

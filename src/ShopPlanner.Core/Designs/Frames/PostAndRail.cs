@@ -33,7 +33,7 @@ internal sealed class PostAndRail : IFrame
         var sizes = new LegSizes(leg, wide, outside);
         var rails = new Rails(sizes, sizes.AddLegs(builder, "Leg"), rail, LegAndApron.Tall(rail), Length.Zero, tenon, joint);
         if (tenon > Length.Min(sizes.Lx, sizes.Ly) - rail.Thickness)
-            members.Fail("tenon", LengthFormat.WithUnit(tenon, LengthUnit.Inch), "is too long: two tenons meet in the leg");
+            members.Fail("tenon", LengthFormat.WithUnit(tenon, members.Unit), "is too long: two tenons meet in the leg");
         if (members.Failed) return null;
         var (low, high) = (foot, outside.Height.Value - rails.Tall);
         var walls = new Walls(rails, panel, groove, clearance, inset, low, high);
@@ -51,7 +51,7 @@ internal sealed class PostAndRail : IFrame
         if (inset && panel.Thickness >= rail.Thickness)
             members.Fail("panel", panel.Name, "is as thick as the rails: no groove can take it");
         if (clearance >= groove)
-            members.Fail("clearance", LengthFormat.WithUnit(clearance, LengthUnit.Inch), "is as much as the groove is deep: the panel would fall out");
+            members.Fail("clearance", LengthFormat.WithUnit(clearance, members.Unit), "is as much as the groove is deep: the panel would fall out");
         return !members.Failed;
     }
 

@@ -33,7 +33,7 @@ internal sealed class SolidTop : ITop
         var (material, jointing, longer) = (members.Role("material"), members.Length("jointing").Value, members.Length("cut_long").Value);
         if (members.Failed) return;
         var usable = (material.Width ?? outside.Depth.Value) - jointing;
-        if (!usable.IsPositive) members.Fail("jointing", LengthFormat.WithUnit(jointing, LengthUnit.Inch), "takes off the whole board");
+        if (!usable.IsPositive) members.Fail("jointing", LengthFormat.WithUnit(jointing, members.Unit), "takes off the whole board");
         if (members.Failed) return;
         var whole = Tops.Whole(outside, material.Thickness);
         var count = (int)((whole.Dy.Ticks + usable.Ticks - 1) / usable.Ticks);

@@ -95,7 +95,7 @@ internal static class HardwareForms
         if (choice is null) return Fault.Of(refused!.Contains("too thin", StringComparison.Ordinal) || refused.Contains("thicker", StringComparison.Ordinal) ? "thickness" : "into", Shown(near, into, refused), refused);
         var count = width.Value < Length.FromInches(1.5m) ? 1 : 2 + (int)((width.Value - Length.FromTicks(1)).Ticks / Length.FromInches(6).Ticks);
         var holes = Working.Of("Screws in the joint", count, QuantityKind.Bare, 0, "by {width}", EdgeRule, ("width", width));
-        return new Answer([choice.Length, .. Drills(choice, near, joint, hard), choice.Penetration, holes]) { Verdicts = [.. Verdicts(choice, joint, hard)] };
+        return new Answer([choice.Length, .. Drills(choice, near, joint, hard), choice.Penetration, holes]) { Verdicts = [.. Verdicts(choice, into.Value, joint, hard)] };
     }
 
     private static string Shown(Working<Length> near, Working<Length> into, string refused) =>
@@ -116,10 +116,12 @@ internal static class HardwareForms
         yield return Working.Of("Stop collar on the pilot drill at", choice.Length.Value, "length of {screw}", Working.Geometry, ("screw", choice.Length));
     }
 
-    private static IEnumerable<Verdict> Verdicts(ScrewChoice choice, ScrewJoint joint, bool hard)
+    private static IEnumerable<Verdict> Verdicts(ScrewChoice choice, Length into, ScrewJoint joint, bool hard)
     {
         if (joint == ScrewJoint.Edge) yield return new(Gravity.Watch, "End grain holds a screw badly and plywood edges split: drill the pilot, and add glue, a dowel or a cleat where it carries.");
         if (joint == ScrewJoint.Pocket) yield return new(Gravity.Fine, hard ? "Fine thread for hardwood." : "Coarse thread for softwood, plywood and MDF.");
+        if (into - choice.Penetration.Value < Length.FromInches(0.125m))
+            yield return new(Gravity.Watch, "Less than 1/8 in of the far piece is left beyond the point: try the joint on scrap of the same thickness first, by the jig's own mark.");
         if (choice.Penetration.Value < choice.Gauge.Diameter * 6)
             yield return new(Gravity.Watch, "Fewer than six diameters are in the far piece, less than the design specification counts (from memory): add glue, and carry no load by it.");
         else if (choice.Penetration.Value < choice.Gauge.Diameter * 10)
