@@ -11,7 +11,8 @@ internal static class DocumentInput
     /// <param name="read">Takes the bytes.</param>
     public static T Read<T>(string from, string what, Func<Stream, T> read)
     {
-        if (Directory.Exists(from)) throw new Complaint($"'{from}' is a folder: name the {what}'s file");
+        if (Directory.Exists(from))
+            throw new Complaint($"'{from}' is a folder: name the {what}'s file");
         try
         {
             using var stream = from == StandardInput ? Console.OpenStandardInput() : File.OpenRead(from);

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Cut;
-using ShopPlanner.Cli.Work;
 using ShopPlanner.Cli.Parts;
+using ShopPlanner.Cli.Work;
 
 // One file per command.
 var root = new RootCommand("Plans furniture for a small shop: what to buy and how to cut it.")

@@ -19,26 +19,33 @@ internal sealed class TextOutput
     /// <param name="source">What that file holds: <c>request</c>.</param>
     public static TextOutput At(string? to, string what, string from, string source)
     {
-        if (to is null or "-") return new TextOutput("standard output", null, what);
+        if (to is null or "-")
+            return new TextOutput("standard output", null, what);
         var output = new TextOutput(to, Resolve(to, what), what);
-        if (IsSame(output.file!, from, what)) throw new Complaint($"'{to}' is the {source} itself: give the {what} another name");
+        if (IsSame(output.file!, from, what))
+            throw new Complaint($"'{to}' is the {source} itself: give the {what} another name");
         output.Try();
         return output;
     }
 
-    public void Write(string text) => Guard(() =>
-    {
-        if (file is null) WriteStandardOutput(text);
-        else if (IsDevice) File.WriteAllText(file, text);
-        else WriteWhole(text);
-    });
+    public void Write(string text) =>
+        Guard(() =>
+        {
+            if (file is null)
+                WriteStandardOutput(text);
+            else if (IsDevice)
+                File.WriteAllText(file, text);
+            else
+                WriteWhole(text);
+        });
 
     // A device such as /dev/null is written to; replacing it by a file would take it from everyone.
     private bool IsDevice => file!.StartsWith("/dev/", StringComparison.Ordinal);
 
     private static string Resolve(string to, string what)
     {
-        if (string.IsNullOrWhiteSpace(to)) throw new Complaint($"the {what}'s file has no name");
+        if (string.IsNullOrWhiteSpace(to))
+            throw new Complaint($"the {what}'s file has no name");
         var full = Path.GetFullPath(to);
         return full.StartsWith("/dev/", StringComparison.Ordinal) || !File.Exists(full)
             ? full
@@ -50,12 +57,22 @@ internal sealed class TextOutput
 
     private void Try()
     {
-        if (IsDevice) return;
-        if (Directory.Exists(file)) throw new Complaint($"'{shown}' is a folder: name the {what}'s file");
-        if (!Directory.Exists(Path.GetDirectoryName(file))) throw new Complaint($"'{shown}' cannot be written: there is no folder '{Path.GetDirectoryName(file)}'");
+        if (IsDevice)
+            return;
+        if (Directory.Exists(file))
+            throw new Complaint($"'{shown}' is a folder: name the {what}'s file");
+        if (!Directory.Exists(Path.GetDirectoryName(file)))
+            throw new Complaint($"'{shown}' cannot be written: there is no folder '{Path.GetDirectoryName(file)}'");
         try
         {
-            new FileStream(Beside(), FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose).Dispose();
+            new FileStream(
+                Beside(),
+                FileMode.CreateNew,
+                FileAccess.Write,
+                FileShare.None,
+                1,
+                FileOptions.DeleteOnClose
+            ).Dispose();
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {

@@ -20,7 +20,8 @@ public sealed record CutPlan(
     double Seconds,
     ImmutableArray<Purchase> Buy,
     ImmutableArray<Layout> Layouts,
-    ImmutableArray<UnplacedPart> Unplaced);
+    ImmutableArray<UnplacedPart> Unplaced
+);
 
 /// <summary>How good a plan is known to be.</summary>
 public enum PlanStatus
@@ -55,7 +56,8 @@ public sealed record Layout(
     int Copies,
     ImmutableArray<PlacedPiece> Pieces,
     ImmutableArray<Leftover> Leftovers,
-    ImmutableArray<Cut> Cuts);
+    ImmutableArray<Cut> Cuts
+);
 
 /// <summary>One piece of a part.</summary>
 /// <param name="Part">The part's id.</param>
@@ -96,7 +98,15 @@ public enum CutKind
 /// <param name="FirstPart">The part's id when the first piece is finished by this cut.</param>
 /// <param name="SecondPart">The part's id when the second piece is finished by this cut.</param>
 public sealed record Cut(
-    int N, string Piece, CutKind Kind, Length At, string First, string? Second, string? FirstPart, string? SecondPart)
+    int N,
+    string Piece,
+    CutKind Kind,
+    Length At,
+    string First,
+    string? Second,
+    string? FirstPart,
+    string? SecondPart
+)
 {
     /// <summary>True for a cut that the store makes.</summary>
     public bool ByStore { get; init; }

@@ -51,7 +51,12 @@ public sealed class CutPlanner
         ArgumentNullException.ThrowIfNull(control);
         var watch = Stopwatch.StartNew();
         var (jobs, unplaced) = Fitting.Split(request);
-        var limited = control is { Time: null, Iterations: null } ? control with { Time = TimeSpan.FromSeconds(request.Limits.Seconds) } : control;
+        var limited = control is { Time: null, Iterations: null }
+            ? control with
+            {
+                Time = TimeSpan.FromSeconds(request.Limits.Seconds),
+            }
+            : control;
         var planner = new CutPlanner(request, jobs, limited, watch);
         planner.Run();
         return PlanWriter.Write(request, jobs, [.. planner.best.Select(result => result!)], unplaced, watch);
@@ -59,8 +64,10 @@ public sealed class CutPlanner
 
     private void Run()
     {
-        for (var i = 0; i < jobs.Length && control.Time is not null; i++) Glance(i);
-        for (var i = 0; i < jobs.Length; i++) Begin(i);
+        for (var i = 0; i < jobs.Length && control.Time is not null; i++)
+            Glance(i);
+        for (var i = 0; i < jobs.Length; i++)
+            Begin(i);
         Tell("");
         Reserve();
         for (var round = 0; MayGoOn(round) && Open() is { Count: > 0 } open; round++)
@@ -75,15 +82,25 @@ public sealed class CutPlanner
     private List<int> Open() => [.. Enumerable.Range(0, jobs.Length).Where(i => IsOpen(i) && !best[i]!.Proven).OrderBy(Weight)];
 
     // Time that a later material leaves goes back to earlier ones. Without a clock nothing is left over.
-    private bool MayGoOn(int round) => !control.Cancel.IsCancellationRequested && (round == 0
-        || (control is { Time: { } time, Iterations: null } && Left(time) is var left && left > LeastLook && left > time * LeastShare));
+    private bool MayGoOn(int round) =>
+        !control.Cancel.IsCancellationRequested
+        && (
+            round == 0
+            || (
+                control is { Time: { } time, Iterations: null }
+                && Left(time) is var left
+                && left > LeastLook
+                && left > time * LeastShare
+            )
+        );
 
     private TimeSpan Left(TimeSpan time) => time - reserve - watch.Elapsed;
 
     // What the first looks took beyond their time, setting up and laying out, the last ones and writing will take again.
     private void Reserve()
     {
-        if (control.Time is not { } time || Brief().Time is not { } brief || jobs.Sum(job => job.Pieces) < ManyPieces) return;
+        if (control.Time is not { } time || Brief().Time is not { } brief || jobs.Sum(job => job.Pieces) < ManyPieces)
+            return;
         var beyond = watch.Elapsed - (brief * jobs.Length);
         reserve = beyond < time * MostReserve ? beyond : time * MostReserve;
     }
@@ -94,24 +111,41 @@ public sealed class CutPlanner
     // A first plan without the solvers, which take a while to load. Without a clock nobody waits for it.
     private void Glance(int i)
     {
-        if (kept[i] is not { Proven: true }) Look(i, control with { Time = TimeSpan.Zero });
+        if (kept[i] is not { Proven: true })
+            Look(i, control with { Time = TimeSpan.Zero });
     }
 
     // What an edit left alone stays as it is; a brief look tells how far from the cheapest it may be, where that is not known.
     private void Begin(int i)
     {
-        if (kept[i] is not { Proven: true }) Look(i, Brief());
-        if (kept[i] is { } before) best[i] = best[i] is { } found && found.Cost < before.Cost ? found : before with { Bound = Math.Max(before.Bound, best[i]?.Bound ?? 0) };
+        if (kept[i] is not { Proven: true })
+            Look(i, Brief());
+        if (kept[i] is { } before)
+            best[i] =
+                best[i] is { } found && found.Cost < before.Cost
+                    ? found
+                    : before with
+                    {
+                        Bound = Math.Max(before.Bound, best[i]?.Bound ?? 0),
+                    };
     }
 
     // Without a clock the first look must not depend on one either.
-    private SearchControl Brief() => control.Time is { } time
-        ? control with { Time = time < FirstLook * jobs.Length ? time / (2 * jobs.Length) : FirstLook }
-        : control with { Iterations = Math.Min(1, control.Iterations ?? 1) };
+    private SearchControl Brief() =>
+        control.Time is { } time
+            ? control with
+            {
+                Time = time < FirstLook * jobs.Length ? time / (2 * jobs.Length) : FirstLook,
+            }
+            : control with
+            {
+                Iterations = Math.Min(1, control.Iterations ?? 1),
+            };
 
     private TimeSpan? Share(IEnumerable<int> open)
     {
-        if (control.Time is not { } time) return null;
+        if (control.Time is not { } time)
+            return null;
         var left = Left(time);
         var weights = open.Select(Weight).ToList();
         return left <= TimeSpan.Zero ? TimeSpan.Zero : left * (weights[0] / weights.Sum());
@@ -122,21 +156,35 @@ public sealed class CutPlanner
 
     private void Look(int i, SearchControl how)
     {
-        if (how.Time <= TimeSpan.Zero && best[i] is not null) return;
+        if (how.Time <= TimeSpan.Zero && best[i] is not null)
+            return;
         var steered = how with { Progress = progress => Tell(jobs[i].Material.Id, i, progress) };
-        var start = best[i] is { Kept: null } known ? EarlierLayouts.Of(jobs[i], known) : EarlierLayouts.For(jobs[i], control.Earlier);
+        var start = best[i] is { Kept: null } known
+            ? EarlierLayouts.Of(jobs[i], known)
+            : EarlierLayouts.For(jobs[i], control.Earlier);
         var found = jobs[i].IsCrosscutOnly ? BoardJob.Solve(jobs[i], steered, start) : SheetJob.Solve(jobs[i], steered, start);
         best[i] = best[i] is { } earlier ? JobResult.Better(earlier, found) : found;
     }
 
     private void Tell(string material, int changed = -1, SearchProgress? progress = null)
     {
-        if (control.Progress is not { } tell) return;
-        var cost = best.Select((result, i) => Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)).ToList();
-        var bound = best.Select((result, i) => i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0) : result?.Bound ?? 0).Sum();
+        if (control.Progress is not { } tell)
+            return;
+        var cost = best.Select(
+                (result, i) =>
+                    Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)
+            )
+            .ToList();
+        var bound = best.Select(
+                (result, i) => i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0) : result?.Bound ?? 0
+            )
+            .Sum();
         var known = cost.TrueForAll(one => one is not null);
         tell(new(material, known ? Money.FromCount(cost.Sum(one => one!.Value)) : null, Money.FromCount(bound), watch.Elapsed));
     }
 
-    private static long? Lower(long? a, long? b) => a is null ? b : b is null ? a : Math.Min(a.Value, b.Value);
+    private static long? Lower(long? a, long? b) =>
+        a is null ? b
+        : b is null ? a
+        : Math.Min(a.Value, b.Value);
 }

@@ -19,7 +19,8 @@ public sealed record CutRequest(
     ImmutableArray<CutMaterial> Materials,
     ImmutableArray<CutStock> Stock,
     ImmutableArray<CutPart> Parts,
-    CutLimits Limits)
+    CutLimits Limits
+)
 {
     /// <summary>What the store cuts before the wood goes home; null for nothing.</summary>
     public StoreCuts? Store { get; init; }
@@ -83,8 +84,7 @@ public sealed record CutMaterial(string Id, StockForm Form, Length? Thickness, L
 /// <param name="Price">What one costs; an offcut's is its keeping value, usually zero.</param>
 /// <param name="Quantity">How many there are; null for as many as wanted.</param>
 /// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it.</param>
-public sealed record CutStock(
-    string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut);
+public sealed record CutStock(string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut);
 
 /// <summary>Which way a part may lie.</summary>
 public enum Grain
@@ -104,8 +104,7 @@ public enum Grain
 /// <param name="Width">Across the part's grain, more than zero; for a board part of full width the material's width.</param>
 /// <param name="Grain">Which way it may lie; board parts are never turned.</param>
 /// <param name="Quantity">Pieces wanted, one or more.</param>
-public sealed record CutPart(
-    string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity)
+public sealed record CutPart(string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity)
 {
     /// <summary>Its length once trimmed, at most <see cref="Length"/>, which is what is cut; null where it is cut to size.</summary>
     public Length? FinishedLength { get; init; }

@@ -37,10 +37,14 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
             Count(layout => stock[layout.Stock].Offcut ? 1 : 0),
             Count(layout => stock[layout.Stock].Offcut ? 0 : 1),
             Count(layout => layout.Leftovers.Count(left => left.Keep)),
-            plan.Layouts.SelectMany(layout => layout.Cuts.Where(cut => !cut.ByStore).Select(cut => Setting(stock[layout.Stock], cut)))
-                .Distinct().Count(),
+            plan.Layouts.SelectMany(layout =>
+                    layout.Cuts.Where(cut => !cut.ByStore).Select(cut => Setting(stock[layout.Stock], cut))
+                )
+                .Distinct()
+                .Count(),
             Count(layout => layout.Cuts.Length),
-            Count(layout => layout.Pieces.Count(piece => piece.Turned)))
+            Count(layout => layout.Pieces.Count(piece => piece.Turned))
+        )
         {
             SettingChanges = SharedSettings.Of(request, plan).Sum(material => material.Changes),
             Turns = Count(TurnsOf),
@@ -53,13 +57,16 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
         var turns = 0;
         foreach (var cut in layout.Cuts.Where(cut => !cut.ByStore))
         {
-            if (given.TryGetValue(cut.Piece, out var kind) && kind != cut.Kind) turns++;
+            if (given.TryGetValue(cut.Piece, out var kind) && kind != cut.Kind)
+                turns++;
             given[cut.First] = cut.Kind;
-            if (cut.Second is { } second) given[second] = cut.Kind;
+            if (cut.Second is { } second)
+                given[second] = cut.Kind;
         }
 
         return turns;
     }
 
-    private static (string Material, CutKind Kind, Length At) Setting(CutStock stock, Cut cut) => (stock.Material, cut.Kind, cut.At);
+    private static (string Material, CutKind Kind, Length At) Setting(CutStock stock, Cut cut) =>
+        (stock.Material, cut.Kind, cut.At);
 }

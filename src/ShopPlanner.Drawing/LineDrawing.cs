@@ -17,10 +17,11 @@ public sealed record LineDrawing(string Title, string Description, double Width,
     /// <summary>The primitives with those of a part taken out of their group, for a writer that has no use for marks.</summary>
     public IEnumerable<Shape> Leaves() => Primitives().SelectMany(shape => shape is Marked marked ? marked.Leaves : [shape]);
 
-    private static IEnumerable<Shape> Flatten(Shape shape) => shape switch
-    {
-        Composite composite => composite.Parts.SelectMany(Flatten),
-        Marked marked => [marked with { Shapes = [.. marked.Shapes.SelectMany(Flatten)] }],
-        _ => [shape],
-    };
+    private static IEnumerable<Shape> Flatten(Shape shape) =>
+        shape switch
+        {
+            Composite composite => composite.Parts.SelectMany(Flatten),
+            Marked marked => [marked with { Shapes = [.. marked.Shapes.SelectMany(Flatten)] }],
+            _ => [shape],
+        };
 }

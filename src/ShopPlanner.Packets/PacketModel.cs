@@ -27,7 +27,8 @@ public sealed record PacketModel(
     ImmutableArray<PacketOnHand> OnHand,
     ImmutableArray<PacketLayout> Layouts,
     ImmutableArray<PacketPart> Parts,
-    ImmutableArray<PacketUnplaced> Unplaced)
+    ImmutableArray<PacketUnplaced> Unplaced
+)
 {
     /// <summary>How far a store's cut may be off; null where no store cuts.</summary>
     public Length? StoreTolerance { get; init; }
@@ -134,7 +135,14 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
 /// <param name="Thickness">Null where it is not known.</param>
 /// <param name="Ripped">True where a saw makes its long edges, false where the board's own are kept.</param>
 public sealed record PacketPart(
-    ImmutableArray<string> Marks, string Name, string Material, Length Length, Length Width, Length? Thickness, bool Ripped)
+    ImmutableArray<string> Marks,
+    string Name,
+    string Material,
+    Length Length,
+    Length Width,
+    Length? Thickness,
+    bool Ripped
+)
 {
     /// <summary>E.g. <c>cut 35″ long, trim to 34 ½″ later</c>; null where it is cut to size.</summary>
     public string? Trim { get; init; }

@@ -21,7 +21,8 @@ public sealed record PacketPiece(
     ImmutableArray<PacketJoint> Joints,
     ImmutableArray<PacketHardware> Hardware,
     ImmutableArray<string> Steps,
-    ImmutableArray<string> Warnings);
+    ImmutableArray<string> Warnings
+);
 
 /// <summary>A drawing of a piece.</summary>
 /// <param name="Drawing">The drawing.</param>
@@ -39,7 +40,16 @@ public sealed record PacketDrawing(LineDrawing Drawing, bool ToScale);
 /// <param name="RoughLength">As cut.</param>
 /// <param name="RoughWidth">As cut.</param>
 public sealed record PacketPiecePart(
-    ImmutableArray<string> Marks, int Quantity, string Name, string Material, Length Length, Length Width, Length Thickness, Length RoughLength, Length RoughWidth);
+    ImmutableArray<string> Marks,
+    int Quantity,
+    string Name,
+    string Material,
+    Length Length,
+    Length Width,
+    Length Thickness,
+    Length RoughLength,
+    Length RoughWidth
+);
 
 /// <summary>One kind of joint of a piece.</summary>
 /// <param name="Title">Which parts, and how.</param>

@@ -20,7 +20,6 @@ internal static class Paper
     private const double PointsPerMillimetre = 72 / 25.4;
 
     /// <summary>Width and height.</summary>
-    public static (double Width, double Height) Of(PaperSize paper) => paper == PaperSize.Letter
-        ? (8.5 * 72, 11 * 72)
-        : (210 * PointsPerMillimetre, 297 * PointsPerMillimetre);
+    public static (double Width, double Height) Of(PaperSize paper) =>
+        paper == PaperSize.Letter ? (8.5 * 72, 11 * 72) : (210 * PointsPerMillimetre, 297 * PointsPerMillimetre);
 }

@@ -70,7 +70,12 @@ public static class ServicesSetup
         services.AddSingleton<ShopWork>();
         services.AddSingleton<BackupFile>();
         services.AddSingleton(p => new ShopDatabase(
-            options, p.GetRequiredService<DataFolder>(), p.GetRequiredService<ShopContextFactory>(), p.GetRequiredService<BackupFile>(),
-            p.GetRequiredService<TimeProvider>(), p.GetRequiredService<ILogger<ShopDatabase>>()));
+            options,
+            p.GetRequiredService<DataFolder>(),
+            p.GetRequiredService<ShopContextFactory>(),
+            p.GetRequiredService<BackupFile>(),
+            p.GetRequiredService<TimeProvider>(),
+            p.GetRequiredService<ILogger<ShopDatabase>>()
+        ));
     }
 }

@@ -66,7 +66,10 @@ public static class Links
     /// <param name="projects">Ticked to begin with.</param>
     /// <param name="replaces">The plan that the new one takes the place of.</param>
     public static string NewPlan(IEnumerable<Guid>? projects = null, Guid? replaces = null) =>
-        QueryHelpers.AddQueryString(Plans + "/new", Given(("projects", projects is null ? null : string.Join(',', projects)), ("replaces", replaces?.ToString())));
+        QueryHelpers.AddQueryString(
+            Plans + "/new",
+            Given(("projects", projects is null ? null : string.Join(',', projects)), ("replaces", replaces?.ToString()))
+        );
 
     /// <summary>A planning run.</summary>
     public static string PlanRun(Guid job) => $"{Plans}/runs/{job}";
@@ -75,7 +78,8 @@ public static class Links
     public static string Plan(Guid plan, string? tab = null) => tab is null ? $"{Plans}/{plan}" : $"{Plans}/{plan}/{tab}";
 
     /// <summary>A plan's packet.</summary>
-    public static string Packet(Guid plan, PaperSize paper) => $"{Plans}/{plan}/packet.pdf?paper={(paper == PaperSize.A4 ? "a4" : "letter")}";
+    public static string Packet(Guid plan, PaperSize paper) =>
+        $"{Plans}/{plan}/packet.pdf?paper={(paper == PaperSize.A4 ? "a4" : "letter")}";
 
     /// <summary>A plan's request or the plan itself as a document.</summary>
     public static string PlanDocument(Guid plan, bool answer) => $"{Plans}/{plan}/{(answer ? "plan" : "request")}.json";
@@ -97,8 +101,16 @@ public static class Links
     public static string Working(string form, IReadOnlyDictionary<string, string>? given = null, LengthUnit? unit = null)
     {
         var texts = (given ?? new Dictionary<string, string>()).OrderBy(pair => pair.Key, StringComparer.Ordinal);
-        var sign = unit switch { LengthUnit.Inch => "in", LengthUnit.Millimetre => "mm", _ => null };
-        return QueryHelpers.AddQueryString($"{Workings}/{form}", Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign)]));
+        var sign = unit switch
+        {
+            LengthUnit.Inch => "in",
+            LengthUnit.Millimetre => "mm",
+            _ => null,
+        };
+        return QueryHelpers.AddQueryString(
+            $"{Workings}/{form}",
+            Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign)])
+        );
     }
 
     private static Dictionary<string, string?> Given(params (string Key, string? Value)[] values) =>

@@ -4,8 +4,8 @@ using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Stores;
-using ShopPlanner.Web.Hosting;
 using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Hosting;
 using ShopPlanner.Web.Security;
 
 namespace ShopPlanner.Web;
@@ -17,7 +17,8 @@ public static class Program
     public static async Task<int> Main(string[] args)
     {
         var reading = WebOptions.Read(args);
-        if (reading.Settings is not { } settings) return reading.ExitCode;
+        if (reading.Settings is not { } settings)
+            return reading.ExitCode;
         await using var app = Build(settings);
         return await app.RunShopAsync(settings);
     }

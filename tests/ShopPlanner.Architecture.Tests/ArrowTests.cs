@@ -42,7 +42,9 @@ public sealed class ArrowTests
     public void A_package_stays_in_its_room(string project)
     {
         var room = Repository.Room(project);
-        var strangers = Repository.References(project, "PackageReference").Where(name => Home.TryGetValue(name, out var home) && home != room);
+        var strangers = Repository
+            .References(project, "PackageReference")
+            .Where(name => Home.TryGetValue(name, out var home) && home != room);
         Assert.Empty(strangers);
     }
 
@@ -56,7 +58,10 @@ public sealed class ArrowTests
     [Fact]
     public void Every_room_has_a_test_project_named_for_it()
     {
-        var tests = Repository.Projects().Select(Repository.Room).Where(name => name.EndsWith(".Tests", StringComparison.Ordinal));
+        var tests = Repository
+            .Projects()
+            .Select(Repository.Room)
+            .Where(name => name.EndsWith(".Tests", StringComparison.Ordinal));
         Assert.Empty(Allowed.Keys.Select(room => room + ".Tests").Except(tests));
     }
 }

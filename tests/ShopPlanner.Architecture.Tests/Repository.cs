@@ -11,8 +11,11 @@ internal static class Repository
         Directory.EnumerateFiles(Root, "*.csproj", SearchOption.AllDirectories).Where(IsSource).Order();
 
     public static IEnumerable<string> Files(string pattern, params string[] folders) =>
-        folders.Select(folder => Path.Combine(Root, folder)).Where(Directory.Exists)
-            .SelectMany(folder => Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories)).Where(IsSource);
+        folders
+            .Select(folder => Path.Combine(Root, folder))
+            .Where(Directory.Exists)
+            .SelectMany(folder => Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories))
+            .Where(IsSource);
 
     public static string Room(string project) => Path.GetFileNameWithoutExtension(project).Replace("ShopPlanner.", "");
 
@@ -20,14 +23,16 @@ internal static class Repository
         XDocument.Load(project).Descendants(element).Select(item => (string)item.Attribute("Include")!);
 
     private static bool IsSource(string path) =>
-        !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) &&
-        !path.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
+        !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+        && !path.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
 
     private static string Find()
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "ShopPlanner.sln")))
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("ShopPlanner.sln is in no folder above the tests");
+            folder =
+                Path.GetDirectoryName(folder)
+                ?? throw new InvalidOperationException("ShopPlanner.sln is in no folder above the tests");
         return folder;
     }
 }

@@ -10,32 +10,53 @@ public sealed partial class UpkeepTests
 
     [Fact]
     public void Versions_are_stated_in_one_place() =>
-        Assert.DoesNotContain(Repository.Projects(), path => XDocument.Load(path).Descendants("PackageReference").Any(item => item.Attribute("Version") is not null));
+        Assert.DoesNotContain(
+            Repository.Projects(),
+            path => XDocument.Load(path).Descendants("PackageReference").Any(item => item.Attribute("Version") is not null)
+        );
 
     [Fact]
     public void Every_project_has_its_lock_file() =>
-        Assert.DoesNotContain(Repository.Projects(), path => !File.Exists(Path.Combine(Path.GetDirectoryName(path)!, "packages.lock.json")));
+        Assert.DoesNotContain(
+            Repository.Projects(),
+            path => !File.Exists(Path.Combine(Path.GetDirectoryName(path)!, "packages.lock.json"))
+        );
 
     [Fact]
     public void Every_project_is_in_the_solution()
     {
         var solution = File.ReadAllText(Path.Combine(Repository.Root, "ShopPlanner.sln"));
-        Assert.DoesNotContain(Repository.Projects(), path => !solution.Contains(Path.GetFileName(path), StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            Repository.Projects(),
+            path => !solution.Contains(Path.GetFileName(path), StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void A_file_has_one_subject_and_so_few_lines()
     {
-        var code = Repository.Files("*.cs", "src", "tests").Concat(Repository.Files("*.razor", "src"))
+        var code = Repository
+            .Files("*.cs", "src", "tests")
+            .Concat(Repository.Files("*.razor", "src"))
             .Where(path => !path.Contains("Migrations", StringComparison.Ordinal));
-        Assert.Empty(code.Where(path => File.ReadLines(path).Count() > MostLines).Select(path => Path.GetRelativePath(Repository.Root, path)));
+        Assert.Empty(
+            code.Where(path => File.ReadLines(path).Count() > MostLines)
+                .Select(path => Path.GetRelativePath(Repository.Root, path))
+        );
     }
 
     [Fact]
     public void Nothing_is_loaded_from_outside_the_server()
     {
-        var pages = Repository.Files("*.razor", "src").Concat(Repository.Files("*.css", "src", "wwwroot-assets")).Concat(Repository.Files("*.js", "src", "wwwroot-assets"));
-        Assert.Empty(pages.Where(path => OutsideAddress().IsMatch(File.ReadAllText(path))).Select(path => Path.GetRelativePath(Repository.Root, path)));
+        var pages = Repository
+            .Files("*.razor", "src")
+            .Concat(Repository.Files("*.css", "src", "wwwroot-assets"))
+            .Concat(Repository.Files("*.js", "src", "wwwroot-assets"));
+        Assert.Empty(
+            pages
+                .Where(path => OutsideAddress().IsMatch(File.ReadAllText(path)))
+                .Select(path => Path.GetRelativePath(Repository.Root, path))
+        );
     }
 
     [GeneratedRegex("""(src|href|url\()\s*=?\s*["'(]?\s*(https?:)?//[a-z]""", RegexOptions.IgnoreCase)]

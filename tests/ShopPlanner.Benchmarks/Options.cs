@@ -28,7 +28,11 @@ public sealed class Options
     }
 
     /// <summary>The same for a command that takes no path.</summary>
-    public static Options ParseWithoutPath(IReadOnlyList<string> words, IReadOnlyList<string> withValue, IReadOnlyList<string> flags)
+    public static Options ParseWithoutPath(
+        IReadOnlyList<string> words,
+        IReadOnlyList<string> withValue,
+        IReadOnlyList<string> flags
+    )
     {
         var options = Read(words, withValue, flags);
         if (options.Path.Length > 0)
@@ -42,15 +46,19 @@ public sealed class Options
 
     public double Number(string name, double otherwise)
     {
-        if (Text(name) is not { } text) return otherwise;
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= 0) return number;
+        if (Text(name) is not { } text)
+            return otherwise;
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= 0)
+            return number;
         throw new UsageException($"--{name} wants a number, zero or more, not '{text}'.");
     }
 
     public int Whole(string name, int otherwise)
     {
-        if (Text(name) is not { } text) return otherwise;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return number;
+        if (Text(name) is not { } text)
+            return otherwise;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+            return number;
         throw new UsageException($"--{name} wants a whole number, not '{text}'.");
     }
 
@@ -67,7 +75,8 @@ public sealed class Options
         var word = words[at];
         if (!word.StartsWith("--", StringComparison.Ordinal))
         {
-            if (Path.Length > 0) throw new UsageException($"One path is enough: '{Path}' or '{word}'?");
+            if (Path.Length > 0)
+                throw new UsageException($"One path is enough: '{Path}' or '{word}'?");
             Path = System.IO.Path.GetFullPath(word);
             return 0;
         }
@@ -79,8 +88,10 @@ public sealed class Options
             return 0;
         }
 
-        if (!withValue.Contains(name)) throw new UsageException($"'{word}' is unknown; there are {Known(withValue, flags)}.");
-        if (at + 1 >= words.Count) throw new UsageException($"'{word}' wants a value after it.");
+        if (!withValue.Contains(name))
+            throw new UsageException($"'{word}' is unknown; there are {Known(withValue, flags)}.");
+        if (at + 1 >= words.Count)
+            throw new UsageException($"'{word}' wants a value after it.");
         _values[name] = words[at + 1];
         return 1;
     }

@@ -5,8 +5,7 @@ namespace ShopPlanner.Benchmarks;
 
 /// <summary>What came of one instance. Values and bounds are in the set's own unit: stocks used, cost or sheets.</summary>
 /// <param name="Best">Best value published; null where none is.</param>
-public sealed record Outcome(
-    string Set, string Name, double Value, double? Best, double Bound, bool Proven, double Seconds);
+public sealed record Outcome(string Set, string Name, double Value, double? Best, double Bound, bool Proven, double Seconds);
 
 /// <summary>A table with a row for each set and one for all.</summary>
 public sealed class SetTable
@@ -25,8 +24,12 @@ public sealed class SetTable
         Print(to, "all", _outcomes);
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"peak memory {PeakMegabytes():0} MB"));
         foreach (var wrong in _outcomes.Where(IsWrong))
-            to.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"WRONG: {wrong.Set}/{wrong.Name} value {wrong.Value} bound {wrong.Bound} published {wrong.Best}"));
+            to.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"WRONG: {wrong.Set}/{wrong.Name} value {wrong.Value} bound {wrong.Bound} published {wrong.Best}"
+                )
+            );
     }
 
     /// <summary>True when a bound exceeds a value, ours or the published one: somebody is mistaken.</summary>
@@ -34,11 +37,22 @@ public sealed class SetTable
 
     private static void Print(TextWriter to, string name, List<Outcome> set)
     {
-        if (set.Count == 0) return;
+        if (set.Count == 0)
+            return;
         var seconds = set.Select(outcome => outcome.Seconds).Order().ToList();
-        Write(to, name, set.Count, set.Count(o => o.Proven), set.Count(o => o.Value <= o.Best),
-            set.Sum(o => o.Value), set.Sum(o => o.Best ?? o.Value), set.Sum(o => o.Bound),
-            Seconds(seconds, 0.5), Seconds(seconds, 0.95), Seconds(seconds, 1));
+        Write(
+            to,
+            name,
+            set.Count,
+            set.Count(o => o.Proven),
+            set.Count(o => o.Value <= o.Best),
+            set.Sum(o => o.Value),
+            set.Sum(o => o.Best ?? o.Value),
+            set.Sum(o => o.Bound),
+            Seconds(seconds, 0.5),
+            Seconds(seconds, 0.95),
+            Seconds(seconds, 1)
+        );
     }
 
     private static string Seconds(List<double> ordered, double share) =>

@@ -11,45 +11,68 @@ public sealed class BrowserFixture : IAsyncLifetime
 
     /// <summary>Path of Debian's Chromium, or of the browser named by SHOP_PLANNER_CHROMIUM; null when there is none.</summary>
     public static string? Chromium { get; } =
-        new[] { Environment.GetEnvironmentVariable("SHOP_PLANNER_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser" }
-            .FirstOrDefault(File.Exists);
+        new[]
+        {
+            Environment.GetEnvironmentVariable("SHOP_PLANNER_CHROMIUM"),
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+        }.FirstOrDefault(File.Exists);
 
     public Uri Address => app!.Address;
 
     public async ValueTask InitializeAsync()
     {
-        if (Chromium is null) return;
+        if (Chromium is null)
+            return;
         app = await RunningApp.StartAsync(TestContext.Current.CancellationToken);
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Chromium,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
+        browser = await playwright.Chromium.LaunchAsync(
+            new()
+            {
+                ExecutablePath = Chromium,
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                ],
+            }
+        );
     }
 
     /// <summary>A fresh browser profile; skips the test, with the reason, where there is no Chromium.</summary>
     public async Task<IPage> OpenAsync(Screen screen, bool dark = false, bool script = true)
     {
-        Assert.SkipWhen(browser is null, "There is no Chromium here: install Debian's package 'chromium', or name a browser in SHOP_PLANNER_CHROMIUM.");
-        var context = await browser.NewContextAsync(new()
-        {
-            BaseURL = Address.ToString(),
-            ViewportSize = new() { Width = screen.Width, Height = screen.Height },
-            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
-            JavaScriptEnabled = script,
-            HasTouch = screen.Touch,
-            AcceptDownloads = true,
-        });
+        Assert.SkipWhen(
+            browser is null,
+            "There is no Chromium here: install Debian's package 'chromium', or name a browser in SHOP_PLANNER_CHROMIUM."
+        );
+        var context = await browser.NewContextAsync(
+            new()
+            {
+                BaseURL = Address.ToString(),
+                ViewportSize = new() { Width = screen.Width, Height = screen.Height },
+                ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+                JavaScriptEnabled = script,
+                HasTouch = screen.Touch,
+                AcceptDownloads = true,
+            }
+        );
         context.SetDefaultTimeout(15_000);
         return await context.NewPageAsync();
     }
 
     public async ValueTask DisposeAsync()
     {
-        if (browser is not null) await browser.DisposeAsync();
+        if (browser is not null)
+            await browser.DisposeAsync();
         playwright?.Dispose();
-        if (app is not null) await app.DisposeAsync();
+        if (app is not null)
+            await app.DisposeAsync();
     }
 }
 

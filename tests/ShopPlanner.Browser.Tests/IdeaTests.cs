@@ -36,7 +36,8 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         var slider = page.GetByLabel("Outside width, slider");
         await Expect(slider).ToHaveValueAsync("480");
         await slider.FocusAsync();
-        for (var i = 0; i < 16; i++) await slider.PressAsync("ArrowLeft");
+        for (var i = 0; i < 16; i++)
+            await slider.PressAsync("ArrowLeft");
         await Expect(Width(page)).ToHaveValueAsync("29");
         await Expect(Outside(page)).ToContainTextAsync("29″");
         await Expect(slider).ToHaveValueAsync("464");
@@ -49,7 +50,9 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     {
         var page = await browser.OpenAsync(Screen.Tablet);
         await BeginAsync(page, "Bookcase");
-        await page.GetByRole(AriaRole.Navigation, new() { Name = "Views" }).GetByRole(AriaRole.Link, new() { Name = "Front" }).ClickAsync();
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Views" })
+            .GetByRole(AriaRole.Link, new() { Name = "Front" })
+            .ClickAsync();
         await page.WaitForURLAsync(FrontView());
         await page.Locator(".piece-picture [data-mark^='A']").First.DispatchEventAsync("click", new { bubbles = true });
         await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Part A" })).ToBeVisibleAsync();
@@ -61,8 +64,19 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     {
         var page = await browser.OpenAsync(Screen.Desktop);
         var wrong = new List<string>();
-        page.Console += (_, message) => { if (message.Type == "error" && !message.Text.Contains("WebGL", StringComparison.OrdinalIgnoreCase)) wrong.Add(message.Text); };
-        page.Request += (_, request) => { if (new Uri(request.Url).Authority != browser.Address.Authority && !request.Url.StartsWith("data:", StringComparison.Ordinal)) wrong.Add(request.Url); };
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error" && !message.Text.Contains("WebGL", StringComparison.OrdinalIgnoreCase))
+                wrong.Add(message.Text);
+        };
+        page.Request += (_, request) =>
+        {
+            if (
+                new Uri(request.Url).Authority != browser.Address.Authority
+                && !request.Url.StartsWith("data:", StringComparison.Ordinal)
+            )
+                wrong.Add(request.Url);
+        };
         await BeginAsync(page, "Table");
         await page.GetByRole(AriaRole.Link, new() { Name = "Turn it" }).ClickAsync();
         // A machine without any drawing in the round says so; this Chromium draws in software.
@@ -84,7 +98,9 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Make parts" }).ClickAsync();
         await Expect(page.GetByText("on the parts list")).ToBeVisibleAsync();
-        await page.GetByRole(AriaRole.Navigation, new() { Name = "Places of the project" }).GetByRole(AriaRole.Link, new() { Name = "Parts" }).ClickAsync();
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Places of the project" })
+            .GetByRole(AriaRole.Link, new() { Name = "Parts" })
+            .ClickAsync();
         await Expect(page.GetByLabel("Part, row 1", new() { Exact = true })).ToHaveValueAsync("Side");
         await page.GetByRole(AriaRole.Link, new() { Name = "Plan the cuts" }).ClickAsync();
         await LiveAsync(page);
@@ -97,13 +113,17 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
 
     private static ILocator Width(IPage page) => page.GetByLabel("Outside width", new() { Exact = true });
 
-    private static ILocator Row(IPage page, string part) => page.GetByRole(AriaRole.Table, new() { Name = "Parts of the drawing" }).GetByRole(AriaRole.Row).Filter(new() { HasText = part });
+    private static ILocator Row(IPage page, string part) =>
+        page.GetByRole(AriaRole.Table, new() { Name = "Parts of the drawing" })
+            .GetByRole(AriaRole.Row)
+            .Filter(new() { HasText = part });
 
     private static Task<string> PictureAsync(IPage page) => page.Locator(".idea-picture .piece-picture svg").InnerHTMLAsync();
 
     private static Task SavedAsync(IPage page) => Expect(page.Locator(".save-state")).ToHaveTextAsync("Saved");
 
-    private static Task LiveAsync(IPage page) => Expect(page.Locator("fieldset.until-live")).ToBeEnabledAsync(new() { Timeout = 60_000 });
+    private static Task LiveAsync(IPage page) =>
+        Expect(page.Locator("fieldset.until-live")).ToBeEnabledAsync(new() { Timeout = 60_000 });
 
     [GeneratedRegex("/projects/[0-9a-f-]{36}/idea")]
     private static partial Regex IdeaAddress();

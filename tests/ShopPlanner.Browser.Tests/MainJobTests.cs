@@ -18,7 +18,8 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         await PrintsAsync(page);
         var tags = await CutFirstStockAsync(plan);
         await page.GotoAsync("/rack-and-bin");
-        foreach (var tag in tags) await Expect(page.GetByText(tag, new() { Exact = true }).First).ToBeVisibleAsync();
+        foreach (var tag in tags)
+            await Expect(page.GetByText(tag, new() { Exact = true }).First).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -87,7 +88,9 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     }
 
     // Until the page is live its fields are shut; a busy machine takes its time over that.
-    private static Task LiveAsync(IPage page) => page.Locator("fieldset.until-live:not([disabled])").First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+    private static Task LiveAsync(IPage page) =>
+        page.Locator("fieldset.until-live:not([disabled])")
+            .First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
 
     private static async Task<string> PlanAsync(IPage page)
     {
@@ -102,12 +105,16 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     {
         await Expect(page.Locator("svg[role=img]").First).ToBeVisibleAsync();
         await Expect(page.GetByText("To spend")).ToBeVisibleAsync();
-        await page.ScreenshotAsync(new() { Path = Path.Combine(AppContext.BaseDirectory, "TestResults", "plan.png"), FullPage = true });
+        await page.ScreenshotAsync(
+            new() { Path = Path.Combine(AppContext.BaseDirectory, "TestResults", "plan.png"), FullPage = true }
+        );
     }
 
     private static async Task PrintsAsync(IPage page)
     {
-        var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { NameRegex = Packet() }).First.ClickAsync());
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            page.GetByRole(AriaRole.Link, new() { NameRegex = Packet() }).First.ClickAsync()
+        );
         var content = await File.ReadAllBytesAsync((await download.PathAsync())!, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-", Encoding.ASCII.GetString(content, 0, 5));
     }
@@ -118,7 +125,8 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         var bench = await browser.OpenAsync(Screen.Tablet, script: false);
         await bench.GotoAsync(plan.Replace("/plans/", "/bench/", StringComparison.Ordinal) + "/1");
         var made = bench.GetByRole(AriaRole.Button, new() { Name = "Cut made", Exact = true });
-        while (await made.CountAsync() > 0) await made.First.ClickAsync();
+        while (await made.CountAsync() > 0)
+            await made.First.ClickAsync();
         await bench.GetByRole(AriaRole.Link, new() { Name = "Measure what is left, and finish" }).ClickAsync();
         await bench.GetByLabel("Length").Last.FillAsync("6 1/2");
         await bench.GetByLabel("Width").Last.FillAsync("2 1/4");

@@ -10,7 +10,8 @@ namespace ShopPlanner.Browser.Tests;
 /// </summary>
 public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
-    private static readonly string Folder = Environment.GetEnvironmentVariable("SHOP_PLANNER_PICTURES") ?? Path.Combine(AppContext.BaseDirectory, "pictures");
+    private static readonly string Folder =
+        Environment.GetEnvironmentVariable("SHOP_PLANNER_PICTURES") ?? Path.Combine(AppContext.BaseDirectory, "pictures");
 
     // Only places whose name begins so, where some are looked at again and again.
     private static readonly string? Wanted = Environment.GetEnvironmentVariable("SHOP_PLANNER_PLACES");
@@ -20,14 +21,16 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
     {
         var places = await PlacesAsync();
         foreach (var screen in Screen.All)
-            foreach (var dark in new[] { false, true })
-                await TakeAsync(screen, dark, places);
+        foreach (var dark in new[] { false, true })
+            await TakeAsync(screen, dark, places);
     }
 
     private async Task TakeAsync(Screen screen, bool dark, IReadOnlyDictionary<string, string> places)
     {
         var page = await browser.OpenAsync(screen, dark);
-        foreach (var (name, address) in places.Where(place => Wanted is null || place.Key.StartsWith(Wanted, StringComparison.Ordinal)))
+        foreach (
+            var (name, address) in places.Where(place => Wanted is null || place.Key.StartsWith(Wanted, StringComparison.Ordinal))
+        )
         {
             await page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
             var file = $"{name}-{screen.Name}-{(dark ? "dark" : "light")}.png";
@@ -51,12 +54,29 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         var idea = await IdeaAsync(page);
         return new Dictionary<string, string>
         {
-            ["home"] = "/", ["projects"] = "/projects", ["parts"] = project, ["stock"] = "/rack-and-bin", ["stores"] = "/stores", ["store"] = store,
-            ["plans"] = "/plans", ["order"] = "/plans/new", ["cuts"] = plan, ["buy"] = plan + "/buy", ["placed"] = plan + "/parts",
-            ["bench-list"] = "/bench", ["bench"] = bench, ["finish"] = bench + "/1/finish", ["shop"] = "/shop",
-            ["workings"] = "/workings", ["working-feet"] = "/workings/board-feet?thickness=1&width=5%201%2F2&length=8%20ft&count=12&unit=in",
+            ["home"] = "/",
+            ["projects"] = "/projects",
+            ["parts"] = project,
+            ["stock"] = "/rack-and-bin",
+            ["stores"] = "/stores",
+            ["store"] = store,
+            ["plans"] = "/plans",
+            ["order"] = "/plans/new",
+            ["cuts"] = plan,
+            ["buy"] = plan + "/buy",
+            ["placed"] = plan + "/parts",
+            ["bench-list"] = "/bench",
+            ["bench"] = bench,
+            ["finish"] = bench + "/1/finish",
+            ["shop"] = "/shop",
+            ["workings"] = "/workings",
+            ["working-feet"] = "/workings/board-feet?thickness=1&width=5%201%2F2&length=8%20ft&count=12&unit=in",
             ["working-spacing"] = "/workings/spacing?span=32%201%2F2&member=2%201%2F2&count=7&unit=in",
-            ["designs"] = "/designs", ["idea"] = idea, ["idea-part"] = idea + "?part=A&view=front", ["idea-exploded"] = idea + "?view=exploded", ["idea-turn"] = idea + "?view=turn",
+            ["designs"] = "/designs",
+            ["idea"] = idea,
+            ["idea-part"] = idea + "?part=A&view=front",
+            ["idea-exploded"] = idea + "?view=exploded",
+            ["idea-turn"] = idea + "?view=turn",
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         };
     }

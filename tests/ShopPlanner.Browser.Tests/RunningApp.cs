@@ -23,7 +23,10 @@ public sealed partial class RunningApp : IAsyncDisposable
     {
         var data = Directory.CreateTempSubdirectory("shop-planner-browser-").FullName;
         var program = Path.Combine(AppContext.BaseDirectory, "ShopPlanner.Web.dll");
-        var start = new ProcessStartInfo("dotnet", [program, "--demo", "--data", data, "--port", "0", "--only-this-computer", .. extra])
+        var start = new ProcessStartInfo(
+            "dotnet",
+            [program, "--demo", "--data", data, "--port", "0", "--only-this-computer", .. extra]
+        )
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -36,7 +39,8 @@ public sealed partial class RunningApp : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        if (!process.HasExited) process.Kill(entireProcessTree: true);
+        if (!process.HasExited)
+            process.Kill(entireProcessTree: true);
         await process.WaitForExitAsync();
         process.Dispose();
         Directory.Delete(DataFolder, recursive: true);
@@ -49,17 +53,22 @@ public sealed partial class RunningApp : IAsyncDisposable
         var said = new List<string>();
         void Read(string? line)
         {
-            if (line is null) return;
-            lock (said) said.Add(line);
-            if (Printed().Match(line) is { Success: true } match) found.TrySetResult(new Uri(match.Groups["address"].Value));
+            if (line is null)
+                return;
+            lock (said)
+                said.Add(line);
+            if (Printed().Match(line) is { Success: true } match)
+                found.TrySetResult(new Uri(match.Groups["address"].Value));
         }
 
         process.OutputDataReceived += (_, line) => Read(line.Data);
         process.ErrorDataReceived += (_, line) => Read(line.Data);
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
-        if (await Task.WhenAny(found.Task, process.WaitForExitAsync(cancel), Task.Delay(StartTimeout, cancel)) == found.Task) return await found.Task;
-        lock (said) throw new InvalidOperationException("The program printed no address:\n" + string.Join('\n', said));
+        if (await Task.WhenAny(found.Task, process.WaitForExitAsync(cancel), Task.Delay(StartTimeout, cancel)) == found.Task)
+            return await found.Task;
+        lock (said)
+            throw new InvalidOperationException("The program printed no address:\n" + string.Join('\n', said));
     }
 
     [GeneratedRegex("(?<address>http://localhost:[0-9]+)")]

@@ -7,23 +7,30 @@ namespace ShopPlanner.Browser.Tests;
 /// <summary>Working a figure out as a builder does it: type, see it change, come back to it, take it along to a project.</summary>
 public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
-    public static TheoryData<string, string, string, string> Everyday() => new()
-    {
-        { "board-feet", "Thickness as sold=1|Width=5 1/2|Length=8 ft", "3.67 bd ft", "Pieces=12" },
-        { "spacing", "Clear span=32 1/2|Width of one=2 1/2|How many=5", "3 ²¹⁄₆₄", "How many=6" },
-        { "stability", "Depth of the base=12|Height=34 1/2|Weight, empty=60 lb", "0.", "Weight, empty=200 lb" },
-    };
+    public static TheoryData<string, string, string, string> Everyday() =>
+        new()
+        {
+            { "board-feet", "Thickness as sold=1|Width=5 1/2|Length=8 ft", "3.67 bd ft", "Pieces=12" },
+            { "spacing", "Clear span=32 1/2|Width of one=2 1/2|How many=5", "3 ²¹⁄₆₄", "How many=6" },
+            { "stability", "Depth of the base=12|Height=34 1/2|Weight, empty=60 lb", "0.", "Weight, empty=200 lb" },
+        };
 
     [Theory]
     [MemberData(nameof(Everyday))]
-    public async Task Values_typed_change_the_result_and_a_reload_keeps_them(string form, string typed, string result, string then)
+    public async Task Values_typed_change_the_result_and_a_reload_keeps_them(
+        string form,
+        string typed,
+        string result,
+        string then
+    )
     {
         var page = await browser.OpenAsync(Screen.Tablet);
         await page.GotoAsync("/workings");
         await LiveAsync(page);
         await page.Locator($"a[href='/workings/{form}']").ClickAsync();
         await Expect(page.Locator(".working-result")).ToBeVisibleAsync();
-        foreach (var pair in typed.Split('|')) await TypeAsync(page, pair);
+        foreach (var pair in typed.Split('|'))
+            await TypeAsync(page, pair);
         await Expect(Result(page)).ToContainTextAsync(result);
         var first = await Result(page).InnerTextAsync();
         await TypeAsync(page, then);
@@ -83,7 +90,9 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
 
     private static Task TypeAsync(IPage page, string pair) => Field(page, pair.Split('=')[0]).FillAsync(pair.Split('=')[1]);
 
-    private static Task LiveAsync(IPage page) => page.Locator("fieldset.until-live:not([disabled])").First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+    private static Task LiveAsync(IPage page) =>
+        page.Locator("fieldset.until-live:not([disabled])")
+            .First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
 
     [GeneratedRegex("^Take out: Equal spacing")]
     private static partial Regex TakeOut();

@@ -30,7 +30,10 @@ public sealed class CutCommandTests : IDisposable
         scratch.Write("p.json", "an earlier plan");
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", Requests.Small), "-o", scratch["p.json"]);
         Assert.Equal(0, run.Exit);
-        Assert.Equal(PlanStatus.Proven, Plan(Requests.Small, await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken)).Status);
+        Assert.Equal(
+            PlanStatus.Proven,
+            Plan(Requests.Small, await File.ReadAllTextAsync(scratch["p.json"], TestContext.Current.CancellationToken)).Status
+        );
     }
 
     [Fact]
@@ -63,7 +66,9 @@ public sealed class CutCommandTests : IDisposable
     [Fact]
     public async Task Each_fault_is_one_line_and_nothing_is_written()
     {
-        var wrong = Requests.TooLong.Replace("34 1/2", "12 1/0", StringComparison.Ordinal).Replace("\"1/8\"", "-1", StringComparison.Ordinal);
+        var wrong = Requests
+            .TooLong.Replace("34 1/2", "12 1/0", StringComparison.Ordinal)
+            .Replace("\"1/8\"", "-1", StringComparison.Ordinal);
         var run = await ShopPlannerProgram.RunAsync("cut", scratch.Write("r.json", wrong), "-o", scratch["p.json"]);
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.Equal(["r.json"], scratch.Files);
@@ -76,7 +81,11 @@ public sealed class CutCommandTests : IDisposable
     [Fact]
     public async Task A_document_cannot_steer_the_terminal()
     {
-        var wrong = Requests.Small.Replace("\"pine\", \"length\"", "\"\\u001b[2J\\nall is well\", \"length\"", StringComparison.Ordinal);
+        var wrong = Requests.Small.Replace(
+            "\"pine\", \"length\"",
+            "\"\\u001b[2J\\nall is well\", \"length\"",
+            StringComparison.Ordinal
+        );
         var run = await ShopPlannerProgram.RunWithInputAsync(wrong, "cut", "-");
         Assert.Equal(2, run.Exit);
         Assert.DoesNotContain('\u001b', run.Error);
@@ -103,7 +112,11 @@ public sealed class CutCommandTests : IDisposable
     public async Task What_cannot_be_done_is_said_in_one_line(string said, params string[] arguments)
     {
         scratch.Write("r.json", Requests.Small);
-        var run = await ShopPlannerProgram.StartAsync("sh", "", ["-c", "cd \"$1\" && shift && exec dotnet \"$@\"", "sh", scratch.Folder, ShopPlannerProgram.Dll, .. arguments]);
+        var run = await ShopPlannerProgram.StartAsync(
+            "sh",
+            "",
+            ["-c", "cd \"$1\" && shift && exec dotnet \"$@\"", "sh", scratch.Folder, ShopPlannerProgram.Dll, .. arguments]
+        );
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.Contains(said, Assert.Single(run.Error.TrimEnd().Split(Environment.NewLine)), StringComparison.Ordinal);
         Assert.Equal(["r.json"], scratch.Files);
@@ -115,14 +128,25 @@ public sealed class CutCommandTests : IDisposable
     {
         var run = await ShopPlannerProgram.RunAsync("cut", "--help");
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.All(["REQUEST.json", "PLAN.json", "--seconds", "standard input", "Exit status"], word => Assert.Contains(word, run.Output, StringComparison.Ordinal));
+        Assert.All(
+            ["REQUEST.json", "PLAN.json", "--seconds", "standard input", "Exit status"],
+            word => Assert.Contains(word, run.Output, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public async Task The_seconds_given_end_the_search()
     {
         var watch = Stopwatch.StartNew();
-        var run = await ShopPlannerProgram.RunWithInputAsync(Requests.Hard().Replace("\"version\": 1", "\"version\": 1, \"limits\": { \"seconds\": 3600 }", StringComparison.Ordinal), "cut", "-", "--seconds", "1.5");
+        var run = await ShopPlannerProgram.RunWithInputAsync(
+            Requests
+                .Hard()
+                .Replace("\"version\": 1", "\"version\": 1, \"limits\": { \"seconds\": 3600 }", StringComparison.Ordinal),
+            "cut",
+            "-",
+            "--seconds",
+            "1.5"
+        );
         Assert.Equal(0, run.Exit);
         Assert.InRange(watch.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(60));
         var plan = Plan(Requests.Hard(), run.Output);

@@ -19,14 +19,24 @@ public sealed class InterruptTests : IDisposable
     [Theory, InlineData(0), InlineData(3)]
     public async Task Ctrl_C_writes_the_best_so_far(int seconds)
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && File.Exists(Terminal), "needs Linux with script (util-linux) to stand in for a terminal");
+        Assert.SkipUnless(
+            OperatingSystem.IsLinux() && File.Exists(Terminal),
+            "needs Linux with script (util-linux) to stand in for a terminal"
+        );
         var request = scratch.Write("r.json", Requests.Hard());
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(TimeSpan.FromMinutes(2));
         // The shell makes way for the program: one that waited for it would itself end by the interrupt. A test run in the background
         // may have been told to ignore interrupts, which programs inherit.
         using var process = ShopPlannerProgram.Start(
-            "/usr/bin/env", "--default-signal=INT", "SHELL=/bin/sh", Terminal, "-qfec", $"exec dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600", "/dev/null");
+            "/usr/bin/env",
+            "--default-signal=INT",
+            "SHELL=/bin/sh",
+            Terminal,
+            "-qfec",
+            $"exec dotnet '{ShopPlannerProgram.Dll}' cut '{request}' -o '{scratch["p.json"]}' --seconds 3600",
+            "/dev/null"
+        );
         Assert.Contains("gap", await ReadUntil(process, "gap", patience.Token), StringComparison.Ordinal);
         var rest = process.StandardOutput.ReadToEndAsync(patience.Token);
         await Task.Delay(TimeSpan.FromSeconds(seconds), patience.Token);
@@ -49,7 +59,10 @@ public sealed class InterruptTests : IDisposable
     {
         var (seen, buffer) = (new StringBuilder(), new char[1024]);
         int got;
-        while (!seen.ToString().Contains(word, StringComparison.Ordinal) && (got = await process.StandardOutput.ReadAsync(buffer, cancel)) > 0)
+        while (
+            !seen.ToString().Contains(word, StringComparison.Ordinal)
+            && (got = await process.StandardOutput.ReadAsync(buffer, cancel)) > 0
+        )
             seen.Append(buffer, 0, got);
         return seen.ToString();
     }

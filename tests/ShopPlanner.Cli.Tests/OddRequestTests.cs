@@ -24,7 +24,11 @@ public sealed class OddRequestTests : IDisposable
     [InlineData("\"quantity\": 2", "\"quantity\": 4294967298", "parts[0].quantity: '4294967298' ")]
     [InlineData("\"quantity\": 2", "\"quantity\": -2", "parts[0].quantity: '-2' ")]
     [InlineData("\"price\": 8", "\"price\": \"dear\"", "stock[0].price: 'dear' ")]
-    [InlineData("\"material\": \"pine\", \"length\": \"34 1/2\"", "\"material\": \"oak\", \"length\": \"34 1/2\"", "parts[0].material: 'oak' ")]
+    [InlineData(
+        "\"material\": \"pine\", \"length\": \"34 1/2\"",
+        "\"material\": \"oak\", \"length\": \"34 1/2\"",
+        "parts[0].material: 'oak' "
+    )]
     [InlineData("\"parts\": [", "\"parts\": [ { \"id\": \"A\", \"material\": \"pine\", \"length\": 9 }, ", "parts[1].id: 'A' ")]
     [InlineData("\"version\": 1", "\"version\": 2", "version: '2' ")]
     [InlineData("\"version\": 1", "\"version\": \"one\"", "version: 'one' ")]
@@ -39,18 +43,35 @@ public sealed class OddRequestTests : IDisposable
 
     [Fact]
     public async Task Half_a_document_is_refused() =>
-        Assert.Contains("ends the document too early", await Refused(Requests.Small[..(Requests.Small.Length / 2)]), StringComparison.Ordinal);
+        Assert.Contains(
+            "ends the document too early",
+            await Refused(Requests.Small[..(Requests.Small.Length / 2)]),
+            StringComparison.Ordinal
+        );
 
     [Fact]
-    public async Task A_bottomless_document_is_refused() => Assert.Contains(
-        "is nested more than 64 deep", await Refused("{\"parts\": " + new string('[', 100_000)), StringComparison.Ordinal);
+    public async Task A_bottomless_document_is_refused() =>
+        Assert.Contains(
+            "is nested more than 64 deep",
+            await Refused("{\"parts\": " + new string('[', 100_000)),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public async Task More_than_all_stock_holds_gives_3_and_says_what_is_left_over()
     {
-        var plan = await Planned(3, Boards($$"""{ "id": "B1", {{Pine}}50, "offcut": true, "quantity": 1 }""", $$"""{ "id": "A", {{Pine}}20, "quantity": 5 }"""));
+        var plan = await Planned(
+            3,
+            Boards(
+                $$"""{ "id": "B1", {{Pine}}50, "offcut": true, "quantity": 1 }""",
+                $$"""{ "id": "A", {{Pine}}20, "quantity": 5 }"""
+            )
+        );
         var left = Assert.Single(plan.Unplaced);
-        Assert.Equal((PlanStatus.Incomplete, "A", 3, "the stock that there is has no room left for it"), (plan.Status, left.Part, left.Quantity, left.Reason));
+        Assert.Equal(
+            (PlanStatus.Incomplete, "A", 3, "the stock that there is has no room left for it"),
+            (plan.Status, left.Part, left.Quantity, left.Reason)
+        );
     }
 
     [Fact]
@@ -72,11 +93,18 @@ public sealed class OddRequestTests : IDisposable
     [Fact]
     public async Task Sixty_fourths_beside_tenths_of_a_millimetre_survive_the_file()
     {
-        var plan = await Planned(0, Boards(
-            $$"""{ "id": "S", {{Pine}}"8 ft", "price": 6 }, { "id": "M", {{Pine}}"2400.1 mm", "price": 6 }""",
-            $$"""{ "id": "A", {{Pine}}"300.1 mm", "quantity": 3 }, { "id": "B", {{Pine}}"11 63/64", "quantity": 4 }"""));
+        var plan = await Planned(
+            0,
+            Boards(
+                $$"""{ "id": "S", {{Pine}}"8 ft", "price": 6 }, { "id": "M", {{Pine}}"2400.1 mm", "price": 6 }""",
+                $$"""{ "id": "A", {{Pine}}"300.1 mm", "quantity": 3 }, { "id": "B", {{Pine}}"11 63/64", "quantity": 4 }"""
+            )
+        );
         Assert.Equal((PlanStatus.Proven, Money.From(6)), (plan.Status, plan.Cost));
-        Assert.Equal(3, plan.Layouts.Sum(layout => layout.Copies * layout.Pieces.Count(piece => piece.Dx == Length.FromMillimetres(300.1m))));
+        Assert.Equal(
+            3,
+            plan.Layouts.Sum(layout => layout.Copies * layout.Pieces.Count(piece => piece.Dx == Length.FromMillimetres(300.1m)))
+        );
     }
 
     private async Task<string> Refused(string request)
@@ -96,8 +124,9 @@ public sealed class OddRequestTests : IDisposable
         return plan;
     }
 
-    private static string Boards(string stock, string parts) => $$"""
-        { "format": "shop-planner/cut-request", "version": 1, "unit": "in", "saw": { "kerf": "2.7 mm" },
-          "materials": [ { "id": "pine", "form": "board", "width": "2 1/2" } ], "stock": [ {{stock}} ], "parts": [ {{parts}} ] }
-        """;
+    private static string Boards(string stock, string parts) =>
+        $$"""
+            { "format": "shop-planner/cut-request", "version": 1, "unit": "in", "saw": { "kerf": "2.7 mm" },
+              "materials": [ { "id": "pine", "form": "board", "width": "2 1/2" } ], "stock": [ {{stock}} ], "parts": [ {{parts}} ] }
+            """;
 }

@@ -11,9 +11,16 @@ public sealed class PartsCommandTests : IDisposable
 {
     private readonly Scratch scratch = new();
 
-    public static TheoryData<string> Designs => [.. Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Designs =>
+        [
+            .. Directory
+                .GetFiles(Folder, "*.json")
+                .Select(path => Path.GetFileNameWithoutExtension(path))
+                .Order(StringComparer.Ordinal),
+        ];
 
-    private static string Folder => Path.GetDirectoryName(ShopPlannerProgram.FindAbove(Path.Combine("wwwroot-assets", "designs", "table.json")))!;
+    private static string Folder =>
+        Path.GetDirectoryName(ShopPlannerProgram.FindAbove(Path.Combine("wwwroot-assets", "designs", "table.json")))!;
 
     public void Dispose() => scratch.Dispose();
 
@@ -40,7 +47,10 @@ public sealed class PartsCommandTests : IDisposable
         var practice = Assert.Single(request.Parts, part => part.PracticeFor is not null);
         Assert.Equal("Door rail", request.Parts.Single(part => part.Id == practice.PracticeFor).Name);
         Assert.Equal(["case", "door", "thin"], request.Materials.Select(material => material.Id).Order());
-        Assert.Equal(["door-4ft", "door-6ft", "door-8ft"], request.Stock.Where(stock => stock.Material == "door").Select(stock => stock.Id));
+        Assert.Equal(
+            ["door-4ft", "door-6ft", "door-8ft"],
+            request.Stock.Where(stock => stock.Material == "door").Select(stock => stock.Id)
+        );
         Assert.All(request.Stock, stock => Assert.Equal(Core.Measures.Money.Zero, stock.Price));
     }
 
@@ -60,7 +70,10 @@ public sealed class PartsCommandTests : IDisposable
         using var document = JsonDocument.Parse(run.Output);
         Assert.Equal(48, document.RootElement.GetProperty("outside").GetProperty("dx").GetDecimal());
         var leg = document.RootElement.GetProperty("parts")[0];
-        Assert.Equal(("Leg", 3), (leg.GetProperty("name").GetString(), leg.GetProperty("copies")[0].GetProperty("x").GetDecimal()));
+        Assert.Equal(
+            ("Leg", 3),
+            (leg.GetProperty("name").GetString(), leg.GetProperty("copies")[0].GetProperty("x").GetDecimal())
+        );
     }
 
     [Fact]
@@ -81,7 +94,13 @@ public sealed class PartsCommandTests : IDisposable
     [InlineData("shop-planner parts: --format: 'xml' is not known: one of json, csv, cut-request", "--format", "xml")]
     public async Task What_is_wrong_on_the_line_is_said_and_nothing_written(string says, params string[] options)
     {
-        var run = await ShopPlannerProgram.RunAsync(["parts", scratch.Write("d.json", Made), "-o", scratch["out.json"], .. options]);
+        var run = await ShopPlannerProgram.RunAsync([
+            "parts",
+            scratch.Write("d.json", Made),
+            "-o",
+            scratch["out.json"],
+            .. options,
+        ]);
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.StartsWith(says, run.Error, StringComparison.Ordinal);
         Assert.Equal(1, run.Error.Count(c => c == '\n'));
@@ -90,13 +109,22 @@ public sealed class PartsCommandTests : IDisposable
 
     [Theory]
     [InlineData("\"let_in\": \"0 in\"", "\"let_out\": \"0 in\"", "frame.let_out: '0 in' is given to a member")]
-    [InlineData("\"value\": \"12\"", "\"value\": \"width * depth\"", "dimensions.depth: 'width * depth' depends on itself: depth → depth")]
+    [InlineData(
+        "\"value\": \"12\"",
+        "\"value\": \"width * depth\"",
+        "dimensions.depth: 'width * depth' depends on itself: depth → depth"
+    )]
     [InlineData("\"at\": [ [ 1, 1, 1 ] ]", "\"at\": [ [ 1, 1, 1 ] ", "line ")]
     [InlineData("\"10 in\"", "\"10 in - width\"", "parts.0: '")]
     public async Task A_wrong_design_is_one_line_for_each_fault_and_nothing_written(string old, string replacement, string says)
     {
         Assert.Contains(old, Made, StringComparison.Ordinal);
-        var run = await ShopPlannerProgram.RunAsync("parts", scratch.Write("d.json", Made.Replace(old, replacement, StringComparison.Ordinal)), "-o", scratch["out.json"]);
+        var run = await ShopPlannerProgram.RunAsync(
+            "parts",
+            scratch.Write("d.json", Made.Replace(old, replacement, StringComparison.Ordinal)),
+            "-o",
+            scratch["out.json"]
+        );
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.StartsWith(says, run.Error, StringComparison.Ordinal);
         Assert.Equal(1, run.Error.Count(c => c == '\n'));
@@ -107,8 +135,14 @@ public sealed class PartsCommandTests : IDisposable
     public async Task Files_that_are_not_there_or_would_be_lost_are_refused()
     {
         var design = scratch.Write("d.json", Made);
-        Assert.Equal(new Run(2, "", $"'{scratch["no.json"]}': there is no such file\n"), await ShopPlannerProgram.RunAsync("parts", scratch["no.json"]));
-        Assert.Equal(new Run(2, "", $"'{design}' is the design itself: give the list another name\n"), await ShopPlannerProgram.RunAsync("parts", design, "-o", design));
+        Assert.Equal(
+            new Run(2, "", $"'{scratch["no.json"]}': there is no such file\n"),
+            await ShopPlannerProgram.RunAsync("parts", scratch["no.json"])
+        );
+        Assert.Equal(
+            new Run(2, "", $"'{design}' is the design itself: give the list another name\n"),
+            await ShopPlannerProgram.RunAsync("parts", design, "-o", design)
+        );
         Assert.Equal(2, (await ShopPlannerProgram.RunAsync("parts", scratch.Folder)).Exit);
     }
 
@@ -116,7 +150,12 @@ public sealed class PartsCommandTests : IDisposable
     [Fact]
     public async Task What_cannot_be_built_is_said_beside_a_table()
     {
-        var run = await ShopPlannerProgram.RunAsync("parts", scratch.Write("d.json", Made.Replace("[ 1, 1, 1 ]", "[ 0, 0, 0 ]", StringComparison.Ordinal)), "--format", "csv");
+        var run = await ShopPlannerProgram.RunAsync(
+            "parts",
+            scratch.Write("d.json", Made.Replace("[ 1, 1, 1 ]", "[ 0, 0, 0 ]", StringComparison.Ordinal)),
+            "--format",
+            "csv"
+        );
         Assert.Equal(0, run.Exit);
         Assert.StartsWith("warning: ", run.Error, StringComparison.Ordinal);
         Assert.Contains("would be in the same place", run.Error, StringComparison.Ordinal);

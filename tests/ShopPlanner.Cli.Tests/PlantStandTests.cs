@@ -68,7 +68,8 @@ public sealed class PlantStandTests : IDisposable
         Assert.StartsWith("cuttable: cost 26.00", check.Output, StringComparison.Ordinal);
     }
 
-    private static async Task<bool> HasPython() => OperatingSystem.IsLinux() && (await ShopPlannerProgram.StartAsync("sh", "", "-c", "command -v python3")).Exit == 0;
+    private static async Task<bool> HasPython() =>
+        OperatingSystem.IsLinux() && (await ShopPlannerProgram.StartAsync("sh", "", "-c", "command -v python3")).Exit == 0;
 
     private async Task<CutPlan> Cut()
     {

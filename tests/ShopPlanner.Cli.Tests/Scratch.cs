@@ -5,7 +5,8 @@ internal sealed class Scratch : IDisposable
 {
     public string Folder { get; } = Directory.CreateTempSubdirectory("shop-planner-").FullName;
 
-    public IEnumerable<string> Files => Directory.EnumerateFileSystemEntries(Folder).Select(path => Path.GetFileName(path)!).Order();
+    public IEnumerable<string> Files =>
+        Directory.EnumerateFileSystemEntries(Folder).Select(path => Path.GetFileName(path)!).Order();
 
     public string this[string name] => Path.Combine(Folder, name);
 

@@ -14,7 +14,8 @@ internal static class ShopPlannerProgram
 
     public static Task<Run> RunAsync(params string[] arguments) => RunWithInputAsync("", arguments);
 
-    public static Task<Run> RunWithInputAsync(string input, params string[] arguments) => StartAsync("dotnet", input, [Dll, .. arguments]);
+    public static Task<Run> RunWithInputAsync(string input, params string[] arguments) =>
+        StartAsync("dotnet", input, [Dll, .. arguments]);
 
     /// <summary>Any program to its end, its input given whole.</summary>
     public static async Task<Run> StartAsync(string program, string input, params string[] arguments)
@@ -22,23 +23,33 @@ internal static class ShopPlannerProgram
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(Patience);
         using var process = Start(program, arguments);
-        var (output, error) = (process.StandardOutput.ReadToEndAsync(patience.Token), process.StandardError.ReadToEndAsync(patience.Token));
+        var (output, error) = (
+            process.StandardOutput.ReadToEndAsync(patience.Token),
+            process.StandardError.ReadToEndAsync(patience.Token)
+        );
         await process.StandardInput.WriteAsync(input.AsMemory(), patience.Token);
         process.StandardInput.Close();
         await process.WaitForExitAsync(patience.Token);
         return new Run(process.ExitCode, await output, await error);
     }
 
-    public static Process Start(string program, params string[] arguments) => Process.Start(new ProcessStartInfo(program, arguments)
-    {
-        RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false,
-    })!;
+    public static Process Start(string program, params string[] arguments) =>
+        Process.Start(
+            new ProcessStartInfo(program, arguments)
+            {
+                RedirectStandardInput = true,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+                UseShellExecute = false,
+            }
+        )!;
 
     /// <summary>A file that is somewhere above the tests: <c>shared/tools/verify_plan.py</c> in a folder beside the repository.</summary>
     public static string? FindAbove(string relative)
     {
         for (var folder = AppContext.BaseDirectory; folder is not null; folder = Path.GetDirectoryName(folder))
-            if (File.Exists(Path.Combine(folder, relative))) return Path.Combine(folder, relative);
+            if (File.Exists(Path.Combine(folder, relative)))
+                return Path.Combine(folder, relative);
         return null;
     }
 }

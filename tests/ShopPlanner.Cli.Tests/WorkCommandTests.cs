@@ -14,7 +14,15 @@ public sealed class WorkCommandTests
     {
         var run = await ShopPlannerProgram.RunAsync("work");
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.All(WorkingForms.All, form => Assert.Contains(run.Output.Split('\n'), line => line.Contains(form.Name, StringComparison.Ordinal) && line.EndsWith(form.Says, StringComparison.Ordinal)));
+        Assert.All(
+            WorkingForms.All,
+            form =>
+                Assert.Contains(
+                    run.Output.Split('\n'),
+                    line =>
+                        line.Contains(form.Name, StringComparison.Ordinal) && line.EndsWith(form.Says, StringComparison.Ordinal)
+                )
+        );
     }
 
     [Fact]
@@ -27,14 +35,23 @@ public sealed class WorkCommandTests
         Assert.Contains("= pieces × thickness counted × width × length ÷ 144 in³", lines);
         Assert.Contains("= 2 × 1″ × 6″ × 96″ ÷ 144 in³", lines);
         Assert.Contains("Width: 6″ [As given]", lines);
-        Assert.Contains(lines, line => line.StartsWith("source: Board measure", StringComparison.Ordinal) && line.EndsWith("(read there)", StringComparison.Ordinal));
+        Assert.Contains(
+            lines,
+            line =>
+                line.StartsWith("source: Board measure", StringComparison.Ordinal)
+                && line.EndsWith("(read there)", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public async Task Inputs_of_inputs_verdicts_and_cautions_are_printed_and_a_habit_of_the_trade_is_called_one()
     {
         var spacing = await ShopPlannerProgram.RunAsync("work", "spacing", "span=32 1/2", "member=2 1/2", "count=5");
-        Assert.Contains("\n    Gaps: 6 [Geometry]\n      = members + 1\n      = 5 + 1\n", spacing.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "\n    Gaps: 6 [Geometry]\n      = members + 1\n      = 5 + 1\n",
+            spacing.Output,
+            StringComparison.Ordinal
+        );
         Assert.Contains("\nPart: 1 Spacer block, ", spacing.Output, StringComparison.Ordinal);
         Assert.Contains("\nMind: ", spacing.Output, StringComparison.Ordinal);
         var screws = await ShopPlannerProgram.RunAsync("work", "screws", "thickness=3/4", "into=1 1/2", "joint=edge");
@@ -46,11 +63,26 @@ public sealed class WorkCommandTests
     public async Task A_program_reads_numbers_with_their_units()
     {
         var root = await JsonAsync([.. EightFeet, "--json"]);
-        Assert.Equal(("board-feet", "Board feet", 8, "bd ft", "8 bd ft"), (Text(root, "working"), Text(root, "name"), root.GetProperty("value").GetDouble(), Text(root, "unit"), Text(root, "text")));
+        Assert.Equal(
+            ("board-feet", "Board feet", 8, "bd ft", "8 bd ft"),
+            (
+                Text(root, "working"),
+                Text(root, "name"),
+                root.GetProperty("value").GetDouble(),
+                Text(root, "unit"),
+                Text(root, "text")
+            )
+        );
         Assert.Equal("2 × 1″ × 6″ × 96″ ÷ 144 in³", Text(root, "filled"));
-        Assert.Equal(["count", "thickness", "width", "length"], root.GetProperty("inputs").EnumerateArray().Select(input => Text(input, "key")));
+        Assert.Equal(
+            ["count", "thickness", "width", "length"],
+            root.GetProperty("inputs").EnumerateArray().Select(input => Text(input, "key"))
+        );
         var length = root.GetProperty("inputs")[3];
-        Assert.Equal((96, "in", "As given"), (length.GetProperty("value").GetDouble(), Text(length, "unit"), Text(length.GetProperty("source"), "text")));
+        Assert.Equal(
+            (96, "in", "As given"),
+            (length.GetProperty("value").GetDouble(), Text(length, "unit"), Text(length.GetProperty("source"), "text"))
+        );
         Assert.Equal("read", Text(root.GetProperty("source"), "certainty"));
         Assert.Equal(JsonValueKind.Null, root.GetProperty("outsideRange").ValueKind);
         Assert.Equal(8, Assert.Single(root.GetProperty("results").EnumerateArray()).GetProperty("value").GetDouble());
@@ -65,14 +97,20 @@ public sealed class WorkCommandTests
         Assert.Equal(5, positions.GetProperty("values").GetArrayLength());
         Assert.Equal("geometry", Text(root.GetProperty("source"), "text"), ignoreCase: true);
         Assert.Equal("small-parts", Text(root.GetProperty("cautions")[0], "id"));
-        Assert.Equal(("Spacer block", 1), (Text(root.GetProperty("parts")[0], "name"), root.GetProperty("parts")[0].GetProperty("quantity").GetInt32()));
+        Assert.Equal(
+            ("Spacer block", 1),
+            (Text(root.GetProperty("parts")[0], "name"), root.GetProperty("parts")[0].GetProperty("quantity").GetInt32())
+        );
     }
 
     [Fact]
     public async Task Millimetres_are_read_and_printed_where_asked_for()
     {
         var root = await JsonAsync(["work", "spacing", "span=820", "member=60", "count=5", "--unit", "mm", "--json"]);
-        Assert.Equal(("mm", Math.Round((820 - (5 * 60)) / 6.0, 1)), (Text(root, "unit"), Math.Round(root.GetProperty("value").GetDouble(), 1)));
+        Assert.Equal(
+            ("mm", Math.Round((820 - (5 * 60)) / 6.0, 1)),
+            (Text(root, "unit"), Math.Round(root.GetProperty("value").GetDouble(), 1))
+        );
     }
 
     [Fact]
@@ -90,16 +128,33 @@ public sealed class WorkCommandTests
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.Equal(
             ["thickness", "width", "length"],
-            run.Error.TrimEnd().Split(Environment.NewLine).Select(line => line.Split(" is not given: write a length like ")[0]));
+            run.Error.TrimEnd().Split(Environment.NewLine).Select(line => line.Split(" is not given: write a length like ")[0])
+        );
     }
 
     [Theory]
     [InlineData("'board-foot' is no working: there are", "board-feet", "board-foot", "width=3")]
-    [InlineData("colour: 'red' is given to a key that board-feet does not take: it takes thickness, width, length", "count", "board-feet", "thickness=1", "width=6", "length=96", "colour=red")]
+    [InlineData(
+        "colour: 'red' is given to a key that board-feet does not take: it takes thickness, width, length",
+        "count",
+        "board-feet",
+        "thickness=1",
+        "width=6",
+        "length=96",
+        "colour=red"
+    )]
     [InlineData("width: '12 1/0' is not a length", "", "board-feet", "thickness=1", "width=12 1/0", "length=96")]
     [InlineData("width: '-3'", "", "board-feet", "thickness=1", "width=-3", "length=96")]
     [InlineData("length: '90 ft' is too large: at most 40 ft", "", "board-feet", "thickness=1", "width=6", "length=90 ft")]
-    [InlineData("thin: 'maybe' is not known: one of as-inch, real", "", "board-feet", "thickness=1", "width=6", "length=96", "thin=maybe")]
+    [InlineData(
+        "thin: 'maybe' is not known: one of as-inch, real",
+        "",
+        "board-feet",
+        "thickness=1",
+        "width=6",
+        "length=96",
+        "thin=maybe"
+    )]
     [InlineData("count is not given, and no max-gap either", "", "spacing", "span=30", "member=2")]
     [InlineData("'6' is no key with its value", "key=value", "board-feet", "6")]
     [InlineData("width: '7' is a second value beside '6'", "", "board-feet", "width=6", "width=7")]
@@ -121,7 +176,10 @@ public sealed class WorkCommandTests
         Assert.Contains("must be given", run.Output, StringComparison.Ordinal);
         Assert.Contains("gaps (a gap at each end)", run.Output, StringComparison.Ordinal);
         var root = await JsonAsync(["work", "spacing", "--keys", "--json"]);
-        Assert.Equal(["span", "member", "count", "max-gap", "ends"], root.GetProperty("keys").EnumerateArray().Select(key => Text(key, "key")));
+        Assert.Equal(
+            ["span", "member", "count", "max-gap", "ends"],
+            root.GetProperty("keys").EnumerateArray().Select(key => Text(key, "key"))
+        );
         Assert.True(root.GetProperty("keys")[0].GetProperty("required").GetBoolean());
     }
 

@@ -79,18 +79,25 @@ public sealed class LayoutGeometryTests
 
     [Fact]
     public void Any_board_is_legible() =>
-        Gen.Select(Gen.Int[1, 400].List[1, 24], Gen.Int[0, 2], Gen.Bool).Sample((eighths, room, keep) =>
-        {
-            var (pieces, used) = (new List<(string, string, string)>(), 4);
-            foreach (var length in eighths.TakeWhile(e => (used += e + 1) < 8 * 96))
-                pieces.Add(($"{(char)('A' + (length % 5))}{pieces.Count}", "Part", $"{length}/8"));
-            CheckLegible(Read(LayoutDrawing.Board(Samples.BoardOf([.. pieces], keep), Rooms[room])));
-        }, iter: 150);
+        Gen.Select(Gen.Int[1, 400].List[1, 24], Gen.Int[0, 2], Gen.Bool)
+            .Sample(
+                (eighths, room, keep) =>
+                {
+                    var (pieces, used) = (new List<(string, string, string)>(), 4);
+                    foreach (var length in eighths.TakeWhile(e => (used += e + 1) < 8 * 96))
+                        pieces.Add(($"{(char)('A' + (length % 5))}{pieces.Count}", "Part", $"{length}/8"));
+                    CheckLegible(Read(LayoutDrawing.Board(Samples.BoardOf([.. pieces], keep), Rooms[room])));
+                },
+                iter: 150
+            );
 
     [Fact]
     public void Any_sheet_is_legible() =>
-        Gen.Select(Gen.Int[1, 40].List[1, 12], Gen.Int[2, 60].List[1, 12], Gen.Int[0, 2]).Sample((widths, heights, room) =>
-            CheckLegible(Read(LayoutDrawing.Sheet(Grid(widths, heights), Rooms[room]))), iter: 100);
+        Gen.Select(Gen.Int[1, 40].List[1, 12], Gen.Int[2, 60].List[1, 12], Gen.Int[0, 2])
+            .Sample(
+                (widths, heights, room) => CheckLegible(Read(LayoutDrawing.Sheet(Grid(widths, heights), Rooms[room]))),
+                iter: 100
+            );
 
     [Fact]
     public void Long_marks_and_names_stay_in_the_picture()
@@ -103,7 +110,8 @@ public sealed class LayoutGeometryTests
             Pieces = [.. board.Pieces.Select(p => p with { Name = name, Mark = name })],
             Leftovers = [.. board.Leftovers.Select(l => l with { Tag = name })],
         };
-        foreach (var room in Rooms) CheckLegible(Read(LayoutDrawing.Board(named, room)));
+        foreach (var room in Rooms)
+            CheckLegible(Read(LayoutDrawing.Board(named, room)));
     }
 
     private static void CheckScale(LayoutPicture picture, SvgText svg)
@@ -111,26 +119,32 @@ public sealed class LayoutGeometryTests
         var wood = svg.Rectangles("wood")[0];
         var perTick = wood.Width / picture.Length.Ticks;
         var drawn = svg.Rectangles("thin").Take(picture.Pieces.Length).ToList();
-        Assert.All(picture.Pieces.Zip(drawn), pair =>
-        {
-            Assert.Equal(pair.First.Area.Dx.Ticks * perTick, pair.Second.Width, 0.021);
-            Assert.Equal(pair.First.Area.X.Ticks * perTick, pair.Second.X - wood.X, 0.021);
-        });
+        Assert.All(
+            picture.Pieces.Zip(drawn),
+            pair =>
+            {
+                Assert.Equal(pair.First.Area.Dx.Ticks * perTick, pair.Second.Width, 0.021);
+                Assert.Equal(pair.First.Area.X.Ticks * perTick, pair.Second.X - wood.X, 0.021);
+            }
+        );
     }
 
     private static void CheckLegible(SvgText svg)
     {
-        Assert.All(svg.Everything, box =>
-        {
-            Assert.InRange(box.X, -0.01, svg.Page.Width);
-            Assert.InRange(box.Y, -0.01, svg.Page.Height);
-            Assert.InRange(box.Right, 0, svg.Page.Width + 0.01);
-            Assert.InRange(box.Bottom, 0, svg.Page.Height + 0.01);
-        });
+        Assert.All(
+            svg.Everything,
+            box =>
+            {
+                Assert.InRange(box.X, -0.01, svg.Page.Width);
+                Assert.InRange(box.Y, -0.01, svg.Page.Height);
+                Assert.InRange(box.Right, 0, svg.Page.Width + 0.01);
+                Assert.InRange(box.Bottom, 0, svg.Page.Height + 0.01);
+            }
+        );
         var texts = svg.Texts;
         for (var i = 0; i < texts.Count; i++)
-            for (var j = 0; j < i; j++)
-                Assert.False(texts[i].Box.Overlaps(texts[j].Box), $"'{texts[i].Words}' covers '{texts[j].Words}'");
+        for (var j = 0; j < i; j++)
+            Assert.False(texts[i].Box.Overlaps(texts[j].Box), $"'{texts[i].Words}' covers '{texts[j].Words}'");
     }
 
     private static LayoutPicture Grid(List<int> widths, List<int> heights)
@@ -143,7 +157,14 @@ public sealed class LayoutGeometryTests
             var y = 0;
             foreach (var half in heights.TakeWhile(h => y + h <= 96))
             {
-                pieces.Add(new($"{(char)('A' + (half % 7))}{pieces.Count}", "Part of it", Area(x, y / 2m, width - 0.125m, (half / 2m) - 0.125m), false));
+                pieces.Add(
+                    new(
+                        $"{(char)('A' + (half % 7))}{pieces.Count}",
+                        "Part of it",
+                        Area(x, y / 2m, width - 0.125m, (half / 2m) - 0.125m),
+                        false
+                    )
+                );
                 cuts.Add(new(cuts.Count + 1, Area(x, (y + half) / 2m - 0.125m, width - 0.125m, 0.125m)));
                 y += half;
             }
@@ -151,8 +172,19 @@ public sealed class LayoutGeometryTests
             x += width;
         }
 
-        return new("Sheet", LengthUnit.Inch, Length.FromInches(96), Length.FromInches(48), null, "#F2E6CE", true, pieces.ToImmutable(),
-            [new(Area(0, 47, 90, 1), true, "B1")], [], cuts.ToImmutable());
+        return new(
+            "Sheet",
+            LengthUnit.Inch,
+            Length.FromInches(96),
+            Length.FromInches(48),
+            null,
+            "#F2E6CE",
+            true,
+            pieces.ToImmutable(),
+            [new(Area(0, 47, 90, 1), true, "B1")],
+            [],
+            cuts.ToImmutable()
+        );
     }
 
     private static StockArea Area(decimal x, decimal y, decimal dx, decimal dy) =>

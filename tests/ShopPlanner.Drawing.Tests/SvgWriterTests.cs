@@ -9,17 +9,22 @@ namespace ShopPlanner.Drawing.Tests;
 public sealed class SvgWriterTests
 {
     [Fact]
-    public void Board_is_written_as_approved() => Golden("board", LayoutDrawing.Board(Samples.Board() with { HasGrain = false }, DrawingRoom.Phone));
+    public void Board_is_written_as_approved() =>
+        Golden("board", LayoutDrawing.Board(Samples.Board() with { HasGrain = false }, DrawingRoom.Phone));
 
     [Fact]
-    public void Sheet_is_written_as_approved() => Golden("sheet", LayoutDrawing.Sheet(Samples.Sheet() with { HasGrain = false }, DrawingRoom.Screen));
+    public void Sheet_is_written_as_approved() =>
+        Golden("sheet", LayoutDrawing.Sheet(Samples.Sheet() with { HasGrain = false }, DrawingRoom.Screen));
 
     [Fact]
     public void Names_are_text_and_never_markup()
     {
         const string name = "<script>alert('\u0001')</script> & \"x\" 🪚\uD800";
         var board = Samples.Board();
-        var svg = SvgWriter.Write(LayoutDrawing.Board(board with { Title = name, Pieces = [board.Pieces[0] with { Name = name }] }, DrawingRoom.Screen), "d1");
+        var svg = SvgWriter.Write(
+            LayoutDrawing.Board(board with { Title = name, Pieces = [board.Pieces[0] with { Name = name }] }, DrawingRoom.Screen),
+            "d1"
+        );
         var root = XDocument.Parse(svg).Root!;
         Assert.DoesNotContain(root.Descendants(), e => e.Name.LocalName == "script");
         Assert.Equal("<script>alert('')</script> & \"x\" 🪚", root.Elements().First(e => e.Name.LocalName == "title").Value);
@@ -38,7 +43,11 @@ public sealed class SvgWriterTests
     public void Description_names_stock_pieces_and_leftovers()
     {
         var drawing = LayoutDrawing.Board(Samples.Board(), DrawingRoom.Phone);
-        Assert.StartsWith("96 × 2 ½ inches. Pieces: C1 Rail 34 ½ × 2 ½; C2 Rail 34 ½ × 2 ½; D1 Block", drawing.Description, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "96 × 2 ½ inches. Pieces: C1 Rail 34 ½ × 2 ½; C2 Rail 34 ½ × 2 ½; D1 Block",
+            drawing.Description,
+            StringComparison.Ordinal
+        );
         Assert.EndsWith("To keep: 19 ¾ × 2 ½.", drawing.Description, StringComparison.Ordinal);
     }
 
@@ -52,22 +61,31 @@ public sealed class SvgWriterTests
 
     [Fact]
     public void Every_stroke_has_a_rule_in_the_style_sheet() =>
-        Assert.All(Enum.GetValues<Stroke>(), stroke => Assert.Contains($".{Pen.Of(stroke).Style}{{", SvgStyle.Sheet, StringComparison.Ordinal));
+        Assert.All(
+            Enum.GetValues<Stroke>(),
+            stroke => Assert.Contains($".{Pen.Of(stroke).Style}{{", SvgStyle.Sheet, StringComparison.Ordinal)
+        );
 
     /// <summary>Convention of ISO 128, from memory: two widths of line, two to one.</summary>
     [Fact]
-    public void Visible_edges_are_twice_as_thick() => Assert.Equal(2, Pen.Of(Stroke.Outline).Width / Pen.Of(Stroke.Thin).Width, 6);
+    public void Visible_edges_are_twice_as_thick() =>
+        Assert.Equal(2, Pen.Of(Stroke.Outline).Width / Pen.Of(Stroke.Thin).Width, 6);
 
     [Fact]
     public void Hatch_stays_in_its_box()
     {
         var box = new Box(10, 20, 33, 7);
-        Assert.All(new Hatch(Stroke.Waste, box, 5).Parts.Cast<Line>(), line =>
-        {
-            foreach (var end in new[] { line.From, line.To })
-                Assert.True(end.X >= box.X - 1e-9 && end.X <= box.Right + 1e-9 && end.Y >= box.Y - 1e-9 && end.Y <= box.Bottom + 1e-9);
-            Assert.Equal(line.To.X - line.From.X, line.From.Y - line.To.Y, 6);
-        });
+        Assert.All(
+            new Hatch(Stroke.Waste, box, 5).Parts.Cast<Line>(),
+            line =>
+            {
+                foreach (var end in new[] { line.From, line.To })
+                    Assert.True(
+                        end.X >= box.X - 1e-9 && end.X <= box.Right + 1e-9 && end.Y >= box.Y - 1e-9 && end.Y <= box.Bottom + 1e-9
+                    );
+                Assert.Equal(line.To.X - line.From.X, line.From.Y - line.To.Y, 6);
+            }
+        );
     }
 
     [Fact]

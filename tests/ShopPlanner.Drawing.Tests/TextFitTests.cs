@@ -22,7 +22,10 @@ public sealed class TextFitTests
 
     [Fact]
     public void Long_word_is_broken() =>
-        Assert.Equal(["WWWW", "WWWW", "W"], TextFit.Wrap("WWWWWWWWW", Weight.Regular, 10, Typeface.Width("WWWW", Weight.Regular, 10) + 1));
+        Assert.Equal(
+            ["WWWW", "WWWW", "W"],
+            TextFit.Wrap("WWWWWWWWW", Weight.Regular, 10, Typeface.Width("WWWW", Weight.Regular, 10) + 1)
+        );
 
     [Fact]
     public void Too_many_lines_end_with_dots()
@@ -34,10 +37,16 @@ public sealed class TextFitTests
 
     [Fact]
     public void Wrapped_lines_fit_and_lose_no_letter() =>
-        Gen.Select(Gen.String[Gen.Char["abcWi ½×-"], 0, 80], Gen.Double[12, 200]).Sample((text, width) =>
-        {
-            var lines = TextFit.Wrap(text, Weight.Bold, 10, width);
-            Assert.All(lines, line => Assert.InRange(Typeface.Width(line, Weight.Bold, 10), 0, width));
-            Assert.Equal(text.Replace(" ", "", StringComparison.Ordinal), string.Concat(lines).Replace(" ", "", StringComparison.Ordinal));
-        });
+        Gen.Select(Gen.String[Gen.Char["abcWi ½×-"], 0, 80], Gen.Double[12, 200])
+            .Sample(
+                (text, width) =>
+                {
+                    var lines = TextFit.Wrap(text, Weight.Bold, 10, width);
+                    Assert.All(lines, line => Assert.InRange(Typeface.Width(line, Weight.Bold, 10), 0, width));
+                    Assert.Equal(
+                        text.Replace(" ", "", StringComparison.Ordinal),
+                        string.Concat(lines).Replace(" ", "", StringComparison.Ordinal)
+                    );
+                }
+            );
 }

@@ -1,27 +1,33 @@
 using System.Collections.Immutable;
 using ShopPlanner.Drawing.Shapes;
-using ShopPlanner.Packets.Flow;
+using static ShopPlanner.Packets.Tests.PrintedPages;
 
 namespace ShopPlanner.Packets.Tests;
 
 /// <summary>Looks at the pages before they become a file: what stands where.</summary>
 public sealed class PacketPagesTests
 {
-    private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
-
-    public static TheoryData<string> Samples => ["letter", "a4", "many", "hostile", "word", "empty", "millimetres", "pieces", "pieces-a4"];
+    public static TheoryData<string> Samples =>
+        ["letter", "a4", "many", "hostile", "word", "empty", "millimetres", "pieces", "pieces-a4"];
 
     /// <summary>The margin asked for is 1/4 in at least (common practice of home printers).</summary>
     [Theory]
     [MemberData(nameof(Samples))]
-    public void Nothing_comes_near_the_edge_of_the_paper(string sample) => Assert.All(Pages(sample), page => Assert.All(
-        page.Drawing.Leaves().Select(Extent), box =>
-        {
-            Assert.InRange(box.X, 18, page.Drawing.Width);
-            Assert.InRange(box.Y, 18, page.Drawing.Height);
-            Assert.InRange(box.Right, 0, page.Drawing.Width - 18);
-            Assert.InRange(box.Bottom, 0, page.Drawing.Height - 18);
-        }));
+    public void Nothing_comes_near_the_edge_of_the_paper(string sample) =>
+        Assert.All(
+            Pages(sample),
+            page =>
+                Assert.All(
+                    page.Drawing.Leaves().Select(Extent),
+                    box =>
+                    {
+                        Assert.InRange(box.X, 18, page.Drawing.Width);
+                        Assert.InRange(box.Y, 18, page.Drawing.Height);
+                        Assert.InRange(box.Right, 0, page.Drawing.Width - 18);
+                        Assert.InRange(box.Bottom, 0, page.Drawing.Height - 18);
+                    }
+                )
+        );
 
     [Theory]
     [MemberData(nameof(Samples))]
@@ -31,8 +37,8 @@ public sealed class PacketPagesTests
         {
             var texts = page.Drawing.Leaves().OfType<Caption>().Where(c => c.Words.Length > 0).OrderBy(c => Inked(c).Y).ToList();
             for (var i = 0; i < texts.Count; i++)
-                for (var j = i + 1; j < texts.Count && Inked(texts[j]).Y < Inked(texts[i]).Bottom; j++)
-                    Assert.False(Inked(texts[i]).Overlaps(Inked(texts[j])), $"'{texts[i].Words}' covers '{texts[j].Words}'");
+            for (var j = i + 1; j < texts.Count && Inked(texts[j]).Y < Inked(texts[i]).Bottom; j++)
+                Assert.False(Inked(texts[i]).Overlaps(Inked(texts[j])), $"'{texts[i].Words}' covers '{texts[j].Words}'");
         }
     }
 
@@ -57,11 +63,17 @@ public sealed class PacketPagesTests
 
     [Fact]
     public void Bar_stands_once_on_each_page_with_a_drawing_and_on_no_other() =>
-        Assert.All(Pages("many"), page =>
-        {
-            var drawings = Words(page).Count(w => w.Contains("scale 1 : ", StringComparison.Ordinal));
-            Assert.Equal(drawings > 0 ? 1 : 0, Words(page).Count(w => w.StartsWith("4 in on paper", StringComparison.Ordinal)));
-        });
+        Assert.All(
+            Pages("many"),
+            page =>
+            {
+                var drawings = Words(page).Count(w => w.Contains("scale 1 : ", StringComparison.Ordinal));
+                Assert.Equal(
+                    drawings > 0 ? 1 : 0,
+                    Words(page).Count(w => w.StartsWith("4 in on paper", StringComparison.Ordinal))
+                );
+            }
+        );
 
     [Fact]
     public void Sheet_is_printed_at_the_scale_that_stands_beside_it()
@@ -77,137 +89,36 @@ public sealed class PacketPagesTests
     {
         var model = PacketSamples.Cabinet() with
         {
-            Parts = [.. Enumerable.Range(1, 120).Select(i => PacketSamples.Cabinet().Parts[0] with { Marks = [$"Q{i}"], Name = $"Panel number {i}" })],
+            Parts =
+            [
+                .. Enumerable
+                    .Range(1, 120)
+                    .Select(i => PacketSamples.Cabinet().Parts[0] with { Marks = [$"Q{i}"], Name = $"Panel number {i}" }),
+            ],
         };
-        var pages = PacketWriter.Pages(model).Where(p => Words(p).Any(w => w.StartsWith("Panel number", StringComparison.Ordinal))).ToList();
+        var pages = PacketWriter
+            .Pages(model)
+            .Where(p => Words(p).Any(w => w.StartsWith("Panel number", StringComparison.Ordinal)))
+            .ToList();
         Assert.True(pages.Count > 2);
         Assert.All(pages, p => Assert.Contains("Thickness", Words(p)));
         Assert.Equal(
             Enumerable.Range(1, 120).Select(i => $"Panel number {i}"),
-            pages.SelectMany(Words).Where(w => w.StartsWith("Panel number", StringComparison.Ordinal)));
-    }
-
-    [Fact]
-    public void Costs_add_up_and_an_unknown_price_is_told()
-    {
-        var words = Pages("letter").SelectMany(Words).ToList();
-        Assert.All(["$19.44", "$83.44", "$35.76", "All stores together: $119.20"], w => Assert.Contains(w, words));
-        Assert.Contains("A dash stands for a price that is not known; the total leaves it out.", words);
-    }
-
-    [Fact]
-    public void Small_pieces_are_named_among_the_cautions()
-    {
-        var words = string.Join(' ', Pages("letter").SelectMany(Words));
-        Assert.Contains("Small pieces: D1–D4. Shorter than 12″ or ripped narrower than 3″", words, StringComparison.Ordinal);
-        Assert.Contains("the manual is right", words, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Cuts_of_the_store_stand_in_a_list_of_their_own_and_apart_from_those_at_home()
-    {
-        var words = Pages("letter").SelectMany(Words).ToList();
-        Assert.Single(words, "At the store's saw: Store by the highway");
-        Assert.Contains("Up to ⅛″ off does no harm.", Running(words), StringComparison.Ordinal);
-        Assert.Contains("1a 15 ¾″ × 96″, 1b 32 ⅛″ × 96″", Running(words), StringComparison.Ordinal);
-        Assert.Single(words, "At the store's saw");
-        Assert.Single(words, "At home");
-        Assert.True(words.IndexOf("At the store's saw") < words.IndexOf("At home"));
-    }
-
-    [Fact]
-    public void Like_cuts_at_one_setting_stand_in_a_list_for_each_material_that_shares_one()
-    {
-        var words = Pages("letter").SelectMany(Words).ToList();
-        Assert.Single(words, "Cuts at one setting: Pine 1x3");
-        Assert.Contains("2–4: 1; 5: 1", Running(words), StringComparison.Ordinal);
-        Assert.DoesNotContain(words, w => w == "Cuts at one setting: Birch plywood 3/4");
-    }
-
-    [Fact]
-    public void Without_cuts_of_a_store_nothing_is_said_of_it()
-    {
-        var model = PacketSamples.Cabinet();
-        model = model with { Layouts = [.. model.Layouts.Select(l => l with { Cuts = [.. l.Cuts.Select(c => c with { ByStore = false })] })] };
-        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
-        Assert.DoesNotContain(words, w => w.Contains("At the store", StringComparison.Ordinal) || w == "At home");
-    }
-
-    [Fact]
-    public void A_part_cut_long_says_to_what_it_is_trimmed_and_practice_pieces_are_no_parts()
-    {
-        var words = Pages("letter").SelectMany(Words).ToList();
-        Assert.Contains("Rail: cut 34 ½″ long, trim to 34″ later", Running(words), StringComparison.Ordinal);
-        Assert.Contains("Practice pieces: pC. Run them through each new setting", Running(words), StringComparison.Ordinal);
-        Assert.Equal("11", words[words.IndexOf("Parts") + 1]);
-    }
-
-    [Fact]
-    public void A_piece_is_shown_before_the_cut_list_with_parts_joints_and_steps()
-    {
-        var model = PacketSamples.WithPieces(PaperSize.Letter);
-        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
-        var piece = model.Pieces.Single(one => one.Name == "Bookcase");
-        Assert.All(["Front, side and plan", "Isometric view", "Parts drawn apart", "Parts of Bookcase", "Joints", "How it goes together"], title => Assert.Contains(title, words));
-        Assert.True(words.IndexOf("Parts of Bookcase") < words.IndexOf("Cut list"));
-        Assert.All(piece.Parts, part => Assert.Contains(part.Name, words));
-        Assert.All(piece.Hardware, one => Assert.Contains(one.Name, words));
-        Assert.All(piece.Joints, joint => Assert.Contains(joint.Title, Running(words), StringComparison.Ordinal));
-        Assert.All(piece.Steps, step => Assert.Contains(step, Running(words), StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void A_part_that_is_cut_long_shows_both_sizes()
-    {
-        var stile = PacketSamples.WithPieces(PaperSize.Letter).Pieces.Single(one => one.Name == "Pantry cupboard").Parts.Single(part => part.Name == "Door stile");
-        Assert.Equal(ShopPlanner.Drawing.Tests.Samples.In("1/2"), stile.RoughLength - stile.Length);
+            pages.SelectMany(Words).Where(w => w.StartsWith("Panel number", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
     public void Views_of_a_piece_are_as_large_as_their_scale_says()
     {
         var page = Pages("pieces").First(p => Words(p).Contains("Front, side and plan"));
-        var scale = int.Parse(Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3], System.Globalization.CultureInfo.InvariantCulture);
+        var scale = int.Parse(
+            Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3],
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         var back = page.Drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).MaxBy(p => p.Box.Width)!;
         Assert.Equal(30 * 72.0 / scale, back.Box.Width, 3);
     }
-
-    [Fact]
-    public void Print_of_an_outdated_plan_says_so_on_every_page()
-    {
-        var model = PacketSamples.Cabinet() with { Plan = new(3, "8f3a12bc90d1", "The price of pine 1x3 has changed.") };
-        var pages = PacketWriter.Pages(model);
-        Assert.Contains("Out of date. The price of pine 1x3 has changed.", Words(pages[0]));
-        Assert.All(pages, p => Assert.Contains("OUT OF DATE", Words(p)));
-    }
-
-    [Fact]
-    public void Sign_that_the_font_lacks_is_marked() =>
-        Assert.Contains(Pages("hostile").SelectMany(Words), w => w.Contains("□□□□ □ Überlanges", StringComparison.Ordinal));
-
-    [Fact]
-    public void Paper_shows_the_plan_and_not_how_far_it_has_come()
-    {
-        var primitives = Pages("letter").SelectMany(p => p.Drawing.Leaves()).ToList();
-        Assert.DoesNotContain(primitives.OfType<Line>(), l => l.Stroke == Stroke.NextCut);
-    }
-
-    private static ImmutableArray<Page> Pages(string sample) => PacketWriter.Pages(sample switch
-    {
-        "letter" => PacketSamples.Cabinet(),
-        "a4" => PacketSamples.Cabinet(PaperSize.A4),
-        "many" => PacketSamples.Many(20),
-        "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
-        "word" => PacketSamples.Named(new string('W', 5000)),
-        "millimetres" => PacketSamples.Metric(),
-        "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
-        "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
-        _ => PacketSamples.Empty(),
-    });
-
-    private static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
-
-    private static string Running(IEnumerable<string> words) => string.Join(' ', words);
 
     private static double BarOn(PacketModel model, string words)
     {
@@ -222,8 +133,16 @@ public sealed class PacketPagesTests
     {
         var (box, up, down) = (caption.Extent, caption.Drop, caption.Drop + (caption.Size * 0.15));
         return caption.Upward
-            ? box with { X = caption.At.X - up, Width = up + down }
-            : box with { Y = caption.At.Y - up, Height = up + down };
+            ? box with
+            {
+                X = caption.At.X - up,
+                Width = up + down,
+            }
+            : box with
+            {
+                Y = caption.At.Y - up,
+                Height = up + down,
+            };
     }
 
     private static Box Around(ImmutableArray<Spot> spots)
@@ -232,14 +151,20 @@ public sealed class PacketPagesTests
         return new(x, y, spots.Max(s => s.X) - x, spots.Max(s => s.Y) - y);
     }
 
-    private static Box Extent(Shape shape) => shape switch
-    {
-        Caption caption => caption.Words.Length == 0 ? new(100, 100, 0, 0) : Inked(caption),
-        Frame frame => frame.Box,
-        Patch patch => patch.Box,
-        Line line => new(Math.Min(line.From.X, line.To.X), Math.Min(line.From.Y, line.To.Y), Math.Abs(line.From.X - line.To.X), Math.Abs(line.From.Y - line.To.Y)),
-        Polyline polyline => Around(polyline.Spots),
-        Face face => Around(face.Spots),
-        _ => throw new ArgumentException("an unknown shape", nameof(shape)),
-    };
+    private static Box Extent(Shape shape) =>
+        shape switch
+        {
+            Caption caption => caption.Words.Length == 0 ? new(100, 100, 0, 0) : Inked(caption),
+            Frame frame => frame.Box,
+            Patch patch => patch.Box,
+            Line line => new(
+                Math.Min(line.From.X, line.To.X),
+                Math.Min(line.From.Y, line.To.Y),
+                Math.Abs(line.From.X - line.To.X),
+                Math.Abs(line.From.Y - line.To.Y)
+            ),
+            Polyline polyline => Around(polyline.Spots),
+            Face face => Around(face.Spots),
+            _ => throw new ArgumentException("an unknown shape", nameof(shape)),
+        };
 }

@@ -10,31 +10,61 @@ namespace ShopPlanner.Packets.Tests;
 internal static class PacketSamples
 {
     /// <summary>A small cabinet: two stores, a leftover from the bin, a sheet and two kinds of board.</summary>
-    public static PacketModel Cabinet(PaperSize paper = PaperSize.Letter) => new(
-        ["Hall cabinet"], new DateOnly(2026, 11, 25), paper, LengthUnit.Inch, "$", new(3, "8f3a12bc90d1", null),
-        [
-            new("Store by the highway", new DateOnly(2026, 11, 20),
-                [new("Pine 1x3", "8 ft", 3, Money.From(6.48m)), new("Birch plywood 3/4", "4 × 8 ft", 1, Money.From(64))]),
-            new("Corner hardware", null, [new("Poplar 1x4", "6 ft", 2, null), new("Pine 1x2", "8 ft", 12, Money.From(2.98m))]),
-        ],
-        [new("B7", "Pine 1x3", In("41 3/8"), In("2 1/2"))],
-        [Layout(Samples.Sheet(), isBoard: false, 1), Layout(Samples.Board(), isBoard: true, 3), Layout(Legs(), isBoard: true, 1)],
-        [
-            new(["A1", "A2"], "Side panel", "Birch plywood 3/4", In("30"), In("15 1/2"), In("23/32"), Ripped: true),
-            new(["B1", "B2", "B3"], "Shelf", "Birch plywood 3/4", In("22 1/2"), In("13 1/4"), In("23/32"), Ripped: true),
-            new(["C1", "C2"], "Rail", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false) { Trim = "cut 34 ½″ long, trim to 34″ later" },
-            new(["pC"], "practice for C", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false) { IsPractice = true },
-            new(["D1", "D2", "D3", "D4"], "Block", "Pine 1x3", In("1 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
-        ],
-        [new(["Z1"], "Long cleat", "longer than any stock of this material")])
-    {
-        StoreTolerance = In("1/8"),
-        Settings =
-        [
-            new("Pine 1x3", [new(CutWay.Crosscut, In("34 1/2"), "2–4: 1; 5: 1", true), new(CutWay.Crosscut, In("1 1/2"), "5: 2, 3, 4, 5", true)]),
-            new("Birch plywood 3/4", [new(CutWay.Rip, In("15 1/2"), "1: 1", false)]),
-        ],
-    };
+    public static PacketModel Cabinet(PaperSize paper = PaperSize.Letter) =>
+        new(
+            ["Hall cabinet"],
+            new DateOnly(2026, 11, 25),
+            paper,
+            LengthUnit.Inch,
+            "$",
+            new(3, "8f3a12bc90d1", null),
+            [
+                new(
+                    "Store by the highway",
+                    new DateOnly(2026, 11, 20),
+                    [new("Pine 1x3", "8 ft", 3, Money.From(6.48m)), new("Birch plywood 3/4", "4 × 8 ft", 1, Money.From(64))]
+                ),
+                new(
+                    "Corner hardware",
+                    null,
+                    [new("Poplar 1x4", "6 ft", 2, null), new("Pine 1x2", "8 ft", 12, Money.From(2.98m))]
+                ),
+            ],
+            [new("B7", "Pine 1x3", In("41 3/8"), In("2 1/2"))],
+            [
+                Layout(Samples.Sheet(), isBoard: false, 1),
+                Layout(Samples.Board(), isBoard: true, 3),
+                Layout(Legs(), isBoard: true, 1),
+            ],
+            [
+                new(["A1", "A2"], "Side panel", "Birch plywood 3/4", In("30"), In("15 1/2"), In("23/32"), Ripped: true),
+                new(["B1", "B2", "B3"], "Shelf", "Birch plywood 3/4", In("22 1/2"), In("13 1/4"), In("23/32"), Ripped: true),
+                new(["C1", "C2"], "Rail", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false)
+                {
+                    Trim = "cut 34 ½″ long, trim to 34″ later",
+                },
+                new(["pC"], "practice for C", "Pine 1x3", In("34 1/2"), In("2 1/2"), In("3/4"), Ripped: false)
+                {
+                    IsPractice = true,
+                },
+                new(["D1", "D2", "D3", "D4"], "Block", "Pine 1x3", In("1 1/2"), In("2 1/2"), In("3/4"), Ripped: false),
+            ],
+            [new(["Z1"], "Long cleat", "longer than any stock of this material")]
+        )
+        {
+            StoreTolerance = In("1/8"),
+            Settings =
+            [
+                new(
+                    "Pine 1x3",
+                    [
+                        new(CutWay.Crosscut, In("34 1/2"), "2–4: 1; 5: 1", true),
+                        new(CutWay.Crosscut, In("1 1/2"), "5: 2, 3, 4, 5", true),
+                    ]
+                ),
+                new("Birch plywood 3/4", [new(CutWay.Rip, In("15 1/2"), "1: 1", false)]),
+            ],
+        };
 
     /// <summary>The cabinet with a name everywhere a person may type one.</summary>
     public static PacketModel Named(string name)
@@ -43,7 +73,16 @@ internal static class PacketSamples
         return model with
         {
             Projects = [name, name],
-            Stores = [.. model.Stores.Select(s => s with { Name = name, Purchases = [.. s.Purchases.Select(p => p with { Item = name, Size = name })] })],
+            Stores =
+            [
+                .. model.Stores.Select(s =>
+                    s with
+                    {
+                        Name = name,
+                        Purchases = [.. s.Purchases.Select(p => p with { Item = name, Size = name })],
+                    }
+                ),
+            ],
             OnHand = [.. model.OnHand.Select(o => o with { Tag = name, Material = name })],
             Layouts = [.. model.Layouts.Select(l => Rename(l, name))],
             Parts = [.. model.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
@@ -65,53 +104,76 @@ internal static class PacketSamples
     }
 
     /// <summary>The cabinet with every built-in design as a piece.</summary>
-    public static PacketModel WithPieces(PaperSize paper) => Cabinet(paper) with
-    {
-        Pieces = [.. BuiltInPieces.Names.Select(name => PieceSheets.Of(BuiltInPieces.Read(name), paper))],
-    };
+    public static PacketModel WithPieces(PaperSize paper) =>
+        Cabinet(paper) with
+        {
+            Pieces = [.. BuiltInPieces.Names.Select(name => PieceSheets.Of(BuiltInPieces.Read(name), paper))],
+        };
 
     /// <summary>A project without parts.</summary>
     public static PacketModel Empty() => Cabinet() with { Stores = [], OnHand = [], Layouts = [], Parts = [], Unplaced = [] };
 
     /// <summary>The cabinet with so many layouts, boards and sheets in turn.</summary>
-    public static PacketModel Many(int layouts) => Cabinet() with
-    {
-        Layouts = [.. Enumerable.Range(0, layouts).Select(i => Layout(i % 2 == 0 ? Samples.Sheet() : Samples.Board(), i % 2 == 1, 1))],
-    };
-
-    private static PacketPiece Rename(PacketPiece piece, string name) => piece with
-    {
-        Name = name,
-        Parts = [.. piece.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
-        Joints = [.. piece.Joints.Select(j => j with { Title = name, Note = name })],
-        Hardware = [new(name, 3)], Steps = [name], Warnings = [name],
-    };
-
-    private static PacketLayout Rename(PacketLayout layout, string name) => layout with
-    {
-        Picture = layout.Picture with
+    public static PacketModel Many(int layouts) =>
+        Cabinet() with
         {
-            Title = name,
-            Pieces = [.. layout.Picture.Pieces.Select((p, i) => p with { Name = name, Mark = i == 0 ? name : p.Mark })],
-            Leftovers = [.. layout.Picture.Leftovers.Select(l => l with { Tag = name })],
-        },
-        Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name, Sizes = name })],
-        Store = name,
-    };
+            Layouts =
+            [
+                .. Enumerable
+                    .Range(0, layouts)
+                    .Select(i => Layout(i % 2 == 0 ? Samples.Sheet() : Samples.Board(), i % 2 == 1, 1)),
+            ],
+        };
 
-    private static LayoutPicture Legs() => Samples.BoardOf([("E1", "Leg", "28 3/4"), ("E2", "Leg", "28 3/4"), ("E3", "Leg", "28 3/4")], keep: false);
+    private static PacketPiece Rename(PacketPiece piece, string name) =>
+        piece with
+        {
+            Name = name,
+            Parts = [.. piece.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
+            Joints = [.. piece.Joints.Select(j => j with { Title = name, Note = name })],
+            Hardware = [new(name, 3)],
+            Steps = [name],
+            Warnings = [name],
+        };
 
-    private static PacketLayout Layout(LayoutPicture picture, bool isBoard, int copies) => new(
-        picture, isBoard, copies,
-        [.. picture.Cuts.Select(c => new PacketCut(
-            c.N, c.N == 1 ? (isBoard ? "board" : "sheet") : $"{c.N - 1}b", c.Kerf.Dx < c.Kerf.Dy ? CutWay.Crosscut : CutWay.Rip,
-            c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y, $"{c.N}a off, {c.N}b remains", c.ByStore)
+    private static PacketLayout Rename(PacketLayout layout, string name) =>
+        layout with
+        {
+            Picture = layout.Picture with
             {
-                Sizes = c.ByStore ? $"{c.N}a 15 ¾″ × 96″, {c.N}b 32 ⅛″ × 96″" : "",
-            })])
-    {
-        Store = "Store by the highway",
-    };
+                Title = name,
+                Pieces = [.. layout.Picture.Pieces.Select((p, i) => p with { Name = name, Mark = i == 0 ? name : p.Mark })],
+                Leftovers = [.. layout.Picture.Leftovers.Select(l => l with { Tag = name })],
+            },
+            Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name, Sizes = name })],
+            Store = name,
+        };
+
+    private static LayoutPicture Legs() =>
+        Samples.BoardOf([("E1", "Leg", "28 3/4"), ("E2", "Leg", "28 3/4"), ("E3", "Leg", "28 3/4")], keep: false);
+
+    private static PacketLayout Layout(LayoutPicture picture, bool isBoard, int copies) =>
+        new(
+            picture,
+            isBoard,
+            copies,
+            [
+                .. picture.Cuts.Select(c => new PacketCut(
+                    c.N,
+                    c.N == 1 ? (isBoard ? "board" : "sheet") : $"{c.N - 1}b",
+                    c.Kerf.Dx < c.Kerf.Dy ? CutWay.Crosscut : CutWay.Rip,
+                    c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y,
+                    $"{c.N}a off, {c.N}b remains",
+                    c.ByStore
+                )
+                {
+                    Sizes = c.ByStore ? $"{c.N}a 15 ¾″ × 96″, {c.N}b 32 ⅛″ × 96″" : "",
+                }),
+            ]
+        )
+        {
+            Store = "Store by the highway",
+        };
 
     private static Length In(string text) => Samples.In(text);
 }

@@ -21,11 +21,14 @@ public sealed class PdfFileTests
     {
         using var document = PdfReader.Open(new MemoryStream(Write(PacketSamples.Cabinet(paper))), PdfDocumentOpenMode.Import);
         Assert.Equal(PacketWriter.Pages(PacketSamples.Cabinet(paper)).Length, document.PageCount);
-        Assert.All(Enumerable.Range(0, document.PageCount).Select(i => document.Pages[i]), page =>
-        {
-            Assert.Equal(width, page.Width.Point, 0.01);
-            Assert.Equal(height, page.Height.Point, 0.01);
-        });
+        Assert.All(
+            Enumerable.Range(0, document.PageCount).Select(i => document.Pages[i]),
+            page =>
+            {
+                Assert.Equal(width, page.Width.Point, 0.01);
+                Assert.Equal(height, page.Height.Point, 0.01);
+            }
+        );
         Assert.Equal("Hall cabinet", document.Info.Title);
     }
 
@@ -37,14 +40,16 @@ public sealed class PdfFileTests
         var pages = PacketWriter.Pages(PacketSamples.Cabinet());
         for (var i = 0; i < pages.Length; i++)
         {
-            var operators = string.Join(' ', ContentReader.ReadContent(document.Pages[i]).OfType<COperator>().Select(o => o.Name));
+            var operators = string.Join(
+                ' ',
+                ContentReader.ReadContent(document.Pages[i]).OfType<COperator>().Select(o => o.Name)
+            );
             Assert.Equal(pages[i].Drawing.Leaves().OfType<Line>().Count(), Regex.Count(operators, "(?<=^| )m l S(?= |$)"));
         }
     }
 
     [Fact]
-    public void Same_model_gives_the_same_bytes() =>
-        Assert.Equal(Write(PacketSamples.Cabinet()), Write(PacketSamples.Cabinet()));
+    public void Same_model_gives_the_same_bytes() => Assert.Equal(Write(PacketSamples.Cabinet()), Write(PacketSamples.Cabinet()));
 
     [Fact]
     public void Another_plan_gives_another_identity()
@@ -84,7 +89,10 @@ public sealed class PdfFileTests
             Assert.True(stream.CanWrite);
         }
 
-        Assert.Equal("%PDF-", Encoding.ASCII.GetString(await File.ReadAllBytesAsync(path, TestContext.Current.CancellationToken), 0, 5));
+        Assert.Equal(
+            "%PDF-",
+            Encoding.ASCII.GetString(await File.ReadAllBytesAsync(path, TestContext.Current.CancellationToken), 0, 5)
+        );
         File.Delete(path);
     }
 
@@ -105,7 +113,9 @@ public sealed class PdfFileTests
     {
         try
         {
-            using var process = Process.Start(new ProcessStartInfo("pdftotext", ["-layout", path, "-"]) { RedirectStandardOutput = true })!;
+            using var process = Process.Start(
+                new ProcessStartInfo("pdftotext", ["-layout", path, "-"]) { RedirectStandardOutput = true }
+            )!;
             var text = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
             await process.WaitForExitAsync(TestContext.Current.CancellationToken);
             return text;

@@ -8,8 +8,12 @@ internal static class Drafts
 {
     public static async Task<(PlanDraft Draft, CutPlan Plan)> WantingAsync(PlannedShop given, string tag)
     {
-        var draft = (await given.Shop.Work.ReadAsync(
-            async db => RequestBuilder.Build(given.Order(), await Snapshot.LoadAsync(db, TestShop.Cancel)), TestShop.Cancel)).Value!;
+        var draft = (
+            await given.Shop.Work.ReadAsync(
+                async db => RequestBuilder.Build(given.Order(), await Snapshot.LoadAsync(db, TestShop.Cancel)),
+                TestShop.Cancel
+            )
+        ).Value!;
         var request = draft.Request with { Stock = [.. draft.Request.Stock.Where(stock => stock.Id == tag)] };
         return (draft, new FirstFitPlanner().Plan(request, new SearchControl()));
     }

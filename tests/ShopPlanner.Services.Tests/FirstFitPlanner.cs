@@ -26,15 +26,25 @@ internal sealed class FirstFitPlanner : ICutPlanner
         foreach (var part in request.Parts)
         {
             var missed = Enumerable.Range(0, part.Quantity).Count(_ => !Place(part, request, boards));
-            if (missed > 0) unplaced.Add(new UnplacedPart(part.Id, missed, "longer than any stock of this material"));
+            if (missed > 0)
+                unplaced.Add(new UnplacedPart(part.Id, missed, "longer than any stock of this material"));
         }
 
         var cost = boards.Aggregate(Money.Zero, (sum, board) => sum + board.Stock.Price);
-        var buy = boards.Where(board => !board.Stock.Offcut).GroupBy(board => board.Stock)
+        var buy = boards
+            .Where(board => !board.Stock.Offcut)
+            .GroupBy(board => board.Stock)
             .Select(same => new Purchase(same.Key.Id, same.Count(), same.Key.Price * same.Count()));
         return new CutPlan(
-            request.Unit, unplaced.Count > 0 ? PlanStatus.Incomplete : PlanStatus.BestFound, cost, Money.Zero, 0.01, [.. buy],
-            [.. boards.Select(board => board.Layout(request.Saw.Kerf, request.Store?.Most ?? 0))], unplaced.ToImmutable());
+            request.Unit,
+            unplaced.Count > 0 ? PlanStatus.Incomplete : PlanStatus.BestFound,
+            cost,
+            Money.Zero,
+            0.01,
+            [.. buy],
+            [.. boards.Select(board => board.Layout(request.Saw.Kerf, request.Store?.Most ?? 0))],
+            unplaced.ToImmutable()
+        );
     }
 
     public ImmutableArray<Fault> Check(CutRequest request, CutPlan plan) => Faults;
@@ -48,8 +58,12 @@ internal sealed class FirstFitPlanner : ICutPlanner
         }
 
         var used = boards.Where(board => board.Stock.Offcut).Select(board => board.Stock.Id).ToHashSet();
-        var stock = request.Stock.Where(stock => !used.Contains(stock.Id)).Select(stock => new Board(stock)).FirstOrDefault(board => board.Takes(part));
-        if (stock is null) return false;
+        var stock = request
+            .Stock.Where(stock => !used.Contains(stock.Id))
+            .Select(stock => new Board(stock))
+            .FirstOrDefault(board => board.Takes(part));
+        if (stock is null)
+            return false;
         boards.Add(stock);
         stock.Add(part, request.Saw.Kerf);
         return true;
@@ -62,7 +76,8 @@ internal sealed class FirstFitPlanner : ICutPlanner
 
         public CutStock Stock => stock;
 
-        public bool Takes(CutPart part) => part.Material == stock.Material && next + part.Length <= stock.Length && part.Width <= stock.Width;
+        public bool Takes(CutPart part) =>
+            part.Material == stock.Material && next + part.Length <= stock.Length && part.Width <= stock.Width;
 
         public void Add(CutPart part, Length kerf)
         {
@@ -72,11 +87,22 @@ internal sealed class FirstFitPlanner : ICutPlanner
 
         public Layout Layout(Length kerf, int storeCuts)
         {
-            var cuts = pieces.Select((piece, i) => new Cut(
-                i + 1, i == 0 ? "board" : $"{i}b", CutKind.Crosscut, piece.Dx, $"{i + 1}a", $"{i + 1}b", piece.Part, null)
-            {
-                ByStore = !stock.Offcut && i < storeCuts,
-            });
+            var cuts = pieces.Select(
+                (piece, i) =>
+                    new Cut(
+                        i + 1,
+                        i == 0 ? "board" : $"{i}b",
+                        CutKind.Crosscut,
+                        piece.Dx,
+                        $"{i + 1}a",
+                        $"{i + 1}b",
+                        piece.Part,
+                        null
+                    )
+                    {
+                        ByStore = !stock.Offcut && i < storeCuts,
+                    }
+            );
             var left = stock.Length - next;
             ImmutableArray<Leftover> leftovers = left > kerf ? [new Leftover(next, Length.Zero, left, stock.Width, true)] : [];
             return new Layout(stock.Id, 1, [.. pieces], leftovers, [.. cuts]);

@@ -45,7 +45,8 @@ internal sealed class PlannedShop(TestShop shop, ProjectView project, StoreView 
 
     public async Task<PlanJobView> EndOfAsync(Guid job)
     {
-        while (shop.Plans.FindJob(job) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(5, Cancel);
+        while (shop.Plans.FindJob(job) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(5, Cancel);
         return shop.Plans.FindJob(job)!;
     }
 

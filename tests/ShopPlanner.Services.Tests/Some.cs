@@ -8,12 +8,19 @@ namespace ShopPlanner.Services.Tests;
 /// <summary>Ordinary things to test with.</summary>
 internal static class Some
 {
-    public const string Pine = "pine-1x3", Birch = "birch-ply-3-4", Device = "test tablet";
+    public const string Pine = "pine-1x3",
+        Birch = "birch-ply-3-4",
+        Device = "test tablet";
 
     public const LengthUnit Inch = LengthUnit.Inch;
 
-    public static PartTexts Part(string length = "34 1/2", string mark = "", string quantity = "4", string material = Pine, string width = "") =>
-        new(Guid.CreateVersion7(), mark, "Leg", material, length, width, quantity, false, "");
+    public static PartTexts Part(
+        string length = "34 1/2",
+        string mark = "",
+        string quantity = "4",
+        string material = Pine,
+        string width = ""
+    ) => new(Guid.CreateVersion7(), mark, "Leg", material, length, width, quantity, false, "");
 
     public static PartEdit New(PartTexts texts) => new(texts, null);
 
@@ -29,7 +36,8 @@ internal static class Some
     public static async Task<StoreView> StoreAsync(TestShop shop, params PriceEdit[] prices)
     {
         var store = (await shop.Stores.CreateAsync("Corner lumber", Inch, TestShop.Cancel)).Value!;
-        foreach (var price in prices) store = (await shop.Stores.SavePriceAsync(store.Id, price, TestShop.Cancel)).Value!;
+        foreach (var price in prices)
+            store = (await shop.Stores.SavePriceAsync(store.Id, price, TestShop.Cancel)).Value!;
         return store;
     }
 }

@@ -41,8 +41,6 @@ internal sealed class TestShop : IAsyncDisposable
 
     public IShopService Shop => Get<IShopService>();
 
-
-
     public IPlanService Plans => Get<IPlanService>();
 
     public IBenchService Bench => Get<IBenchService>();
@@ -53,11 +51,16 @@ internal sealed class TestShop : IAsyncDisposable
 
     public static string NewFolder() => Directory.CreateTempSubdirectory("shop-planner-services-").FullName;
 
-    public static async Task<TestShop> OpenAsync(bool demo = false, string? folder = null, Action<IServiceCollection>? change = null)
+    public static async Task<TestShop> OpenAsync(
+        bool demo = false,
+        string? folder = null,
+        Action<IServiceCollection>? change = null
+    )
     {
         var shop = Make(folder ?? NewFolder(), folder is null, demo, change);
         await shop.Database.OpenAsync(Cancel);
-        foreach (var worker in shop.Services.GetServices<IHostedService>()) await worker.StartAsync(Cancel);
+        foreach (var worker in shop.Services.GetServices<IHostedService>())
+            await worker.StartAsync(Cancel);
         return shop;
     }
 
@@ -84,7 +87,8 @@ internal sealed class TestShop : IAsyncDisposable
         {
             command.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'";
             using var reader = command.ExecuteReader();
-            while (reader.Read()) tables.Add(reader.GetString(0));
+            while (reader.Read())
+                tables.Add(reader.GetString(0));
         }
 
         return tables.ToDictionary(table => table, table => long.Parse(Ask(connection, $"SELECT COUNT(*) FROM \"{table}\"")));
@@ -98,9 +102,11 @@ internal sealed class TestShop : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        foreach (var worker in Services.GetServices<IHostedService>()) await worker.StopAsync(CancellationToken.None);
+        foreach (var worker in Services.GetServices<IHostedService>())
+            await worker.StopAsync(CancellationToken.None);
         await Services.DisposeAsync();
-        if (ownsFolder) Directory.Delete(Folder, recursive: true);
+        if (ownsFolder)
+            Directory.Delete(Folder, recursive: true);
     }
 
     private SqliteConnection OpenFile()

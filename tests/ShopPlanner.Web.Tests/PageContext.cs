@@ -25,11 +25,16 @@ public abstract class PageContext : BunitContext
     /// <summary>The input with this name, as people who cannot see the page find it.</summary>
     protected static IElement Named<T>(IRenderedComponent<T> page, string name)
         where T : Microsoft.AspNetCore.Components.IComponent =>
-        page.FindAll("input, select, button").Single(element => element.GetAttribute("aria-label") == name || element.TextContent.Trim() == name || LabelOf(page, element) == name);
+        page.FindAll("input, select, button")
+            .Single(element =>
+                element.GetAttribute("aria-label") == name || element.TextContent.Trim() == name || LabelOf(page, element) == name
+            );
 
     private static string? LabelOf<T>(IRenderedComponent<T> page, IElement element)
         where T : Microsoft.AspNetCore.Components.IComponent =>
-        element.Id is { Length: > 0 } id ? page.FindAll("label").FirstOrDefault(label => label.GetAttribute("for") == id)?.TextContent : null;
+        element.Id is { Length: > 0 } id
+            ? page.FindAll("label").FirstOrDefault(label => label.GetAttribute("for") == id)?.TextContent
+            : null;
 
     private sealed class NoFiles : IWebHostEnvironment
     {

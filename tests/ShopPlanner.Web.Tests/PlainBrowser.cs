@@ -25,7 +25,8 @@ internal sealed class PlainBrowser(HttpMessageHandler server) : IDisposable
     }
 
     /// <summary>Sends a form as it stands.</summary>
-    public Task<HttpResponseMessage> SubmitAsync(IHtmlFormElement form) => PostAsync(form.GetAttribute("action")!, FieldsOf(form));
+    public Task<HttpResponseMessage> SubmitAsync(IHtmlFormElement form) =>
+        PostAsync(form.GetAttribute("action")!, FieldsOf(form));
 
     public Task<HttpResponseMessage> PostAsync(string address, IEnumerable<KeyValuePair<string, string>> fields)
     {
@@ -39,19 +40,22 @@ internal sealed class PlainBrowser(HttpMessageHandler server) : IDisposable
 
     /// <summary>What a browser would send: fields with a name, boxes only when ticked.</summary>
     public static List<KeyValuePair<string, string>> FieldsOf(IHtmlFormElement form) =>
-    [
-        .. form.QuerySelectorAll<IHtmlInputElement>("input[name]").Where(input => input.Type != "checkbox" || input.IsChecked)
-            .Select(input => KeyValuePair.Create(input.Name!, input.Value)),
-    ];
+        [
+            .. form.QuerySelectorAll<IHtmlInputElement>("input[name]")
+                .Where(input => input.Type != "checkbox" || input.IsChecked)
+                .Select(input => KeyValuePair.Create(input.Name!, input.Value)),
+        ];
 
     public void Dispose() => client.Dispose();
 
     private async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request)
     {
-        if (jar.GetCookieHeader(Home) is { Length: > 0 } cookies) request.Headers.Add("Cookie", cookies);
+        if (jar.GetCookieHeader(Home) is { Length: > 0 } cookies)
+            request.Headers.Add("Cookie", cookies);
         var answer = await client.SendAsync(request, Cancel);
         if (answer.Headers.TryGetValues("Set-Cookie", out var set))
-            foreach (var cookie in set) jar.SetCookies(Home, cookie);
+            foreach (var cookie in set)
+                jar.SetCookies(Home, cookie);
         return answer;
     }
 }

@@ -31,9 +31,13 @@ internal static class Planned
         var plans = web.Service<IPlanService>();
         var project = (await web.Service<IProjectService>().ListAsync(cancel: cancel)).MinBy(project => project.Pieces)!;
         var stores = await web.Service<IStoreService>().ListAsync(cancel);
-        var job = await plans.StartAsync(new PlanOrder([project.Id], null, [.. stores.Select(store => store.Id)], true, true, 2, null), cancel);
+        var job = await plans.StartAsync(
+            new PlanOrder([project.Id], null, [.. stores.Select(store => store.Id)], true, true, 2, null),
+            cancel
+        );
         Assert.True(job.Ok, string.Join('\n', job.Faults));
-        while (plans.FindJob(job.Value.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(50, cancel);
+        while (plans.FindJob(job.Value.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(50, cancel);
         var done = plans.FindJob(job.Value.Id)!;
         Assert.True(done.PlanId is not null, string.Join('\n', done.Faults));
         return done.PlanId.Value;

@@ -30,7 +30,8 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
         return new PlannedShop(server, project, await SellAsync(server));
     }
 
-    public PlanOrder Order(Guid? replaces = null) => new([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, replaces);
+    public PlanOrder Order(Guid? replaces = null) =>
+        new([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, replaces);
 
     public async Task<Guid> PlanAsync()
     {
@@ -38,7 +39,10 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
         var started = await plans.StartAsync(Order(), Cancel);
         Assert.True(started.Ok, string.Join("; ", started.Faults));
         var job = await EndAsync(plans, started.Value.Id);
-        Assert.True(job.State == PlanJobState.Done, $"the plan stands at {job.State} after {job.Elapsed}: {string.Join("; ", job.Faults)}");
+        Assert.True(
+            job.State == PlanJobState.Done,
+            $"the plan stands at {job.State} after {job.Elapsed}: {string.Join("; ", job.Faults)}"
+        );
         return job.PlanId!.Value;
     }
 

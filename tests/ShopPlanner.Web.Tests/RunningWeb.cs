@@ -53,14 +53,18 @@ public sealed class RunningWeb : IAsyncLifetime
         await socket.ConnectAsync(IPAddress.Loopback, Port, TestContext.Current.CancellationToken);
         await using var stream = socket.GetStream();
         var head = new StringBuilder().Append(CultureInfo.InvariantCulture, $"{method} {path} HTTP/1.1\r\nHost: {host}\r\n");
-        if (origin is not null) head.Append(CultureInfo.InvariantCulture, $"Origin: {origin}\r\n");
-        foreach (var line in more) head.Append(line).Append("\r\n");
-        if (!head.ToString().Contains("Connection:", StringComparison.Ordinal)) head.Append("Connection: close\r\n");
+        if (origin is not null)
+            head.Append(CultureInfo.InvariantCulture, $"Origin: {origin}\r\n");
+        foreach (var line in more)
+            head.Append(line).Append("\r\n");
+        if (!head.ToString().Contains("Connection:", StringComparison.Ordinal))
+            head.Append("Connection: close\r\n");
         await stream.WriteAsync(Encoding.ASCII.GetBytes(head.Append("\r\n").ToString()), TestContext.Current.CancellationToken);
         using var reader = new StreamReader(stream, Encoding.UTF8);
         var status = await reader.ReadLineAsync(TestContext.Current.CancellationToken) ?? "";
         var lines = new List<string>();
-        while (await reader.ReadLineAsync(TestContext.Current.CancellationToken) is { Length: > 0 } line) lines.Add(line);
+        while (await reader.ReadLineAsync(TestContext.Current.CancellationToken) is { Length: > 0 } line)
+            lines.Add(line);
         return new RawAnswer(int.Parse(status.Split(' ')[1], CultureInfo.InvariantCulture), lines);
     }
 

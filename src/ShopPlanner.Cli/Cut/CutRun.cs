@@ -12,10 +12,13 @@ internal static class CutRun
     public static int Run(string from, string? to, double? seconds)
     {
         var target = TextOutput.At(to, "plan", from, "request");
-        if (Read(from) is not { } request) return ExitStatus.Refused;
-        if (seconds is { } given) request = request with { Limits = new CutLimits(given) };
+        if (Read(from) is not { } request)
+            return ExitStatus.Refused;
+        if (seconds is { } given)
+            request = request with { Limits = new CutLimits(given) };
         var plan = LiveLine.While(request, Plan);
-        if (!Passes(request, plan)) return ExitStatus.Failed;
+        if (!Passes(request, plan))
+            return ExitStatus.Failed;
         target.Write(CutPlanJson.Write(plan));
         LiveLine.Say(Summary(plan) + "; " + Beyond(PlanMeasures.Of(request, plan)));
         return plan.Status == PlanStatus.Incomplete ? ExitStatus.Incomplete : ExitStatus.Done;
@@ -25,37 +28,53 @@ internal static class CutRun
     private static bool Passes(CutRequest request, CutPlan plan)
     {
         var faults = PlanVerifier.Check(request, plan);
-        if (faults.IsEmpty) return true;
-        Complaint.Print("the planner made a plan that does not pass its check, so nothing is written; please report this with the request:");
-        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        if (faults.IsEmpty)
+            return true;
+        Complaint.Print(
+            "the planner made a plan that does not pass its check, so nothing is written; please report this with the request:"
+        );
+        foreach (var fault in faults)
+            Complaint.Print(fault.ToString());
         return false;
     }
 
     private static CutRequest? Read(string from)
     {
         var (request, faults) = DocumentInput.Read(from, "request", CutRequestJson.Read);
-        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        foreach (var fault in faults)
+            Complaint.Print(fault.ToString());
         return request;
     }
 
     private static CutPlan Plan(CutRequest request, Action<SearchProgress>? progress)
     {
         using var interrupt = new Interrupt();
-        return CutPlanner.Plan(request, new SearchControl
-        {
-            Time = TimeSpan.FromSeconds(request.Limits.Seconds), Cancel = interrupt.Token, Progress = progress,
-        });
+        return CutPlanner.Plan(
+            request,
+            new SearchControl
+            {
+                Time = TimeSpan.FromSeconds(request.Limits.Seconds),
+                Cancel = interrupt.Token,
+                Progress = progress,
+            }
+        );
     }
 
-    private static string Summary(CutPlan plan) => plan.Status switch
-    {
-        PlanStatus.Proven => $"cost {plan.Cost}: no cheaper way to buy exists",
-        PlanStatus.BestFound => $"cost {plan.Cost}: the best found; none costs less than {plan.CostLowerBound}",
-        _ => string.Create(CultureInfo.InvariantCulture, $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces have no place: see \"unplaced\""),
-    };
+    private static string Summary(CutPlan plan) =>
+        plan.Status switch
+        {
+            PlanStatus.Proven => $"cost {plan.Cost}: no cheaper way to buy exists",
+            PlanStatus.BestFound => $"cost {plan.Cost}: the best found; none costs less than {plan.CostLowerBound}",
+            _ => string.Create(
+                CultureInfo.InvariantCulture,
+                $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces have no place: see \"unplaced\""
+            ),
+        };
 
-    private static string Beyond(PlanMeasures measures) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, "
-        + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, {measures.Turns} turns");
+    private static string Beyond(PlanMeasures measures) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, "
+                + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, {measures.Turns} turns"
+        );
 }

@@ -8,17 +8,18 @@ internal sealed class Interrupt : IDisposable
     private readonly CancellationTokenSource source = new();
     private readonly PosixSignalRegistration[] signals;
 
-    public Interrupt() => signals =
-    [
-        PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop),
-        PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop),
-    ];
+    public Interrupt() =>
+        signals = [
+            PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop),
+            PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop),
+        ];
 
     public CancellationToken Token => source.Token;
 
     public void Dispose()
     {
-        foreach (var signal in signals) signal.Dispose();
+        foreach (var signal in signals)
+            signal.Dispose();
         source.Dispose();
     }
 

@@ -22,7 +22,9 @@ internal static class PartsCommand
 {
     private static readonly Dictionary<string, PartsFormat> Formats = new(StringComparer.Ordinal)
     {
-        ["json"] = PartsFormat.Json, ["csv"] = PartsFormat.Csv, ["cut-request"] = PartsFormat.CutRequest,
+        ["json"] = PartsFormat.Json,
+        ["csv"] = PartsFormat.Csv,
+        ["cut-request"] = PartsFormat.CutRequest,
     };
 
     private static readonly Argument<string> Design = new("DESIGN.json") { Description = "The design. - reads standard input." };
@@ -35,8 +37,9 @@ internal static class PartsCommand
 
     private static readonly Option<PartsFormat?> Format = new("--format")
     {
-        Description = "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; " +
-            "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
+        Description =
+            "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; "
+            + "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
         HelpName = "csv|json|cut-request",
         CustomParser = ReadFormat,
     };
@@ -49,21 +52,33 @@ internal static class PartsCommand
 
     public static Command Create()
     {
-        var command = new Command("parts", "Works a design out: every part with its size. Exit status 0: done; " +
-            "2: the design or a value set is wrong, one line for each fault, nothing written.")
+        var command = new Command(
+            "parts",
+            "Works a design out: every part with its size. Exit status 0: done; "
+                + "2: the design or a value set is wrong, one line for each fault, nothing written."
+        )
         {
-            Design, Set, Format, Output,
+            Design,
+            Set,
+            Format,
+            Output,
         };
-        command.SetAction(parsed => PartsRun.Run(
-            parsed.GetRequiredValue(Design), parsed.GetValue(Set) ?? [],
-            parsed.GetValue(Format) ?? PartsFormat.Json, parsed.GetValue(Output)));
+        command.SetAction(parsed =>
+            PartsRun.Run(
+                parsed.GetRequiredValue(Design),
+                parsed.GetValue(Set) ?? [],
+                parsed.GetValue(Format) ?? PartsFormat.Json,
+                parsed.GetValue(Output)
+            )
+        );
         return command;
     }
 
     private static PartsFormat? ReadFormat(ArgumentResult result)
     {
         var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-        if (Formats.TryGetValue(text, out var format)) return format;
+        if (Formats.TryGetValue(text, out var format))
+            return format;
         result.AddError($"--format: '{text}' is not known: one of {string.Join(", ", Formats.Keys)}.");
         return null;
     }

@@ -17,20 +17,24 @@ internal static class PartsRun
         var target = TextOutput.At(to, "list", from, "design");
         var changed = Changes(set);
         var (document, faults) = DocumentInput.Read(from, "design", Read);
-        if (document is null) return Refused(faults);
+        if (document is null)
+            return Refused(faults);
         var evaluation = DesignEvaluator.Evaluate(document, changed);
-        if (evaluation.Piece is not { } piece) return Refused(evaluation.Faults.Select(fault => Place(fault, changed)));
+        if (evaluation.Piece is not { } piece)
+            return Refused(evaluation.Faults.Select(fault => Place(fault, changed)));
         target.Write(Text(piece, format));
-        if (format != PartsFormat.Json) Warn(piece);
+        if (format != PartsFormat.Json)
+            Warn(piece);
         return ExitStatus.Done;
     }
 
-    private static string Text(Piece piece, PartsFormat format) => format switch
-    {
-        PartsFormat.Csv => PartsCsv.Write(piece),
-        PartsFormat.CutRequest => CutRequestJson.Write(PieceRequest.Of(piece)),
-        _ => PartsJson.Write(piece),
-    };
+    private static string Text(Piece piece, PartsFormat format) =>
+        format switch
+        {
+            PartsFormat.Csv => PartsCsv.Write(piece),
+            PartsFormat.CutRequest => CutRequestJson.Write(PieceRequest.Of(piece)),
+            _ => PartsJson.Write(piece),
+        };
 
     private static Dictionary<string, string> Changes(IReadOnlyList<string> set)
     {
@@ -39,7 +43,8 @@ internal static class PartsRun
         {
             var sign = text.IndexOf('=', StringComparison.Ordinal);
             var name = text[..Math.Max(sign, 0)].Trim();
-            if (name.Length == 0) throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
+            if (name.Length == 0)
+                throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
             if (!changed.TryAdd(name, text[(sign + 1)..].Trim()))
                 throw new Complaint($"--set: '{name}' is set twice: once is enough");
         }
@@ -53,7 +58,8 @@ internal static class PartsRun
         using var copy = new MemoryStream();
         var chunk = new byte[81_920];
         int got;
-        while (copy.Length <= DesignJson.MostBytes && (got = stream.Read(chunk)) > 0) copy.Write(chunk, 0, got);
+        while (copy.Length <= DesignJson.MostBytes && (got = stream.Read(chunk)) > 0)
+            copy.Write(chunk, 0, got);
         return DesignJson.Read(copy.GetBuffer().AsMemory(0, (int)copy.Length));
     }
 
@@ -63,7 +69,8 @@ internal static class PartsRun
 
     private static int Refused(IEnumerable<Fault> faults)
     {
-        foreach (var fault in faults) Complaint.Print(fault.ToString());
+        foreach (var fault in faults)
+            Complaint.Print(fault.ToString());
         return ExitStatus.Refused;
     }
 

@@ -25,11 +25,14 @@ internal static class PieceRequest
     {
         var roles = Roles(piece);
         return new(
-            piece.Unit, Saw, Keep,
+            piece.Unit,
+            Saw,
+            Keep,
             [.. roles.Values.Distinct().Select(Material)],
             [.. roles.Values.Distinct().SelectMany(Stock)],
             [.. piece.Parts.Select(part => Part(part, roles[part.Material.Role].Role))],
-            new CutLimits(Seconds));
+            new CutLimits(Seconds)
+        );
     }
 
     // Two roles of one material share its boards and sheets, under the name of the first.
@@ -42,9 +45,10 @@ internal static class PieceRequest
     private static bool IsSame(RoleMaterial a, RoleMaterial b) =>
         a.Id is not null && (a.Id, a.Form, a.Thickness, a.Width) == (b.Id, b.Form, b.Thickness, b.Width);
 
-    private static CutMaterial Material(RoleMaterial role) => role.Form == MaterialForm.Board
-        ? new(role.Role, StockForm.Board, role.Thickness, role.Width)
-        : new(role.Role, StockForm.Sheet, role.Thickness, null);
+    private static CutMaterial Material(RoleMaterial role) =>
+        role.Form == MaterialForm.Board
+            ? new(role.Role, StockForm.Board, role.Thickness, role.Width)
+            : new(role.Role, StockForm.Sheet, role.Thickness, null);
 
     private static IEnumerable<CutStock> Stock(RoleMaterial role)
     {
@@ -52,23 +56,32 @@ internal static class PieceRequest
         return role is { Form: MaterialForm.Board, Width: { } width }
             ? (stocked?.Lengths ?? [UsualBoard]).Select(length => Stock(role, length, width, Text(length)))
             : (stocked?.Sizes ?? [UsualSheet]).Select(size =>
-                Stock(role, size.Length, size.Width, Text(size.Length) + "x" + Text(size.Width)));
+                Stock(role, size.Length, size.Width, Text(size.Length) + "x" + Text(size.Width))
+            );
     }
 
     private static CutStock Stock(RoleMaterial role, Length length, Length width, string size) =>
         new($"{role.Role}-{size}", role.Role, length, width, Money.Zero, null, false);
 
     // As the trade says it: feet where they are whole, else millimetres.
-    private static string Text(Length length) => length.Ticks % Length.TicksPerFoot == 0
-        ? FormattableString.Invariant($"{length / Length.FromFeet(1)}ft")
-        : FormattableString.Invariant($"{length.ToMillimetres():0.#}mm");
+    private static string Text(Length length) =>
+        length.Ticks % Length.TicksPerFoot == 0
+            ? FormattableString.Invariant($"{length / Length.FromFeet(1)}ft")
+            : FormattableString.Invariant($"{length.ToMillimetres():0.#}mm");
 
-    private static CutPart Part(PiecePart part, string material) => new(
-        part.Id, part.Name, material, part.RoughLength, part.RoughWidth,
-        part.Material.Form == MaterialForm.Sheet && !part.GrainMatters ? Grain.Any : Grain.Length, part.Quantity)
-    {
-        FinishedLength = part.RoughLength == part.Length.Value ? null : part.Length.Value,
-        FinishedWidth = part.RoughWidth == part.Width.Value ? null : part.Width.Value,
-        PracticeFor = part.PracticeFor,
-    };
+    private static CutPart Part(PiecePart part, string material) =>
+        new(
+            part.Id,
+            part.Name,
+            material,
+            part.RoughLength,
+            part.RoughWidth,
+            part.Material.Form == MaterialForm.Sheet && !part.GrainMatters ? Grain.Any : Grain.Length,
+            part.Quantity
+        )
+        {
+            FinishedLength = part.RoughLength == part.Length.Value ? null : part.Length.Value,
+            FinishedWidth = part.RoughWidth == part.Width.Value ? null : part.Width.Value,
+            PracticeFor = part.PracticeFor,
+        };
 }

@@ -9,12 +9,14 @@ internal static class WorkCommand
 {
     private static readonly Argument<string?> Named = new("NAME")
     {
-        Description = "Which working; without it all are listed.", Arity = ArgumentArity.ZeroOrOne,
+        Description = "Which working; without it all are listed.",
+        Arity = ArgumentArity.ZeroOrOne,
     };
 
     private static readonly Argument<string[]> Pairs = new("KEY=VALUE")
     {
-        Description = "What it is worked out from: \"width=34 1/2\", span=8ft, weight=75lb.", Arity = ArgumentArity.ZeroOrMore,
+        Description = "What it is worked out from: \"width=34 1/2\", span=8ft, weight=75lb.",
+        Arity = ArgumentArity.ZeroOrMore,
     };
 
     private static readonly Option<LengthUnit> Unit = new("--unit")
@@ -34,21 +36,35 @@ internal static class WorkCommand
 
     public static Command Create()
     {
-        var command = new Command("work", "Works a figure out and shows how: formula, inputs, source. " +
-            "Exit status 0: worked out; 2: something given is wrong or missing, one line for each fault, nothing printed.")
+        var command = new Command(
+            "work",
+            "Works a figure out and shows how: formula, inputs, source. "
+                + "Exit status 0: worked out; 2: something given is wrong or missing, one line for each fault, nothing printed."
+        )
         {
-            Named, Pairs, Unit, Keys, Json,
+            Named,
+            Pairs,
+            Unit,
+            Keys,
+            Json,
         };
-        command.SetAction(parsed => WorkRun.Run(
-            parsed.GetValue(Named), parsed.GetValue(Pairs) ?? [], parsed.GetValue(Unit), parsed.GetValue(Keys),
-            parsed.GetValue(Json)));
+        command.SetAction(parsed =>
+            WorkRun.Run(
+                parsed.GetValue(Named),
+                parsed.GetValue(Pairs) ?? [],
+                parsed.GetValue(Unit),
+                parsed.GetValue(Keys),
+                parsed.GetValue(Json)
+            )
+        );
         return command;
     }
 
     private static LengthUnit ReadUnit(ArgumentResult result)
     {
         var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-        if (text is "in" or "mm") return text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre;
+        if (text is "in" or "mm")
+            return text == "in" ? LengthUnit.Inch : LengthUnit.Millimetre;
         result.AddError($"--unit: '{text}' is no unit: write in or mm.");
         return LengthUnit.Inch;
     }

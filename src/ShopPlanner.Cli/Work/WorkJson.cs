@@ -13,29 +13,32 @@ internal static class WorkJson
 {
     private static readonly JsonWriterOptions Readable = new()
     {
-        Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Indented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
     /// <summary>All forms.</summary>
     public static string List() => Write(json => Array(json, "workings", WorkingForms.All, form => About(json, form)));
 
     /// <summary>What a form takes.</summary>
-    public static string Keys(WorkingForm form) => Write(json =>
-    {
-        About(json, form);
-        Array(json, "keys", form.Keys, key => Key(json, key));
-    });
+    public static string Keys(WorkingForm form) =>
+        Write(json =>
+        {
+            About(json, form);
+            Array(json, "keys", form.Keys, key => Key(json, key));
+        });
 
     /// <summary>The first result's members at the top, then all of them and what follows from them.</summary>
-    public static string Answer(WorkingForm form, Answer answer, LengthUnit unit) => Write(json =>
-    {
-        json.WriteString("working", form.Name);
-        Figure(json, answer.Results[0], unit);
-        Array(json, "results", answer.Results, result => Figure(json, result, unit));
-        Array(json, "verdicts", answer.Verdicts, verdict => Verdict(json, verdict));
-        Array(json, "cautions", answer.Cautions, caution => Caution(json, caution));
-        Array(json, "parts", answer.Parts, part => Part(json, part, unit));
-    });
+    public static string Answer(WorkingForm form, Answer answer, LengthUnit unit) =>
+        Write(json =>
+        {
+            json.WriteString("working", form.Name);
+            Figure(json, answer.Results[0], unit);
+            Array(json, "results", answer.Results, result => Figure(json, result, unit));
+            Array(json, "verdicts", answer.Verdicts, verdict => Verdict(json, verdict));
+            Array(json, "cautions", answer.Cautions, caution => Caution(json, caution));
+            Array(json, "parts", answer.Parts, part => Part(json, part, unit));
+        });
 
     private static void About(Utf8JsonWriter json, WorkingForm form)
     {
@@ -54,27 +57,38 @@ internal static class WorkJson
         json.WriteString("least", key.Least);
         json.WriteString("most", key.Most);
         json.WriteString("hint", key.Hint);
-        Array(json, "choices", key.Choices, choice =>
-        {
-            json.WriteString("word", choice.Word);
-            json.WriteString("meaning", choice.Meaning);
-        });
+        Array(
+            json,
+            "choices",
+            key.Choices,
+            choice =>
+            {
+                json.WriteString("word", choice.Word);
+                json.WriteString("meaning", choice.Meaning);
+            }
+        );
     }
 
     private static void Figure(Utf8JsonWriter json, Working working, LengthUnit unit)
     {
         json.WriteString("name", working.Name);
         Number(json, "value", working.Figure.Number(unit));
-        if (working.Figure is LengthsFigure list) Numbers(json, list, unit);
+        if (working.Figure is LengthsFigure list)
+            Numbers(json, list, unit);
         json.WriteString("unit", working.Figure.UnitName(unit));
         json.WriteString("text", working.Figure.Text(unit));
         json.WriteString("formula", working.Formula);
         json.WriteString("filled", working.Filled(unit));
-        Array(json, "inputs", working.Inputs, input =>
-        {
-            json.WriteString("key", input.Key);
-            Figure(json, input.Working, unit);
-        });
+        Array(
+            json,
+            "inputs",
+            working.Inputs,
+            input =>
+            {
+                json.WriteString("key", input.Key);
+                Figure(json, input.Working, unit);
+            }
+        );
         Source(json, working.Source);
         json.WriteString("outsideRange", working.OutsideRange);
     }
@@ -82,7 +96,8 @@ internal static class WorkJson
     private static void Numbers(Utf8JsonWriter json, LengthsFigure list, LengthUnit unit)
     {
         json.WriteStartArray("values");
-        foreach (var one in list.Lengths) json.WriteNumberValue((double)one.To(unit));
+        foreach (var one in list.Lengths)
+            json.WriteNumberValue((double)one.To(unit));
         json.WriteEndArray();
     }
 
@@ -122,8 +137,10 @@ internal static class WorkJson
 
     private static void Number(Utf8JsonWriter json, string name, double? value)
     {
-        if (value is { } number && double.IsFinite(number)) json.WriteNumber(name, number);
-        else json.WriteNull(name);
+        if (value is { } number && double.IsFinite(number))
+            json.WriteNumber(name, number);
+        else
+            json.WriteNull(name);
     }
 
     private static void Array<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<T> members)

@@ -16,7 +16,8 @@ internal static class WorkRun
         }
 
         var form = Find(name);
-        if (!keys) return WorkOut(form, Read(pairs), unit, json);
+        if (!keys)
+            return WorkOut(form, Read(pairs), unit, json);
         Print(json ? WorkJson.Keys(form) : WorkText.Keys(form));
         return ExitStatus.Done;
     }
@@ -26,7 +27,8 @@ internal static class WorkRun
         var (answer, faults) = form.Run(given, unit);
         if (answer is null)
         {
-            foreach (var fault in faults) Complaint.Print(Line(fault));
+            foreach (var fault in faults)
+                Complaint.Print(Line(fault));
             return ExitStatus.Refused;
         }
 
@@ -34,9 +36,12 @@ internal static class WorkRun
         return ExitStatus.Done;
     }
 
-    private static WorkingForm Find(string name) => WorkingForms.TryFind(name, out var form)
-        ? form
-        : throw new Complaint($"'{name}' is no working: there are {string.Join(", ", WorkingForms.All.Select(one => one.Name))}");
+    private static WorkingForm Find(string name) =>
+        WorkingForms.TryFind(name, out var form)
+            ? form
+            : throw new Complaint(
+                $"'{name}' is no working: there are {string.Join(", ", WorkingForms.All.Select(one => one.Name))}"
+            );
 
     private static Dictionary<string, string> Read(IReadOnlyList<string> pairs)
     {
@@ -44,7 +49,8 @@ internal static class WorkRun
         foreach (var pair in pairs)
         {
             var (key, text) = pair.Split('=', 2) is [{ Length: > 0 } left, var right] ? (left.Trim(), right) : throw NoPair(pair);
-            if (!given.TryAdd(key, text)) throw new Complaint($"{key}: '{text}' is a second value beside '{given[key]}': give each key once");
+            if (!given.TryAdd(key, text))
+                throw new Complaint($"{key}: '{text}' is a second value beside '{given[key]}': give each key once");
         }
 
         return given;

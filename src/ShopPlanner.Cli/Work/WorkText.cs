@@ -18,7 +18,8 @@ internal static class WorkText
         foreach (var subject in WorkingSubjects.All)
         {
             text.Append(subject.Title).Append('\n');
-            foreach (var form in subject.Forms) text.Append(Step).Append(form.Name.PadRight(width)).Append(form.Says).Append('\n');
+            foreach (var form in subject.Forms)
+                text.Append(Step).Append(form.Name.PadRight(width)).Append(form.Says).Append('\n');
         }
 
         return text.Append("\nshop-planner work NAME --keys says what one takes.\n").ToString();
@@ -29,7 +30,8 @@ internal static class WorkText
     {
         var text = new StringBuilder(form.Title).Append(": ").Append(form.Says).Append('\n');
         var width = form.Keys.Max(key => key.Name.Length) + 2;
-        foreach (var key in form.Keys) text.Append(Step).Append(key.Name.PadRight(width)).Append(Of(key)).Append('\n');
+        foreach (var key in form.Keys)
+            text.Append(Step).Append(key.Name.PadRight(width)).Append(Of(key)).Append('\n');
         return text.ToString();
     }
 
@@ -37,9 +39,12 @@ internal static class WorkText
     public static string Answer(Answer answer, LengthUnit unit)
     {
         var text = new StringBuilder();
-        foreach (var result in answer.Results) Result(text, result, unit);
-        foreach (var verdict in answer.Verdicts) text.Append(Word(verdict.Gravity)).Append(": ").Append(verdict.Text).Append('\n');
-        foreach (var part in answer.Parts) text.Append("Part: ").Append(Of(part, unit)).Append('\n');
+        foreach (var result in answer.Results)
+            Result(text, result, unit);
+        foreach (var verdict in answer.Verdicts)
+            text.Append(Word(verdict.Gravity)).Append(": ").Append(verdict.Text).Append('\n');
+        foreach (var part in answer.Parts)
+            text.Append("Part: ").Append(Of(part, unit)).Append('\n');
         foreach (var caution in answer.Cautions)
             text.Append("Mind: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
         return text.ToString();
@@ -71,14 +76,18 @@ internal static class WorkText
     }
 
     private static string Otherwise(FormKey key) =>
-        key.Default is { } usual ? $"; {usual} where not given" : key.Optional ? "; may be left out" : "; must be given";
+        key.Default is { } usual ? $"; {usual} where not given"
+        : key.Optional ? "; may be left out"
+        : "; must be given";
 
     private static void Result(StringBuilder text, Working result, LengthUnit unit)
     {
         text.Append(result.Name).Append(": ").Append(result.Figure.Text(unit)).Append('\n');
         Formula(text, result, unit, Step);
-        if (!result.Inputs.IsEmpty) text.Append(Step).Append("from\n");
-        foreach (var input in result.Inputs) Input(text, input.Working, unit, Step + Step);
+        if (!result.Inputs.IsEmpty)
+            text.Append(Step).Append("from\n");
+        foreach (var input in result.Inputs)
+            Input(text, input.Working, unit, Step + Step);
         text.Append(Step).Append("source: ").Append(SourceWords.Of(result.Source)).Append("\n\n");
     }
 
@@ -87,7 +96,8 @@ internal static class WorkText
         text.Append(indent).Append(input.Name).Append(": ").Append(input.Figure.Text(unit));
         text.Append(" [").Append(SourceWords.Of(input.Source)).Append("]\n");
         Formula(text, input, unit, indent + Step);
-        foreach (var deeper in input.Inputs) Input(text, deeper.Working, unit, indent + Step);
+        foreach (var deeper in input.Inputs)
+            Input(text, deeper.Working, unit, indent + Step);
     }
 
     private static void Formula(StringBuilder text, Working working, LengthUnit unit, string indent)
@@ -98,11 +108,15 @@ internal static class WorkText
             text.Append(indent).Append("= ").Append(working.Filled(unit)).Append('\n');
         }
 
-        if (working.OutsideRange is { } outside) text.Append(indent).Append("outside the range: ").Append(outside).Append('\n');
+        if (working.OutsideRange is { } outside)
+            text.Append(indent).Append("outside the range: ").Append(outside).Append('\n');
     }
 
-    private static string Word(Gravity gravity) => gravity switch
-    {
-        Gravity.Fine => "Holds", Gravity.Watch => "Watch", _ => "Will not do",
-    };
+    private static string Word(Gravity gravity) =>
+        gravity switch
+        {
+            Gravity.Fine => "Holds",
+            Gravity.Watch => "Watch",
+            _ => "Will not do",
+        };
 }

@@ -17,7 +17,9 @@ public sealed class DesignEvaluator
 {
     private static readonly string[] OutsideNames = ["width", "depth", "height"];
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
-    private static readonly string TooMany = FormattableString.Invariant($"asks for more than {Builder.MostCopies} pieces of wood in all: fewer");
+    private static readonly string TooMany = FormattableString.Invariant(
+        $"asks for more than {Builder.MostCopies} pieces of wood in all: fewer"
+    );
 
     private readonly DesignDocument document;
     private readonly List<Fault> faults = [];
@@ -44,14 +46,17 @@ public sealed class DesignEvaluator
 
     private Piece? Run()
     {
-        foreach (var dimension in document.Dimensions) scope.Find(dimension.Name, "dimensions." + dimension.Name);
-        if (faults.Count > 0 || Size() is not { } outside) return null;
+        foreach (var dimension in document.Dimensions)
+            scope.Find(dimension.Name, "dimensions." + dimension.Name);
+        if (faults.Count > 0 || Size() is not { } outside)
+            return null;
         var top = document.Top is { } node ? Find(Kinds.Tops, one => one.Info, node) : null;
         var overhang = top?.Overhang(Reader(document.Top!, top.Info)) ?? Overhang.None;
         Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
-        if (builder.FullAt is { } place) faults.Add(Fault.Of(place, "", TooMany));
+        if (builder.FullAt is { } place)
+            faults.Add(Fault.Of(place, "", TooMany));
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
     }
 
@@ -61,47 +66,79 @@ public sealed class DesignEvaluator
         builder.StandsOut = document.Bays is { } bays ? StandsOut(bays) : Length.Zero;
         return new(
             Less("Width of the frame", outside.Width, "width", overhang.Ends * 2, "overhang of the top"),
-            Less("Depth of the frame", outside.Depth, "depth", overhang.Front + overhang.Back + builder.StandsOut, "overhang and fronts"),
-            Less("Height of the frame", outside.Height, "height", top, "top"));
+            Less(
+                "Depth of the frame",
+                outside.Depth,
+                "depth",
+                overhang.Front + overhang.Back + builder.StandsOut,
+                "overhang and fronts"
+            ),
+            Less("Height of the frame", outside.Height, "height", top, "top")
+        );
     }
 
     private void Build(Outside within, Overhang overhang)
     {
         var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
         var bay = frame?.Build(Reader(document.Frame, frame.Info), within, At(document.Frame.Path));
-        if (document.Bays is { } bays && bay is not null) Fill(bays, bay);
+        if (document.Bays is { } bays && bay is not null)
+            Fill(bays, bay);
         builder.Move(overhang.Ends, overhang.Front + builder.StandsOut);
     }
 
     private Length StandsOut(BayNode node)
     {
-        var own = node.Fills.Select(fill => Kinds.Fills.FirstOrDefault(one => one.Info.Name == fill.Kind) is { } kind ? kind.StandsOut(Reader(fill, kind.Info)) : Length.Zero);
+        var own = node.Fills.Select(fill =>
+            Kinds.Fills.FirstOrDefault(one => one.Info.Name == fill.Kind) is { } kind
+                ? kind.StandsOut(Reader(fill, kind.Info))
+                : Length.Zero
+        );
         return own.Concat(node.Bays.Select(StandsOut)).Aggregate(Length.Zero, Length.Max);
     }
 
     private Outside? Size()
     {
         var sides = OutsideNames.Select(name => scope.Find(name, "dimensions." + name) as Working<Length>).ToArray();
-        if (Array.TrueForAll(sides, one => one is { Value.IsPositive: true })) return new(sides[0]!, sides[1]!, sides[2]!);
-        faults.Add(Fault.Of("dimensions", "", "must have width, depth and height, each a length of more than nothing: the outside size"));
+        if (Array.TrueForAll(sides, one => one is { Value.IsPositive: true }))
+            return new(sides[0]!, sides[1]!, sides[2]!);
+        faults.Add(
+            Fault.Of("dimensions", "", "must have width, depth and height, each a length of more than nothing: the outside size")
+        );
         return null;
     }
 
-    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string what) => less == Length.Zero ? whole
-        : Working.Of(name, whole.Value - less, $"{{{key}}} − {{less}}", Working.Geometry, (key, whole), ("less", Working.Given(what, less)));
+    private static Working<Length> Less(string name, Working<Length> whole, string key, Length less, string what) =>
+        less == Length.Zero
+            ? whole
+            : Working.Of(
+                name,
+                whole.Value - less,
+                $"{{{key}}} − {{less}}",
+                Working.Geometry,
+                (key, whole),
+                ("less", Working.Given(what, less))
+            );
 
     private void Fill(BayNode node, Bay bay)
     {
-        if (builder.FullAt is not null) return;
+        if (builder.FullAt is not null)
+            return;
         builder.Openings.Add(new(node.Path, bay.Box, [.. node.Fills.Select(one => one.Kind)]));
-        var fills = node.Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill))).Where(one => one.Kind is not null);
+        var fills = node
+            .Fills.Select(fill => (Node: fill, Kind: Find(Kinds.Fills, one => one.Info, fill)))
+            .Where(one => one.Kind is not null);
         foreach (var (fill, kind) in fills.OrderBy(one => one.Kind!.Closes ? 0 : 1).TakeWhile(_ => builder.FullAt is null))
             bay = kind!.Build(Reader(fill, kind.Info), bay, At(fill.Path));
-        if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter) return;
-        var sizes = node.Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes")).ToImmutableArray();
+        if (node.Split is not { } split || Find(Kinds.Splits, one => one.Info, split) is not { } splitter)
+            return;
+        var sizes = node
+            .Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes"))
+            .ToImmutableArray();
         var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
-        if (bays.IsEmpty || !Share(node, bay, bays)) return;
-        foreach (var (child, part) in node.Bays.Zip(bays)) Fill(child, part);
+        if (bays.IsEmpty || !Share(node, bay, bays))
+            return;
+        foreach (var (child, part) in node.Bays.Zip(bays))
+            Fill(child, part);
     }
 
     // Clear sizes that are given may be more than there is, or less with no bay to take the rest.
@@ -127,7 +164,14 @@ public sealed class DesignEvaluator
         where T : class
     {
         var kind = kinds.FirstOrDefault(one => info(one).Name == node.Kind);
-        if (kind is null) faults.Add(Fault.Of(node.Path + ".kind", node.Kind, "is not known here: one of " + string.Join(", ", kinds.Select(one => info(one).Name))));
+        if (kind is null)
+            faults.Add(
+                Fault.Of(
+                    node.Path + ".kind",
+                    node.Kind,
+                    "is not known here: one of " + string.Join(", ", kinds.Select(one => info(one).Name))
+                )
+            );
         return kind;
     }
 
@@ -142,14 +186,24 @@ public sealed class DesignEvaluator
     private bool SizesHold()
     {
         foreach (var draft in builder.Drafts)
-            if (Axes.Any(axis => !draft.Box.Extent(axis).IsPositive)) faults.Add(TooSmall(draft));
+            if (Axes.Any(axis => !draft.Box.Extent(axis).IsPositive))
+                faults.Add(TooSmall(draft));
         return faults.Count == 0;
     }
 
     private Fault TooSmall(Draft draft)
     {
-        var sides = string.Join(" × ", new[] { draft.Along, draft.Across, draft.Flat }.Select(axis => LengthFormat.Plain(draft.Box.Extent(axis), document.Unit).Text));
-        return Fault.Of(draft.Path, sides, $"is what {draft.Name.ToLowerInvariant()} comes to, less than nothing in one direction: there is no room for it");
+        var sides = string.Join(
+            " × ",
+            new[] { draft.Along, draft.Across, draft.Flat }.Select(axis =>
+                LengthFormat.Plain(draft.Box.Extent(axis), document.Unit).Text
+            )
+        );
+        return Fault.Of(
+            draft.Path,
+            sides,
+            $"is what {draft.Name.ToLowerInvariant()} comes to, less than nothing in one direction: there is no room for it"
+        );
     }
 
     private Piece Finish(Outside outside)
@@ -158,10 +212,30 @@ public sealed class DesignEvaluator
         new Findings(builder, box, document.Unit).Note();
         var marking = new Marking(builder.Drafts);
         return new(
-            document.Name, document.Unit, box, marking.Parts,
-            [.. builder.Joints.Select(one => new Joint(one.Kind, marking.Mark(one.From), marking.Mark(one.Into), one.Along, one.Depth))],
-            [.. builder.Hardware.Select(one => new HardwareItem(one.Key, one.Value))], [.. builder.Openings],
-            [.. builder.Warnings.Select(one => new PieceWarning(one.Gravity, one.Text, one.About is { } draft ? marking.Id(draft) : null, one.Working))],
-            [.. document.Steps, .. builder.Steps]);
+            document.Name,
+            document.Unit,
+            box,
+            marking.Parts,
+            [
+                .. builder.Joints.Select(one => new Joint(
+                    one.Kind,
+                    marking.Mark(one.From),
+                    marking.Mark(one.Into),
+                    one.Along,
+                    one.Depth
+                )),
+            ],
+            [.. builder.Hardware.Select(one => new HardwareItem(one.Key, one.Value))],
+            [.. builder.Openings],
+            [
+                .. builder.Warnings.Select(one => new PieceWarning(
+                    one.Gravity,
+                    one.Text,
+                    one.About is { } draft ? marking.Id(draft) : null,
+                    one.Working
+                )),
+            ],
+            [.. document.Steps, .. builder.Steps]
+        );
     }
 }

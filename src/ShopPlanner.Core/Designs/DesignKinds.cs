@@ -19,5 +19,6 @@ public static class DesignKinds
     public static ImmutableArray<KindInfo> Tops { get; } = [.. Kinds.Tops.Select(one => one.Info)];
 
     /// <summary>The kind with this name, wherever it stands; null for a name that is not known.</summary>
-    public static KindInfo? Find(string name) => Frames.Concat(Splits).Concat(Fills).Concat(Tops).FirstOrDefault(one => one.Name == name);
+    public static KindInfo? Find(string name) =>
+        Frames.Concat(Splits).Concat(Fills).Concat(Tops).FirstOrDefault(one => one.Name == name);
 }

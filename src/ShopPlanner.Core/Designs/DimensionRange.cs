@@ -30,14 +30,26 @@ public sealed record DimensionRange(DesignDimension Dimension, string Text, bool
     private static DimensionRange Read(DesignDimension dimension, IReadOnlyDictionary<string, string> changed, Scope scope)
     {
         var isSet = changed.TryGetValue(dimension.Name, out var text);
-        return new(dimension, text ?? dimension.Value, isSet, Plain(scope.Find(dimension.Name, dimension.Name)), Limit(dimension.Least), Limit(dimension.Most));
+        return new(
+            dimension,
+            text ?? dimension.Value,
+            isSet,
+            Plain(scope.Find(dimension.Name, dimension.Name)),
+            Limit(dimension.Least),
+            Limit(dimension.Most)
+        );
 
-        long? Limit(string? limit) => limit is null ? null
-            : dimension.IsCount ? scope.Count(limit, dimension.Name) : scope.Length(dimension.Label, limit, dimension.Name)?.Value.Ticks;
+        long? Limit(string? limit) =>
+            limit is null ? null
+            : dimension.IsCount ? scope.Count(limit, dimension.Name)
+            : scope.Length(dimension.Label, limit, dimension.Name)?.Value.Ticks;
     }
 
-    private static long? Plain(Working? working) => working switch
-    {
-        Working<Length> length => length.Value.Ticks, Working<int> count => count.Value, _ => null,
-    };
+    private static long? Plain(Working? working) =>
+        working switch
+        {
+            Working<Length> length => length.Value.Ticks,
+            Working<int> count => count.Value,
+            _ => null,
+        };
 }

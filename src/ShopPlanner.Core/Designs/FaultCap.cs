@@ -12,7 +12,8 @@ internal static class FaultCap
     public static ImmutableArray<Fault> Of(IEnumerable<Fault> faults)
     {
         var all = faults.Distinct().ToList();
-        return all.Count <= Most ? [.. all]
+        return all.Count <= Most
+            ? [.. all]
             : [.. all.Take(Most), new("", $"and {all.Count - Most} more", "faults are not listed: mend these first")];
     }
 }

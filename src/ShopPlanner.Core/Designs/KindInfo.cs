@@ -48,4 +48,10 @@ public enum MemberType
 /// <param name="Type">What it takes.</param>
 /// <param name="Default">Text used where none is given; null where one must be given. For a role that may be missing: empty.</param>
 /// <param name="Choices">What to choose from.</param>
-public sealed record MemberInfo(string Name, string Label, MemberType Type, string? Default, params ImmutableArray<string> Choices);
+public sealed record MemberInfo(
+    string Name,
+    string Label,
+    MemberType Type,
+    string? Default,
+    params ImmutableArray<string> Choices
+);

@@ -14,21 +14,47 @@ namespace ShopPlanner.Core.Finishing;
 /// <param name="RecoatSource">Where that comes from.</param>
 /// <param name="StopGrit">Grit to stop at before it (common practice).</param>
 public sealed record FinishProduct(
-    string Id, string Name, double Coverage, SourceNote CoverageSource, int Coats, double RecoatHours, SourceNote RecoatSource, int StopGrit);
+    string Id,
+    string Name,
+    double Coverage,
+    SourceNote CoverageSource,
+    int Coats,
+    double RecoatHours,
+    SourceNote RecoatSource,
+    int StopGrit
+);
 
 /// <summary>What finishes cover, how many coats and how long they wait.</summary>
 public static class Coats
 {
     /// <summary>Film of a gallon.</summary>
-    public static readonly SourceNote Film = new("A US gallon is 231 in³, so it covers 1604.2 ft² at one thousandth of an inch", Certainty.Derived);
+    public static readonly SourceNote Film = new(
+        "A US gallon is 231 in³, so it covers 1604.2 ft² at one thousandth of an inch",
+        Certainty.Derived
+    );
 
     /// <summary>Loss in brush, can and rags.</summary>
-    public static readonly SourceNote Loss = new("Common practice: a tenth stays in brush, tray and can", Certainty.CommonPractice);
+    public static readonly SourceNote Loss = new(
+        "Common practice: a tenth stays in brush, tray and can",
+        Certainty.CommonPractice
+    );
 
-    private static readonly SourceNote Label = new("Common practice, middle of the usual range: the label wins", Certainty.CommonPractice);
-    private static readonly SourceNote Latex = new("Latex paint 350–400, primer 200–300 ft²/gal, paint trade pages as quoted", Certainty.Quoted);
-    private static readonly SourceNote Recoat = new("Waterborne 2–4 h, a trade magazine as quoted; the can comes first", Certainty.Quoted);
-    private static readonly SourceNote Primer = new("Wood Handbook ch. 16: a stain-blocking latex primer dries 24 to 48 h before the top coat", Certainty.Read);
+    private static readonly SourceNote Label = new(
+        "Common practice, middle of the usual range: the label wins",
+        Certainty.CommonPractice
+    );
+    private static readonly SourceNote Latex = new(
+        "Latex paint 350–400, primer 200–300 ft²/gal, paint trade pages as quoted",
+        Certainty.Quoted
+    );
+    private static readonly SourceNote Recoat = new(
+        "Waterborne 2–4 h, a trade magazine as quoted; the can comes first",
+        Certainty.Quoted
+    );
+    private static readonly SourceNote Primer = new(
+        "Wood Handbook ch. 16: a stain-blocking latex primer dries 24 to 48 h before the top coat",
+        Certainty.Read
+    );
 
     /// <summary>The usual kinds.</summary>
     public static readonly ImmutableArray<FinishProduct> Products =
@@ -45,15 +71,39 @@ public static class Coats
     /// <param name="coats">How many.</param>
     /// <param name="coverage">One coat, m² for a litre.</param>
     /// <param name="loss">Percent more.</param>
-    public static Working<double> Volume(Working<double> area, Working<double> coats, Working<double> coverage, Working<double> loss) => Working.Of(
-        "Volume with loss", area.Value * coats.Value / coverage.Value * (1 + (loss.Value / 100)), QuantityKind.Liquid, 2,
-        "{area} × {coats} ÷ {coverage}, and {loss} more", Loss, ("area", area), ("coats", coats), ("coverage", coverage), ("loss", loss));
+    public static Working<double> Volume(
+        Working<double> area,
+        Working<double> coats,
+        Working<double> coverage,
+        Working<double> loss
+    ) =>
+        Working.Of(
+            "Volume with loss",
+            area.Value * coats.Value / coverage.Value * (1 + (loss.Value / 100)),
+            QuantityKind.Liquid,
+            2,
+            "{area} × {coats} ÷ {coverage}, and {loss} more",
+            Loss,
+            ("area", area),
+            ("coats", coats),
+            ("coverage", coverage),
+            ("loss", loss)
+        );
 
     /// <summary>Wet film of one coat, in millimetres.</summary>
     /// <param name="coverage">m² for a litre.</param>
     public static double WetFilm(double coverage) => 1 / coverage;
 
     /// <summary>Hours of waiting between the first coat and the last one's recoat time.</summary>
-    public static Working<double> Waiting(Working<double> coats, Working<double> recoat) => Working.Of(
-        "Waiting in all", coats.Value * recoat.Value, QuantityKind.Hours, 0, "{coats} × {recoat}", recoat.Source, ("coats", coats), ("recoat", recoat));
+    public static Working<double> Waiting(Working<double> coats, Working<double> recoat) =>
+        Working.Of(
+            "Waiting in all",
+            coats.Value * recoat.Value,
+            QuantityKind.Hours,
+            0,
+            "{coats} × {recoat}",
+            recoat.Source,
+            ("coats", coats),
+            ("recoat", recoat)
+        );
 }

@@ -12,10 +12,16 @@ public static class Hinges
     public static readonly SourceNote MakerSheet = new("A hardware maker's sheet for cup hinges", Certainty.Read);
 
     /// <summary>Count by height.</summary>
-    public static readonly SourceNote HeightPractice = new("Common practice: two to 40 in, three to 60, four to 80, five to 100", Certainty.CommonPractice);
+    public static readonly SourceNote HeightPractice = new(
+        "Common practice: two to 40 in, three to 60, four to 80, five to 100",
+        Certainty.CommonPractice
+    );
 
     /// <summary>Distance of the end hinges.</summary>
-    public static readonly SourceNote EndDistance = new("Cup 3 to 4 in from the ends of a door, makers' sheets as quoted", Certainty.Quoted);
+    public static readonly SourceNote EndDistance = new(
+        "Cup 3 to 4 in from the ends of a door, makers' sheets as quoted",
+        Certainty.Quoted
+    );
 
     private const double PoundsPerStep = 15;
     private const int MostByWeight = 5;
@@ -28,9 +34,17 @@ public static class Hinges
     public static Working<int> ByWeight(Working<double> weight)
     {
         var count = 2 + (int)Math.Floor(QuantityKind.Mass.FromMetric(weight.Value, LengthUnit.Inch) / PoundsPerStep);
-        return Working.Of("Hinges by weight", count, Bare(count), "2, and one more for each 15 lb of {weight}", MakerSheet, ("weight", weight)) with
+        return Working.Of(
+            "Hinges by weight",
+            count,
+            Bare(count),
+            "2, and one more for each 15 lb of {weight}",
+            MakerSheet,
+            ("weight", weight)
+        ) with
         {
-            OutsideRange = count > MostByWeight ? "the maker's table ends at 60 lb: ask the maker, or hang the door on butt hinges" : null,
+            OutsideRange =
+                count > MostByWeight ? "the maker's table ends at 60 lb: ask the maker, or hang the door on butt hinges" : null,
         };
     }
 
@@ -38,7 +52,14 @@ public static class Hinges
     public static Working<int> ByHeight(Working<Length> height)
     {
         var count = 2 + (int)Math.Max(0, Math.Ceiling((double)(height.Value.ToInches() - 40) / 20));
-        return Working.Of("Hinges by height", count, Bare(count), "2 up to 40 in of {height}, one more for each 20 in after", HeightPractice, ("height", height));
+        return Working.Of(
+            "Hinges by height",
+            count,
+            Bare(count),
+            "2 up to 40 in of {height}, one more for each 20 in after",
+            HeightPractice,
+            ("height", height)
+        );
     }
 
     /// <summary>The larger of both.</summary>
@@ -46,7 +67,15 @@ public static class Hinges
     {
         var (a, b) = (ByHeight(height), ByWeight(weight));
         var count = Math.Max(a.Value, b.Value);
-        return Working.Of("Hinges", count, Bare(count), "the larger of {height} and {weight}", MakerSheet.And(HeightPractice), ("height", a), ("weight", b)) with
+        return Working.Of(
+            "Hinges",
+            count,
+            Bare(count),
+            "the larger of {height} and {weight}",
+            MakerSheet.And(HeightPractice),
+            ("height", a),
+            ("weight", b)
+        ) with
         {
             OutsideRange = b.OutsideRange,
         };
@@ -56,16 +85,31 @@ public static class Hinges
     public static Working<ImmutableArray<Length>> Places(Working<Length> height, Working<int> count)
     {
         var span = (height.Value - (FromEnd * 2)).Ticks;
-        ImmutableArray<Length> places = [.. Enumerable.Range(0, count.Value).Select(i => FromEnd + Length.FromTicks(span * i / (count.Value - 1)))];
+        ImmutableArray<Length> places =
+        [
+            .. Enumerable.Range(0, count.Value).Select(i => FromEnd + Length.FromTicks(span * i / (count.Value - 1))),
+        ];
         return Working.Of(
-            "Centres of the hinges from the bottom", places, new LengthsFigure(places), "3 1/2 in from both ends of {height}, {count} at equal distances", EndDistance,
-            ("height", height), ("count", count));
+            "Centres of the hinges from the bottom",
+            places,
+            new LengthsFigure(places),
+            "3 1/2 in from both ends of {height}, {count} at equal distances",
+            EndDistance,
+            ("height", height),
+            ("count", count)
+        );
     }
 
     /// <summary>Centre of the cup's hole from the edge of the door.</summary>
     /// <param name="edge">Wood left between the edge and the cup, 3 to 8 mm.</param>
     public static Working<Length> CupCentre(Working<Length> edge) =>
-        Working.Of("Centre of the cup from the door's edge", CupRadius + edge.Value, "17.5 mm + {edge}", MakerSheet, ("edge", edge));
+        Working.Of(
+            "Centre of the cup from the door's edge",
+            CupRadius + edge.Value,
+            "17.5 mm + {edge}",
+            MakerSheet,
+            ("edge", edge)
+        );
 
     private static QuantityFigure Bare(int count) => new(count, QuantityKind.Bare, 0);
 }

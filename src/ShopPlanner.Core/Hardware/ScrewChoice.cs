@@ -17,6 +17,11 @@ public enum ScrewJoint
     Edge,
 }
 
+/// <summary>Why no screw will do.</summary>
+/// <param name="OfNearPiece">True where the near piece is to blame, false where the far one is.</param>
+/// <param name="Reason">What is wrong with its size, and what would be right.</param>
+public sealed record ScrewRefusal(bool OfNearPiece, string Reason);
+
 /// <summary>A screw chosen for a joint.</summary>
 /// <param name="Length">Length of the screw.</param>
 /// <param name="Gauge">Its gauge and drills.</param>
@@ -24,12 +29,19 @@ public enum ScrewJoint
 public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Working<Length> Penetration)
 {
     /// <summary>Wood that is left beyond the point.</summary>
-    public static readonly SourceNote Beyond = new("Common practice: stop at least 1/8 in short of the far face", Certainty.CommonPractice);
+    public static readonly SourceNote Beyond = new(
+        "Common practice: stop at least 1/8 in short of the far face",
+        Certainty.CommonPractice
+    );
 
     /// <summary>Length of pocket screws.</summary>
-    public static readonly SourceNote PocketPractice = new("Common practice: length of pocket screws by the stock's thickness", Certainty.CommonPractice);
+    public static readonly SourceNote PocketPractice = new(
+        "Common practice: length of pocket screws by the stock's thickness",
+        Certainty.CommonPractice
+    );
 
     private static readonly Length Left = Measures.Length.FromInches(0.125m);
+
     // A pocket screw goes in at a slant, so that less is left straight ahead than along it; sheets sold as 3/4 in take the usual screw.
     private static readonly Length PocketLeft = Measures.Length.FromInches(0.0625m);
     private static readonly Length Wanted = Measures.Length.FromInches(1.25m);
@@ -37,8 +49,11 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     // Up to this thickness, the length of a pocket screw.
     private static readonly (Length To, Length Screw)[] Pockets =
     [
-        (Inches.Of("5/8"), Inches.Of("1")), (Inches.Of("13/16"), Inches.Of("1 1/4")), (Inches.Of("1 1/8"), Inches.Of("1 1/2")),
-        (Inches.Of("1 3/8"), Inches.Of("2")), (Inches.Of("1 5/8"), Inches.Of("2 1/2")),
+        (Inches.Of("5/8"), Inches.Of("1")),
+        (Inches.Of("13/16"), Inches.Of("1 1/4")),
+        (Inches.Of("1 1/8"), Inches.Of("1 1/2")),
+        (Inches.Of("1 3/8"), Inches.Of("2")),
+        (Inches.Of("1 5/8"), Inches.Of("2 1/2")),
     ];
 
     /// <summary>The screw for a joint.</summary>
@@ -46,37 +61,84 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     /// <param name="into">Wood that the far piece offers in the screw's direction.</param>
     /// <param name="joint">How they meet.</param>
     /// <returns>The choice, or the reason why no screw will do.</returns>
-    public static (ScrewChoice? Choice, string? Refused) Of(Working<Length> near, Working<Length> into, ScrewJoint joint) =>
+    public static (ScrewChoice? Choice, ScrewRefusal? Refused) Of(Working<Length> near, Working<Length> into, ScrewJoint joint) =>
         joint == ScrewJoint.Pocket ? Pocket(near, into) : Through(near, into);
 
-    private static (ScrewChoice?, string?) Pocket(Working<Length> near, Working<Length> into)
+    private static (ScrewChoice?, ScrewRefusal?) Pocket(Working<Length> near, Working<Length> into)
     {
-        if (near.Value < Inches.Of("1/2")) return (null, "is too thin for a pocket: from 1/2 in on");
-        if (near.Value > Pockets[^1].To) return (null, "is thicker than the usual pocket jigs take: 1 1/2 in");
+        if (near.Value < Inches.Of("1/2"))
+            return (null, new(true, "is too thin for a pocket: from 1/2 in on"));
+        if (near.Value > Pockets[^1].To)
+            return (null, new(true, "is thicker than the usual pocket jigs take: 1 1/2 in"));
         var length = Pockets.First(row => near.Value <= row.To).Screw;
         var half = Measures.Length.FromTicks(length.Ticks / 2);
-        if (half + PocketLeft > into.Value) return (null, $"lets a pocket screw of {Text(length)} break through the far piece: at least {Text(half + PocketLeft)} is wanted");
+        if (half + PocketLeft > into.Value)
+            return (
+                null,
+                new(
+                    false,
+                    $"lets a pocket screw of {Text(length)} break through the far piece: at least {Text(half + PocketLeft)} is wanted"
+                )
+            );
         var screw = Working.Of("Screw length", length, "by thickness {near}", PocketPractice, ("near", near));
-        return (new(screw, Numbered(8), Working.Of("In the far piece", half, "about half of {screw}", PocketPractice, ("screw", screw))), null);
+        return (
+            new(
+                screw,
+                Numbered(8),
+                Working.Of("In the far piece", half, "about half of {screw}", PocketPractice, ("screw", screw))
+            ),
+            null
+        );
     }
 
-    private static (ScrewChoice?, string?) Through(Working<Length> near, Working<Length> into)
+    private static (ScrewChoice?, ScrewRefusal?) Through(Working<Length> near, Working<Length> into)
     {
         var gauge = Numbered(GaugeFor(near.Value));
         var (most, least) = (near.Value + into.Value - Left, near.Value + Least(gauge));
         var fitting = WoodScrews.Lengths.Where(one => one <= most && one >= least).ToList();
-        if (fitting.Count == 0) return (null, $"leaves no screw that holds and does not break through: more than {Text(Least(gauge) + Left)} is wanted behind {Text(near.Value)}");
+        if (fitting.Count == 0)
+            return (
+                null,
+                new(
+                    false,
+                    $"leaves no screw that holds and does not break through: more than {Text(Least(gauge) + Left)} is wanted behind {Text(near.Value)}"
+                )
+            );
         var length = fitting.MinBy(one => Math.Abs((one - near.Value - Wanted).Ticks));
         var screw = Working.Of(
-            "Screw length", length, "nearest to {near} + 1 1/4 in of thread, at most {near} + {into} − 1/8 in", WoodScrews.ThreadSource.And(Beyond), ("near", near), ("into", into));
-        return (new(screw, gauge, Working.Of("In the far piece", length - near.Value, "{screw} − {near}", Working.Geometry, ("screw", screw), ("near", near))), null);
+            "Screw length",
+            length,
+            "nearest to {near} + 1 1/4 in of thread, at most {near} + {into} − 1/8 in",
+            WoodScrews.ThreadSource.And(Beyond),
+            ("near", near),
+            ("into", into)
+        );
+        return (
+            new(
+                screw,
+                gauge,
+                Working.Of(
+                    "In the far piece",
+                    length - near.Value,
+                    "{screw} − {near}",
+                    Working.Geometry,
+                    ("screw", screw),
+                    ("near", near)
+                )
+            ),
+            null
+        );
     }
 
     // Common practice: with less than three diameters of thread a screw is no fastening.
     private static Length Least(ScrewGauge gauge) => gauge.Diameter * 3;
 
     // Common practice: the thicker the near piece, the stouter the screw.
-    private static int GaugeFor(Length near) => near < Inches.Of("3/8") ? 4 : near < Inches.Of("5/8") ? 6 : near < Inches.Of("1 1/4") ? 8 : 10;
+    private static int GaugeFor(Length near) =>
+        near < Inches.Of("3/8") ? 4
+        : near < Inches.Of("5/8") ? 6
+        : near < Inches.Of("1 1/4") ? 8
+        : 10;
 
     private static ScrewGauge Numbered(int number) => WoodScrews.Gauges.First(one => one.Gauge == number);
 

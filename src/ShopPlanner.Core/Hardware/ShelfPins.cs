@@ -9,19 +9,38 @@ namespace ShopPlanner.Core.Hardware;
 public static class ShelfPins
 {
     /// <summary>Pitch and setback of the 32 mm system of holes.</summary>
-    public static readonly SourceNote System32 = new("The 32 mm system: 5 mm holes at 32 mm pitch, front row 37 mm from the edge, a hobby reference", Certainty.Read);
+    public static readonly SourceNote System32 = new(
+        "The 32 mm system: 5 mm holes at 32 mm pitch, front row 37 mm from the edge, a hobby reference",
+        Certainty.Read
+    );
 
     /// <summary>Heights of the holes above the inside bottom.</summary>
     /// <param name="height">Clear height of the side.</param>
     /// <param name="first">Height of the lowest hole.</param>
     /// <param name="pitch">From hole to hole.</param>
     /// <param name="clear">Least distance of the highest hole from the top.</param>
-    public static Working<ImmutableArray<Length>> Heights(Working<Length> height, Working<Length> first, Working<Length> pitch, Working<Length> clear)
+    public static Working<ImmutableArray<Length>> Heights(
+        Working<Length> height,
+        Working<Length> first,
+        Working<Length> pitch,
+        Working<Length> clear
+    )
     {
         var most = (height.Value - clear.Value - first.Value).Ticks / pitch.Value.Ticks;
-        ImmutableArray<Length> holes = [.. Enumerable.Range(0, (int)Math.Max(0, most + 1)).Select(n => first.Value + (pitch.Value * n))];
+        ImmutableArray<Length> holes =
+        [
+            .. Enumerable.Range(0, (int)Math.Max(0, most + 1)).Select(n => first.Value + (pitch.Value * n)),
+        ];
         return Working.Of(
-            "Heights of the holes", holes, new LengthsFigure(holes), "{first} + n × {pitch}, up to {height} − {clear}", System32,
-            ("first", first), ("pitch", pitch), ("height", height), ("clear", clear));
+            "Heights of the holes",
+            holes,
+            new LengthsFigure(holes),
+            "{first} + n × {pitch}, up to {height} − {clear}",
+            System32,
+            ("first", first),
+            ("pitch", pitch),
+            ("height", height),
+            ("clear", clear)
+        );
     }
 }

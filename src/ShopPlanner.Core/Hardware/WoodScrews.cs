@@ -12,36 +12,81 @@ namespace ShopPlanner.Core.Hardware;
 /// <param name="Clearance">Drill for the near piece.</param>
 /// <param name="PilotHardwood">Drill for the far piece.</param>
 /// <param name="PilotSoftwood">Drill for the far piece.</param>
-public sealed record ScrewGauge(int Gauge, Length Diameter, Length Root, Length Clearance, Length PilotHardwood, Length PilotSoftwood);
+public sealed record ScrewGauge(
+    int Gauge,
+    Length Diameter,
+    Length Root,
+    Length Clearance,
+    Length PilotHardwood,
+    Length PilotSoftwood
+);
 
 /// <summary>Wood screws: gauges, drills, holding power.</summary>
 public static class WoodScrews
 {
     /// <summary>Diameter rule.</summary>
-    public static readonly SourceNote DiameterSource = new("ASME B18.6.1 as quoted on fastener pages: 0.060 + 0.013 × gauge in", Certainty.Quoted);
+    public static readonly SourceNote DiameterSource = new(
+        "ASME B18.6.1 as quoted on fastener pages: 0.060 + 0.013 × gauge in",
+        Certainty.Quoted
+    );
 
     /// <summary>Root diameters and clearance drills.</summary>
-    public static readonly SourceNote DrillSource = new("A screw maker's table quoted on a boat builder's page", Certainty.Quoted);
+    public static readonly SourceNote DrillSource = new(
+        "A screw maker's table quoted on a boat builder's page",
+        Certainty.Quoted
+    );
 
     /// <summary>Pilot drills.</summary>
-    public static readonly SourceNote PilotSource = new("An old shop plate for gauges 8 and 10; common practice for the others", Certainty.CommonPractice);
+    public static readonly SourceNote PilotSource = new(
+        "An old shop plate for gauges 8 and 10; common practice for the others",
+        Certainty.CommonPractice
+    );
 
     /// <summary>Withdrawal formula.</summary>
-    public static readonly SourceNote WithdrawalSource = new("Handbook equation p = 2850 G² D, lb for each inch of thread in side grain; allowable load", Certainty.Read);
+    public static readonly SourceNote WithdrawalSource = new(
+        "Handbook equation p = 2850 G² D, lb for each inch of thread in side grain; allowable load",
+        Certainty.Read
+    );
 
     /// <summary>Thread in the far piece.</summary>
-    public static readonly SourceNote ThreadSource = new("1 to 1 1/2 in of thread in the far piece, a how-to page as quoted", Certainty.Quoted);
+    public static readonly SourceNote ThreadSource = new(
+        "1 to 1 1/2 in of thread in the far piece, a how-to page as quoted",
+        Certainty.Quoted
+    );
 
     /// <summary>From 4 to 14.</summary>
     public static readonly ImmutableArray<ScrewGauge> Gauges =
     [
-        Of(4, 0.075m, "7/64", "5/64", "1/16"), Of(6, 0.094m, "9/64", "3/32", "1/16"), Of(8, 0.112m, "11/64", "7/64", "5/64"),
-        Of(10, 0.130m, "3/16", "1/8", "3/32"), Of(12, 0.148m, "7/32", "9/64", "7/64"), Of(14, 0.165m, "1/4", "5/32", "7/64"),
+        Of(4, 0.075m, "7/64", "5/64", "1/16"),
+        Of(6, 0.094m, "9/64", "3/32", "1/16"),
+        Of(8, 0.112m, "11/64", "7/64", "5/64"),
+        Of(10, 0.130m, "3/16", "1/8", "3/32"),
+        Of(12, 0.148m, "7/32", "9/64", "7/64"),
+        Of(14, 0.165m, "1/4", "5/32", "7/64"),
     ];
 
     /// <summary>Lengths that stores carry (common practice).</summary>
     public static readonly ImmutableArray<Length> Lengths =
-        [.. new[] { "1/2", "5/8", "3/4", "1", "1 1/4", "1 1/2", "1 5/8", "1 3/4", "2", "2 1/4", "2 1/2", "2 3/4", "3", "3 1/2", "4" }.Select(Inches.Of)];
+    [
+        .. new[]
+        {
+            "1/2",
+            "5/8",
+            "3/4",
+            "1",
+            "1 1/4",
+            "1 1/2",
+            "1 5/8",
+            "1 3/4",
+            "2",
+            "2 1/4",
+            "2 1/2",
+            "2 3/4",
+            "3",
+            "3 1/2",
+            "4",
+        }.Select(Inches.Of),
+    ];
 
     /// <summary>Allowable load in withdrawal for each inch of thread, in newtons.</summary>
     /// <param name="gravity">Specific gravity of the far piece.</param>
@@ -51,10 +96,24 @@ public static class WoodScrews
         var pounds = 2850 * gravity.Value * gravity.Value * (double)gauge.Diameter.ToInches();
         var diameter = Working.Looked("Diameter", gauge.Diameter, new FineLengthFigure(gauge.Diameter), DiameterSource);
         return Working.Of(
-            "Allowable withdrawal load for an inch of thread", QuantityKind.Force.ToMetric(pounds, LengthUnit.Inch), QuantityKind.Force, 0,
-            "2850 × {gravity}² × {diameter}", WithdrawalSource, ("gravity", gravity), ("diameter", diameter));
+            "Allowable withdrawal load for an inch of thread",
+            QuantityKind.Force.ToMetric(pounds, LengthUnit.Inch),
+            QuantityKind.Force,
+            0,
+            "2850 × {gravity}² × {diameter}",
+            WithdrawalSource,
+            ("gravity", gravity),
+            ("diameter", diameter)
+        );
     }
 
-    private static ScrewGauge Of(int gauge, decimal root, string clearance, string hard, string soft) => new(
-        gauge, Length.FromInches(0.060m + (0.013m * gauge)), Length.FromInches(root), Inches.Of(clearance), Inches.Of(hard), Inches.Of(soft));
+    private static ScrewGauge Of(int gauge, decimal root, string clearance, string hard, string soft) =>
+        new(
+            gauge,
+            Length.FromInches(0.060m + (0.013m * gauge)),
+            Length.FromInches(root),
+            Inches.Of(clearance),
+            Inches.Of(hard),
+            Inches.Of(soft)
+        );
 }

@@ -18,20 +18,31 @@ namespace ShopPlanner.Core.Joinery;
 /// <param name="Cheek">Taken off each face to leave the tongue, rounded up to the tick.</param>
 /// <param name="Tongue">Thickness of the tongue that fits.</param>
 public sealed record CentredGroove(
-    Working<Length> Fence, Working<ImmutableArray<Length>> Settings, Working<double> Passes, Working<Length> Reached,
-    Working<Length> Cheek, Working<Length> Tongue)
+    Working<Length> Fence,
+    Working<ImmutableArray<Length>> Settings,
+    Working<double> Passes,
+    Working<Length> Reached,
+    Working<Length> Cheek,
+    Working<Length> Tongue
+)
 {
     /// <summary>Width by thickness.</summary>
     public static readonly SourceNote Third = new(
-        "Noyes, Handwork in Wood, 1910, no. 42: a third of the thickness, to the nearest bit (trade tip)", Certainty.Read);
+        "Noyes, Handwork in Wood, 1910, no. 42: a third of the thickness, to the nearest bit (trade tip)",
+        Certainty.Read
+    );
 
     /// <summary>Depth.</summary>
-    public static readonly SourceNote AsDeepAsWide = new("Noyes, Handwork in Wood, 1910, no. 42: about as deep as wide",
-        Certainty.Read);
+    public static readonly SourceNote AsDeepAsWide = new(
+        "Noyes, Handwork in Wood, 1910, no. 42: about as deep as wide",
+        Certainty.Read
+    );
 
     /// <summary>A panel's groove.</summary>
     public static readonly SourceNote Panel = new(
-        "Common practice: the panel's measured thickness and a little room", Certainty.CommonPractice);
+        "Common practice: the panel's measured thickness and a little room",
+        Certainty.CommonPractice
+    );
 
     private static readonly SourceNote Fit = new("Geometry; the room left is common practice", Certainty.CommonPractice);
 
@@ -43,8 +54,13 @@ public sealed record CentredGroove(
     {
         var bit = unit == LengthUnit.Inch ? Length.TicksPerInch / 16 : Length.TicksPerMillimetre;
         var bits = Math.Max(1, ((stock.Value.Ticks * 2) + (bit * 3)) / (bit * 6));
-        return Working.Of("Groove width", Length.FromTicks(bits * bit), "{stock} ÷ 3, to the nearest bit", Third,
-            ("stock", stock));
+        return Working.Of(
+            "Groove width",
+            Length.FromTicks(bits * bit),
+            "{stock} ÷ 3, to the nearest bit",
+            Third,
+            ("stock", stock)
+        );
     }
 
     /// <summary>The width that a panel slides in.</summary>
@@ -61,32 +77,72 @@ public sealed record CentredGroove(
     public static CentredGroove Of(Working<Length> stock, Working<Length> blade, Working<Length> width, Working<Length> fit)
     {
         var fence = Working.Of(
-            "First fence setting", HalfUp(stock.Value - width.Value), "({stock} − {groove}) ÷ 2", Working.Geometry,
-            ("stock", stock), ("groove", width));
+            "First fence setting",
+            HalfUp(stock.Value - width.Value),
+            "({stock} − {groove}) ÷ 2",
+            Working.Geometry,
+            ("stock", stock),
+            ("groove", width)
+        );
         var settings = Steps(stock.Value, blade.Value, width.Value, fence.Value);
         var each = Working.Of(
-            "Fence settings", settings, new LengthsFigure(settings), "from {fence} on until the cuts meet in the middle",
-            Working.Geometry, ("fence", fence));
+            "Fence settings",
+            settings,
+            new LengthsFigure(settings),
+            "from {fence} on until the cuts meet in the middle",
+            Working.Geometry,
+            ("fence", fence)
+        );
         var once = blade.Value == width.Value;
         var passes = once
             ? Working.Of(
-                "Passes", 1, QuantityKind.Bare, 0, "{blade} is as wide as {groove}", Working.Geometry, ("blade", blade),
-                ("groove", width))
+                "Passes",
+                1,
+                QuantityKind.Bare,
+                0,
+                "{blade} is as wide as {groove}",
+                Working.Geometry,
+                ("blade", blade),
+                ("groove", width)
+            )
             : Working.Of(
-                "Passes", 2 * settings.Length, QuantityKind.Bare, 0, "2 × {settings}", Working.Geometry,
-                ("settings", Working.Given("Number of settings", settings.Length, QuantityKind.Bare, 0)));
+                "Passes",
+                2 * settings.Length,
+                QuantityKind.Bare,
+                0,
+                "2 × {settings}",
+                Working.Geometry,
+                ("settings", Working.Given("Number of settings", settings.Length, QuantityKind.Bare, 0))
+            );
         var reached = once
             ? Working.Of("Width reached", blade.Value, "{blade}", Working.Geometry, ("blade", blade))
             : Working.Of(
-                "Width reached", stock.Value - (fence.Value * 2), "{stock} − 2 × {fence}", Working.Geometry, ("stock", stock),
-                ("fence", fence));
+                "Width reached",
+                stock.Value - (fence.Value * 2),
+                "{stock} − 2 × {fence}",
+                Working.Geometry,
+                ("stock", stock),
+                ("fence", fence)
+            );
         var cheek = Working.Of(
-            "Taken off each face", HalfUp(stock.Value - width.Value + fit.Value), "({stock} − ({groove} − {fit})) ÷ 2", Fit,
-            ("stock", stock), ("groove", width), ("fit", fit));
+            "Taken off each face",
+            HalfUp(stock.Value - width.Value + fit.Value),
+            "({stock} − ({groove} − {fit})) ÷ 2",
+            Fit,
+            ("stock", stock),
+            ("groove", width),
+            ("fit", fit)
+        );
         var left = stock.Value - (cheek.Value * 2);
         var tongue = Working.Of(
-            "Tongue thickness", left, new FineLengthFigure(left), "{stock} − 2 × {cheek}", Fit, ("stock", stock),
-            ("cheek", cheek));
+            "Tongue thickness",
+            left,
+            new FineLengthFigure(left),
+            "{stock} − 2 × {cheek}",
+            Fit,
+            ("stock", stock),
+            ("cheek", cheek)
+        );
         return new(fence, each, passes, reached, cheek, tongue);
     }
 
@@ -94,7 +150,8 @@ public sealed record CentredGroove(
     private static ImmutableArray<Length> Steps(Length stock, Length blade, Length width, Length fence)
     {
         var count = (int)((width.Ticks + (blade.Ticks * 2) - 1) / (blade.Ticks * 2));
-        if (count == 1) return [fence];
+        if (count == 1)
+            return [fence];
         var way = HalfUp(stock - (blade * 2) - (fence * 2)).Ticks;
         return [.. Enumerable.Range(0, count).Select(i => fence + Length.FromTicks(((way * i) + count - 2) / (count - 1)))];
     }

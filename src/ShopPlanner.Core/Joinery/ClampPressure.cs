@@ -11,11 +11,15 @@ public sealed record ClampPressure(Working<double> Least, Working<double> Most)
 {
     /// <summary>Softwood and hardwood.</summary>
     public static readonly SourceNote Maker = new(
-        "A glue maker quoted on trade pages: 100–150 psi for softwood, 175–250 psi for hardwood", Certainty.Quoted);
+        "A glue maker quoted on trade pages: 100–150 psi for softwood, 175–250 psi for hardwood",
+        Certainty.Quoted
+    );
 
     /// <summary>Woods between.</summary>
-    public static readonly SourceNote Between = new("Common practice: 125–175 psi for woods of medium density",
-        Certainty.CommonPractice);
+    public static readonly SourceNote Between = new(
+        "Common practice: 125–175 psi for woods of medium density",
+        Certainty.CommonPractice
+    );
 
     // Hardwoods lighter than this are pressed like woods of medium density (common practice; our limit).
     private const double Light = 0.45;
@@ -33,7 +37,9 @@ public sealed record ClampPressure(Working<double> Least, Working<double> Most)
     /// <param name="kind">Softwood or hardwood.</param>
     /// <param name="gravity">Specific gravity where it is known.</param>
     public static ClampPressure For(WoodKind kind, double? gravity) =>
-        kind == WoodKind.Softwood ? Softwood : gravity < Light ? Medium : Hardwood;
+        kind == WoodKind.Softwood ? Softwood
+        : gravity < Light ? Medium
+        : Hardwood;
 
     private static ClampPressure Of(double least, double most, SourceNote source) =>
         new(Psi("Least pressure", least, source), Psi("Most pressure", most, source));

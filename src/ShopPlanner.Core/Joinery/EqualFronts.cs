@@ -13,7 +13,9 @@ public sealed record EqualFronts(Working<Length> Each, ImmutableArray<Length> Pl
 {
     /// <summary>Gaps as the trade leaves them.</summary>
     public static readonly SourceNote Gaps = new(
-        "Geometry; gaps at each side of 1/16 in for furniture and 3/32 in for cabinets, trade forum", Certainty.Read);
+        "Geometry; gaps at each side of 1/16 in for furniture and 3/32 in for cabinets, trade forum",
+        Certainty.Read
+    );
 
     /// <summary>Shares an opening out.</summary>
     /// <param name="name">What one is called in the result: <c>Door width</c>.</param>
@@ -29,23 +31,27 @@ public sealed record EqualFronts(Working<Length> Each, ImmutableArray<Length> Pl
         var template = Template(count);
         (string Key, Working Input)[] inputs =
         [
-            ("opening", opening), ("edge", edge), ("between", between),
+            ("opening", opening),
+            ("edge", edge),
+            ("between", between),
             ("count", Working.Given("Number", count, QuantityKind.Bare, 0)),
             ("gaps", Working.Given("Gaps between", count - 1, QuantityKind.Bare, 0)),
         ];
         var used = inputs.Where(input => template.Contains("{" + input.Key + "}", StringComparison.Ordinal));
         var each = Working.Of(name, Length.FromTicks(size), template, Gaps, [.. used]);
-        var places = Enumerable.Range(0, count).Select(i =>
-            edge.Value + ((each.Value + between.Value) * i) + Share(rest, i, count));
+        var places = Enumerable
+            .Range(0, count)
+            .Select(i => edge.Value + ((each.Value + between.Value) * i) + Share(rest, i, count));
         return new(each, [.. places], Length.FromTicks(rest));
     }
 
     private static Length Share(long rest, int index, int count) => Length.FromTicks(count == 1 ? 0 : rest * index / (count - 1));
 
-    private static string Template(int count) => count switch
-    {
-        1 => "{opening} − 2 × {edge}",
-        2 => "({opening} − 2 × {edge} − {between}) ÷ 2",
-        _ => "({opening} − 2 × {edge} − {gaps} × {between}) ÷ {count}",
-    };
+    private static string Template(int count) =>
+        count switch
+        {
+            1 => "{opening} − 2 × {edge}",
+            2 => "({opening} − 2 × {edge} − {between}) ÷ 2",
+            _ => "({opening} − 2 × {edge} − {gaps} × {between}) ÷ {count}",
+        };
 }

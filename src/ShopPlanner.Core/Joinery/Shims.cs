@@ -13,7 +13,8 @@ public sealed record Shims(Working<double> Count, Working<Length> Thickness)
     /// <summary>How thick a card is.</summary>
     public static readonly SourceNote CardRule = new(
         "Common practice: a playing card is 0.011 to 0.012 in (0.28 to 0.30 mm) thick; measure a stack of ten",
-        Certainty.CommonPractice);
+        Certainty.CommonPractice
+    );
 
     /// <summary>The stack for a gap.</summary>
     /// <param name="gap">Zero or more.</param>
@@ -22,11 +23,27 @@ public sealed record Shims(Working<double> Count, Working<Length> Thickness)
     {
         var whole = ((gap.Value.Ticks * 2) + shim.Value.Ticks) / (shim.Value.Ticks * 2);
         var count = Working.Of(
-            "Gap in playing cards", whole, QuantityKind.Bare, 0, "{gap} ÷ {shim}, to a whole one", CardRule, ("gap", gap),
-            ("shim", shim));
+            "Gap in playing cards",
+            whole,
+            QuantityKind.Bare,
+            0,
+            "{gap} ÷ {shim}, to a whole one",
+            CardRule,
+            ("gap", gap),
+            ("shim", shim)
+        );
         var stack = shim.Value * whole;
-        return new(count, Working.Of(
-            "Gap that those cards set", stack, new FineLengthFigure(stack), "{count} × {shim}", CardRule, ("count", count),
-            ("shim", shim)));
+        return new(
+            count,
+            Working.Of(
+                "Gap that those cards set",
+                stack,
+                new FineLengthFigure(stack),
+                "{count} × {shim}",
+                CardRule,
+                ("count", count),
+                ("shim", shim)
+            )
+        );
     }
 }

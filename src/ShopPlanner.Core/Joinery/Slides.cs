@@ -10,15 +10,21 @@ public static class Slides
 {
     /// <summary>Lengths sold.</summary>
     public static readonly SourceNote Lengths = new(
-        "Common practice: 10 to 28 in by 2 in, or 250 to 700 mm by 50 mm; the maker's sheet wins", Certainty.CommonPractice);
+        "Common practice: 10 to 28 in by 2 in, or 250 to 700 mm by 50 mm; the maker's sheet wins",
+        Certainty.CommonPractice
+    );
 
     /// <summary>Room that they take at each side of the box.</summary>
     public static readonly SourceNote Room = new(
-        "Common practice: side-mount slides take 1/2 in at each side; the maker's sheet wins", Certainty.CommonPractice);
+        "Common practice: side-mount slides take 1/2 in at each side; the maker's sheet wins",
+        Certainty.CommonPractice
+    );
 
     private static readonly ImmutableArray<Length> Inches = [.. Enumerable.Range(5, 10).Select(n => Length.FromInches(2 * n))];
-    private static readonly ImmutableArray<Length> Metric = [.. Enumerable.Range(5, 10).Select(n =>
-        Length.FromMillimetres(50 * n))];
+    private static readonly ImmutableArray<Length> Metric =
+    [
+        .. Enumerable.Range(5, 10).Select(n => Length.FromMillimetres(50 * n)),
+    ];
 
     /// <summary>All lengths, the shortest first.</summary>
     /// <param name="unit">Which series.</param>
@@ -31,6 +37,7 @@ public static class Slides
     {
         var fitting = Sold(unit).Where(one => one <= depth.Value).ToList();
         return fitting.Count == 0
-            ? null : Working.Of("Slide length", fitting[^1], "the longest slide within {depth}", Lengths, ("depth", depth));
+            ? null
+            : Working.Of("Slide length", fitting[^1], "the longest slide within {depth}", Lengths, ("depth", depth));
     }
 }

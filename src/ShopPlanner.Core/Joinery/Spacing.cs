@@ -20,14 +20,45 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
     {
         var gaps = Gaps(count, membersAtEnds);
         var free = span.Value.Ticks - (member.Value.Ticks * count);
-        if (free < 0 || gaps < 1) return null;
+        if (free < 0 || gaps < 1)
+            return null;
         var number = Working.Given("Members", count, QuantityKind.Bare, 0);
-        var spaces = Working.Of("Gaps", gaps, QuantityKind.Bare, 0, membersAtEnds ? "{members} − 1" : "{members} + 1", Working.Geometry, ("members", number));
+        var spaces = Working.Of(
+            "Gaps",
+            gaps,
+            QuantityKind.Bare,
+            0,
+            membersAtEnds ? "{members} − 1" : "{members} + 1",
+            Working.Geometry,
+            ("members", number)
+        );
         var gap = Working.Of(
-            "Gap", Length.FromTicks(free / gaps), "({span} − {members} × {member}) ÷ {gaps}", Working.Geometry,
-            ("span", span), ("members", number), ("member", member), ("gaps", spaces));
-        ImmutableArray<Length> positions = [.. Enumerable.Range(0, count).Select(i => Near(member.Value.Ticks, free, gaps, i, membersAtEnds))];
-        return new(gap, Working.Of("Near edge of each member, from one end", positions, new LengthsFigure(positions), "start + n × ({member} + {gap})", Working.Geometry, ("member", member), ("gap", gap)), count);
+            "Gap",
+            Length.FromTicks(free / gaps),
+            "({span} − {members} × {member}) ÷ {gaps}",
+            Working.Geometry,
+            ("span", span),
+            ("members", number),
+            ("member", member),
+            ("gaps", spaces)
+        );
+        ImmutableArray<Length> positions =
+        [
+            .. Enumerable.Range(0, count).Select(i => Near(member.Value.Ticks, free, gaps, i, membersAtEnds)),
+        ];
+        return new(
+            gap,
+            Working.Of(
+                "Near edge of each member, from one end",
+                positions,
+                new LengthsFigure(positions),
+                "start + n × ({member} + {gap})",
+                Working.Geometry,
+                ("member", member),
+                ("gap", gap)
+            ),
+            count
+        );
     }
 
     /// <summary>The fewest members with no gap wider than a limit.</summary>

@@ -14,8 +14,10 @@ public sealed record HardwoodThickness(string Name, Length Rough, Length OneSide
 public static class HardwoodSizes
 {
     /// <summary>Where the surfaced thicknesses come from.</summary>
-    public static readonly SourceNote GradingSource =
-        new("Hardwood lumber grading rules, table of surfaced thickness", Certainty.Quoted);
+    public static readonly SourceNote GradingSource = new(
+        "Hardwood lumber grading rules, table of surfaced thickness",
+        Certainty.Quoted
+    );
 
     /// <summary>Where the ready-planed sizes come from.</summary>
     public static readonly SourceNote RetailSource = new("A hardwood dealer's chart of surfaced sizes", Certainty.Read);
@@ -26,23 +28,35 @@ public static class HardwoodSizes
     /// <summary>Rough, surfaced on one side, surfaced on two sides.</summary>
     public static readonly ImmutableArray<HardwoodThickness> Thicknesses =
     [
-        Of("3/8", "3/8", "1/4", "3/16"), Of("1/2", "1/2", "3/8", "5/16"), Of("5/8", "5/8", "1/2", "7/16"),
-        Of("3/4", "3/4", "5/8", "9/16"), Of("4/4", "1", "7/8", "13/16"), Of("5/4", "1 1/4", "1 1/8", "1 1/16"),
-        Of("6/4", "1 1/2", "1 3/8", "1 5/16"), Of("8/4", "2", "1 13/16", "1 3/4"),
-        Of("12/4", "3", "2 13/16", "2 3/4"), Of("16/4", "4", "3 13/16", "3 3/4"),
+        Of("3/8", "3/8", "1/4", "3/16"),
+        Of("1/2", "1/2", "3/8", "5/16"),
+        Of("5/8", "5/8", "1/2", "7/16"),
+        Of("3/4", "3/4", "5/8", "9/16"),
+        Of("4/4", "1", "7/8", "13/16"),
+        Of("5/4", "1 1/4", "1 1/8", "1 1/16"),
+        Of("6/4", "1 1/2", "1 3/8", "1 5/16"),
+        Of("8/4", "2", "1 13/16", "1 3/4"),
+        Of("12/4", "3", "2 13/16", "2 3/4"),
+        Of("16/4", "4", "3 13/16", "3 3/4"),
     ];
 
     private static readonly Dictionary<Length, Length> PlanedThickness = new()
     {
-        [Inches.Of("1")] = Inches.Of("3/4"), [Inches.Of("1 1/4")] = Inches.Of("1 1/16"), [Inches.Of("2")] = Inches.Of("1 3/4"),
+        [Inches.Of("1")] = Inches.Of("3/4"),
+        [Inches.Of("1 1/4")] = Inches.Of("1 1/16"),
+        [Inches.Of("2")] = Inches.Of("1 3/4"),
     };
 
     private static readonly Dictionary<Length, (Length Actual, SourceNote Source)> PlanedWidth = new()
     {
-        [Inches.Of("2")] = (Inches.Of("1 1/2"), RetailPractice), [Inches.Of("3")] = (Inches.Of("2 1/2"), RetailPractice),
-        [Inches.Of("4")] = (Inches.Of("3 1/2"), RetailSource), [Inches.Of("5")] = (Inches.Of("4 1/2"), RetailPractice),
-        [Inches.Of("6")] = (Inches.Of("5 1/2"), RetailSource), [Inches.Of("8")] = (Inches.Of("7 1/4"), RetailPractice),
-        [Inches.Of("10")] = (Inches.Of("9 1/4"), RetailPractice), [Inches.Of("12")] = (Inches.Of("11 1/4"), RetailPractice),
+        [Inches.Of("2")] = (Inches.Of("1 1/2"), RetailPractice),
+        [Inches.Of("3")] = (Inches.Of("2 1/2"), RetailPractice),
+        [Inches.Of("4")] = (Inches.Of("3 1/2"), RetailSource),
+        [Inches.Of("5")] = (Inches.Of("4 1/2"), RetailPractice),
+        [Inches.Of("6")] = (Inches.Of("5 1/2"), RetailSource),
+        [Inches.Of("8")] = (Inches.Of("7 1/4"), RetailPractice),
+        [Inches.Of("10")] = (Inches.Of("9 1/4"), RetailPractice),
+        [Inches.Of("12")] = (Inches.Of("11 1/4"), RetailPractice),
     };
 
     internal static BoardSection? Section(string name, Length thickness, Length width) =>

@@ -21,7 +21,8 @@ public static class MaterialCatalogue
     public static ImmutableArray<StockMaterial> StoreMaterials => StoreList.All;
 
     /// <summary>The wood with this id.</summary>
-    public static bool TryFindSpecies(string id, [NotNullWhen(true)] out Species? species) => SpeciesById.TryGetValue(id, out species);
+    public static bool TryFindSpecies(string id, [NotNullWhen(true)] out Species? species) =>
+        SpeciesById.TryGetValue(id, out species);
 
     /// <summary>The sheet with this id.</summary>
     public static bool TryFindSheet(string id, [NotNullWhen(true)] out SheetGood? sheet) => SheetsById.TryGetValue(id, out sheet);
@@ -34,14 +35,17 @@ public static class MaterialCatalogue
     {
         section = null;
         var sides = nominal.Replace('×', 'x').Replace('X', 'x').Split('x');
-        if (sides.Length != 2) return false;
+        if (sides.Length != 2)
+            return false;
         var thickness = LengthText.ParsePositive(sides[0], LengthUnit.Inch);
         var width = LengthText.ParsePositive(sides[1], LengthUnit.Inch);
-        if (!thickness.Ok || !width.Ok) return false;
+        if (!thickness.Ok || !width.Ok)
+            return false;
         var name = sides[0].Trim() + "x" + sides[1].Trim();
-        section = kind == WoodKind.Softwood
-            ? SoftwoodSizes.Section(name, thickness.Value, width.Value)
-            : HardwoodSizes.Section(name, thickness.Value, width.Value);
+        section =
+            kind == WoodKind.Softwood
+                ? SoftwoodSizes.Section(name, thickness.Value, width.Value)
+                : HardwoodSizes.Section(name, thickness.Value, width.Value);
         return section is not null;
     }
 }

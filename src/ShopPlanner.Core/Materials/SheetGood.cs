@@ -48,7 +48,8 @@ public sealed record SheetGood(
     Length Thickest,
     ImmutableArray<SheetSize> Sizes,
     string Tint,
-    SourceNote Source)
+    SourceNote Source
+)
 {
     /// <summary>True when the face shows grain, so that the way a part lies matters.</summary>
     public bool HasGrain => Kind is not (SheetKind.Mdf or SheetKind.Particleboard);

@@ -37,4 +37,5 @@ public sealed record StockMaterial(
     string Tint,
     ImmutableArray<Length> Lengths,
     ImmutableArray<SheetSize> Sizes,
-    SourceNote Source);
+    SourceNote Source
+);

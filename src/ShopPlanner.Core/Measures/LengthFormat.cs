@@ -8,7 +8,13 @@ namespace ShopPlanner.Core.Measures;
 public readonly record struct RoundedText(string Text, Length Remainder)
 {
     /// <summary>The text with a sign for the remainder: <c>3/8 +</c>, <c>3/8 −</c>, or the text alone when it is exact.</summary>
-    public string WithSign => Remainder.Ticks switch { > 0 => Text + " +", < 0 => Text + " −", _ => Text };
+    public string WithSign =>
+        Remainder.Ticks switch
+        {
+            > 0 => Text + " +",
+            < 0 => Text + " −",
+            _ => Text,
+        };
 }
 
 /// <summary>
@@ -47,7 +53,8 @@ public static class LengthFormat
     public static string Exact(Length length, LengthUnit unit)
     {
         var plain = Plain(length, unit);
-        if (plain.Remainder == Length.Zero) return plain.Text;
+        if (plain.Remainder == Length.Zero)
+            return plain.Text;
         var other = unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
         var foreign = Plain(length, other);
         return foreign.Remainder == Length.Zero
@@ -79,7 +86,8 @@ public static class LengthFormat
 
     private static string Join(long whole, long rest, int denominator, Func<long, long, string> fraction)
     {
-        if (rest == 0) return Digits(whole);
+        if (rest == 0)
+            return Digits(whole);
         var divisor = (long)System.Numerics.BigInteger.GreatestCommonDivisor(rest, denominator);
         var text = fraction(rest / divisor, denominator / divisor);
         return whole == 0 ? text : Digits(whole) + " " + text;

@@ -25,11 +25,15 @@ public static partial class LengthText
     /// <returns>The length to the nearest tick (3.125 µm), or the fault with an empty field name.</returns>
     public static Parsed<Length> Parse(string? text, LengthUnit unit)
     {
-        if (string.IsNullOrWhiteSpace(text)) return Fault.Of("", text, $"is empty: {Example}");
-        if (text.Length > MaxCharacters) return Fault.Of("", text, $"is too long to be a length: {Example}");
+        if (string.IsNullOrWhiteSpace(text))
+            return Fault.Of("", text, $"is empty: {Example}");
+        if (text.Length > MaxCharacters)
+            return Fault.Of("", text, $"is too long to be a length: {Example}");
         var plain = Plain(text);
-        if (plain.StartsWith('-')) return Fault.Of("", text, "is less than nothing: a length is zero or more");
-        if (plain.Contains(',')) return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 1.5");
+        if (plain.StartsWith('-'))
+            return Fault.Of("", text, "is less than nothing: a length is zero or more");
+        if (plain.Contains(','))
+            return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 1.5");
         return Match(plain, text, unit);
     }
 
@@ -44,10 +48,12 @@ public static partial class LengthText
     private static Parsed<Length> Match(string plain, string text, LengthUnit unit)
     {
         var match = Pattern().Match(plain);
-        if (!match.Success || plain.Length == 0) return Fault.Of("", text, $"is not a length: {Example}");
+        if (!match.Success || plain.Length == 0)
+            return Fault.Of("", text, $"is not a length: {Example}");
         var feet = Amount(match, "feet", "feetnum", "feetden");
         var rest = Amount(match, "whole", "num", "den");
-        if (feet is null || rest is null) return Fault.Of("", text, "is not a length: a fraction is divided by zero");
+        if (feet is null || rest is null)
+            return Fault.Of("", text, "is not a length: a fraction is divided by zero");
         var perUnit = TicksPer(match.Groups["suffix"].Value, match.Groups["ft"].Success ? LengthUnit.Inch : unit);
         var ticks = (feet.Value * Length.TicksPerFoot) + (rest.Value * perUnit);
         return ticks > Longest.Ticks
@@ -58,7 +64,8 @@ public static partial class LengthText
     private static decimal? Amount(Match match, string whole, string numerator, string denominator)
     {
         var amount = Number(match.Groups[whole].Value);
-        if (!match.Groups[numerator].Success) return amount;
+        if (!match.Groups[numerator].Success)
+            return amount;
         var divisor = Number(match.Groups[denominator].Value);
         return divisor == 0 ? null : amount + (Number(match.Groups[numerator].Value) / divisor);
     }
@@ -67,39 +74,49 @@ public static partial class LengthText
     private static decimal Number(string digits) =>
         digits.Length == 0 ? 0 : decimal.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    private static decimal TicksPer(string suffix, LengthUnit unit) => suffix switch
-    {
-        "in" or "\"" or "inch" or "inches" => Length.TicksPerInch,
-        "ft" or "'" or "foot" or "feet" => Length.TicksPerFoot,
-        "mm" => Length.TicksPerMillimetre,
-        "cm" => Length.TicksPerMillimetre * 10,
-        "m" => Length.TicksPerMillimetre * 1000,
-        _ => unit == LengthUnit.Inch ? Length.TicksPerInch : Length.TicksPerMillimetre,
-    };
+    private static decimal TicksPer(string suffix, LengthUnit unit) =>
+        suffix switch
+        {
+            "in" or "\"" or "inch" or "inches" => Length.TicksPerInch,
+            "ft" or "'" or "foot" or "feet" => Length.TicksPerFoot,
+            "mm" => Length.TicksPerMillimetre,
+            "cm" => Length.TicksPerMillimetre * 10,
+            "m" => Length.TicksPerMillimetre * 1000,
+            _ => unit == LengthUnit.Inch ? Length.TicksPerInch : Length.TicksPerMillimetre,
+        };
 
     private static string Plain(string text)
     {
         var plain = FractionGlyphs.Spell(text).Trim().ToLowerInvariant();
-        return plain.Replace('″', '"').Replace('”', '"').Replace("''", "\"", StringComparison.Ordinal)
-            .Replace('′', '\'').Replace('’', '\'').Replace('–', '-').Replace('−', '-').Replace('\u00a0', ' ').Replace('\u202f', ' ');
+        return plain
+            .Replace('″', '"')
+            .Replace('”', '"')
+            .Replace("''", "\"", StringComparison.Ordinal)
+            .Replace('′', '\'')
+            .Replace('’', '\'')
+            .Replace('–', '-')
+            .Replace('−', '-')
+            .Replace('\u00a0', ' ')
+            .Replace('\u202f', ' ');
     }
 
     [GeneratedRegex(
         """
-        ^
-        (?: (?<ft>
-              (?: (?<feet>[0-9]{1,12})(?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) | (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) )
-              \s*(?:'|ft\.?|foot|feet)
-            ) (?:\s*-?\s*(?=[0-9.])|$) )?
-        (?:
-          (?: (?<whole>[0-9]{1,12}) (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6})
-            | (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12})
-            | (?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )
-          \s*(?<suffix>inches|inch|in|"|(?(ft)(?!)|(?:foot|feet|ft|'|mm|cm|m)))?\.?
-        )?
-        $
-        """,
+            ^
+            (?: (?<ft>
+                  (?: (?<feet>[0-9]{1,12})(?:\s+|-)(?<feetnum>[0-9]{1,6})/(?<feetden>[0-9]{1,6}) | (?<feet>[0-9]{1,12}(?:\.[0-9]{1,12})?) )
+                  \s*(?:'|ft\.?|foot|feet)
+                ) (?:\s*-?\s*(?=[0-9.])|$) )?
+            (?:
+              (?: (?<whole>[0-9]{1,12}) (?:\s+|\s*-\s*)(?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6})
+                | (?<whole>[0-9]{1,12}(?:\.[0-9]{0,12})?|\.[0-9]{1,12})
+                | (?<num>[0-9]{1,6})\s*/\s*(?<den>[0-9]{1,6}) )
+              \s*(?<suffix>inches|inch|in|"|(?(ft)(?!)|(?:foot|feet|ft|'|mm|cm|m)))?\.?
+            )?
+            $
+            """,
         RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000)]
+        matchTimeoutMilliseconds: 1000
+    )]
     private static partial Regex Pattern();
 }

@@ -12,13 +12,25 @@ public static class MoneyText
     public static Parsed<Money> Parse(string? text)
     {
         var plain = (text ?? "").Trim().TrimStart('$', '€', '£', ' ');
-        if (plain.Length == 0) return Fault.Of("", text, "is empty: write a price like 6.48");
-        if (plain.Length > 20) return Fault.Of("", text, "is too long to be a price");
-        if (plain.Contains(',')) return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 6.48");
-        if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var amount))
+        if (plain.Length == 0)
+            return Fault.Of("", text, "is empty: write a price like 6.48");
+        if (plain.Length > 20)
+            return Fault.Of("", text, "is too long to be a price");
+        if (plain.Contains(','))
+            return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 6.48");
+        if (
+            !decimal.TryParse(
+                plain,
+                NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture,
+                out var amount
+            )
+        )
             return Fault.Of("", text, "is not a price: write it like 6.48");
-        if (amount < 0) return Fault.Of("", text, "is less than nothing: a price is zero or more");
-        if (amount > Largest.Amount) return Fault.Of("", text, "is more than a million");
+        if (amount < 0)
+            return Fault.Of("", text, "is less than nothing: a price is zero or more");
+        if (amount > Largest.Amount)
+            return Fault.Of("", text, "is more than a million");
         return amount == Money.From(amount).Amount
             ? Money.From(amount)
             : Fault.Of("", text, "has more than four decimals: write a price like 6.48");

@@ -11,13 +11,22 @@ public static class Tipping
     public static readonly SourceNote Statics = new("Statics: moments about the front edge of the base", Certainty.Derived);
 
     /// <summary>A load that stands for a child on an open drawer.</summary>
-    public static readonly SourceNote Child = new("ASTM F2057-23 through 16 CFR 1261: a reaction of 60 lb in one of its tests, as quoted", Certainty.Quoted);
+    public static readonly SourceNote Child = new(
+        "ASTM F2057-23 through 16 CFR 1261: a reaction of 60 lb in one of its tests, as quoted",
+        Certainty.Quoted
+    );
 
     /// <summary>Thick carpet lets the front edge sink.</summary>
-    public static readonly SourceNote Carpet = new("Our rule: on carpet the edge that it tips about lies 1/2 in further in", Certainty.CommonPractice);
+    public static readonly SourceNote Carpet = new(
+        "Our rule: on carpet the edge that it tips about lies 1/2 in further in",
+        Certainty.CommonPractice
+    );
 
     /// <summary>From which height on a piece is always to be fixed to the wall.</summary>
-    public static readonly SourceNote TallUnits = new("CPSC pages: clothing storage units of 27 in and more, 30 lb and more", Certainty.Read);
+    public static readonly SourceNote TallUnits = new(
+        "CPSC pages: clothing storage units of 27 in and more, 30 lb and more",
+        Certainty.Read
+    );
 
     /// <summary>Height from which the rule for clothing storage holds.</summary>
     public static readonly Length TallFrom = Length.FromInches(27);
@@ -32,7 +41,13 @@ public static class Tipping
     /// <param name="leaning">Load at the end of the reach, kg.</param>
     /// <param name="carpet">True on carpet.</param>
     public static Working<double> Factor(
-        Working<Length> depth, Working<double> weight, Working<Length> reach, Working<double> openWeight, Working<double> leaning, bool carpet)
+        Working<Length> depth,
+        Working<double> weight,
+        Working<Length> reach,
+        Working<double> openWeight,
+        Working<double> leaning,
+        bool carpet
+    )
     {
         var sinks = carpet ? Sinks : Length.Zero;
         var pivot = Working.Looked("Edge sinks in by", sinks, new LengthFigure(sinks), carpet ? Carpet : Statics);
@@ -40,9 +55,19 @@ public static class Tipping
         var righting = weight.Value * ((d / 2) - s);
         var tipping = (openWeight.Value * ((r / 2) + s)) + (leaning.Value * (r + s));
         return Working.Of(
-            "Righting over tipping", tipping > 0 ? righting / tipping : double.PositiveInfinity, QuantityKind.Bare, 2,
-            "{weight} × ({depth} ÷ 2 − {sinks}) ÷ ({open} × ({reach} ÷ 2 + {sinks}) + {leaning} × ({reach} + {sinks}))", Statics.And(Child),
-            ("weight", weight), ("depth", depth), ("sinks", pivot), ("open", openWeight), ("reach", reach), ("leaning", leaning));
+            "Righting over tipping",
+            tipping > 0 ? righting / tipping : double.PositiveInfinity,
+            QuantityKind.Bare,
+            2,
+            "{weight} × ({depth} ÷ 2 − {sinks}) ÷ ({open} × ({reach} ÷ 2 + {sinks}) + {leaning} × ({reach} + {sinks}))",
+            Statics.And(Child),
+            ("weight", weight),
+            ("depth", depth),
+            ("sinks", pivot),
+            ("open", openWeight),
+            ("reach", reach),
+            ("leaning", leaning)
+        );
     }
 
     private static double Metres(Length length) => (double)length.ToMillimetres() / 1000;

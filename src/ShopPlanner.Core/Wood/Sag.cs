@@ -8,7 +8,10 @@ namespace ShopPlanner.Core.Wood;
 public static class Sag
 {
     /// <summary>Beam formula.</summary>
-    public static readonly SourceNote Beam = new("Wood Handbook, FPL-GTR-190, Eq. 9-2 and Table 9-1, uniform load", Certainty.Read);
+    public static readonly SourceNote Beam = new(
+        "Wood Handbook, FPL-GTR-190, Eq. 9-2 and Table 9-1, uniform load",
+        Certainty.Read
+    );
 
     /// <summary>The limit for shelves.</summary>
     public static readonly SourceNote Limit = new("Architectural Woodwork Standards 2009, 1.2.21.3: span ÷ 144", Certainty.Read);
@@ -17,7 +20,10 @@ public static class Sag
     public static readonly SourceNote Fine = new("Common practice: 0.02 in a foot looks straight", Certainty.CommonPractice);
 
     /// <summary>Creep of solid wood, plywood, particleboard and MDF.</summary>
-    public static readonly SourceNote CreepSource = new("Eurocode 5, Table 3.2, indoor climate: 1.6, 1.8 and 3.25 times the first deflection", Certainty.FromMemory);
+    public static readonly SourceNote CreepSource = new(
+        "Eurocode 5, Table 3.2, indoor climate: 1.6, 1.8 and 3.25 times the first deflection",
+        Certainty.FromMemory
+    );
 
     private const double Gravity = 9.80665;
 
@@ -30,17 +36,37 @@ public static class Sag
     /// <param name="isFixed">True where both ends are clamped, false where they rest.</param>
     /// <param name="stiffer">Times the stiffness of the bare shelf, for an edge strip; 1 for none.</param>
     public static Working<Length> Deflection(
-        Working<double> elasticity, Working<Length> span, Working<Length> depth, Working<Length> thickness, Working<double> load, bool isFixed, Working<double> stiffer)
+        Working<double> elasticity,
+        Working<Length> span,
+        Working<Length> depth,
+        Working<Length> thickness,
+        Working<double> load,
+        bool isFixed,
+        Working<double> stiffer
+    )
     {
         var (l, b, t) = (Metres(span.Value), Metres(depth.Value), Metres(thickness.Value));
         var inertia = b * t * t * t / 12 * stiffer.Value;
         var metres = (isFixed ? 1.0 : 5.0) / 384 * load.Value * Gravity * l * l * l / (elasticity.Value * 1e9 * inertia);
         var value = Length.FromMillimetres((decimal)Math.Min(metres, 10) * 1000);
         return Working.Of(
-            "Deflection at first", value, new FineLengthFigure(value), (isFixed ? "1" : "5") + " ÷ 384 × {load} × {span}³ ÷ ({elasticity} × {depth} × {thickness}³ ÷ 12 × {stiffer})",
-            Beam, ("load", load), ("span", span), ("elasticity", elasticity), ("depth", depth), ("thickness", thickness), ("stiffer", stiffer)) with
+            "Deflection at first",
+            value,
+            new FineLengthFigure(value),
+            (isFixed ? "1" : "5") + " ÷ 384 × {load} × {span}³ ÷ ({elasticity} × {depth} × {thickness}³ ÷ 12 × {stiffer})",
+            Beam,
+            ("load", load),
+            ("span", span),
+            ("elasticity", elasticity),
+            ("depth", depth),
+            ("thickness", thickness),
+            ("stiffer", stiffer)
+        ) with
         {
-            OutsideRange = metres * 10 > l ? "it bends by more than a tenth of its span: the formula was made for small deflections, the shelf would break" : null,
+            OutsideRange =
+                metres * 10 > l
+                    ? "it bends by more than a tenth of its span: the formula was made for small deflections, the shelf would break"
+                    : null,
         };
     }
 
@@ -50,13 +76,23 @@ public static class Sag
         var ratio = (double)(span.Value.Ticks / 144.0 / Math.Max(1, longTerm.Value.Ticks));
         var longest = Length.FromTicks((long)(span.Value.Ticks * Math.Cbrt(ratio)));
         return Working.Of(
-            "Longest span that passes", longest, new LengthFigure(longest, 8), "{span} × ∛({span} ÷ 144 ÷ {deflection})", Limit, ("span", span), ("deflection", longTerm));
+            "Longest span that passes",
+            longest,
+            new LengthFigure(longest, 8),
+            "{span} × ∛({span} ÷ 144 ÷ {deflection})",
+            Limit,
+            ("span", span),
+            ("deflection", longTerm)
+        );
     }
 
     /// <summary>How many times the first deflection it comes to in years.</summary>
     public static Working<double> Creep(Strength? row)
     {
-        var factor = row is null or { IsPanel: false } ? 1.6 : row.Id.StartsWith("plywood", StringComparison.Ordinal) ? 1.8 : 3.25;
+        var factor =
+            row is null or { IsPanel: false } ? 1.6
+            : row.Id.StartsWith("plywood", StringComparison.Ordinal) ? 1.8
+            : 3.25;
         return Working.Looked("Creep factor", factor, QuantityKind.Bare, 2, CreepSource);
     }
 
@@ -65,14 +101,27 @@ public static class Sag
     /// <param name="thickness">Of the shelf.</param>
     /// <param name="strip">Height of the strip.</param>
     /// <param name="stripThickness">Thickness of the strip, front to back.</param>
-    public static Working<double> EdgeStrip(Working<Length> depth, Working<Length> thickness, Working<Length> strip, Working<Length> stripThickness)
+    public static Working<double> EdgeStrip(
+        Working<Length> depth,
+        Working<Length> thickness,
+        Working<Length> strip,
+        Working<Length> stripThickness
+    )
     {
         double Third(Length a) => Math.Pow(Metres(a), 3);
         var shelf = Metres(depth.Value) * Third(thickness.Value);
         return Working.Of(
-            "Times as stiff with the edge strip", 1 + (Metres(stripThickness.Value) * Third(strip.Value) / shelf), QuantityKind.Bare, 2,
-            "1 + {stripthickness} × {strip}³ ÷ ({depth} × {thickness}³)", new("Statics: strip and shelf side by side, of one material; glued on they are stiffer still", Certainty.Derived),
-            ("stripthickness", stripThickness), ("strip", strip), ("depth", depth), ("thickness", thickness));
+            "Times as stiff with the edge strip",
+            1 + (Metres(stripThickness.Value) * Third(strip.Value) / shelf),
+            QuantityKind.Bare,
+            2,
+            "1 + {stripthickness} × {strip}³ ÷ ({depth} × {thickness}³)",
+            new("Statics: strip and shelf side by side, of one material; glued on they are stiffer still", Certainty.Derived),
+            ("stripthickness", stripThickness),
+            ("strip", strip),
+            ("depth", depth),
+            ("thickness", thickness)
+        );
     }
 
     private static double Metres(Length length) => (double)length.ToMillimetres() / 1000;

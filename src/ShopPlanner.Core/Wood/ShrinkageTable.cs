@@ -14,8 +14,15 @@ namespace ShopPlanner.Core.Wood;
 /// <param name="ShrinkageSource">Where the shrinkage comes from.</param>
 /// <param name="CoefficientSource">Where the coefficients come from.</param>
 public sealed record Shrinkage(
-    string SpeciesId, double Radial, double Tangential, double Volumetric, double RadialCoefficient, double TangentialCoefficient,
-    SourceNote ShrinkageSource, SourceNote CoefficientSource);
+    string SpeciesId,
+    double Radial,
+    double Tangential,
+    double Volumetric,
+    double RadialCoefficient,
+    double TangentialCoefficient,
+    SourceNote ShrinkageSource,
+    SourceNote CoefficientSource
+);
 
 /// <summary>Shrinkage of woods.</summary>
 public static class ShrinkageTable
@@ -72,7 +79,28 @@ public static class ShrinkageTable
     public static Shrinkage? Find(string speciesId) => All.FirstOrDefault(row => row.SpeciesId == speciesId);
 
     private static Shrinkage Of(
-        string id, double radial, double tangential, double volumetric, Certainty shrinkage, double radialCoefficient, double tangentialCoefficient, Certainty coefficient) =>
-        new(id, radial, tangential, volumetric, radialCoefficient, tangentialCoefficient, new(Shrinks, shrinkage),
-            new(coefficient == Derived ? Coefficients + ", from the shrinkage by C = S / (3000 − 20 S), for cedars S / (2200 − 12 S)" : Coefficients, coefficient));
+        string id,
+        double radial,
+        double tangential,
+        double volumetric,
+        Certainty shrinkage,
+        double radialCoefficient,
+        double tangentialCoefficient,
+        Certainty coefficient
+    ) =>
+        new(
+            id,
+            radial,
+            tangential,
+            volumetric,
+            radialCoefficient,
+            tangentialCoefficient,
+            new(Shrinks, shrinkage),
+            new(
+                coefficient == Derived
+                    ? Coefficients + ", from the shrinkage by C = S / (3000 − 20 S), for cedars S / (2200 − 12 S)"
+                    : Coefficients,
+                coefficient
+            )
+        );
 }

@@ -16,7 +16,15 @@ namespace ShopPlanner.Core.Wood;
 /// <param name="StiffnessSource">Where gravity and elasticity come from.</param>
 /// <param name="RuptureSource">Where the modulus of rupture comes from.</param>
 public sealed record Strength(
-    string Id, string Name, double Gravity, double? Rupture, double Elasticity, bool IsPanel, SourceNote StiffnessSource, SourceNote RuptureSource);
+    string Id,
+    string Name,
+    double Gravity,
+    double? Rupture,
+    double Elasticity,
+    bool IsPanel,
+    SourceNote StiffnessSource,
+    SourceNote RuptureSource
+);
 
 /// <summary>Strength and stiffness of woods and panels.</summary>
 public static class StrengthTable
@@ -55,13 +63,62 @@ public static class StrengthTable
         Wood("pine-loblolly", 0.51, 12800, 1.79, FromMemory, FromMemory),
         Wood("cedar-western-red", 0.32, 7500, 1.11, FromMemory, FromMemory),
         Wood("spruce-sitka", 0.40, 10200, 1.57, FromMemory, FromMemory),
-        Panel("plywood", "Plywood", 0.5, 1.12, null, "Wood Handbook, FPL-GTR-190, Table 12-1: plywood 1.01 to 1.24 million psi, gravity 0.4 to 0.6; the middle"),
-        Panel("plywood-douglas-fir", "Douglas-fir plywood", 0.5, 0.95, null, "Architectural Woodwork Standards 2009, 4.4.14: veneer-core Douglas-fir plywood; gravity of plywood in general"),
-        Panel("plywood-hardwood-faced", "Plywood with hardwood faces", 0.55, 1.80, null, "Architectural Woodwork Standards 2009, 4.4.14: with hardwood faces on both sides; gravity of plywood in general"),
-        Panel("mdf", "MDF", 0.77, 0.52, 5200, "Wood Handbook, FPL-GTR-190, Table 12-1: gravity 0.7 to 0.9; 48 lb/ft³ is common practice"),
-        Panel("hardboard", "Hardboard", 0.95, 0.625, null, "Wood Handbook, FPL-GTR-190, Table 12-1: 0.45 to 0.80 million psi; the middle"),
-        Panel("particleboard", "Particleboard", 0.7, 0.50, null, "Wood Handbook, FPL-GTR-190, Table 12-1: 0.40 to 0.60 million psi; the middle"),
-        Panel("osb", "Oriented strandboard", 0.65, 0.775, null, "Wood Handbook, FPL-GTR-190, Table 12-1: 0.64 to 0.91 million psi; the middle"),
+        Panel(
+            "plywood",
+            "Plywood",
+            0.5,
+            1.12,
+            null,
+            "Wood Handbook, FPL-GTR-190, Table 12-1: plywood 1.01 to 1.24 million psi, gravity 0.4 to 0.6; the middle"
+        ),
+        Panel(
+            "plywood-douglas-fir",
+            "Douglas-fir plywood",
+            0.5,
+            0.95,
+            null,
+            "Architectural Woodwork Standards 2009, 4.4.14: veneer-core Douglas-fir plywood; gravity of plywood in general"
+        ),
+        Panel(
+            "plywood-hardwood-faced",
+            "Plywood with hardwood faces",
+            0.55,
+            1.80,
+            null,
+            "Architectural Woodwork Standards 2009, 4.4.14: with hardwood faces on both sides; gravity of plywood in general"
+        ),
+        Panel(
+            "mdf",
+            "MDF",
+            0.77,
+            0.52,
+            5200,
+            "Wood Handbook, FPL-GTR-190, Table 12-1: gravity 0.7 to 0.9; 48 lb/ft³ is common practice"
+        ),
+        Panel(
+            "hardboard",
+            "Hardboard",
+            0.95,
+            0.625,
+            null,
+            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.45 to 0.80 million psi; the middle"
+        ),
+        Panel(
+            "particleboard",
+            "Particleboard",
+            0.7,
+            0.50,
+            null,
+            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.40 to 0.60 million psi; the middle"
+        ),
+        Panel(
+            "osb",
+            "Oriented strandboard",
+            0.65,
+            0.775,
+            null,
+            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.64 to 0.91 million psi; the middle"
+        ),
     ];
 
     /// <summary>The row of a wood or a panel; null where none is published here.</summary>
@@ -71,14 +128,44 @@ public static class StrengthTable
     public static Working<double> Elasticity(Strength row)
     {
         ArgumentNullException.ThrowIfNull(row);
-        return Working.Looked("Modulus of elasticity of " + row.Name, row.Elasticity, QuantityKind.Modulus, 2, row.StiffnessSource);
+        return Working.Looked(
+            "Modulus of elasticity of " + row.Name,
+            row.Elasticity,
+            QuantityKind.Modulus,
+            2,
+            row.StiffnessSource
+        );
     }
 
-    private static Strength Wood(string id, double gravity, double psi, double million, Certainty stiffness, Certainty rupture, bool green = false) => new(
-        id, MaterialCatalogue.TryFindSpecies(id, out var species) ? species.Name : id, gravity, QuantityKind.Pressure.ToMetric(psi, Measures.LengthUnit.Inch),
-        QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch), false, new(green ? Handbook + "; gravity green" : Handbook, stiffness), new(Handbook, rupture));
+    private static Strength Wood(
+        string id,
+        double gravity,
+        double psi,
+        double million,
+        Certainty stiffness,
+        Certainty rupture,
+        bool green = false
+    ) =>
+        new(
+            id,
+            MaterialCatalogue.TryFindSpecies(id, out var species) ? species.Name : id,
+            gravity,
+            QuantityKind.Pressure.ToMetric(psi, Measures.LengthUnit.Inch),
+            QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch),
+            false,
+            new(green ? Handbook + "; gravity green" : Handbook, stiffness),
+            new(Handbook, rupture)
+        );
 
-    private static Strength Panel(string id, string name, double gravity, double million, double? psi, string source) => new(
-        id, name, gravity, psi is { } p ? QuantityKind.Pressure.ToMetric(p, Measures.LengthUnit.Inch) : null,
-        QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch), true, new(source, Read), new(source, Read));
+    private static Strength Panel(string id, string name, double gravity, double million, double? psi, string source) =>
+        new(
+            id,
+            name,
+            gravity,
+            psi is { } p ? QuantityKind.Pressure.ToMetric(p, Measures.LengthUnit.Inch) : null,
+            QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch),
+            true,
+            new(source, Read),
+            new(source, Read)
+        );
 }

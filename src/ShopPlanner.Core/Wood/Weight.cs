@@ -8,10 +8,16 @@ namespace ShopPlanner.Core.Wood;
 public static class Weight
 {
     /// <summary>Specific gravity and moisture.</summary>
-    public static readonly SourceNote Rule = new("Density = 1000 kg/m³ × specific gravity × (1 + moisture); Wood Handbook, FPL-GTR-190, ch. 4", Certainty.Derived);
+    public static readonly SourceNote Rule = new(
+        "Density = 1000 kg/m³ × specific gravity × (1 + moisture); Wood Handbook, FPL-GTR-190, ch. 4",
+        Certainty.Derived
+    );
 
     /// <summary>What one person lifts at best.</summary>
-    public static readonly SourceNote Lifting = new("NIOSH lifting equation, load constant 51 lb (23 kg) under the best conditions", Certainty.FromMemory);
+    public static readonly SourceNote Lifting = new(
+        "NIOSH lifting equation, load constant 51 lb (23 kg) under the best conditions",
+        Certainty.FromMemory
+    );
 
     /// <summary>The load constant, kg.</summary>
     public const double OnePerson = 23;
@@ -24,17 +30,46 @@ public static class Weight
         ArgumentNullException.ThrowIfNull(row);
         var gravity = Working.Looked("Specific gravity of " + row.Name, row.Gravity, QuantityKind.Bare, 2, row.StiffnessSource);
         return row.IsPanel
-            ? Working.Of("Density", 1000 * row.Gravity, QuantityKind.Density, 0, "62.4 lb/ft³ × {gravity}", Rule, ("gravity", gravity))
+            ? Working.Of(
+                "Density",
+                1000 * row.Gravity,
+                QuantityKind.Density,
+                0,
+                "62.4 lb/ft³ × {gravity}",
+                Rule,
+                ("gravity", gravity)
+            )
             : Working.Of(
-                "Density", 1000 * row.Gravity * (1 + (moisture.Value / 100)), QuantityKind.Density, 0, "62.4 lb/ft³ × {gravity} × (1 + {moisture})", Rule,
-                ("gravity", gravity), ("moisture", moisture));
+                "Density",
+                1000 * row.Gravity * (1 + (moisture.Value / 100)),
+                QuantityKind.Density,
+                0,
+                "62.4 lb/ft³ × {gravity} × (1 + {moisture})",
+                Rule,
+                ("gravity", gravity),
+                ("moisture", moisture)
+            );
     }
 
     /// <summary>Weight, kg.</summary>
     public static Working<double> Of(Volume volume, Working<double> density)
     {
         var cubic = (double)volume.ToCubicMetres();
-        var amount = Working.Looked("Volume", cubic, new QuantityFigure((double)volume.ToBoardFeet(), QuantityKind.BoardFeet, 2), Working.Geometry);
-        return Working.Of("Weight", cubic * density.Value, QuantityKind.Mass, 1, "{volume} × {density}", Rule, ("volume", amount), ("density", density));
+        var amount = Working.Looked(
+            "Volume",
+            cubic,
+            new QuantityFigure((double)volume.ToBoardFeet(), QuantityKind.BoardFeet, 2),
+            Working.Geometry
+        );
+        return Working.Of(
+            "Weight",
+            cubic * density.Value,
+            QuantityKind.Mass,
+            1,
+            "{volume} × {density}",
+            Rule,
+            ("volume", amount),
+            ("density", density)
+        );
     }
 }

@@ -7,9 +7,7 @@ namespace ShopPlanner.Core.Workings;
 /// <summary>A value as it is shown: it keeps full precision and is rounded only as text.</summary>
 public abstract record Figure
 {
-    private protected Figure()
-    {
-    }
+    private protected Figure() { }
 
     /// <summary>For reading, with its unit: <c>34 ½″</c>, <c>9.2 %</c>, <c>75 lb</c>.</summary>
     /// <param name="unit">Inches stand for the customary units, millimetres for the metric ones.</param>
@@ -43,9 +41,10 @@ public sealed record LengthFigure(Length Length, int Denominator = LengthFormat.
 public sealed record FineLengthFigure(Length Length) : Figure
 {
     /// <inheritdoc />
-    public override string Text(LengthUnit unit) => unit == LengthUnit.Inch
-        ? string.Create(CultureInfo.InvariantCulture, $"{Length.To(unit):0.000}″")
-        : string.Create(CultureInfo.InvariantCulture, $"{Length.To(unit):0.00} mm");
+    public override string Text(LengthUnit unit) =>
+        unit == LengthUnit.Inch
+            ? string.Create(CultureInfo.InvariantCulture, $"{Length.To(unit):0.000}″")
+            : string.Create(CultureInfo.InvariantCulture, $"{Length.To(unit):0.00} mm");
 
     /// <inheritdoc />
     public override string UnitName(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
@@ -64,7 +63,8 @@ public sealed record QuantityFigure(double Value, QuantityKind Kind, int Digits)
     public override string Text(LengthUnit unit)
     {
         var name = UnitName(unit);
-        var number = Math.Round(Number(unit)!.Value, Digits, MidpointRounding.AwayFromZero).ToString("0." + new string('#', Digits), CultureInfo.InvariantCulture);
+        var number = Math.Round(Number(unit)!.Value, Digits, MidpointRounding.AwayFromZero)
+            .ToString("0." + new string('#', Digits), CultureInfo.InvariantCulture);
         return name.Length == 0 ? number : number + " " + name;
     }
 

@@ -33,8 +33,10 @@ public sealed class FormReader
     public string? Text(string key)
     {
         var which = Key(key);
-        if (Has(key)) return given[key].Trim();
-        if (which.Default is null && !which.Optional) faults.Add(Fault.Of(key, "", "is not given: " + Wanted(which)));
+        if (Has(key))
+            return given[key].Trim();
+        if (which.Default is null && !which.Optional)
+            faults.Add(Fault.Of(key, "", "is not given: " + Wanted(which)));
         return which.Default;
     }
 
@@ -45,11 +47,14 @@ public sealed class FormReader
     public Length? MaybeLength(string key)
     {
         var which = Key(key);
-        if (Text(key) is not { } text) return null;
+        if (Text(key) is not { } text)
+            return null;
         var read = which.Kind == KeyKind.Length ? LengthText.ParsePositive(text, Unit) : LengthText.Parse(text, Unit);
-        if (!read.Ok) return Refuse<Length>(read.Fault.At(key));
+        if (!read.Ok)
+            return Refuse<Length>(read.Fault.At(key));
         var (least, most) = (Limit(which.Least), Limit(which.Most));
-        if (read.Value < least) return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + which.Least));
+        if (read.Value < least)
+            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + which.Least));
         return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + which.Most)) : read.Value;
     }
 
@@ -59,7 +64,8 @@ public sealed class FormReader
     /// <summary>A whole number within the key's limits; null where it is optional and not given.</summary>
     public int? MaybeCount(string key)
     {
-        if (Text(key) is not { } text) return null;
+        if (Text(key) is not { } text)
+            return null;
         if (!int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number))
             return Refuse<int>(Fault.Of(key, text, "is not a whole number: " + Wanted(Key(key))));
         return Within(Key(key), number, text) ? number : null;
@@ -71,7 +77,8 @@ public sealed class FormReader
     /// <summary>A number within the key's limits, a percent sign allowed; null where it is optional and not given.</summary>
     public double? MaybeNumber(string key)
     {
-        if (Text(key) is not { } text) return null;
+        if (Text(key) is not { } text)
+            return null;
         if (!QuantityText.TryNumber(text.TrimEnd('%', ' '), out var number))
             return Refuse<double>(Fault.Of(key, text, "is not a number: " + Wanted(Key(key))));
         return Within(Key(key), number, text) ? number : null;
@@ -84,13 +91,15 @@ public sealed class FormReader
     public double? MaybeQuantity(string key)
     {
         var which = Key(key);
-        if (Text(key) is not { } text) return null;
+        if (Text(key) is not { } text)
+            return null;
         if (QuantityText.Read(text, which.Quantity!, Unit) is not { } value)
             return Refuse<double>(Fault.Of(key, text, "is not understood: " + QuantityText.Wanted(which.Quantity!)));
         if (which.Least is { } least && value < QuantityText.Read(least, which.Quantity!, Unit))
             return Refuse<double>(Fault.Of(key, text, "is too small: at least " + least));
         return which.Most is { } most && value > QuantityText.Read(most, which.Quantity!, Unit)
-            ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + most)) : value;
+            ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + most))
+            : value;
     }
 
     /// <summary>One of the key's choices.</summary>
@@ -100,8 +109,10 @@ public sealed class FormReader
     public string? MaybeChoice(string key)
     {
         var which = Key(key);
-        if (Text(key) is not { } text) return null;
-        if (which.Choices.FirstOrDefault(one => string.Equals(one.Word, text, StringComparison.OrdinalIgnoreCase)) is { } choice) return choice.Word;
+        if (Text(key) is not { } text)
+            return null;
+        if (which.Choices.FirstOrDefault(one => string.Equals(one.Word, text, StringComparison.OrdinalIgnoreCase)) is { } choice)
+            return choice.Word;
         faults.Add(Fault.Of(key, text, "is not known: " + Wanted(which)));
         return null;
     }
@@ -135,13 +146,14 @@ public sealed class FormReader
 
     private string Taken() => string.Join(", ", form.Keys.Select(key => key.Name));
 
-    private static string Wanted(FormKey key) => key.Kind switch
-    {
-        KeyKind.Choice => "one of " + string.Join(", ", key.Choices.Select(one => one.Word)),
-        KeyKind.Length or KeyKind.LengthOrZero => "write a length like 34 1/2, 8 ft or 600 mm",
-        KeyKind.Count => "write a whole number",
-        KeyKind.Number => "write a number",
-        KeyKind.Quantity => QuantityText.Wanted(key.Quantity!),
-        _ => key.Hint.Length > 0 ? key.Hint : "write a word",
-    };
+    private static string Wanted(FormKey key) =>
+        key.Kind switch
+        {
+            KeyKind.Choice => "one of " + string.Join(", ", key.Choices.Select(one => one.Word)),
+            KeyKind.Length or KeyKind.LengthOrZero => "write a length like 34 1/2, 8 ft or 600 mm",
+            KeyKind.Count => "write a whole number",
+            KeyKind.Number => "write a number",
+            KeyKind.Quantity => QuantityText.Wanted(key.Quantity!),
+            _ => key.Hint.Length > 0 ? key.Hint : "write a word",
+        };
 }

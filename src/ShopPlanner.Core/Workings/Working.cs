@@ -52,7 +52,8 @@ public abstract record Working
         Looked(name, value, new QuantityFigure(value, kind, digits), AsGiven);
 
     /// <summary>A figure looked up in a table or given.</summary>
-    public static Working<T> Looked<T>(string name, T value, Figure figure, SourceNote source) => new(name, value, figure, "", source, []);
+    public static Working<T> Looked<T>(string name, T value, Figure figure, SourceNote source) =>
+        new(name, value, figure, "", source, []);
 
     /// <summary>A quantity looked up in a table, in the metric unit of its kind.</summary>
     public static Working<double> Looked(string name, double value, QuantityKind kind, int digits, SourceNote source) =>
@@ -65,21 +66,39 @@ public abstract record Working
     /// <param name="source">Where the rule comes from.</param>
     /// <param name="inputs">Each key of the template with its figure.</param>
     public static Working<Length> Of(
-        string name, Length value, string template, SourceNote source, params (string Key, Working Input)[] inputs) =>
-        Of(name, value, new LengthFigure(value), template, source, inputs);
+        string name,
+        Length value,
+        string template,
+        SourceNote source,
+        params (string Key, Working Input)[] inputs
+    ) => Of(name, value, new LengthFigure(value), template, source, inputs);
 
     /// <summary>A quantity worked out, in the metric unit of its kind.</summary>
     public static Working<double> Of(
-        string name, double value, QuantityKind kind, int digits, string template, SourceNote source, params (string Key, Working Input)[] inputs) =>
-        Of(name, value, new QuantityFigure(value, kind, digits), template, source, inputs);
+        string name,
+        double value,
+        QuantityKind kind,
+        int digits,
+        string template,
+        SourceNote source,
+        params (string Key, Working Input)[] inputs
+    ) => Of(name, value, new QuantityFigure(value, kind, digits), template, source, inputs);
 
     /// <summary>A value worked out, shown as the figure says.</summary>
     public static Working<T> Of<T>(
-        string name, T value, Figure figure, string template, SourceNote source, params (string Key, Working Input)[] inputs) =>
-        new(name, value, figure, template, source, [.. inputs.Select(one => new WorkingInput(one.Key, one.Input))]);
+        string name,
+        T value,
+        Figure figure,
+        string template,
+        SourceNote source,
+        params (string Key, Working Input)[] inputs
+    ) => new(name, value, figure, template, source, [.. inputs.Select(one => new WorkingInput(one.Key, one.Input))]);
 
     private string Fill(Func<Working, string> word) =>
-        Inputs.Aggregate(Template, (text, input) => text.Replace("{" + input.Key + "}", word(input.Working), StringComparison.Ordinal));
+        Inputs.Aggregate(
+            Template,
+            (text, input) => text.Replace("{" + input.Key + "}", word(input.Working), StringComparison.Ordinal)
+        );
 }
 
 /// <summary>What went into a figure.</summary>

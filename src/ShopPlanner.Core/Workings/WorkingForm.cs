@@ -10,7 +10,12 @@ namespace ShopPlanner.Core.Workings;
 /// <param name="Keys">What it takes.</param>
 /// <param name="Read">Reads all keys, then returns what works the answer out; it is only asked to where every key was right.</param>
 public sealed record WorkingForm(
-    string Name, string Title, string Says, ImmutableArray<FormKey> Keys, Func<FormReader, Func<FormOutcome>> Read)
+    string Name,
+    string Title,
+    string Says,
+    ImmutableArray<FormKey> Keys,
+    Func<FormReader, Func<FormOutcome>> Read
+)
 {
     /// <summary>Works it out.</summary>
     /// <param name="given">Texts by key; an empty text counts as not given.</param>

@@ -8,7 +8,19 @@ namespace ShopPlanner.Core.Workings;
 public static class WorkingForms
 {
     /// <summary>In the order of the list that people see.</summary>
-    public static readonly ImmutableArray<WorkingForm> All = [.. MeasureForms.All, .. WoodForms.All, .. DoorForms.All, .. JoineryForms.All, .. ShelfForms.All, .. FurnitureForms.All, .. HingeForms.All, .. HardwareForms.All, .. FinishForms.All];
+    public static readonly ImmutableArray<WorkingForm> All =
+    [
+        .. MeasureForms.All,
+        .. WoodForms.All,
+        .. DoorForms.All,
+        .. JoineryForms.All,
+        .. ShelfForms.All,
+        .. FurnitureForms.All,
+        .. HingeForms.All,
+        .. SpacingForms.All,
+        .. FastenerForms.All,
+        .. FinishForms.All,
+    ];
 
     /// <summary>The form with this name.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out WorkingForm? form) =>

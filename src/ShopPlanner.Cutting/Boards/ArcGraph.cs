@@ -21,7 +21,8 @@ internal sealed class ArcGraph
         (_model, _duals) = (model, duals);
         _ahead = new long[model.Count + 1][];
         _ahead[^1] = Ends();
-        for (var item = model.Count - 1; item >= 0; item--) _ahead[item] = Before(item, _ahead[item + 1]);
+        for (var item = model.Count - 1; item >= 0; item--)
+            _ahead[item] = Before(item, _ahead[item + 1]);
     }
 
     /// <summary>The graph for a model; null where its table would be too large.</summary>
@@ -52,7 +53,8 @@ internal sealed class ArcGraph
             ends[at] = Math.Max(ends[at], -(_model.Kinds[kind].Cost * _duals.Scale) - _duals.Surcharges[kind]);
         }
 
-        for (var at = ends.Length - 2; at >= 0; at--) ends[at] = Math.Max(ends[at], ends[at + 1]);
+        for (var at = ends.Length - 2; at >= 0; at--)
+            ends[at] = Math.Max(ends[at], ends[at + 1]);
         return ends;
     }
 
@@ -77,13 +79,15 @@ internal sealed class ArcGraph
         var last = reached;
         for (var count = 1; count <= Math.Min(_model.Demands[item], _model.Longest / _model.Sizes[item]); count++)
         {
-            if (OneMore(item, last, least, with, drawn) is not { } now) break;
+            if (OneMore(item, last, least, with, drawn) is not { } now)
+                break;
             last = now;
         }
 
         var size = (int)_model.Sizes[item];
         for (var at = 0; at < drawn.Length; at++)
-            if (drawn[at]) arcs.Add(new Arc(item, at, at + size));
+            if (drawn[at])
+                arcs.Add(new Arc(item, at, at + size));
         return with;
     }
 
@@ -96,7 +100,8 @@ internal sealed class ArcGraph
         var any = false;
         for (var at = 0; at + size < now.Length; at++)
         {
-            if (last[at] <= Unreached || last[at] + value + ahead[at + size] < least) continue;
+            if (last[at] <= Unreached || last[at] + value + ahead[at + size] < least)
+                continue;
             now[at + size] = last[at] + value;
             with[at + size] = Math.Max(with[at + size], now[at + size]);
             any = drawn[at] = true;

@@ -15,24 +15,28 @@ internal sealed class Betterment(Search search, Relaxation relaxation)
     public static TimeSpan Reserve(CuttingModel model, TimeSpan? time)
     {
         var leftovers = model.Kinds.Any(kind => kind.Origin.FromBin || kind.Origin.KeepAtLeast is not null);
-        if (model.Pieces > (leftovers ? MostPieces : FewPieces)) return TimeSpan.Zero;
+        if (model.Pieces > (leftovers ? MostPieces : FewPieces))
+            return TimeSpan.Zero;
         return time is { } all && all * 0.1 < Longest ? all * 0.1 : Longest;
     }
 
     /// <summary>Does it.</summary>
     public void Run()
     {
-        if (search.Best.Cuts.Length == 0 || search.Expired) return;
+        if (search.Best.Cuts.Length == 0 || search.Expired)
+            return;
         relaxation.SolveWhole(toTheEnd: true);
         using var choice = new MeritChoice(search.Model, search.Best, Candidates());
-        if (choice.Solve(search) is { } plan) search.Prefer(plan);
+        if (choice.Solve(search) is { } plan)
+            search.Prefer(plan);
     }
 
     // All patterns that a plan of this cost can use where they are few, else those known and what lies close to them.
     private List<Pattern> Candidates()
     {
         var own = search.Best.Cuts.Select(cut => cut.Pattern);
-        var all = PatternList.Of(search.Model, relaxation.BestPoint, search.Best.Total, MostPatterns, withGaps: true)
+        var all =
+            PatternList.Of(search.Model, relaxation.BestPoint, search.Best.Total, MostPatterns, withGaps: true)
             ?? own.Concat(relaxation.Columns.TakeLast(MostColumns)).SelectMany(Near).Take(MostPatterns);
         return [.. own.Concat(all).Distinct()];
     }
@@ -42,11 +46,15 @@ internal sealed class Betterment(Search search, Relaxation relaxation)
     {
         var used = pattern.Used(search.Model);
         for (var kind = 0; kind < search.Model.Kinds.Length; kind++)
-            if (search.Model.Kinds[kind].Capacity >= used) yield return pattern.On(kind);
+            if (search.Model.Kinds[kind].Capacity >= used)
+                yield return pattern.On(kind);
         for (var at = 0; at < pattern.Pieces.Length && pattern.Pieces.Length > 1; at++)
             yield return new Pattern(pattern.Kind, [.. pattern.Pieces.Where((_, other) => other != at)]);
         for (var at = 0; at < pattern.Pieces.Length; at++)
             if (pattern.Pieces[at].Count > 1)
-                yield return new Pattern(pattern.Kind, [.. pattern.Pieces.Select((p, i) => i == at ? p with { Count = p.Count - 1 } : p)]);
+                yield return new Pattern(
+                    pattern.Kind,
+                    [.. pattern.Pieces.Select((p, i) => i == at ? p with { Count = p.Count - 1 } : p)]
+                );
     }
 }

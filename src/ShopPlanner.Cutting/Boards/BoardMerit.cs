@@ -27,17 +27,22 @@ public sealed record BoardMerit(long FromBin, long NewStocks, long Leftovers, in
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(solution);
         var longest = problem.Stocks.Select(stock => stock.Capacity).DefaultIfEmpty(1).Max();
-        return Sum(solution.Patterns.Select(pattern =>
-        {
-            var used = pattern.Counts.Select((count, item) => count * problem.Items[item].Size).Sum();
-            return (One(problem.Stocks[pattern.Stock], used, longest), pattern.Times);
-        }));
+        return Sum(
+            solution.Patterns.Select(pattern =>
+            {
+                var used = pattern.Counts.Select((count, item) => count * problem.Items[item].Size).Sum();
+                return (One(problem.Stocks[pattern.Stock], used, longest), pattern.Times);
+            })
+        );
     }
 
     /// <summary>Positive when this is better than the other.</summary>
-    public int CompareTo(BoardMerit? other) => other is null
-        ? 1
-        : (FromBin, -NewStocks, Leftovers, -Patterns).CompareTo((other.FromBin, -other.NewStocks, other.Leftovers, -other.Patterns));
+    public int CompareTo(BoardMerit? other) =>
+        other is null
+            ? 1
+            : (FromBin, -NewStocks, Leftovers, -Patterns).CompareTo(
+                (other.FromBin, -other.NewStocks, other.Leftovers, -other.Patterns)
+            );
 
     /// <summary>True when worse than the other.</summary>
     public static bool operator <(BoardMerit left, BoardMerit right) => Compare(left, right) < 0;
@@ -60,9 +65,16 @@ public sealed record BoardMerit(long FromBin, long NewStocks, long Leftovers, in
 
     /// <summary>The sum over different ways of cutting.</summary>
     internal static BoardMerit Sum(IEnumerable<(BoardMerit One, int Times)> cuts) =>
-        cuts.Aggregate(new BoardMerit(0, 0, 0, 0), (sum, cut) => new(
-            sum.FromBin + (cut.One.FromBin * cut.Times), sum.NewStocks + (cut.One.NewStocks * cut.Times),
-            sum.Leftovers + (cut.One.Leftovers * cut.Times), sum.Patterns + 1));
+        cuts.Aggregate(
+            new BoardMerit(0, 0, 0, 0),
+            (sum, cut) =>
+                new(
+                    sum.FromBin + (cut.One.FromBin * cut.Times),
+                    sum.NewStocks + (cut.One.NewStocks * cut.Times),
+                    sum.Leftovers + (cut.One.Leftovers * cut.Times),
+                    sum.Patterns + 1
+                )
+        );
 
     private static long Value(BoardStock stock, long left, long longest) =>
         left > 0 && left >= stock.KeepAtLeast ? (long)Math.Round(Full * Math.Pow((double)left / longest, Power)) : 0;

@@ -44,4 +44,10 @@ public sealed record BoardPattern(int Stock, int Times, ImmutableArray<int> Coun
 /// piece can be placed.</param>
 /// <param name="Proven">True when the cost equals the bound and the search shows it.</param>
 public sealed record BoardSolution(
-    ImmutableArray<BoardPattern> Patterns, ImmutableArray<int> Unmet, long Cost, long Bound, bool Complete, bool Proven);
+    ImmutableArray<BoardPattern> Patterns,
+    ImmutableArray<int> Unmet,
+    long Cost,
+    long Bound,
+    bool Complete,
+    bool Proven
+);

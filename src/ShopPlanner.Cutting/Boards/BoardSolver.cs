@@ -27,13 +27,17 @@ public static class BoardSolver
         var reserve = Betterment.Reserve(model, control.Time);
         search.KeepBack(reserve);
         search.Raise(DualPoint.BySize(model).Total);
-        if (control.Time <= TimeSpan.Zero || (search.Proven && reserve == TimeSpan.Zero)) return SolutionText.Of(problem, search);
+        if (control.Time <= TimeSpan.Zero || (search.Proven && reserve == TimeSpan.Zero))
+            return SolutionText.Of(problem, search);
         using var relaxation = new Relaxation(search);
         relaxation.Add(StartPatterns.For(search));
-        if (seeded is not null) relaxation.Add(seeded.Cuts.Select(cut => cut.Pattern));
-        if (!search.Done) Cheapen(search, relaxation);
+        if (seeded is not null)
+            relaxation.Add(seeded.Cuts.Select(cut => cut.Pattern));
+        if (!search.Done)
+            Cheapen(search, relaxation);
         search.LeaveOnly(reserve);
-        if (reserve > TimeSpan.Zero) new Betterment(search, relaxation).Run();
+        if (reserve > TimeSpan.Zero)
+            new Betterment(search, relaxation).Run();
         return SolutionText.Of(problem, search);
     }
 
@@ -47,8 +51,10 @@ public static class BoardSolver
         var dive = new Dive(search, relaxation, new Random(search.Seed));
         for (var round = 0; round < FirstDives && round < search.Iterations && !search.Done; round++)
             dive.Run(round == 0 ? 0 : Shake, plan => search.Offer(plan));
-        if (!search.Done) new Recombination(search, relaxation).Run();
-        if (!search.Done) new Closing(search, relaxation).Run();
+        if (!search.Done)
+            new Recombination(search, relaxation).Run();
+        if (!search.Done)
+            new Closing(search, relaxation).Run();
         if (!search.Done && search.Iterations > FirstDives)
             DiveTeam.Run(search, relaxation, search.Iterations - FirstDives, Shake);
     }

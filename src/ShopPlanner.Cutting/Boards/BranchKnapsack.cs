@@ -15,14 +15,16 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
 
     public KnapsackResult Solve(long[] values, int[] wanted, long[] thresholds)
     {
-        if (IsSlow) return otherwise!.Solve(values, wanted, thresholds);
+        if (IsSlow)
+            return otherwise!.Solve(values, wanted, thresholds);
         var run = new Run(model, values, wanted, steps);
         var most = new long[model.Kinds.Length];
         var patterns = new List<Pattern>();
         for (var kind = 0; kind < most.Length; kind++)
         {
             most[kind] = run.Solve(kind, thresholds[kind], patterns);
-            if (!run.Exhausted || otherwise is null) continue;
+            if (!run.Exhausted || otherwise is null)
+                continue;
             _failures++;
             return otherwise.Solve(values, wanted, thresholds);
         }
@@ -35,7 +37,8 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
     {
         var run = new Run(model, values, wanted, GuessSteps);
         var patterns = new List<Pattern>();
-        for (var kind = 0; kind < model.Kinds.Length; kind++) run.Solve(kind, thresholds[kind], patterns);
+        for (var kind = 0; kind < model.Kinds.Length; kind++)
+            run.Solve(kind, thresholds[kind], patterns);
         return patterns;
     }
 
@@ -59,8 +62,14 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
         {
             _model = model;
             _steps = steps;
-            _order = [.. Enumerable.Range(0, values.Length).Where(i => values[i] > 0 && wanted[i] > 0)
-                .OrderByDescending(i => values[i] / (double)model.Sizes[i]).ThenBy(i => i)];
+            _order =
+            [
+                .. Enumerable
+                    .Range(0, values.Length)
+                    .Where(i => values[i] > 0 && wanted[i] > 0)
+                    .OrderByDescending(i => values[i] / (double)model.Sizes[i])
+                    .ThenBy(i => i),
+            ];
             _values = [.. _order.Select(i => values[i])];
             _sizes = [.. _order.Select(i => model.Sizes[i])];
             _most = [.. _order.Select(i => wanted[i])];
@@ -78,7 +87,8 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
             (_step, _best, _improvements) = (0, 0, []);
             Array.Clear(_counts);
             Descend(0, _model.Kinds[kind].Capacity, 0, threshold);
-            foreach (var counts in _improvements.TakeLast(Kept)) patterns.Add(Build(kind, counts));
+            foreach (var counts in _improvements.TakeLast(Kept))
+                patterns.Add(Build(kind, counts));
             return Exhausted ? Continuous(_model.Kinds[kind].Capacity) : _best;
         }
 
@@ -86,22 +96,28 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
         {
             var smallest = new long[sizes.Length + 1];
             smallest[^1] = long.MaxValue;
-            for (var at = sizes.Length - 1; at >= 0; at--) smallest[at] = Math.Min(sizes[at], smallest[at + 1]);
+            for (var at = sizes.Length - 1; at >= 0; at--)
+                smallest[at] = Math.Min(sizes[at], smallest[at + 1]);
             return smallest;
         }
 
         private void Descend(int at, long room, long value, long threshold)
         {
-            if (value > _best) Improve(value, threshold);
-            while (at < _order.Length && _sizes[at] > room) at++;
-            if (at == _order.Length || room < _smallest[at] || ++_step > _steps) return;
-            if (value + (room * _rates[at]) < _best + 1) return;
+            if (value > _best)
+                Improve(value, threshold);
+            while (at < _order.Length && _sizes[at] > room)
+                at++;
+            if (at == _order.Length || room < _smallest[at] || ++_step > _steps)
+                return;
+            if (value + (room * _rates[at]) < _best + 1)
+                return;
             var most = (int)Math.Min(_most[at], room / _sizes[at]);
             for (var count = most; count >= 0; count--)
             {
                 var rest = room - (count * _sizes[at]);
                 var next = at + 1 < _rates.Length ? _rates[at + 1] : 0;
-                if (count < most && value + (count * _values[at]) + (rest * next) < _best + 1) break;
+                if (count < most && value + (count * _values[at]) + (rest * next) < _best + 1)
+                    break;
                 _counts[at] = count;
                 Descend(at + 1, rest, value + (count * _values[at]), threshold);
             }
@@ -112,7 +128,8 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
         private void Improve(long value, long threshold)
         {
             _best = value;
-            if (value > threshold) _improvements.Add((int[])_counts.Clone());
+            if (value > threshold)
+                _improvements.Add((int[])_counts.Clone());
         }
 
         private long Continuous(long room)
@@ -131,7 +148,8 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
         private Pattern Build(int kind, int[] counts)
         {
             var byItem = new int[_model.Count];
-            for (var at = 0; at < counts.Length; at++) byItem[_order[at]] = counts[at];
+            for (var at = 0; at < counts.Length; at++)
+                byItem[_order[at]] = counts[at];
             return Pattern.FromCounts(kind, byItem);
         }
     }

@@ -20,12 +20,15 @@ internal sealed class Closing(Search search, Relaxation relaxation)
     /// <summary>Works until the gap is closed or its program cannot be settled.</summary>
     public void Run()
     {
-        if (relaxation.SolveWhole(toTheEnd: true) is null) return;
+        if (relaxation.SolveWhole(toTheEnd: true) is null)
+            return;
         while (!search.Done && Narrow() is { } candidates)
         {
             var result = Solve(candidates);
-            if (result.Plan is { } plan) search.Offer(plan);
-            if (!result.Settled) return;
+            if (result.Plan is { } plan)
+                search.Offer(plan);
+            if (!result.Settled)
+                return;
             var claim = Math.Min(candidates.Total + 1, result.Plan?.Total ?? long.MaxValue);
             search.Raise(claim - (claim / Precision));
         }
@@ -37,11 +40,14 @@ internal sealed class Closing(Search search, Relaxation relaxation)
         var fewest = CandidatesFor(relaxation.BestPoint);
         for (; fewest is not { Handy: true } && !search.Expired; _points *= 2)
         {
-            if (_midst.Of(_points) is not { } midst) break;
+            if (_midst.Of(_points) is not { } midst)
+                break;
             var fewer = CandidatesFor(midst);
             var better = fewer is not null && (fewest is null || fewer.Size < 0.8 * fewest.Size || fewer.Total > fewest.Total);
-            if (better) fewest = fewer;
-            if (_points >= MostPoints || (!better && fewest is not null)) break;
+            if (better)
+                fewest = fewer;
+            if (_points >= MostPoints || (!better && fewest is not null))
+                break;
         }
 
         return fewest;
@@ -55,8 +61,10 @@ internal sealed class Closing(Search search, Relaxation relaxation)
         {
             var patterns = PatternList.Of(search.Model, duals, total, MostPatterns);
             var arcs = patterns?.Count <= HandyPatterns ? null : graph?.Arcs(total, MostArcs);
-            if (patterns is not null || arcs is not null) return new(total, patterns, arcs);
-            if (total <= search.Bound) return null;
+            if (patterns is not null || arcs is not null)
+                return new(total, patterns, arcs);
+            if (total <= search.Bound)
+                return null;
         }
     }
 

@@ -7,8 +7,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// <param name="Unlimited">True where as many as wanted can be had.</param>
 /// <param name="Origin">As asked; all members are alike.</param>
 /// <param name="Members">Indices into the problem's stocks.</param>
-internal sealed record StockKind(
-    long Capacity, long Cost, int Limit, bool Unlimited, BoardStock Origin, int[] Members);
+internal sealed record StockKind(long Capacity, long Cost, int Limit, bool Unlimited, BoardStock Origin, int[] Members);
 
 /// <summary>
 /// The problem as it is searched: equal sizes and equal stocks merged, sizes in descending order over their greatest common
@@ -55,8 +54,11 @@ internal sealed class CuttingModel
     {
         var sizeUnit = Gcd(problem.Items.Select(item => item.Size));
         var costUnit = Gcd(problem.Stocks.Select(stock => stock.Cost));
-        var items = problem.Items.Select((item, index) => (item, index)).GroupBy(x => x.item.Size)
-            .OrderByDescending(size => size.Key).ToList();
+        var items = problem
+            .Items.Select((item, index) => (item, index))
+            .GroupBy(x => x.item.Size)
+            .OrderByDescending(size => size.Key)
+            .ToList();
         var demands = items.Select(size => size.Sum(x => x.item.Demand)).ToArray();
         var kinds = Merge(problem, sizeUnit, costUnit, demands.Sum());
         var sizes = items.Select(size => size.Key / sizeUnit).ToArray();
@@ -73,11 +75,15 @@ internal sealed class CuttingModel
     }
 
     private static StockKind[] Merge(BoardProblem problem, long sizeUnit, long costUnit, int pieces) =>
-        [.. problem.Stocks.Select((stock, index) => (stock, index))
-            .Where(x => x.stock.Available != 0)
-            .GroupBy(x => x.stock with { Available = null })
-            .Select(alike => Kind([.. alike], sizeUnit, costUnit, pieces))
-            .OrderByDescending(kind => kind.Capacity).ThenBy(kind => kind.Cost)];
+        [
+            .. problem
+                .Stocks.Select((stock, index) => (stock, index))
+                .Where(x => x.stock.Available != 0)
+                .GroupBy(x => x.stock with { Available = null })
+                .Select(alike => Kind([.. alike], sizeUnit, costUnit, pieces))
+                .OrderByDescending(kind => kind.Capacity)
+                .ThenBy(kind => kind.Cost),
+        ];
 
     private static StockKind Kind(List<(BoardStock Stock, int Index)> alike, long sizeUnit, long costUnit, int pieces)
     {

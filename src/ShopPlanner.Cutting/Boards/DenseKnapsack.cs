@@ -29,7 +29,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         Prepare(bundles.Count);
         var most = new long[model.Kinds.Length];
         var steps = new List<(int Bundle, long Value)>[model.Kinds.Length];
-        for (var kind = 0; kind < most.Length; kind++) steps[kind] = [];
+        for (var kind = 0; kind < most.Length; kind++)
+            steps[kind] = [];
         for (var bundle = 0; bundle < bundles.Count; bundle++)
         {
             Improve(bundles[bundle], _taken.AsSpan(bundle * _stride, _stride));
@@ -49,7 +50,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
     private void Prepare(int bundles)
     {
         Array.Clear(_best);
-        if (_taken.Length < bundles * (long)_stride) _taken = new byte[bundles * (long)_stride];
+        if (_taken.Length < bundles * (long)_stride)
+            _taken = new byte[bundles * (long)_stride];
     }
 
     // Bundles of 1, 2, 4 … pieces make every number of pieces up to what is wanted.
@@ -59,7 +61,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         for (var i = 0; i < values.Length; i++)
         {
             var item = _backwards ? values.Length - 1 - i : i;
-            if (values[item] <= 0) continue;
+            if (values[item] <= 0)
+                continue;
             var left = (int)Math.Min(wanted[item], model.Longest / model.Sizes[item]);
             for (var count = 1; left > 0; left -= count, count *= 2)
             {
@@ -79,7 +82,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var size = (int)bundle.Size;
         for (var at = (int)model.Longest / Block * Block; at >= size; at -= Block)
             taken[at / Block] = Raise(ref best, at, size, value);
-        if (size % Block != 0) RaiseFirst(size, bundle.Value, taken);
+        if (size % Block != 0)
+            RaiseFirst(size, bundle.Value, taken);
     }
 
     // Both halves are read before either is written, and lower capacities are still those without the bundle.
@@ -90,9 +94,11 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var high = Vector256.LoadUnsafe(ref best, (nuint)at + 4);
         var withLow = Vector256.LoadUnsafe(ref best, (nuint)(at - size)) + value;
         var withHigh = Vector256.LoadUnsafe(ref best, (nuint)(at - size) + 4) + value;
-        var bits = Vector256.GreaterThan(withLow, low).ExtractMostSignificantBits()
+        var bits =
+            Vector256.GreaterThan(withLow, low).ExtractMostSignificantBits()
             | (Vector256.GreaterThan(withHigh, high).ExtractMostSignificantBits() << 4);
-        if (bits == 0) return 0;
+        if (bits == 0)
+            return 0;
         Vector256.Max(low, withLow).StoreUnsafe(ref best, (nuint)at);
         Vector256.Max(high, withHigh).StoreUnsafe(ref best, (nuint)at + 4);
         return (byte)bits;
@@ -104,7 +110,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var end = Math.Min((size / Block * Block) + Block - 1, (int)model.Longest);
         for (var at = end; at >= size; at--)
         {
-            if (_best[at - size] + value <= _best[at]) continue;
+            if (_best[at - size] + value <= _best[at])
+                continue;
             _best[at] = _best[at - size] + value;
             taken[at / Block] |= (byte)(1 << (at % Block));
         }
@@ -115,14 +122,18 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         for (var kind = 0; kind < most.Length; kind++)
         {
             var value = (long)_best[model.Kinds[kind].Capacity];
-            if (value <= most[kind]) continue;
+            if (value <= most[kind])
+                continue;
             most[kind] = value;
             steps[kind].Add((bundle, value));
         }
     }
 
     private List<Pattern> Collect(
-        List<(int Item, int Count, long Size, double Value)> bundles, List<(int Bundle, long Value)>[] steps, long[] thresholds)
+        List<(int Item, int Count, long Size, double Value)> bundles,
+        List<(int Bundle, long Value)>[] steps,
+        long[] thresholds
+    )
     {
         var found = new List<Pattern>();
         for (var kind = 0; kind < steps.Length; kind++)
@@ -142,7 +153,8 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var at = (int)model.Kinds[kind].Capacity;
         for (var bundle = last; bundle >= 0; bundle--)
         {
-            if ((_taken[((long)bundle * _stride) + (at / Block)] >> (at % Block) & 1) == 0) continue;
+            if ((_taken[((long)bundle * _stride) + (at / Block)] >> (at % Block) & 1) == 0)
+                continue;
             counts[bundles[bundle].Item] += bundles[bundle].Count;
             at -= (int)bundles[bundle].Size;
         }

@@ -22,11 +22,14 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
         long spent = 0;
         while (!search.Expired && _least > search.Bound && wanted.Any(count => count > 0))
         {
-            if (relaxation.SolveRest(wanted, left) is not { } point) break;
-            if (spent + Math.Ceiling(point.Objective - 1e-6) >= _least) return;
+            if (relaxation.SolveRest(wanted, left) is not { } point)
+                break;
+            if (spent + Math.Ceiling(point.Objective - 1e-6) >= _least)
+                return;
             var before = _cuts.Count;
             TakeWhole(point, wanted, left);
-            if (_cuts.Count == before && !TakeOne(point, wanted, left, shake)) break;
+            if (_cuts.Count == before && !TakeOne(point, wanted, left, shake))
+                break;
             spent = _cuts.Sum(cut => cut.Times * _model.Kinds[cut.Pattern.Kind].Cost);
             TellWithRest(wanted, left, found);
         }
@@ -37,7 +40,8 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
     private void TellWithRest(int[] wanted, int[] left, Action<Plan> found)
     {
         var plan = Plan.Of(_model, _cuts.Concat(GreedyStart.Fill(_model, wanted, left)));
-        if (plan.Total >= _least) return;
+        if (plan.Total >= _least)
+            return;
         _least = plan.Total;
         found(plan);
     }
@@ -54,9 +58,11 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
         var bestScore = 0.0;
         for (var column = 0; column < point.Times.Length; column++)
         {
-            if (point.Times[column] < 1e-6) continue;
+            if (point.Times[column] < 1e-6)
+                continue;
             var score = point.Times[column] + (shake * random.NextDouble());
-            if (score <= bestScore || relaxation.Columns[column].TimesWithin(wanted) == 0) continue;
+            if (score <= bestScore || relaxation.Columns[column].TimesWithin(wanted) == 0)
+                continue;
             (best, bestScore) = (column, score);
         }
 
@@ -66,8 +72,10 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
     private bool Take(Pattern pattern, int times, int[] wanted, int[] left)
     {
         times = Math.Min(times, Math.Min(left[pattern.Kind], pattern.TimesWithin(wanted)));
-        if (times <= 0) return false;
-        foreach (var piece in pattern.Pieces) wanted[piece.Item] -= piece.Count * times;
+        if (times <= 0)
+            return false;
+        foreach (var piece in pattern.Pieces)
+            wanted[piece.Item] -= piece.Count * times;
         left[pattern.Kind] -= times;
         _cuts.Add((pattern, times));
         return true;

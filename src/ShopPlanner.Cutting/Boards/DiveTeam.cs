@@ -12,13 +12,17 @@ internal static class DiveTeam
         var others = Enumerable.Range(1, search.Workers - 1).Select(_ => Copy(search, relaxation)).ToArray();
         try
         {
-            var divers = others.Prepend(relaxation)
-                .Select((own, at) => new Dive(search, own, new Random(search.Seed + 1 + at))).ToArray();
-            for (var round = 0L; round < rounds && !search.Done; round++) Round(search, divers, shake);
+            var divers = others
+                .Prepend(relaxation)
+                .Select((own, at) => new Dive(search, own, new Random(search.Seed + 1 + at)))
+                .ToArray();
+            for (var round = 0L; round < rounds && !search.Done; round++)
+                Round(search, divers, shake);
         }
         finally
         {
-            foreach (var other in others) other.Dispose();
+            foreach (var other in others)
+                other.Dispose();
         }
     }
 
@@ -27,7 +31,8 @@ internal static class DiveTeam
         var finds = new Plan?[divers.Length];
         Parallel.For(0, divers.Length, at => divers[at].Run(shake, plan => finds[at] = plan));
         foreach (var plan in finds)
-            if (plan is not null) search.Offer(plan);
+            if (plan is not null)
+                search.Offer(plan);
         search.Report();
     }
 

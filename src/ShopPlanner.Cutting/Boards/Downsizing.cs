@@ -7,7 +7,8 @@ internal static class Downsizing
     {
         var left = model.Kinds.Select(kind => kind.Unlimited ? int.MaxValue : kind.Limit).ToArray();
         foreach (var (pattern, times) in cuts)
-            if (!model.Kinds[pattern.Kind].Unlimited) left[pattern.Kind] -= times;
+            if (!model.Kinds[pattern.Kind].Unlimited)
+                left[pattern.Kind] -= times;
         var moved = new List<(Pattern, int)>();
         foreach (var (pattern, times) in cuts.OrderByDescending(cut => model.Kinds[cut.Pattern.Kind].Cost))
             Move(model, pattern, times, left, moved);
@@ -20,13 +21,16 @@ internal static class Downsizing
         while (times > 0 && Cheaper(model, pattern.Kind, used, left) is { } kind)
         {
             var now = Math.Min(times, left[kind]);
-            if (!model.Kinds[kind].Unlimited) left[kind] -= now;
-            if (!model.Kinds[pattern.Kind].Unlimited) left[pattern.Kind] += now;
+            if (!model.Kinds[kind].Unlimited)
+                left[kind] -= now;
+            if (!model.Kinds[pattern.Kind].Unlimited)
+                left[pattern.Kind] += now;
             to.Add((pattern.On(kind), now));
             times -= now;
         }
 
-        if (times > 0) to.Add((pattern, times));
+        if (times > 0)
+            to.Add((pattern, times));
     }
 
     private static int? Cheaper(CuttingModel model, int than, long used, int[] left)
@@ -35,7 +39,8 @@ internal static class Downsizing
         for (var kind = 0; kind < left.Length; kind++)
         {
             var stock = model.Kinds[kind];
-            if (left[kind] > 0 && stock.Capacity >= used && stock.Cost < model.Kinds[best ?? than].Cost) best = kind;
+            if (left[kind] > 0 && stock.Capacity >= used && stock.Cost < model.Kinds[best ?? than].Cost)
+                best = kind;
         }
 
         return best;

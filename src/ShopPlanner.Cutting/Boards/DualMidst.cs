@@ -14,7 +14,8 @@ internal sealed class DualMidst(Relaxation relaxation, Random random)
     {
         for (; _points < points; _points++)
         {
-            if (relaxation.NudgedDuals(random) is not { } duals) return null;
+            if (relaxation.NudgedDuals(random) is not { } duals)
+                return null;
             _sum = _points == 0 ? duals : [.. _sum.Zip(duals, (sum, dual) => sum + dual)];
         }
 

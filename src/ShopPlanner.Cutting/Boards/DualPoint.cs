@@ -47,8 +47,10 @@ internal sealed record DualPoint(long[] Values, long[] Surcharges, long Scale, I
         var shrunk = values.Select(value => (long)((Int128)value * p / q)).ToArray();
         var surcharges = most.Select((worth, kind) => Surcharge(model.Kinds[kind], (Int128)worth * p / q, scale)).ToArray();
         Int128 bound = 0;
-        for (var item = 0; item < shrunk.Length; item++) bound += (Int128)shrunk[item] * model.Demands[item];
-        for (var kind = 0; kind < most.Length; kind++) bound -= (Int128)surcharges[kind] * model.Kinds[kind].Limit;
+        for (var item = 0; item < shrunk.Length; item++)
+            bound += (Int128)shrunk[item] * model.Demands[item];
+        for (var kind = 0; kind < most.Length; kind++)
+            bound -= (Int128)surcharges[kind] * model.Kinds[kind].Limit;
         return new(shrunk, surcharges, scale, bound);
     }
 
@@ -62,8 +64,10 @@ internal sealed record DualPoint(long[] Values, long[] Surcharges, long Scale, I
         for (var kind = 0; kind < most.Length; kind++)
         {
             var cost = model.Kinds[kind].Cost * scale;
-            if (!model.Kinds[kind].Unlimited || most[kind] <= cost) continue;
-            if ((Int128)cost * q < (Int128)p * most[kind]) (p, q) = (cost, most[kind]);
+            if (!model.Kinds[kind].Unlimited || most[kind] <= cost)
+                continue;
+            if ((Int128)cost * q < (Int128)p * most[kind])
+                (p, q) = (cost, most[kind]);
         }
 
         return (p, q);

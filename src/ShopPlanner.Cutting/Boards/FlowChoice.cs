@@ -24,10 +24,13 @@ internal sealed class FlowChoice : IDisposable
         _collectors = [.. model.Kinds.Select(_ => _solver.MakeConstraint(0, 0))];
         var demands = model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity)).ToArray();
         _flows = [.. _arcs.Select(arc => Flow(arc, demands[arc.Item]))];
-        foreach (var node in _nodes.Keys.Where(node => node > 0)) _ends[node] = End(node);
+        foreach (var node in _nodes.Keys.Where(node => node > 0))
+            _ends[node] = End(node);
         _stocks = [.. model.Kinds.Select((kind, index) => Stock(kind, index))];
-        for (var kind = 1; kind < model.Kinds.Length; kind++) Bridge(kind);
-        for (var item = 0; item < model.Count; item++) AddShortage(item, demands[item]);
+        for (var kind = 1; kind < model.Kinds.Length; kind++)
+            Bridge(kind);
+        for (var item = 0; item < model.Count; item++)
+            AddShortage(item, demands[item]);
         _solver.Objective().SetMinimization();
     }
 
@@ -40,14 +43,16 @@ internal sealed class FlowChoice : IDisposable
     {
         var variable = _solver.MakeIntVar(0, _model.Demands[arc.Item], "");
         demand.SetCoefficient(variable, 1);
-        if (arc.From > 0) Node(arc.From).SetCoefficient(variable, -1);
+        if (arc.From > 0)
+            Node(arc.From).SetCoefficient(variable, -1);
         Node(arc.To).SetCoefficient(variable, 1);
         return variable;
     }
 
     private Constraint Node(int at)
     {
-        if (!_nodes.TryGetValue(at, out var node)) _nodes[at] = node = _solver.MakeConstraint(0, 0);
+        if (!_nodes.TryGetValue(at, out var node))
+            _nodes[at] = node = _solver.MakeConstraint(0, 0);
         return node;
     }
 
@@ -76,15 +81,20 @@ internal sealed class FlowChoice : IDisposable
 
     private void AddShortage(int item, Constraint demand)
     {
-        if (_model.AlwaysFits(item)) return;
+        if (_model.AlwaysFits(item))
+            return;
         var variable = _solver.MakeIntVar(0, _model.Demands[item], "");
         demand.SetCoefficient(variable, 1);
         _solver.Objective().SetCoefficient(variable, _model.Shortage);
     }
 
-    private Plan Plan() => FlowPaths.Split(
-        _model, [.. _arcs.Select((arc, at) => (arc, Whole(_flows[at])))],
-        _ends.ToDictionary(end => end.Key, end => Whole(end.Value)), [.. _stocks.Select(Whole)]);
+    private Plan Plan() =>
+        FlowPaths.Split(
+            _model,
+            [.. _arcs.Select((arc, at) => (arc, Whole(_flows[at])))],
+            _ends.ToDictionary(end => end.Key, end => Whole(end.Value)),
+            [.. _stocks.Select(Whole)]
+        );
 
     private static int Whole(Variable variable) => (int)Math.Round(variable.SolutionValue());
 }

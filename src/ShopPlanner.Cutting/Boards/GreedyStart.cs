@@ -21,7 +21,8 @@ internal static class GreedyStart
         while (Next(model, open, left) is { } pattern)
         {
             var times = Math.Min(pattern.TimesWithin(open), left[pattern.Kind]);
-            foreach (var piece in pattern.Pieces) open[piece.Item] -= piece.Count * times;
+            foreach (var piece in pattern.Pieces)
+                open[piece.Item] -= piece.Count * times;
             left[pattern.Kind] -= times;
             cuts.Add((pattern, times));
         }
@@ -34,13 +35,16 @@ internal static class GreedyStart
         Pattern? best = null;
         var bestRate = double.PositiveInfinity;
         var first = Array.FindIndex(open, count => count > 0);
-        if (first < 0) return null;
+        if (first < 0)
+            return null;
         for (var kind = 0; kind < left.Length; kind++)
         {
-            if (left[kind] == 0) continue;
+            if (left[kind] == 0)
+                continue;
             var pattern = Largest(model, kind, open, first);
             var rate = model.Kinds[kind].Cost / (double)Math.Max(1, pattern.Used(model));
-            if (pattern.Pieces.Length == 0 || rate >= bestRate) continue;
+            if (pattern.Pieces.Length == 0 || rate >= bestRate)
+                continue;
             (best, bestRate) = (pattern, rate);
         }
 
@@ -54,7 +58,8 @@ internal static class GreedyStart
         for (var item = first; item < open.Length && room >= model.Sizes[^1]; item++)
         {
             var count = (int)Math.Min(open[item], room / model.Sizes[item]);
-            if (count == 0) continue;
+            if (count == 0)
+                continue;
             pieces.Add(new Piece(item, count));
             room -= count * model.Sizes[item];
         }

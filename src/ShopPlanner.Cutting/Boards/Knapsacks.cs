@@ -11,7 +11,8 @@ internal static class Knapsacks
     public static IKnapsack For(CuttingModel model)
     {
         var work = DenseKnapsack.Work(model);
-        if (work <= TabulatedAtOnce) return new DenseKnapsack(model);
+        if (work <= TabulatedAtOnce)
+            return new DenseKnapsack(model);
         var table = work <= TabulatedAtAll && work / 8 <= LargestTable ? new DenseKnapsack(model) : null;
         return new BranchKnapsack(model, table is null ? 20_000_000 : 200_000, table);
     }

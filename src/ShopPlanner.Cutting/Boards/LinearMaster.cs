@@ -11,8 +11,8 @@ internal sealed class LinearMaster : IDisposable
 {
     private const double Hair = 0.002;
     private readonly CuttingModel _model;
-    private readonly Solver _solver = Solver.CreateSolver("GLOP")
-        ?? throw new InvalidOperationException("The linear solver is not part of this build.");
+    private readonly Solver _solver =
+        Solver.CreateSolver("GLOP") ?? throw new InvalidOperationException("The linear solver is not part of this build.");
     private readonly Constraint[] _demands;
     private readonly Constraint?[] _limits;
     private readonly List<Variable> _variables = [];
@@ -28,7 +28,8 @@ internal sealed class LinearMaster : IDisposable
         _demands = [.. model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity))];
         _limits = [.. model.Kinds.Select(kind => kind.Unlimited ? null : _solver.MakeConstraint(0, kind.Limit))];
         _solver.Objective().SetMinimization();
-        for (var item = 0; item < model.Count; item++) AddShortage(item);
+        for (var item = 0; item < model.Count; item++)
+            AddShortage(item);
     }
 
     /// <summary>The patterns, in the order they were added.</summary>
@@ -37,9 +38,11 @@ internal sealed class LinearMaster : IDisposable
     /// <summary>Adds a pattern unless it is known.</summary>
     public void Add(Pattern pattern)
     {
-        if (!_known.Add(pattern)) return;
+        if (!_known.Add(pattern))
+            return;
         var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
-        foreach (var piece in pattern.Pieces) _demands[piece.Item].SetCoefficient(variable, piece.Count);
+        foreach (var piece in pattern.Pieces)
+            _demands[piece.Item].SetCoefficient(variable, piece.Count);
         _limits[pattern.Kind]?.SetCoefficient(variable, 1);
         _solver.Objective().SetCoefficient(variable, _model.Kinds[pattern.Kind].Cost);
         Columns.Add(pattern);
@@ -49,8 +52,10 @@ internal sealed class LinearMaster : IDisposable
     /// <summary>Asks for what is still wanted within what is left; patterns that exceed either are shut out.</summary>
     public void Restrict(int[] wanted, int[] left)
     {
-        for (var item = 0; item < wanted.Length; item++) _demands[item].SetLb(wanted[item]);
-        for (var kind = 0; kind < left.Length; kind++) _limits[kind]?.SetUb(left[kind]);
+        for (var item = 0; item < wanted.Length; item++)
+            _demands[item].SetLb(wanted[item]);
+        for (var kind = 0; kind < left.Length; kind++)
+            _limits[kind]?.SetUb(left[kind]);
         for (var column = 0; column < Columns.Count; column++)
         {
             var fits = left[Columns[column].Kind] > 0 && Columns[column].TimesWithin(wanted) > 0;
@@ -70,12 +75,14 @@ internal sealed class LinearMaster : IDisposable
     {
         var clock = Stopwatch.StartNew();
         _solver.SetTimeLimit(Milliseconds(left));
-        if (!Reoptimise() && !(clock.Elapsed < left && Afresh(left - clock.Elapsed))) return null;
+        if (!Reoptimise() && !(clock.Elapsed < left && Afresh(left - clock.Elapsed)))
+            return null;
         return new MasterPoint(
             _solver.Objective().Value(),
             [.. _demands.Select(row => Math.Max(0, row.DualValue()))],
             [.. _limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
-            [.. _variables.Select(variable => variable.SolutionValue())]);
+            [.. _variables.Select(variable => variable.SolutionValue())]
+        );
     }
 
     private static long Milliseconds(TimeSpan left) => (long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue);
@@ -88,8 +95,10 @@ internal sealed class LinearMaster : IDisposable
         var clock = Stopwatch.StartNew();
         _solver.SetTimeLimit(Milliseconds(left));
         _solver.Reset();
-        if (Reoptimise()) return true;
-        if (clock.Elapsed >= left) return false;
+        if (Reoptimise())
+            return true;
+        if (clock.Elapsed >= left)
+            return false;
         using var presolved = new MPSolverParameters();
         _solver.SetTimeLimit(Milliseconds(left - clock.Elapsed));
         _solver.Reset();
@@ -104,7 +113,8 @@ internal sealed class LinearMaster : IDisposable
 
     private void AddShortage(int item)
     {
-        if (_model.AlwaysFits(item)) return;
+        if (_model.AlwaysFits(item))
+            return;
         var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
         _demands[item].SetCoefficient(variable, 1);
         _solver.Objective().SetCoefficient(variable, _model.Shortage);

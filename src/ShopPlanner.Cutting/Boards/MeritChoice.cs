@@ -34,7 +34,11 @@ internal sealed class MeritChoice : IDisposable
         foreach (var level in Levels())
         {
             Hint(best.Plan);
-            if (SolverText.Solve(_solver, search, Plan, briefly: search.ByIterations).Plan is { } plan && Merit(plan) is var merit && Beats(plan, merit, best.Merit))
+            if (
+                SolverText.Solve(_solver, search, Plan, briefly: search.ByIterations).Plan is { } plan
+                && Merit(plan) is var merit
+                && Beats(plan, merit, best.Merit)
+            )
                 best = (plan, merit);
             level(best.Merit);
         }
@@ -50,9 +54,12 @@ internal sealed class MeritChoice : IDisposable
     private IEnumerable<Action<BoardMerit>> Levels()
     {
         var binned = _model.Kinds.Any(kind => kind.Origin.FromBin);
-        if (binned) yield return Aim(one => one.FromBin, most: true, merit => merit.FromBin);
-        if (_model.Kinds.Length > 1) yield return Aim(one => one.NewStocks, most: false, merit => merit.NewStocks);
-        if (_merits.Any(one => one.Leftovers != 0)) yield return Aim(one => one.Leftovers, most: true, merit => merit.Leftovers);
+        if (binned)
+            yield return Aim(one => one.FromBin, most: true, merit => merit.FromBin);
+        if (_model.Kinds.Length > 1)
+            yield return Aim(one => one.NewStocks, most: false, merit => merit.NewStocks);
+        if (_merits.Any(one => one.Leftovers != 0))
+            yield return Aim(one => one.Leftovers, most: true, merit => merit.Leftovers);
         yield return AimAtFewPatterns();
     }
 
@@ -70,8 +77,10 @@ internal sealed class MeritChoice : IDisposable
         objective.SetOptimizationDirection(most);
         return merit =>
         {
-            if (most) row.SetLb(whole(merit));
-            else row.SetUb(whole(merit));
+            if (most)
+                row.SetLb(whole(merit));
+            else
+                row.SetUb(whole(merit));
         };
     }
 
@@ -97,7 +106,8 @@ internal sealed class MeritChoice : IDisposable
         var most = Math.Min(_model.Kinds[pattern.Kind].Limit, pattern.TimesWithin(_placed));
         var variable = _solver.MakeIntVar(0, most, "");
         limits[pattern.Kind].SetCoefficient(variable, 1);
-        foreach (var piece in pattern.Pieces) demands[piece.Item].SetCoefficient(variable, piece.Count);
+        foreach (var piece in pattern.Pieces)
+            demands[piece.Item].SetCoefficient(variable, piece.Count);
         cost.SetCoefficient(variable, _model.Kinds[pattern.Kind].Cost);
         return variable;
     }
@@ -108,9 +118,13 @@ internal sealed class MeritChoice : IDisposable
         _solver.SetHint(_times, [.. _patterns.Select(pattern => times.GetValueOrDefault(pattern))]);
     }
 
-    private Plan Plan() => Boards.Plan.Of(_model, _times
-        .Select((variable, column) => (_patterns[column], (int)Math.Round(variable.SolutionValue())))
-        .Where(cut => cut.Item2 > 0));
+    private Plan Plan() =>
+        Boards.Plan.Of(
+            _model,
+            _times
+                .Select((variable, column) => (_patterns[column], (int)Math.Round(variable.SolutionValue())))
+                .Where(cut => cut.Item2 > 0)
+        );
 
     private BoardMerit Merit(Plan plan) => BoardMerit.Sum(plan.Cuts.Select(cut => (Merit(cut.Pattern), cut.Times)));
 

@@ -14,7 +14,8 @@ internal sealed class Pattern : IEquatable<Pattern>
         Pieces = pieces;
         var hash = default(HashCode);
         hash.Add(kind);
-        foreach (var piece in pieces) hash.Add(piece);
+        foreach (var piece in pieces)
+            hash.Add(piece);
         _hash = hash.ToHashCode();
     }
 
@@ -37,12 +38,12 @@ internal sealed class Pattern : IEquatable<Pattern>
     public int TimesWithin(int[] wanted)
     {
         var times = int.MaxValue;
-        foreach (var piece in Pieces) times = Math.Min(times, wanted[piece.Item] / piece.Count);
+        foreach (var piece in Pieces)
+            times = Math.Min(times, wanted[piece.Item] / piece.Count);
         return Pieces.Length == 0 ? 0 : times;
     }
 
-    public bool Equals(Pattern? other) =>
-        other is not null && Kind == other.Kind && Pieces.AsSpan().SequenceEqual(other.Pieces);
+    public bool Equals(Pattern? other) => other is not null && Kind == other.Kind && Pieces.AsSpan().SequenceEqual(other.Pieces);
 
     public override bool Equals(object? obj) => Equals(obj as Pattern);
 

@@ -38,7 +38,8 @@ internal sealed class PatternList
         {
             var worth = (Int128)(model.Kinds[kind].Cost * duals.Scale) + duals.Surcharges[kind] - gap;
             list._worth = (long)Int128.Max(worth, 0);
-            if (!list.Descend(kind, 0, model.Kinds[kind].Capacity, 0)) return null;
+            if (!list.Descend(kind, 0, model.Kinds[kind].Capacity, 0))
+                return null;
         }
 
         return list._found;
@@ -71,16 +72,20 @@ internal sealed class PatternList
 
     private bool Descend(int kind, int item, long room, long value)
     {
-        if (++_done > _steps) return false;
-        if (item == _counts.Length) return Keep(kind, room);
+        if (++_done > _steps)
+            return false;
+        if (item == _counts.Length)
+            return Keep(kind, room);
         var most = (int)Math.Min(_model.Demands[item], room / _model.Sizes[item]);
         for (var count = most; count >= 0; count--)
         {
             var rest = room - (count * _model.Sizes[item]);
             var worth = value + (count * _duals.Values[item]);
-            if (worth + _ahead[item + 1][(rest + _step - 1) / _step] < _worth) continue;
+            if (worth + _ahead[item + 1][(rest + _step - 1) / _step] < _worth)
+                continue;
             _counts[item] = count;
-            if (!Descend(kind, item + 1, rest, worth)) return false;
+            if (!Descend(kind, item + 1, rest, worth))
+                return false;
         }
 
         _counts[item] = 0;
@@ -90,8 +95,10 @@ internal sealed class PatternList
     private bool Keep(int kind, long room)
     {
         for (var item = _counts.Length - 1; !_withGaps && item >= 0 && _model.Sizes[item] <= room; item--)
-            if (_counts[item] < _model.Demands[item]) return true;
-        if (room == _model.Kinds[kind].Capacity) return true;
+            if (_counts[item] < _model.Demands[item])
+                return true;
+        if (room == _model.Kinds[kind].Capacity)
+            return true;
         _found.Add(Pattern.FromCounts(kind, _counts));
         return _found.Count <= _most;
     }

@@ -36,7 +36,8 @@ internal sealed class Plan
     public static List<(Pattern Pattern, int Times)> Trimmed(IEnumerable<(Pattern Pattern, int Times)> cuts, int[] wanted)
     {
         var trimmed = new List<(Pattern Pattern, int Times)>();
-        foreach (var (pattern, times) in cuts) Trim(pattern, times, wanted, trimmed);
+        foreach (var (pattern, times) in cuts)
+            Trim(pattern, times, wanted, trimmed);
         return trimmed;
     }
 
@@ -44,12 +45,19 @@ internal sealed class Plan
     {
         while (times > 0)
         {
-            var fit = new Pattern(pattern.Kind, [.. pattern.Pieces
-                .Select(piece => piece with { Count = Math.Min(piece.Count, wanted[piece.Item]) })
-                .Where(piece => piece.Count > 0)]);
-            if (fit.Pieces.Length == 0) return;
+            var fit = new Pattern(
+                pattern.Kind,
+                [
+                    .. pattern
+                        .Pieces.Select(piece => piece with { Count = Math.Min(piece.Count, wanted[piece.Item]) })
+                        .Where(piece => piece.Count > 0),
+                ]
+            );
+            if (fit.Pieces.Length == 0)
+                return;
             var now = Math.Min(times, fit.TimesWithin(wanted));
-            foreach (var piece in fit.Pieces) wanted[piece.Item] -= piece.Count * now;
+            foreach (var piece in fit.Pieces)
+                wanted[piece.Item] -= piece.Count * now;
             to.Add((fit, now));
             times -= now;
         }

@@ -14,7 +14,8 @@ internal sealed class Recombination(Search search, Relaxation relaxation)
         var own = search.Best.Cuts.Select(cut => cut.Pattern);
         var close = relaxation.Columns.OrderBy(Shortfall).Take(Most);
         using var choice = new PatternChoice(search.Model, [.. own.Concat(close).Distinct()]);
-        if (choice.Solve(search, briefly: true).Plan is { } plan) search.Offer(plan);
+        if (choice.Solve(search, briefly: true).Plan is { } plan)
+            search.Offer(plan);
     }
 
     private Int128 Shortfall(Pattern pattern)

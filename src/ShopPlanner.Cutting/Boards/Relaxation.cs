@@ -18,7 +18,8 @@ internal sealed class Relaxation(Search search) : IDisposable
     /// <summary>Adds patterns found elsewhere.</summary>
     public void Add(IEnumerable<Pattern> patterns)
     {
-        foreach (var pattern in patterns) _master.Add(pattern);
+        foreach (var pattern in patterns)
+            _master.Add(pattern);
     }
 
     /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver failed.</summary>
@@ -31,9 +32,12 @@ internal sealed class Relaxation(Search search) : IDisposable
         _master.Restrict(model.Demands, GreedyStart.Limits(model));
         while (_master.Solve(search.Left) is { } point)
         {
-            if (closeTo * point.Objective >= 1 && point.Objective - search.Bound < closeTo * point.Objective) return point;
-            if (!(_knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd)) return point;
-            if (search.Expired) return null;
+            if (closeTo * point.Objective >= 1 && point.Objective - search.Bound < closeTo * point.Objective)
+                return point;
+            if (!(_knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd))
+                return point;
+            if (search.Expired)
+                return null;
         }
 
         return null;
@@ -62,7 +66,8 @@ internal sealed class Relaxation(Search search) : IDisposable
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
             var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(point, scale));
             Raise(values, scale, answer.Most);
-            if (!AddAll(answer.Patterns)) return point;
+            if (!AddAll(answer.Patterns))
+                return point;
         }
 
         return null;
@@ -75,15 +80,19 @@ internal sealed class Relaxation(Search search) : IDisposable
     {
         for (var weight = Calm; ; weight = weight < 0.1 ? 0 : weight / 2)
         {
-            if (!toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6)) return false;
+            if (!toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6))
+                return false;
             var mixed = Mix(point, BestPoint, weight);
             var (values, scale) = DualPoint.Whole(search.Model, mixed.Items);
             var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(mixed, scale));
             Raise(values, scale, answer.Most);
             var added = AddAll(answer.Patterns);
-            if (added) AddDisjoint(values, answer.Patterns, Thresholds(mixed, scale));
-            if (added) return true;
-            if (weight == 0) return false;
+            if (added)
+                AddDisjoint(values, answer.Patterns, Thresholds(mixed, scale));
+            if (added)
+                return true;
+            if (weight == 0)
+                return false;
         }
     }
 
@@ -93,7 +102,8 @@ internal sealed class Relaxation(Search search) : IDisposable
         var thresholds = Thresholds(point, scale);
         var patterns = _knapsack.Guess(values, search.Model.Demands, thresholds);
         var added = AddAll(patterns);
-        if (added) AddDisjoint(values, patterns, thresholds);
+        if (added)
+            AddDisjoint(values, patterns, thresholds);
         return added;
     }
 
@@ -107,7 +117,8 @@ internal sealed class Relaxation(Search search) : IDisposable
             foreach (var pattern in patterns)
             {
                 var times = pattern.TimesWithin(wanted);
-                foreach (var piece in pattern.Pieces) wanted[piece.Item] -= times * piece.Count;
+                foreach (var piece in pattern.Pieces)
+                    wanted[piece.Item] -= times * piece.Count;
             }
 
             patterns = _knapsack.Guess(values, wanted, thresholds);
@@ -118,11 +129,12 @@ internal sealed class Relaxation(Search search) : IDisposable
     private const int Together = 32;
     private const double Calm = 0.8;
 
-    private static MasterPoint Mix(MasterPoint point, DualPoint best, double weight) => point with
-    {
-        Items = [.. point.Items.Select((dual, i) => ((1 - weight) * dual) + (weight * best.Values[i] / best.Scale))],
-        Kinds = [.. point.Kinds.Select((dual, k) => ((1 - weight) * dual) + (weight * best.Surcharges[k] / best.Scale))],
-    };
+    private static MasterPoint Mix(MasterPoint point, DualPoint best, double weight) =>
+        point with
+        {
+            Items = [.. point.Items.Select((dual, i) => ((1 - weight) * dual) + (weight * best.Values[i] / best.Scale))],
+            Kinds = [.. point.Kinds.Select((dual, k) => ((1 - weight) * dual) + (weight * best.Surcharges[k] / best.Scale))],
+        };
 
     /// <summary>Solves for what is still wanted within what is left, to guide a dive; no bound follows
     /// from it.</summary>
@@ -131,9 +143,11 @@ internal sealed class Relaxation(Search search) : IDisposable
         _master.Restrict(wanted, left);
         while (_master.Solve(search.Left) is { } point)
         {
-            if (search.Expired) return point;
+            if (search.Expired)
+                return point;
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
-            if (!AddAll(_knapsack.Guess(values, wanted, Thresholds(point, scale, left)))) return point;
+            if (!AddAll(_knapsack.Guess(values, wanted, Thresholds(point, scale, left))))
+                return point;
         }
 
         return null;
@@ -145,7 +159,8 @@ internal sealed class Relaxation(Search search) : IDisposable
     {
         var point = DualPoint.Of(search.Model, values, most, scale);
         search.Raise(point.Total);
-        if (point.Beats(BestPoint)) BestPoint = point;
+        if (point.Beats(BestPoint))
+            BestPoint = point;
     }
 
     private long[] Thresholds(MasterPoint point, long scale, int[]? left = null)

@@ -57,7 +57,8 @@ internal sealed class Search
     /// <summary>From now on only so much time is left, and no more than the clock allows; where there is none, steps end what follows.</summary>
     public void LeaveOnly(TimeSpan time)
     {
-        if (_control.Time is not { } all) return;
+        if (_control.Time is not { } all)
+            return;
         var end = _clock.Elapsed + time;
         _reserve = all - (all < end ? all : end);
     }
@@ -67,7 +68,8 @@ internal sealed class Search
     {
         lock (_gate)
         {
-            if (plan.Total >= Best.Total) return false;
+            if (plan.Total >= Best.Total)
+                return false;
             Best = plan;
         }
 
@@ -79,7 +81,8 @@ internal sealed class Search
     public void Prefer(Plan plan)
     {
         lock (_gate)
-            if (plan.Total <= Best.Total) Best = plan;
+            if (plan.Total <= Best.Total)
+                Best = plan;
     }
 
     /// <summary>Takes a proven bound if it is better.</summary>
@@ -87,7 +90,8 @@ internal sealed class Search
     {
         lock (_gate)
         {
-            if (bound <= Bound) return;
+            if (bound <= Bound)
+                return;
             Bound = bound;
         }
 
@@ -97,7 +101,8 @@ internal sealed class Search
     /// <summary>Tells the watcher where the search is; one report at a time, so that none is older than the one before.</summary>
     public void Report()
     {
-        if (_control.Progress is not { } progress) return;
+        if (_control.Progress is not { } progress)
+            return;
         lock (_reports)
         {
             var best = Best;

@@ -9,12 +9,15 @@ internal static class SeededStart
     /// <summary>The repaired plan; null when nothing of the earlier one serves.</summary>
     public static Plan? Build(CuttingModel model, BoardProblem problem)
     {
-        if (problem.Seed.IsEmpty) return null;
+        if (problem.Seed.IsEmpty)
+            return null;
         var wanted = (int[])model.Demands.Clone();
         var cuts = Plan.Trimmed(Within(model, Told(model, problem)), wanted);
-        if (cuts.Count == 0) return null;
+        if (cuts.Count == 0)
+            return null;
         var left = GreedyStart.Limits(model);
-        foreach (var (pattern, times) in cuts) left[pattern.Kind] -= times;
+        foreach (var (pattern, times) in cuts)
+            left[pattern.Kind] -= times;
         FillGaps(model, cuts, wanted);
         return Plan.Of(model, cuts.Concat(GreedyStart.Fill(model, wanted, left)));
     }
@@ -26,10 +29,12 @@ internal static class SeededStart
         var kinds = Inverse([.. model.Kinds.Select(kind => kind.Members)], problem.Stocks.Length);
         foreach (var pattern in problem.Seed)
         {
-            if (kinds[pattern.Stock] is not { } kind) continue;
+            if (kinds[pattern.Stock] is not { } kind)
+                continue;
             var counts = new int[model.Count];
             for (var item = 0; item < pattern.Counts.Length; item++)
-                if (items[item] is { } merged) counts[merged] += pattern.Counts[item];
+                if (items[item] is { } merged)
+                    counts[merged] += pattern.Counts[item];
             Shorten(model, counts, model.Kinds[kind].Capacity);
             yield return (Pattern.FromCounts(kind, counts), pattern.Times);
         }
@@ -39,7 +44,8 @@ internal static class SeededStart
     {
         var inverse = new int?[count];
         for (var group = 0; group < members.Length; group++)
-            foreach (var member in members[group]) inverse[member] = group;
+            foreach (var member in members[group])
+                inverse[member] = group;
         return inverse;
     }
 
@@ -49,19 +55,24 @@ internal static class SeededStart
         while (counts.Select((count, item) => count * model.Sizes[item]).Sum() - capacity is var excess and > 0)
         {
             var enough = Array.FindLastIndex(model.Sizes, size => size >= excess);
-            while (enough >= 0 && counts[enough] == 0) enough--;
+            while (enough >= 0 && counts[enough] == 0)
+                enough--;
             counts[enough >= 0 ? enough : Array.FindIndex(counts, count => count > 0)]--;
         }
     }
 
-    private static IEnumerable<(Pattern Pattern, int Times)> Within(CuttingModel model, IEnumerable<(Pattern Pattern, int Times)> cuts)
+    private static IEnumerable<(Pattern Pattern, int Times)> Within(
+        CuttingModel model,
+        IEnumerable<(Pattern Pattern, int Times)> cuts
+    )
     {
         var left = GreedyStart.Limits(model);
         foreach (var (pattern, times) in cuts)
         {
             var now = Math.Min(times, left[pattern.Kind]);
             left[pattern.Kind] -= now;
-            if (now > 0) yield return (pattern, now);
+            if (now > 0)
+                yield return (pattern, now);
         }
     }
 
@@ -74,7 +85,8 @@ internal static class SeededStart
             for (; wanted[item] > 0; wanted[item]--)
             {
                 var at = Smallest(gaps, model.Sizes[item]);
-                if (at < 0) break;
+                if (at < 0)
+                    break;
                 Add(model, cuts, gaps, at, item);
             }
         }
@@ -84,7 +96,8 @@ internal static class SeededStart
     {
         var best = -1;
         for (var at = 0; at < gaps.Count; at++)
-            if (gaps[at] >= size && (best < 0 || gaps[at] < gaps[best])) best = at;
+            if (gaps[at] >= size && (best < 0 || gaps[at] < gaps[best]))
+                best = at;
         return best;
     }
 
@@ -92,7 +105,8 @@ internal static class SeededStart
     {
         var (pattern, times) = cuts[at];
         var counts = new int[model.Count];
-        foreach (var piece in pattern.Pieces) counts[piece.Item] = piece.Count;
+        foreach (var piece in pattern.Pieces)
+            counts[piece.Item] = piece.Count;
         counts[item]++;
         if (times > 1)
         {

@@ -26,7 +26,8 @@ internal static class SolverText
     /// <summary>A solver of integer programs.</summary>
     public static Solver IntegerSolver()
     {
-        var solver = Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("The integer solver is not part of this build.");
+        var solver =
+            Solver.CreateSolver("SCIP") ?? throw new InvalidOperationException("The integer solver is not part of this build.");
         Set(solver, KeepsInterrupt);
         return solver;
     }
@@ -48,7 +49,8 @@ internal static class SolverText
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         solver.SetTimeLimit((long)Math.Clamp(search.Left.TotalMilliseconds * Share, 1, int.MaxValue));
-        if (briefly || search.ByIterations) Set(solver, briefly ? FewSteps : Steps);
+        if (briefly || search.ByIterations)
+            Set(solver, briefly ? FewSteps : Steps);
         using var stop = search.Cancel.Register(() => solver.InterruptSolve());
         return solver.Solve(parameters) switch
         {

@@ -21,7 +21,8 @@ public static class CutPlanJson
     {
         var faults = new FaultList();
         using var document = JsonText.Open(utf8, faults);
-        if (document is null) return (null, faults.ToImmutable());
+        if (document is null)
+            return (null, faults.ToImmutable());
         var plan = ReadPlan(new DocumentValue(document.RootElement, "", faults));
         return faults.Count > 0 ? (null, faults.ToImmutable()) : (plan, []);
     }
@@ -32,7 +33,8 @@ public static class CutPlanJson
     private static CutPlan? ReadPlan(DocumentValue value)
     {
         var root = value.Required("write an object {…}").Object();
-        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Plan)) return null;
+        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Plan))
+            return null;
         return new CutPlanReader(root, Words.ReadUnit(root)).Read();
     }
 }

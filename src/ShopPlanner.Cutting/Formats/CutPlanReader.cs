@@ -15,15 +15,17 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
     // A search lasts a day at most; its plan may say a little more.
     private const double MostSeconds = 10 * CutRequestReader.MostSeconds;
 
-    public CutPlan Read() => new(
-        unit,
-        root["status"].Required("write one of " + string.Join(", ", Words.Statuses.Keys)).OneOf(Words.Statuses) ?? default,
-        root["cost"].Required("write an amount").Total() ?? Money.Zero,
-        root["costLowerBound"].Total() ?? Money.Zero,
-        root["seconds"].Seconds(MostSeconds, orNone: true) ?? 0,
-        Entries(root["buy"], Purchase),
-        Entries(root["layouts"].Required("write a list […]"), Layout),
-        Entries(root["unplaced"], Unplaced));
+    public CutPlan Read() =>
+        new(
+            unit,
+            root["status"].Required("write one of " + string.Join(", ", Words.Statuses.Keys)).OneOf(Words.Statuses) ?? default,
+            root["cost"].Required("write an amount").Total() ?? Money.Zero,
+            root["costLowerBound"].Total() ?? Money.Zero,
+            root["seconds"].Seconds(MostSeconds, orNone: true) ?? 0,
+            Entries(root["buy"], Purchase),
+            Entries(root["layouts"].Required("write a list […]"), Layout),
+            Entries(root["unplaced"], Unplaced)
+        );
 
     private static ImmutableArray<T> Entries<T>(DocumentValue list, Func<DocumentObject, T> read) =>
         [.. list.Items(MostEntries).Select(item => read(item.Required("write an object {…}").Object()))];
@@ -31,18 +33,27 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
     private static Purchase Purchase(DocumentObject purchase) =>
         new(Name(purchase["stock"]), Count(purchase["quantity"]), purchase["cost"].Total() ?? Money.Zero);
 
-    private Layout Layout(DocumentObject layout) => new(
-        Name(layout["stock"]),
-        layout["copies"].Present ? Count(layout["copies"]) : 1,
-        Entries(layout["pieces"].Required("write a list […]"), Piece),
-        Entries(layout["leftovers"], Leftover),
-        Entries(layout["cuts"], Cut));
+    private Layout Layout(DocumentObject layout) =>
+        new(
+            Name(layout["stock"]),
+            layout["copies"].Present ? Count(layout["copies"]) : 1,
+            Entries(layout["pieces"].Required("write a list […]"), Piece),
+            Entries(layout["leftovers"], Leftover),
+            Entries(layout["cuts"], Cut)
+        );
 
-    private PlacedPiece Piece(DocumentObject piece) => new(
-        Name(piece["part"]), At(piece["x"]), At(piece["y"]), Size(piece["dx"]), Size(piece["dy"]), piece["turned"].Flag() ?? false);
+    private PlacedPiece Piece(DocumentObject piece) =>
+        new(
+            Name(piece["part"]),
+            At(piece["x"]),
+            At(piece["y"]),
+            Size(piece["dx"]),
+            Size(piece["dy"]),
+            piece["turned"].Flag() ?? false
+        );
 
-    private Leftover Leftover(DocumentObject leftover) => new(
-        At(leftover["x"]), At(leftover["y"]), Size(leftover["dx"]), Size(leftover["dy"]), leftover["keep"].Flag() ?? false);
+    private Leftover Leftover(DocumentObject leftover) =>
+        new(At(leftover["x"]), At(leftover["y"]), Size(leftover["dx"]), Size(leftover["dy"]), leftover["keep"].Flag() ?? false);
 
     private Cut Cut(DocumentObject cut)
     {
@@ -56,7 +67,8 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
             gives.ElementAtOrDefault(0) ?? "",
             gives.ElementAtOrDefault(1),
             parts.ElementAtOrDefault(0),
-            parts.ElementAtOrDefault(1))
+            parts.ElementAtOrDefault(1)
+        )
         {
             ByStore = cut["by"].OneOf(Words.Makers) ?? false,
         };
@@ -64,9 +76,11 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
 
     private static string?[] Names(DocumentValue list, int least)
     {
-        if (!list.Present) return [];
+        if (!list.Present)
+            return [];
         string?[] names = [.. list.Items(2).Select(item => item.Id())];
-        if (list.Element.ValueKind == JsonValueKind.Array && names.Length < least) list.Refuse("names no piece: write one or two names");
+        if (list.Element.ValueKind == JsonValueKind.Array && names.Length < least)
+            list.Refuse("names no piece: write one or two names");
         return names;
     }
 

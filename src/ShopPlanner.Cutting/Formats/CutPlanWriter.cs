@@ -6,17 +6,18 @@ namespace ShopPlanner.Cutting.Formats;
 /// <summary>Writes a cut plan.</summary>
 internal static class CutPlanWriter
 {
-    public static string Write(CutPlan plan) => JsonOutput.Object(writer =>
-    {
-        writer.Header(Words.Plan, plan.Unit);
-        writer.WriteString("status", Words.Of(Words.Statuses, plan.Status));
-        writer.Money("cost", plan.Cost);
-        writer.Money("costLowerBound", plan.CostLowerBound);
-        writer.WriteNumber("seconds", Math.Round(plan.Seconds, 3));
-        writer.List("buy", plan.Buy, Purchase);
-        writer.List("layouts", plan.Layouts, (inner, layout) => Layout(inner, layout, plan.Unit));
-        writer.List("unplaced", plan.Unplaced, Unplaced);
-    });
+    public static string Write(CutPlan plan) =>
+        JsonOutput.Object(writer =>
+        {
+            writer.Header(Words.Plan, plan.Unit);
+            writer.WriteString("status", Words.Of(Words.Statuses, plan.Status));
+            writer.Money("cost", plan.Cost);
+            writer.Money("costLowerBound", plan.CostLowerBound);
+            writer.WriteNumber("seconds", Math.Round(plan.Seconds, 3));
+            writer.List("buy", plan.Buy, Purchase);
+            writer.List("layouts", plan.Layouts, (inner, layout) => Layout(inner, layout, plan.Unit));
+            writer.List("unplaced", plan.Unplaced, Unplaced);
+        });
 
     private static void Purchase(Utf8JsonWriter writer, Purchase purchase)
     {
@@ -61,15 +62,18 @@ internal static class CutPlanWriter
         writer.WriteString("piece", cut.Piece);
         writer.WriteString("kind", Words.Of(Words.Kinds, cut.Kind));
         writer.Length("at", cut.At, unit);
-        if (cut.ByStore) writer.WriteString("by", Words.Of(Words.Makers, true));
+        if (cut.ByStore)
+            writer.WriteString("by", Words.Of(Words.Makers, true));
         Names(writer, "gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
-        if (cut.FirstPart is not null || cut.SecondPart is not null) Names(writer, "parts", [cut.FirstPart, cut.SecondPart]);
+        if (cut.FirstPart is not null || cut.SecondPart is not null)
+            Names(writer, "parts", [cut.FirstPart, cut.SecondPart]);
     }
 
     private static void Names(Utf8JsonWriter writer, string name, ReadOnlySpan<string?> names)
     {
         writer.WriteStartArray(name);
-        foreach (var text in names) writer.WriteStringValue(text);
+        foreach (var text in names)
+            writer.WriteStringValue(text);
         writer.WriteEndArray();
     }
 

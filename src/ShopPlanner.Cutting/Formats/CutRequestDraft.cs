@@ -6,7 +6,14 @@ namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>A whole request, with the members that the rules between members need.</summary>
 internal sealed record CutRequestDraft(
-    LengthUnit Unit, SawDraft Saw, KeepRule Keep, MaterialDraft[] Materials, StockDraft[] Stock, PartDraft[] Parts, double? Seconds)
+    LengthUnit Unit,
+    SawDraft Saw,
+    KeepRule Keep,
+    MaterialDraft[] Materials,
+    StockDraft[] Stock,
+    PartDraft[] Parts,
+    double? Seconds
+)
 {
     public StoreCuts? Store { get; init; }
 
@@ -18,8 +25,10 @@ internal sealed record CutRequestDraft(
     /// <summary>The material meant, where it is known.</summary>
     public MaterialDraft? Find(DocumentValue material, string? id)
     {
-        if (id is null) return null;
-        if (MaterialOf.TryGetValue(id, out var found)) return found;
+        if (id is null)
+            return null;
+        if (MaterialOf.TryGetValue(id, out var found))
+            return found;
         material.Refuse("is not the id of a material of this request");
         return null;
     }
@@ -27,18 +36,40 @@ internal sealed record CutRequestDraft(
 
 /// <summary>The saw.</summary>
 internal sealed record SawDraft(
-    DocumentObject Source, Length? Kerf, Length? BoardEndTrim, Length? SheetEdgeTrim, Length? WidestRip, Length? LongestCrosscut);
+    DocumentObject Source,
+    Length? Kerf,
+    Length? BoardEndTrim,
+    Length? SheetEdgeTrim,
+    Length? WidestRip,
+    Length? LongestCrosscut
+);
 
 /// <summary>A material.</summary>
 internal sealed record MaterialDraft(DocumentObject Source, string? Id, StockForm? Form, Length? Thickness, Length? Width);
 
 /// <summary>A size of stock.</summary>
 internal sealed record StockDraft(
-    DocumentObject Source, string? Id, string? Material, Length? Length, Length? Width, Money? Price, int? Quantity, bool Offcut);
+    DocumentObject Source,
+    string? Id,
+    string? Material,
+    Length? Length,
+    Length? Width,
+    Money? Price,
+    int? Quantity,
+    bool Offcut
+);
 
 /// <summary>A kind of part.</summary>
 internal sealed record PartDraft(
-    DocumentObject Source, string? Id, string? Name, string? Material, Length? Length, Length? Width, Grain? Grain, int? Quantity)
+    DocumentObject Source,
+    string? Id,
+    string? Name,
+    string? Material,
+    Length? Length,
+    Length? Width,
+    Grain? Grain,
+    int? Quantity
+)
 {
     public Length? FinishedLength { get; init; }
 

@@ -22,7 +22,8 @@ public static class CutRequestJson
     {
         var faults = new FaultList();
         using var document = JsonText.Open(utf8, faults);
-        if (document is null) return (null, faults.ToImmutable());
+        if (document is null)
+            return (null, faults.ToImmutable());
         var draft = ReadDraft(new DocumentValue(document.RootElement, "", faults));
         return faults.Count > 0 ? (null, faults.ToImmutable()) : (Build(draft!), []);
     }
@@ -34,41 +35,64 @@ public static class CutRequestJson
     private static CutRequestDraft? ReadDraft(DocumentValue value)
     {
         var root = value.Required("write an object {…}").Object();
-        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Request)) return null;
+        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Request))
+            return null;
         var draft = new CutRequestReader(root, Words.ReadUnit(root)).Read();
         new CutRequestRules(draft, root).Check();
         return draft;
     }
 
-    private static CutRequest Build(CutRequestDraft draft) => new(
-        draft.Unit,
-        new SawSettings(draft.Saw.Kerf ?? Length.Zero, draft.Saw.BoardEndTrim ?? Length.Zero, draft.Saw.SheetEdgeTrim ?? Length.Zero)
+    private static CutRequest Build(CutRequestDraft draft) =>
+        new(
+            draft.Unit,
+            new SawSettings(
+                draft.Saw.Kerf ?? Length.Zero,
+                draft.Saw.BoardEndTrim ?? Length.Zero,
+                draft.Saw.SheetEdgeTrim ?? Length.Zero
+            )
+            {
+                WidestRip = draft.Saw.WidestRip,
+                LongestCrosscut = draft.Saw.LongestCrosscut,
+            },
+            draft.Keep,
+            [.. draft.Materials.Select(Build)],
+            [.. draft.Stock.Select(stock => Build(stock, draft.MaterialOf[stock.Material!]))],
+            [.. draft.Parts.Select(part => Build(part, draft.MaterialOf[part.Material!]))],
+            new CutLimits(draft.Seconds!.Value)
+        )
         {
-            WidestRip = draft.Saw.WidestRip,
-            LongestCrosscut = draft.Saw.LongestCrosscut,
-        },
-        draft.Keep,
-        [.. draft.Materials.Select(Build)],
-        [.. draft.Stock.Select(stock => Build(stock, draft.MaterialOf[stock.Material!]))],
-        [.. draft.Parts.Select(part => Build(part, draft.MaterialOf[part.Material!]))],
-        new CutLimits(draft.Seconds!.Value))
-    {
-        Store = draft.Store,
-        Carry = draft.Carry,
-    };
+            Store = draft.Store,
+            Carry = draft.Carry,
+        };
 
     // A sheet's width is that of its stock; one given with the material says nothing.
-    private static CutMaterial Build(MaterialDraft material) => new(
-        material.Id!, material.Form!.Value, material.Thickness, material.Form == StockForm.Board ? material.Width : null);
+    private static CutMaterial Build(MaterialDraft material) =>
+        new(material.Id!, material.Form!.Value, material.Thickness, material.Form == StockForm.Board ? material.Width : null);
 
-    private static CutStock Build(StockDraft stock, MaterialDraft material) => new(
-        stock.Id!, stock.Material!, stock.Length!.Value, (stock.Width ?? material.Width)!.Value, stock.Price!.Value, stock.Quantity, stock.Offcut);
+    private static CutStock Build(StockDraft stock, MaterialDraft material) =>
+        new(
+            stock.Id!,
+            stock.Material!,
+            stock.Length!.Value,
+            (stock.Width ?? material.Width)!.Value,
+            stock.Price!.Value,
+            stock.Quantity,
+            stock.Offcut
+        );
 
-    private static CutPart Build(PartDraft part, MaterialDraft material) => new(
-        part.Id!, part.Name ?? part.Id!, part.Material!, part.Length!.Value, (part.Width ?? material.Width)!.Value, part.Grain!.Value, part.Quantity!.Value)
-    {
-        FinishedLength = part.FinishedLength,
-        FinishedWidth = part.FinishedWidth,
-        PracticeFor = part.PracticeFor,
-    };
+    private static CutPart Build(PartDraft part, MaterialDraft material) =>
+        new(
+            part.Id!,
+            part.Name ?? part.Id!,
+            part.Material!,
+            part.Length!.Value,
+            (part.Width ?? material.Width)!.Value,
+            part.Grain!.Value,
+            part.Quantity!.Value
+        )
+        {
+            FinishedLength = part.FinishedLength,
+            FinishedWidth = part.FinishedWidth,
+            PracticeFor = part.PracticeFor,
+        };
 }

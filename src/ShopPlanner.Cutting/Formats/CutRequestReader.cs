@@ -16,78 +16,100 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
     private const double DefaultSeconds = 10;
     private const int MostStoreCuts = 100;
 
-    public CutRequestDraft Read() => new(
-        unit,
-        Saw(root["saw"].Object()),
-        Keep(root["keep"].Object()),
-        Entries("materials", Material),
-        Entries("stock", Stock),
-        Entries("parts", Part),
-        Seconds(root["limits"].Object()["seconds"]))
-    {
-        Store = Store(root["store"]),
-        Carry = Carry(root["carry"]),
-    };
+    public CutRequestDraft Read() =>
+        new(
+            unit,
+            Saw(root["saw"].Object()),
+            Keep(root["keep"].Object()),
+            Entries("materials", Material),
+            Entries("stock", Stock),
+            Entries("parts", Part),
+            Seconds(root["limits"].Object()["seconds"])
+        )
+        {
+            Store = Store(root["store"]),
+            Carry = Carry(root["carry"]),
+        };
 
     private T[] Entries<T>(string name, Func<DocumentObject, T> read) =>
-        [.. root[name].Required("write a list […]").Items(MostEntries).Select(item => read(item.Required("write an object {…}").Object()))];
+        [
+            .. root[name]
+                .Required("write a list […]")
+                .Items(MostEntries)
+                .Select(item => read(item.Required("write an object {…}").Object())),
+        ];
 
     private static double? Seconds(DocumentValue value) => value.Present ? value.Seconds(MostSeconds) : DefaultSeconds;
 
-    private SawDraft Saw(DocumentObject saw) => new(
-        saw, saw["kerf"].Length(unit), saw["boardEndTrim"].Length(unit), saw["sheetEdgeTrim"].Length(unit),
-        saw["widestRip"].Size(unit), saw["longestCrosscut"].Size(unit));
+    private SawDraft Saw(DocumentObject saw) =>
+        new(
+            saw,
+            saw["kerf"].Length(unit),
+            saw["boardEndTrim"].Length(unit),
+            saw["sheetEdgeTrim"].Length(unit),
+            saw["widestRip"].Size(unit),
+            saw["longestCrosscut"].Size(unit)
+        );
 
-    private KeepRule Keep(DocumentObject keep) => new(
-        keep["boardLength"].Length(unit), keep["sheetLength"].Length(unit), keep["sheetWidth"].Length(unit));
+    private KeepRule Keep(DocumentObject keep) =>
+        new(keep["boardLength"].Length(unit), keep["sheetLength"].Length(unit), keep["sheetWidth"].Length(unit));
 
     private StoreCuts? Store(DocumentValue value)
     {
-        if (!value.Present) return null;
+        if (!value.Present)
+            return null;
         var store = value.Object();
         return new(
             store["cuts"].Required("write how many cuts the store makes in one sheet").Count(1, MostStoreCuts) ?? 1,
-            store["tolerance"].Length(unit) ?? Length.Zero);
+            store["tolerance"].Length(unit) ?? Length.Zero
+        );
     }
 
     private CarryLimit? Carry(DocumentValue value)
     {
-        if (!value.Present) return null;
+        if (!value.Present)
+            return null;
         var carry = value.Object();
         return new(Size(carry["longest"]) ?? Length.Zero, Size(carry["widest"]) ?? Length.Zero);
     }
 
-    private MaterialDraft Material(DocumentObject material) => new(
-        material,
-        Id(material["id"]),
-        material["form"].Required("write \"board\" or \"sheet\"").OneOf(Words.Forms),
-        material["thickness"].Size(unit),
-        material["width"].Size(unit));
+    private MaterialDraft Material(DocumentObject material) =>
+        new(
+            material,
+            Id(material["id"]),
+            material["form"].Required("write \"board\" or \"sheet\"").OneOf(Words.Forms),
+            material["thickness"].Size(unit),
+            material["width"].Size(unit)
+        );
 
-    private StockDraft Stock(DocumentObject stock) => new(
-        stock,
-        Id(stock["id"]),
-        MaterialId(stock["material"]),
-        Size(stock["length"]),
-        stock["width"].Size(unit),
-        stock["price"].Present ? stock["price"].Price() : Money.Zero,
-        stock["quantity"].Count(0, MostStock),
-        stock["offcut"].Flag() ?? false);
+    private StockDraft Stock(DocumentObject stock) =>
+        new(
+            stock,
+            Id(stock["id"]),
+            MaterialId(stock["material"]),
+            Size(stock["length"]),
+            stock["width"].Size(unit),
+            stock["price"].Present ? stock["price"].Price() : Money.Zero,
+            stock["quantity"].Count(0, MostStock),
+            stock["offcut"].Flag() ?? false
+        );
 
-    private PartDraft Part(DocumentObject part) => new(
-        part,
-        Id(part["id"]),
-        part["name"].Text(),
-        MaterialId(part["material"]),
-        Size(part["length"]),
-        part["width"].Size(unit),
-        part["grain"].Present ? part["grain"].OneOf(Words.Grains) : Grain.Length,
-        part["quantity"].Present ? part["quantity"].Count(1, MostPieces) : 1)
-    {
-        FinishedLength = part["finishedLength"].Size(unit),
-        FinishedWidth = part["finishedWidth"].Size(unit),
-        PracticeFor = part["practiceFor"].Id(),
-    };
+    private PartDraft Part(DocumentObject part) =>
+        new(
+            part,
+            Id(part["id"]),
+            part["name"].Text(),
+            MaterialId(part["material"]),
+            Size(part["length"]),
+            part["width"].Size(unit),
+            part["grain"].Present ? part["grain"].OneOf(Words.Grains) : Grain.Length,
+            part["quantity"].Present ? part["quantity"].Count(1, MostPieces) : 1
+        )
+        {
+            FinishedLength = part["finishedLength"].Size(unit),
+            FinishedWidth = part["finishedWidth"].Size(unit),
+            PracticeFor = part["practiceFor"].Id(),
+        };
 
     private Length? Size(DocumentValue value) => value.Required("write a length like \"34 1/2\"").Size(unit);
 

@@ -6,18 +6,21 @@ namespace ShopPlanner.Cutting.Formats;
 /// <summary>Writes a cut request so that it reads back equal.</summary>
 internal static class CutRequestWriter
 {
-    public static string Write(CutRequest request) => JsonOutput.Object(writer =>
-    {
-        writer.Header(Words.Request, request.Unit);
-        writer.Member("saw", inner => Saw(inner, request.Saw, request.Unit));
-        if (request.Store is { } store) writer.Member("store", inner => Store(inner, store, request.Unit));
-        if (request.Carry is { } carry) writer.Member("carry", inner => Carry(inner, carry, request.Unit));
-        writer.Member("keep", inner => Keep(inner, request.Keep, request.Unit));
-        writer.List("materials", request.Materials, (inner, material) => Material(inner, material, request.Unit));
-        writer.List("stock", request.Stock, (inner, stock) => Stock(inner, stock, request.Unit));
-        writer.List("parts", request.Parts, (inner, part) => Part(inner, part, request.Unit));
-        writer.Member("limits", inner => inner.WriteNumber("seconds", request.Limits.Seconds));
-    });
+    public static string Write(CutRequest request) =>
+        JsonOutput.Object(writer =>
+        {
+            writer.Header(Words.Request, request.Unit);
+            writer.Member("saw", inner => Saw(inner, request.Saw, request.Unit));
+            if (request.Store is { } store)
+                writer.Member("store", inner => Store(inner, store, request.Unit));
+            if (request.Carry is { } carry)
+                writer.Member("carry", inner => Carry(inner, carry, request.Unit));
+            writer.Member("keep", inner => Keep(inner, request.Keep, request.Unit));
+            writer.List("materials", request.Materials, (inner, material) => Material(inner, material, request.Unit));
+            writer.List("stock", request.Stock, (inner, stock) => Stock(inner, stock, request.Unit));
+            writer.List("parts", request.Parts, (inner, part) => Part(inner, part, request.Unit));
+            writer.Member("limits", inner => inner.WriteNumber("seconds", request.Limits.Seconds));
+        });
 
     private static void Saw(Utf8JsonWriter writer, SawSettings saw, LengthUnit unit)
     {
@@ -62,8 +65,10 @@ internal static class CutRequestWriter
         writer.Length("length", stock.Length, unit);
         writer.Length("width", stock.Width, unit);
         writer.Money("price", stock.Price);
-        if (stock.Quantity is { } quantity) writer.WriteNumber("quantity", quantity);
-        else writer.WriteNull("quantity");
+        if (stock.Quantity is { } quantity)
+            writer.WriteNumber("quantity", quantity);
+        else
+            writer.WriteNull("quantity");
         writer.WriteBoolean("offcut", stock.Offcut);
     }
 
@@ -78,6 +83,7 @@ internal static class CutRequestWriter
         writer.WriteNumber("quantity", part.Quantity);
         writer.Length("finishedLength", part.FinishedLength, unit);
         writer.Length("finishedWidth", part.FinishedWidth, unit);
-        if (part.PracticeFor is { } other) writer.WriteString("practiceFor", other);
+        if (part.PracticeFor is { } other)
+            writer.WriteString("practiceFor", other);
     }
 }

@@ -9,16 +9,18 @@ namespace ShopPlanner.Cutting.Formats;
 internal static class DocumentNumber
 {
     private const int MostDigits = 100;
-    private const NumberStyles Style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+    private const NumberStyles Style =
+        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
     /// <summary>A length of zero or more: a number of the unit, or text.</summary>
-    public static Length? Length(this DocumentValue value, LengthUnit unit) => value.Element.ValueKind switch
-    {
-        JsonValueKind.Undefined or JsonValueKind.Null => null,
-        JsonValueKind.String => FromText(value, unit),
-        JsonValueKind.Number => FromNumber(value, unit),
-        _ => Refused<Length>(value, "is not a length: write a number or text like \"34 1/2\""),
-    };
+    public static Length? Length(this DocumentValue value, LengthUnit unit) =>
+        value.Element.ValueKind switch
+        {
+            JsonValueKind.Undefined or JsonValueKind.Null => null,
+            JsonValueKind.String => FromText(value, unit),
+            JsonValueKind.Number => FromNumber(value, unit),
+            _ => Refused<Length>(value, "is not a length: write a number or text like \"34 1/2\""),
+        };
 
     /// <summary>A length of more than zero.</summary>
     public static Length? Size(this DocumentValue value, LengthUnit unit)
@@ -36,17 +38,24 @@ internal static class DocumentNumber
     /// <summary>A whole number within limits.</summary>
     public static int? Count(this DocumentValue value, int least, int most)
     {
-        if (value.Decimal("a whole number") is not { } number) return null;
-        if (number != decimal.Truncate(number)) return Refused<int>(value, "is not a whole number");
-        if (number < least) return Refused<int>(value, $"is too few: {least} or more");
-        return number > most ? Refused<int>(value, string.Create(CultureInfo.InvariantCulture, $"is too many: at most {most:N0}")) : (int)number;
+        if (value.Decimal("a whole number") is not { } number)
+            return null;
+        if (number != decimal.Truncate(number))
+            return Refused<int>(value, "is not a whole number");
+        if (number < least)
+            return Refused<int>(value, $"is too few: {least} or more");
+        return number > most
+            ? Refused<int>(value, string.Create(CultureInfo.InvariantCulture, $"is too many: at most {most:N0}"))
+            : (int)number;
     }
 
     /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.</summary>
     public static double? Seconds(this DocumentValue value, double most, bool orNone = false)
     {
-        if (value.Decimal("a number of seconds") is not { } seconds) return null;
-        if (seconds < 0 || (seconds == 0 && !orNone)) return Refused<double>(value, "must be more than nothing");
+        if (value.Decimal("a number of seconds") is not { } seconds)
+            return null;
+        if (seconds < 0 || (seconds == 0 && !orNone))
+            return Refused<double>(value, "must be more than nothing");
         return seconds > (decimal)most
             ? Refused<double>(value, string.Create(CultureInfo.InvariantCulture, $"is too long: at most {most:N0} seconds"))
             : value.Element.GetDouble();
@@ -54,7 +63,8 @@ internal static class DocumentNumber
 
     private static decimal? Decimal(this DocumentValue value, string wanted)
     {
-        if (!value.Present || !value.Is(JsonValueKind.Number, "is not a number: write " + wanted)) return null;
+        if (!value.Present || !value.Is(JsonValueKind.Number, "is not a number: write " + wanted))
+            return null;
         var digits = JsonMarshal.GetRawUtf8Value(value.Element);
         return digits.Length <= MostDigits && decimal.TryParse(digits, Style, CultureInfo.InvariantCulture, out var number)
             ? number
@@ -63,26 +73,35 @@ internal static class DocumentNumber
 
     private static Money? Amount(this DocumentValue value, decimal most)
     {
-        if (value.Decimal("a price like 6.48") is not { } amount) return null;
-        if (amount < 0) return Refused<Money>(value, "is less than nothing: a price is zero or more");
+        if (value.Decimal("a price like 6.48") is not { } amount)
+            return null;
+        if (amount < 0)
+            return Refused<Money>(value, "is less than nothing: a price is zero or more");
         return amount > most
-            ? Refused<Money>(value, string.Create(CultureInfo.InvariantCulture, $"is more than {most:N0}: write a price like 6.48"))
+            ? Refused<Money>(
+                value,
+                string.Create(CultureInfo.InvariantCulture, $"is more than {most:N0}: write a price like 6.48")
+            )
             : Money.From(amount);
     }
 
     private static Length? FromText(DocumentValue value, LengthUnit unit)
     {
-        if (value.Text() is not { } text) return null;
+        if (value.Text() is not { } text)
+            return null;
         var parsed = LengthText.Parse(text, unit);
-        if (parsed.Ok) return parsed.Value;
+        if (parsed.Ok)
+            return parsed.Value;
         value.Faults.Add(parsed.Fault.At(value.Path));
         return null;
     }
 
     private static Length? FromNumber(DocumentValue value, LengthUnit unit)
     {
-        if (value.Decimal("a length like 34.5") is not { } number) return null;
-        if (number < 0) return Refused<Length>(value, "is less than nothing: a length is zero or more");
+        if (value.Decimal("a length like 34.5") is not { } number)
+            return null;
+        if (number < 0)
+            return Refused<Length>(value, "is less than nothing: a length is zero or more");
         return number > LengthText.Longest.To(unit)
             ? Refused<Length>(value, "is more than 100 m: no stock is so long")
             : Core.Measures.Length.From(number, unit);

@@ -15,7 +15,8 @@ internal sealed class DocumentObject
     {
         Path = path;
         this.faults = faults;
-        if (element.ValueKind == JsonValueKind.Object) Fill(element);
+        if (element.ValueKind == JsonValueKind.Object)
+            Fill(element);
     }
 
     public string Path { get; }

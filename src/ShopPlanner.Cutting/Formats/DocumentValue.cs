@@ -20,7 +20,8 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     /// <summary>The same value, its absence noted as a fault.</summary>
     public DocumentValue Required(string wanted)
     {
-        if (!Present) Faults.Add(Path, "", "is missing: " + wanted);
+        if (!Present)
+            Faults.Add(Path, "", "is missing: " + wanted);
         return this;
     }
 
@@ -28,24 +29,33 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     public void Refuse(string message) => Faults.Add(Path, Show(Element), message);
 
     /// <summary>The object; an empty one when absent or no object, whose missing members are no further faults.</summary>
-    public DocumentObject Object() => Present && Is(JsonValueKind.Object, "is not an object: write {…}")
-        ? new DocumentObject(Element, Path, Faults)
-        : new DocumentObject(default, Path, new FaultList());
+    public DocumentObject Object() =>
+        Present && Is(JsonValueKind.Object, "is not an object: write {…}")
+            ? new DocumentObject(Element, Path, Faults)
+            : new DocumentObject(default, Path, new FaultList());
 
     /// <summary>The items of the array; none when absent.</summary>
     public IEnumerable<DocumentValue> Items(int most)
     {
-        if (!Present || !Is(JsonValueKind.Array, "is not a list: write […]")) return [];
-        if (Element.GetArrayLength() <= most) return Indexed();
-        Faults.Add(Path, Element.GetArrayLength().ToString(CultureInfo.InvariantCulture), string.Create(CultureInfo.InvariantCulture, $"entries are too many: at most {most:N0}"));
+        if (!Present || !Is(JsonValueKind.Array, "is not a list: write […]"))
+            return [];
+        if (Element.GetArrayLength() <= most)
+            return Indexed();
+        Faults.Add(
+            Path,
+            Element.GetArrayLength().ToString(CultureInfo.InvariantCulture),
+            string.Create(CultureInfo.InvariantCulture, $"entries are too many: at most {most:N0}")
+        );
         return [];
     }
 
     /// <summary>Text, perhaps empty.</summary>
     public string? Text()
     {
-        if (!Present || !Is(JsonValueKind.String, "is not text: write it in quotes")) return null;
-        if (JsonMarshal.GetRawUtf8Value(Element).Length <= MostTextBytes) return Element.GetString();
+        if (!Present || !Is(JsonValueKind.String, "is not text: write it in quotes"))
+            return null;
+        if (JsonMarshal.GetRawUtf8Value(Element).Length <= MostTextBytes)
+            return Element.GetString();
         Refuse("is too long: a line is enough");
         return null;
     }
@@ -54,7 +64,8 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     public string? Id()
     {
         var text = Text();
-        if (text is null || text.AsSpan().Trim().Length > 0) return text;
+        if (text is null || text.AsSpan().Trim().Length > 0)
+            return text;
         Refuse("is empty: write a short name");
         return null;
     }
@@ -63,8 +74,10 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     public T? OneOf<T>(IReadOnlyDictionary<string, T> words)
         where T : struct
     {
-        if (Text() is not { } text) return null;
-        if (words.TryGetValue(text, out var value)) return value;
+        if (Text() is not { } text)
+            return null;
+        if (words.TryGetValue(text, out var value))
+            return value;
         Refuse("is unknown: write one of " + string.Join(", ", words.Keys));
         return null;
     }
@@ -72,8 +85,10 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     /// <summary>True or false.</summary>
     public bool? Flag()
     {
-        if (!Present) return null;
-        if (Element.ValueKind is JsonValueKind.True or JsonValueKind.False) return Element.GetBoolean();
+        if (!Present)
+            return null;
+        if (Element.ValueKind is JsonValueKind.True or JsonValueKind.False)
+            return Element.GetBoolean();
         Refuse("is neither true nor false");
         return null;
     }
@@ -81,7 +96,8 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     /// <summary>True when the value is of the kind; notes the fault otherwise.</summary>
     public bool Is(JsonValueKind kind, string message)
     {
-        if (Element.ValueKind == kind) return true;
+        if (Element.ValueKind == kind)
+            return true;
         Refuse(message);
         return false;
     }
@@ -89,18 +105,25 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     /// <summary>A value as it stands in the document, shortened.</summary>
     public static string Show(JsonElement element)
     {
-        if (element.ValueKind == JsonValueKind.Undefined) return "";
-        if (element.ValueKind == JsonValueKind.Object) return "{…}";
-        if (element.ValueKind == JsonValueKind.Array) return "[…]";
+        if (element.ValueKind == JsonValueKind.Undefined)
+            return "";
+        if (element.ValueKind == JsonValueKind.Object)
+            return "{…}";
+        if (element.ValueKind == JsonValueKind.Array)
+            return "[…]";
         var raw = JsonMarshal.GetRawUtf8Value(element);
-        if (raw.Length > ShownBytes) return Encoding.UTF8.GetString(raw[..ShownBytes]).TrimStart('"');
+        if (raw.Length > ShownBytes)
+            return Encoding.UTF8.GetString(raw[..ShownBytes]).TrimStart('"');
         return element.ValueKind == JsonValueKind.String ? element.GetString()! : Encoding.UTF8.GetString(raw);
     }
 
     private IEnumerable<DocumentValue> Indexed()
     {
         var (path, faults) = (Path, Faults);
-        return Element.EnumerateArray().Select((item, index) =>
-            new DocumentValue(item, string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]"), faults));
+        return Element
+            .EnumerateArray()
+            .Select(
+                (item, index) => new DocumentValue(item, string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]"), faults)
+            );
     }
 }

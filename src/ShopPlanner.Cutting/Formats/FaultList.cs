@@ -14,12 +14,14 @@ internal sealed class FaultList
 
     public void Add(Fault fault)
     {
-        if (Count++ < MostKept) kept.Add(fault);
+        if (Count++ < MostKept)
+            kept.Add(fault);
     }
 
     public void Add(string path, string value, string message) => Add(Fault.Of(path, value, message));
 
-    public ImmutableArray<Fault> ToImmutable() => Count <= MostKept
-        ? [.. kept]
-        : [.. kept, new Fault("", $"and {Count - MostKept} more", "faults are not listed: mend these first")];
+    public ImmutableArray<Fault> ToImmutable() =>
+        Count <= MostKept
+            ? [.. kept]
+            : [.. kept, new Fault("", $"and {Count - MostKept} more", "faults are not listed: mend these first")];
 }

@@ -12,7 +12,9 @@ internal static class JsonOutput
     // The documents are files, not parts of a page: names may keep their accents, quotes and signs readable.
     private static readonly JsonWriterOptions Options = new()
     {
-        Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
     /// <summary>One object as text, ended by a line feed.</summary>
@@ -39,7 +41,8 @@ internal static class JsonOutput
     /// <summary>A length, or nothing at all.</summary>
     public static void Length(this Utf8JsonWriter writer, string name, Length? length, LengthUnit unit)
     {
-        if (length is { } given) writer.Length(name, given, unit);
+        if (length is { } given)
+            writer.Length(name, given, unit);
     }
 
     /// <summary>An amount, exact.</summary>
@@ -56,7 +59,8 @@ internal static class JsonOutput
     public static void List<T>(this Utf8JsonWriter writer, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> members)
     {
         writer.WriteStartArray(name);
-        foreach (var item in items) writer.Item(inner => members(inner, item));
+        foreach (var item in items)
+            writer.Item(inner => members(inner, item));
         writer.WriteEndArray();
     }
 

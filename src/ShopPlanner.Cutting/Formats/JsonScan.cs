@@ -38,7 +38,8 @@ internal ref struct JsonScan
         try
         {
             while (reader.Read())
-                if (Step() is { } fault) return fault;
+                if (Step() is { } fault)
+                    return fault;
             return null;
         }
         catch (JsonException exception)
@@ -48,17 +49,27 @@ internal ref struct JsonScan
         catch (InvalidOperationException)
         {
             // The reader says so of a string whose escapes are half a pair of UTF-16.
-            return Fault.Of(Path(), Offending((int)reader.TokenStartIndex), "is not text: an escape such as \\ud800 stands alone");
+            return Fault.Of(
+                Path(),
+                Offending((int)reader.TokenStartIndex),
+                "is not text: an escape such as \\ud800 stands alone"
+            );
         }
     }
 
     private Fault? Step()
     {
         Track();
-        if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && reader.ValueIsEscaped) _ = reader.GetString();
-        if (open > MostDepth) return Fault.Of(Path(shown: 3), "", $"is nested more than {MostDepth} deep");
+        if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && reader.ValueIsEscaped)
+            _ = reader.GetString();
+        if (open > MostDepth)
+            return Fault.Of(Path(shown: 3), "", $"is nested more than {MostDepth} deep");
         return ++values > MostValues
-            ? Fault.Of("", "", string.Create(CultureInfo.InvariantCulture, $"has more than {MostValues:N0} values: that is no cutting job"))
+            ? Fault.Of(
+                "",
+                "",
+                string.Create(CultureInfo.InvariantCulture, $"has more than {MostValues:N0} values: that is no cutting job")
+            )
             : null;
     }
 
@@ -68,14 +79,18 @@ internal ref struct JsonScan
         switch (reader.TokenType)
         {
             case JsonTokenType.PropertyName:
-                levels[depth].Name = new Range((int)reader.TokenStartIndex + 1, (int)reader.TokenStartIndex + 1 + reader.ValueSpan.Length);
+                levels[depth].Name = new Range(
+                    (int)reader.TokenStartIndex + 1,
+                    (int)reader.TokenStartIndex + 1 + reader.ValueSpan.Length
+                );
                 return;
             case JsonTokenType.EndArray or JsonTokenType.EndObject:
                 open = depth;
                 return;
             default:
                 levels[depth].Index++;
-                if (reader.TokenType is JsonTokenType.StartArray or JsonTokenType.StartObject) Open(depth + 1);
+                if (reader.TokenType is JsonTokenType.StartArray or JsonTokenType.StartObject)
+                    Open(depth + 1);
                 return;
         }
     }
@@ -100,8 +115,10 @@ internal ref struct JsonScan
         var path = new StringBuilder();
         for (var depth = 1; depth <= Math.Min(open, shown); depth++)
         {
-            if (levels[depth].IsArray) path.Append(CultureInfo.InvariantCulture, $"[{Math.Max(levels[depth].Index, 0)}]");
-            else path.Append(path.Length > 0 ? "." : "").Append(Encoding.UTF8.GetString(utf8[levels[depth].Name]));
+            if (levels[depth].IsArray)
+                path.Append(CultureInfo.InvariantCulture, $"[{Math.Max(levels[depth].Index, 0)}]");
+            else
+                path.Append(path.Length > 0 ? "." : "").Append(Encoding.UTF8.GetString(utf8[levels[depth].Name]));
         }
 
         return open > shown ? path + "…" : path.ToString();
@@ -109,7 +126,8 @@ internal ref struct JsonScan
 
     private readonly string Offending(int from)
     {
-        while (from < utf8.Length && " \t\r\n,:"u8.Contains(utf8[from])) from++;
+        while (from < utf8.Length && " \t\r\n,:"u8.Contains(utf8[from]))
+            from++;
         var rest = utf8[from..Math.Min(from + ShownBytes, utf8.Length)];
         var length = rest.IndexOfAny(",}]\r\n"u8);
         return Encoding.UTF8.GetString(length < 0 ? rest : rest[..Math.Max(length, 1)]).Trim();

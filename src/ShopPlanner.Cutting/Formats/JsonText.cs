@@ -16,7 +16,8 @@ internal static class JsonText
         using var copy = new MemoryStream();
         var chunk = new byte[81920];
         int got;
-        while (copy.Length <= MostBytes && (got = stream.Read(chunk)) > 0) copy.Write(chunk, 0, got);
+        while (copy.Length <= MostBytes && (got = stream.Read(chunk)) > 0)
+            copy.Write(chunk, 0, got);
         return copy.GetBuffer().AsMemory(0, (int)copy.Length);
     }
 
@@ -24,15 +25,18 @@ internal static class JsonText
     public static JsonDocument? Open(ReadOnlyMemory<byte> utf8, FaultList faults)
     {
         var text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        if (Refuse(text.Span) is not { } fault) return JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonScan.MostDepth });
+        if (Refuse(text.Span) is not { } fault)
+            return JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonScan.MostDepth });
         faults.Add(fault);
         return null;
     }
 
     private static Fault? Refuse(ReadOnlySpan<byte> utf8)
     {
-        if (utf8.Length > MostBytes) return Fault.Of("", "", "is larger than 64 MB: that is no cutting job");
-        if (utf8.Trim(" \t\r\n"u8).IsEmpty) return Fault.Of("", "", "is empty: a JSON document is wanted");
+        if (utf8.Length > MostBytes)
+            return Fault.Of("", "", "is larger than 64 MB: that is no cutting job");
+        if (utf8.Trim(" \t\r\n"u8).IsEmpty)
+            return Fault.Of("", "", "is empty: a JSON document is wanted");
         return Utf8.IsValid(utf8) ? JsonScan.Run(utf8) : Fault.Of("", "", "is not UTF-8 text");
     }
 }

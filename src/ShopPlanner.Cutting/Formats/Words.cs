@@ -9,9 +9,17 @@ internal static class Words
     public const string Request = "shop-planner/cut-request";
     public const string Plan = "shop-planner/cut-plan";
 
-    public static readonly Dictionary<string, LengthUnit> Units = new() { ["in"] = LengthUnit.Inch, ["mm"] = LengthUnit.Millimetre };
+    public static readonly Dictionary<string, LengthUnit> Units = new()
+    {
+        ["in"] = LengthUnit.Inch,
+        ["mm"] = LengthUnit.Millimetre,
+    };
 
-    public static readonly Dictionary<string, StockForm> Forms = new() { ["board"] = StockForm.Board, ["sheet"] = StockForm.Sheet };
+    public static readonly Dictionary<string, StockForm> Forms = new()
+    {
+        ["board"] = StockForm.Board,
+        ["sheet"] = StockForm.Sheet,
+    };
 
     public static readonly Dictionary<string, Grain> Grains = new() { ["length"] = Grain.Length, ["any"] = Grain.Any };
 
@@ -19,7 +27,9 @@ internal static class Words
 
     public static readonly Dictionary<string, PlanStatus> Statuses = new()
     {
-        ["proven"] = PlanStatus.Proven, ["best-found"] = PlanStatus.BestFound, ["incomplete"] = PlanStatus.Incomplete,
+        ["proven"] = PlanStatus.Proven,
+        ["best-found"] = PlanStatus.BestFound,
+        ["incomplete"] = PlanStatus.Incomplete,
     };
 
     /// <summary>Who makes a cut; nothing is written for a cut at home.</summary>
@@ -30,7 +40,8 @@ internal static class Words
         words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key;
 
     /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be judged.</summary>
-    public static bool IsOurs(DocumentObject root, string format) => IsFormat(root["format"], format) && IsVersion(root["version"]);
+    public static bool IsOurs(DocumentObject root, string format) =>
+        IsFormat(root["format"], format) && IsVersion(root["version"]);
 
     /// <summary>The document's unit; inches when that is a fault, so that the other members can be judged too.</summary>
     public static LengthUnit ReadUnit(DocumentObject root) =>
@@ -38,16 +49,20 @@ internal static class Words
 
     private static bool IsFormat(DocumentValue value, string format)
     {
-        if (value.Required($"write \"{format}\"").Text() is not { } text) return false;
-        if (text == format) return true;
+        if (value.Required($"write \"{format}\"").Text() is not { } text)
+            return false;
+        if (text == format)
+            return true;
         value.Refuse($"is another format: {format} is wanted");
         return false;
     }
 
     private static bool IsVersion(DocumentValue value)
     {
-        if (value.Required($"write {Version}").Count(1, int.MaxValue) is not { } version) return false;
-        if (version <= Version) return true;
+        if (value.Required($"write {Version}").Count(1, int.MaxValue) is not { } version)
+            return false;
+        if (version <= Version)
+            return true;
         value.Refuse($"is a later version than this program reads: it reads version {Version}");
         return false;
     }

@@ -17,12 +17,20 @@ internal sealed class BoardHandOut
     {
         this.parts = parts;
         rest = [.. parts.Select(part => part.Quantity)];
-        members = [.. Enumerable.Range(0, parts.Length).GroupBy(i => parts[i].Length).OrderByDescending(size => size.Key).Select(size => size.ToArray())];
+        members =
+        [
+            .. Enumerable
+                .Range(0, parts.Length)
+                .GroupBy(i => parts[i].Length)
+                .OrderByDescending(size => size.Key)
+                .Select(size => size.ToArray()),
+        ];
         first = new int[members.Length];
         Sizes = [.. members.Select(alike => (parts[alike[0]].Length, alike.Sum(i => parts[i].Quantity)))];
         sizeOf = new int[parts.Length];
         for (var size = 0; size < members.Length; size++)
-            foreach (var part in members[size]) sizeOf[part] = size;
+            foreach (var part in members[size])
+                sizeOf[part] = size;
     }
 
     /// <summary>Every length with the pieces wanted of it.</summary>
@@ -38,7 +46,8 @@ internal sealed class BoardHandOut
     public ImmutableArray<int> Counts(IEnumerable<int> pieces)
     {
         var counts = new int[Sizes.Length];
-        foreach (var part in pieces) counts[sizeOf[part]]++;
+        foreach (var part in pieces)
+            counts[sizeOf[part]]++;
         return [.. counts];
     }
 
@@ -48,11 +57,12 @@ internal sealed class BoardHandOut
     /// </summary>
     public IEnumerable<(int Times, List<CutPart> Parts)> Take(BoardPattern pattern)
     {
-        for (var open = pattern.Times; open > 0;)
+        for (var open = pattern.Times; open > 0; )
         {
             var share = Shares(pattern.Counts);
             var times = share.Select(one => rest[one.Part] / one.Pieces).Append(open).Min();
-            foreach (var (part, pieces) in share) rest[part] -= pieces * times;
+            foreach (var (part, pieces) in share)
+                rest[part] -= pieces * times;
             open -= times;
             yield return (times, [.. share.SelectMany(one => Enumerable.Repeat(parts[one.Part], one.Pieces))]);
         }
@@ -62,18 +72,21 @@ internal sealed class BoardHandOut
     {
         var shares = new List<(int, int)>();
         for (var size = 0; size < counts.Length; size++)
-            if (counts[size] > 0) Share(size, counts[size], shares);
+            if (counts[size] > 0)
+                Share(size, counts[size], shares);
         return shares;
     }
 
     private void Share(int size, int open, List<(int, int)> to)
     {
-        while (rest[members[size][first[size]]] == 0) first[size]++;
+        while (rest[members[size][first[size]]] == 0)
+            first[size]++;
         for (var at = first[size]; open > 0; at++)
         {
             var part = members[size][at];
             var pieces = Math.Min(open, rest[part]);
-            if (pieces > 0) to.Add((part, pieces));
+            if (pieces > 0)
+                to.Add((part, pieces));
             open -= pieces;
         }
     }

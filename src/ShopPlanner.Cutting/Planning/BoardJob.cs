@@ -28,12 +28,15 @@ internal sealed class BoardJob
     /// <param name="job">Boards that are not ripped.</param>
     /// <param name="control">When to stop and whom to tell.</param>
     /// <param name="start">Layouts to begin with; they need not fit the job.</param>
-    public static JobResult Solve(Job job, SearchControl control, ImmutableArray<KeptLayout> start) => new BoardJob(job).Solve(control, start);
+    public static JobResult Solve(Job job, SearchControl control, ImmutableArray<KeptLayout> start) =>
+        new BoardJob(job).Solve(control, start);
 
     private JobResult Solve(SearchControl control, ImmutableArray<KeptLayout> start)
     {
         var problem = new BoardProblem(
-            [.. stocks.Select(Model)], [.. parts.Sizes.Select(size => new BoardItem((size.Length.Ticks + job.Kerf) / scale, size.Pieces))])
+            [.. stocks.Select(Model)],
+            [.. parts.Sizes.Select(size => new BoardItem((size.Length.Ticks + job.Kerf) / scale, size.Pieces))]
+        )
         {
             Seed = [.. Seeds(start)],
         };
@@ -52,9 +55,14 @@ internal sealed class BoardJob
     private IEnumerable<BoardPattern> Seeds(ImmutableArray<KeptLayout> start)
     {
         var index = job.Stock.Select(stocks.IndexOf).ToArray();
-        return start.Where(kept => index[kept.Stock] >= 0)
+        return start
+            .Where(kept => index[kept.Stock] >= 0)
             .GroupBy(kept => (kept.Stock, string.Join(' ', parts.Sorted(kept.Pieces.Select(piece => piece.Part)))))
-            .Select(alike => new BoardPattern(index[alike.Key.Stock], alike.Sum(kept => kept.Times), parts.Counts(alike.First().Pieces.Select(piece => piece.Part))));
+            .Select(alike => new BoardPattern(
+                index[alike.Key.Stock],
+                alike.Sum(kept => kept.Times),
+                parts.Counts(alike.First().Pieces.Select(piece => piece.Part))
+            ));
     }
 
     private IEnumerable<CutUpStock> Lay(BoardPattern pattern)
@@ -76,7 +84,8 @@ internal sealed class BoardJob
             x += part.Length.Ticks + job.Kerf;
         }
 
-        if (x < end) children.Add(Slab.Remnant(x, 0, end - x, width));
+        if (x < end)
+            children.Add(Slab.Remnant(x, 0, end - x, width));
         return new(start, 0, end - start, width, null, false, true, children.ToImmutable());
     }
 }

@@ -17,17 +17,24 @@ internal sealed class EarlierLayouts
     {
         this.job = job;
         byId = job.Parts.Select((part, i) => (part.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
-        for (var i = 0; i < job.Parts.Length; i++) bySize.TryAdd((job.Parts[i].Length.Ticks, job.Parts[i].Width.Ticks), i);
+        for (var i = 0; i < job.Parts.Length; i++)
+            bySize.TryAdd((job.Parts[i].Length.Ticks, job.Parts[i].Width.Ticks), i);
     }
 
     /// <summary>Those of an earlier plan; none without one.</summary>
     public static ImmutableArray<KeptLayout> For(Job job, EarlierPlan? earlier)
     {
-        if (earlier is null) return [];
+        if (earlier is null)
+            return [];
         var layouts = new EarlierLayouts(job);
         var before = earlier.Request.Stock.Where(stock => stock.Material == job.Material.Id).ToDictionary(stock => stock.Id);
-        return [.. earlier.Plan.Layouts.Where(layout => before.ContainsKey(layout.Stock))
-            .Select(layout => layouts.Keep(layout, before[layout.Stock])).OfType<KeptLayout>()];
+        return
+        [
+            .. earlier
+                .Plan.Layouts.Where(layout => before.ContainsKey(layout.Stock))
+                .Select(layout => layouts.Keep(layout, before[layout.Stock]))
+                .OfType<KeptLayout>(),
+        ];
     }
 
     /// <summary>Those of an answer to the same job.</summary>
@@ -37,8 +44,13 @@ internal sealed class EarlierLayouts
         return [.. found.Stocks.Select(cut => new KeptLayout(job.Stock.IndexOf(cut.Stock), cut.Times, layouts.Pieces(cut)))];
     }
 
-    private ImmutableArray<KeptPiece> Pieces(CutUpStock cut) => [.. cut.Root.Whole().Where(slab => slab.Part is not null)
-        .Select(slab => new KeptPiece(byId[slab.Part!], slab.Turned, slab.X, slab.Y, slab.Dx, slab.Dy))];
+    private ImmutableArray<KeptPiece> Pieces(CutUpStock cut) =>
+        [
+            .. cut
+                .Root.Whole()
+                .Where(slab => slab.Part is not null)
+                .Select(slab => new KeptPiece(byId[slab.Part!], slab.Turned, slab.X, slab.Y, slab.Dx, slab.Dy)),
+        ];
 
     private KeptLayout? Keep(Layout layout, CutStock before)
     {
@@ -50,8 +62,11 @@ internal sealed class EarlierLayouts
     private int Stock(CutStock before)
     {
         var same = Enumerable.Range(0, job.Stock.Length).Where(i => job.Stock[i].Id == before.Id);
-        var large = Enumerable.Range(0, job.Stock.Length).Where(i => job.Stock[i].Length >= before.Length && job.Stock[i].Width >= before.Width)
-            .OrderBy(i => (double)job.Stock[i].Length.Ticks * job.Stock[i].Width.Ticks).ThenBy(i => job.Stock[i].Offcut != before.Offcut);
+        var large = Enumerable
+            .Range(0, job.Stock.Length)
+            .Where(i => job.Stock[i].Length >= before.Length && job.Stock[i].Width >= before.Width)
+            .OrderBy(i => (double)job.Stock[i].Length.Ticks * job.Stock[i].Width.Ticks)
+            .ThenBy(i => job.Stock[i].Offcut != before.Offcut);
         return same.Concat(large).Append(-1).First();
     }
 
@@ -60,9 +75,12 @@ internal sealed class EarlierLayouts
     {
         var (length, width) = piece.Turned ? (piece.Dy, piece.Dx) : (piece.Dx, piece.Dy);
         var own = byId.TryGetValue(piece.Part, out var named) ? named : -1;
-        var part = own >= 0 && (job.Parts[own].Length, job.Parts[own].Width) == (length, width) ? own
-            : bySize.GetValueOrDefault((length.Ticks, width.Ticks), own);
-        return part < 0 || (piece.Turned && !job.CanTurn(job.Parts[part])) ? null
+        var part =
+            own >= 0 && (job.Parts[own].Length, job.Parts[own].Width) == (length, width)
+                ? own
+                : bySize.GetValueOrDefault((length.Ticks, width.Ticks), own);
+        return part < 0 || (piece.Turned && !job.CanTurn(job.Parts[part]))
+            ? null
             : new(part, piece.Turned, piece.X.Ticks, piece.Y.Ticks, piece.Dx.Ticks, piece.Dy.Ticks);
     }
 }

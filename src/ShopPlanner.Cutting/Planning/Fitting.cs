@@ -13,9 +13,12 @@ internal static class Fitting
         foreach (var material in request.Materials)
         {
             var whole = new Job(
-                material, request.Saw, request.Keep,
+                material,
+                request.Saw,
+                request.Keep,
                 [.. request.Stock.Where(stock => stock.Material == material.Id && stock.Quantity != 0)],
-                [.. request.Parts.Where(part => part.Material == material.Id)])
+                [.. request.Parts.Where(part => part.Material == material.Id)]
+            )
             {
                 Store = request.Store,
                 Carry = request.Carry,
@@ -24,10 +27,14 @@ internal static class Fitting
             foreach (var part in whole.Parts)
                 if ((Reason(whole, part, request.Unit) ?? Limit(fit, part, request.Unit)) is { } reason)
                     unplaced.Add(part.Id, new(part.Id, part.Quantity, reason));
-            if (Placeable(fit, unplaced) is { Parts.Length: > 0 } job) jobs.Add(job);
+            if (Placeable(fit, unplaced) is { Parts.Length: > 0 } job)
+                jobs.Add(job);
         }
 
-        return (jobs.ToImmutable(), [.. request.Parts.Where(part => unplaced.ContainsKey(part.Id)).Select(part => unplaced[part.Id])]);
+        return (
+            jobs.ToImmutable(),
+            [.. request.Parts.Where(part => unplaced.ContainsKey(part.Id)).Select(part => unplaced[part.Id])]
+        );
     }
 
     // Stock too small for every part would only be in the solver's way.
@@ -39,7 +46,9 @@ internal static class Fitting
     }
 
     private static string? Limit(Fit fit, CutPart part, LengthUnit unit) =>
-        Enumerable.Range(0, fit.Whole.Stock.Length).Any(stock => fit.Fits(part, stock)) ? null : LimitReasons.Of(fit.Whole, part, unit);
+        Enumerable.Range(0, fit.Whole.Stock.Length).Any(stock => fit.Fits(part, stock))
+            ? null
+            : LimitReasons.Of(fit.Whole, part, unit);
 
     // Fitting is a matter of size, and of the limits where there are any.
     private sealed class Fit(Job whole)
@@ -54,14 +63,19 @@ internal static class Fitting
 
     private static string? Reason(Job job, CutPart part, LengthUnit unit)
     {
-        if (job.Stock.IsEmpty) return "no stock of this material";
-        if (job.Stock.Any(stock => job.Fits(part, stock))) return null;
+        if (job.Stock.IsEmpty)
+            return "no stock of this material";
+        if (job.Stock.Any(stock => job.Fits(part, stock)))
+            return null;
         var (longest, widest) = (job.Stock.Max(job.UsableX), job.Stock.Max(job.UsableY));
-        if (job.CanTurn(part) && part.Length < part.Width) return Reason(job, part with { Length = part.Width, Width = part.Length }, unit);
+        if (job.CanTurn(part) && part.Length < part.Width)
+            return Reason(job, part with { Length = part.Width, Width = part.Length }, unit);
         if (job.Stock.Any(stock => !job.IsBoard && job.Fits(part with { Length = part.Width, Width = part.Length }, stock)))
             return "fits only across the grain, which this part does not allow";
-        if (part.Length.Ticks > longest) return Too("longer", part.Length, longest, unit);
-        if (part.Width.Ticks > widest) return Too("wider", part.Width, widest, unit) + ": glue it up from strips";
+        if (part.Length.Ticks > longest)
+            return Too("longer", part.Length, longest, unit);
+        if (part.Width.Ticks > widest)
+            return Too("wider", part.Width, widest, unit) + ": glue it up from strips";
         return "no one stock of this material is both long and wide enough";
     }
 

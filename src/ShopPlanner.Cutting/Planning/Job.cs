@@ -11,7 +11,12 @@ namespace ShopPlanner.Cutting.Planning;
 /// <param name="Stock">With at least one piece there.</param>
 /// <param name="Parts">Each fits some stock.</param>
 internal sealed record Job(
-    CutMaterial Material, SawSettings Saw, KeepRule Keep, ImmutableArray<CutStock> Stock, ImmutableArray<CutPart> Parts)
+    CutMaterial Material,
+    SawSettings Saw,
+    KeepRule Keep,
+    ImmutableArray<CutStock> Stock,
+    ImmutableArray<CutPart> Parts
+)
 {
     /// <summary>What the store cuts; null for nothing.</summary>
     public StoreCuts? Store { get; init; }
@@ -26,14 +31,20 @@ internal sealed record Job(
 
     /// <summary>Boards cut to length only, by a saw and for a car that set them no limits.</summary>
     public bool IsCrosscutOnly =>
-        IsBoard && !IsLimited && Parts.All(part => part.Width == Material.Width) && Stock.All(stock => stock.Width <= Material.Width);
+        IsBoard
+        && !IsLimited
+        && Parts.All(part => part.Width == Material.Width)
+        && Stock.All(stock => stock.Width <= Material.Width);
 
     public long Kerf => Saw.Kerf.Ticks;
 
     public int Pieces => Parts.Sum(part => part.Quantity);
 
     /// <summary>Where the usable wood of a stock begins, along its length.</summary>
-    public long StartX(CutStock stock) => stock.Offcut ? 0 : IsBoard ? Saw.BoardEndTrim.Ticks : Saw.SheetEdgeTrim.Ticks;
+    public long StartX(CutStock stock) =>
+        stock.Offcut ? 0
+        : IsBoard ? Saw.BoardEndTrim.Ticks
+        : Saw.SheetEdgeTrim.Ticks;
 
     /// <summary>Where the usable wood of a stock begins, across.</summary>
     public long StartY(CutStock stock) => stock.Offcut || IsBoard ? 0 : Saw.SheetEdgeTrim.Ticks;
@@ -45,8 +56,7 @@ internal sealed record Job(
     public long UsableY(CutStock stock) => stock.Width.Ticks - (2 * StartY(stock));
 
     /// <summary>True when some layouts of a stock cannot be cut, or what they leave cannot be carried home.</summary>
-    public bool Binds(CutStock stock) =>
-        !GoesHome(stock) || stock.Width > Saw.LongestCrosscut || stock.Width > Saw.WidestRip * 2;
+    public bool Binds(CutStock stock) => !GoesHome(stock) || stock.Width > Saw.LongestCrosscut || stock.Width > Saw.WidestRip * 2;
 
     /// <summary>True when the car takes the stock as bought; what is in the rack or the bin is at home already.</summary>
     public bool GoesHome(CutStock stock) => stock.Offcut || Carries(stock.Length.Ticks, stock.Width.Ticks);
@@ -55,10 +65,16 @@ internal sealed record Job(
     /// nothing. Of a board only the length counts.</summary>
     public long MostCarried(long across, bool alongX)
     {
-        if (Carry is not { } car) return long.MaxValue;
+        if (Carry is not { } car)
+            return long.MaxValue;
         var (longest, widest) = (Math.Max(car.Longest.Ticks, car.Widest.Ticks), Math.Min(car.Longest.Ticks, car.Widest.Ticks));
-        if (IsBoard) return alongX ? car.Longest.Ticks : across <= car.Longest.Ticks ? long.MaxValue : 0;
-        return across <= widest ? longest : across <= longest ? widest : 0;
+        if (IsBoard)
+            return alongX ? car.Longest.Ticks
+                : across <= car.Longest.Ticks ? long.MaxValue
+                : 0;
+        return across <= widest ? longest
+            : across <= longest ? widest
+            : 0;
     }
 
     private bool Carries(long dx, long dy) => dx <= MostCarried(dy, true);
@@ -75,11 +91,13 @@ internal sealed record Job(
     /// </summary>
     public bool Keeps(Slab remnant)
     {
-        if (IsBoard) return Keep.BoardLength is { } least && remnant.Dx >= least.Ticks && remnant.Dy * 2 >= Material.Width!.Value.Ticks;
+        if (IsBoard)
+            return Keep.BoardLength is { } least && remnant.Dx >= least.Ticks && remnant.Dy * 2 >= Material.Width!.Value.Ticks;
         return Keep is { SheetLength: { } length, SheetWidth: { } width }
             && Math.Max(remnant.Dx, remnant.Dy) >= Length.Max(length, width).Ticks
             && Math.Min(remnant.Dx, remnant.Dy) >= Length.Min(length, width).Ticks;
     }
 
-    private bool Fits(Length along, Length across, CutStock stock) => along.Ticks <= UsableX(stock) && across.Ticks <= UsableY(stock);
+    private bool Fits(Length along, Length across, CutStock stock) =>
+        along.Ticks <= UsableX(stock) && across.Ticks <= UsableY(stock);
 }

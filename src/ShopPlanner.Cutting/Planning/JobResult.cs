@@ -10,7 +10,12 @@ namespace ShopPlanner.Cutting.Planning;
 /// <param name="Bound">No plan that places the same pieces costs less.</param>
 /// <param name="Shortage">True when it is shown that no plan places more pieces.</param>
 internal sealed record JobResult(
-    ImmutableArray<CutUpStock> Stocks, ImmutableArray<int> Unmet, long Cost, long Bound, bool Shortage)
+    ImmutableArray<CutUpStock> Stocks,
+    ImmutableArray<int> Unmet,
+    long Cost,
+    long Bound,
+    bool Shortage
+)
 {
     /// <summary>Layouts taken over from an earlier plan, in place of <see cref="Stocks"/>; null when searched.</summary>
     public ImmutableArray<Layout>? Kept { get; init; }
@@ -25,7 +30,8 @@ internal sealed record JobResult(
     public static JobResult Better(JobResult earlier, JobResult later)
     {
         var (a, b) = (earlier.Unmet.Sum(), later.Unmet.Sum());
-        if (a != b) return a < b ? earlier : later;
+        if (a != b)
+            return a < b ? earlier : later;
         var best = later.Cost <= earlier.Cost ? later : earlier;
         return a == 0 ? best with { Bound = Math.Max(earlier.Bound, later.Bound) } : best;
     }

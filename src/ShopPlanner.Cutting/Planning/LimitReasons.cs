@@ -7,7 +7,8 @@ internal static class LimitReasons
 {
     public static string Of(Job job, CutPart part, LengthUnit unit)
     {
-        if (job.Carry is { } car && CanCut(job with { Carry = null }, part)) return Carried(job, part, car, unit);
+        if (job.Carry is { } car && CanCut(job with { Carry = null }, part))
+            return Carried(job, part, car, unit);
         if (job.Saw.LongestCrosscut is { } crosscut && CanCut(job with { Saw = job.Saw with { LongestCrosscut = null } }, part))
             return $"needs a longer crosscut than the saw makes, {Text(crosscut, unit)} at most";
         if (job.Saw.WidestRip is { } rip && CanCut(job with { Saw = job.Saw with { WidestRip = null } }, part))
@@ -39,10 +40,14 @@ internal static class LimitReasons
 
     private static IEnumerable<string> All(Job job, LengthUnit unit)
     {
-        if (job.Carry is { } car) yield return $"carried home {Most(job, car, unit)} at most";
-        if (job.Store is { } store) yield return $"cuts by the store {store.Most} at most, {Text(store.Tolerance, unit)} left on beside each";
-        if (job.Saw.LongestCrosscut is { } crosscut) yield return $"crosscut {Text(crosscut, unit)} at most";
-        if (job.Saw.WidestRip is { } rip) yield return $"rip {Text(rip, unit)} at most";
+        if (job.Carry is { } car)
+            yield return $"carried home {Most(job, car, unit)} at most";
+        if (job.Store is { } store)
+            yield return $"cuts by the store {store.Most} at most, {Text(store.Tolerance, unit)} left on beside each";
+        if (job.Saw.LongestCrosscut is { } crosscut)
+            yield return $"crosscut {Text(crosscut, unit)} at most";
+        if (job.Saw.WidestRip is { } rip)
+            yield return $"rip {Text(rip, unit)} at most";
     }
 
     private static string Most(Job job, CarryLimit car, LengthUnit unit) =>

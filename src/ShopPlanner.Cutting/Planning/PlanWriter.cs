@@ -9,25 +9,48 @@ namespace ShopPlanner.Cutting.Planning;
 internal static class PlanWriter
 {
     public static CutPlan Write(
-        CutRequest request, ImmutableArray<Job> jobs, ImmutableArray<JobResult> results, ImmutableArray<UnplacedPart> unplaced, Stopwatch watch)
+        CutRequest request,
+        ImmutableArray<Job> jobs,
+        ImmutableArray<JobResult> results,
+        ImmutableArray<UnplacedPart> unplaced,
+        Stopwatch watch
+    )
     {
         ImmutableArray<Layout> layouts = [.. jobs.Zip(results).SelectMany(pair => Layouts(pair.First, pair.Second, request))];
-        ImmutableArray<UnplacedPart> missing = [.. unplaced, .. jobs.Zip(results).SelectMany(pair => Missing(pair.First, pair.Second))];
+        ImmutableArray<UnplacedPart> missing =
+        [
+            .. unplaced,
+            .. jobs.Zip(results).SelectMany(pair => Missing(pair.First, pair.Second)),
+        ];
         var cost = Money.FromCount(results.Sum(result => result.Cost));
         var bound = Money.FromCount(results.Sum(result => Math.Min(result.Bound, result.Cost)));
-        var status = !missing.IsEmpty ? PlanStatus.Incomplete : cost == bound ? PlanStatus.Proven : PlanStatus.BestFound;
-        return new(request.Unit, status, cost, bound, Math.Round(watch.Elapsed.TotalSeconds, 3), Purchases(request, layouts), layouts, missing);
+        var status =
+            !missing.IsEmpty ? PlanStatus.Incomplete
+            : cost == bound ? PlanStatus.Proven
+            : PlanStatus.BestFound;
+        return new(
+            request.Unit,
+            status,
+            cost,
+            bound,
+            Math.Round(watch.Elapsed.TotalSeconds, 3),
+            Purchases(request, layouts),
+            layouts,
+            missing
+        );
     }
 
     private static IEnumerable<Layout> Layouts(Job job, JobResult result, CutRequest request)
     {
-        if (result.Kept is { } kept) return kept;
+        if (result.Kept is { } kept)
+            return kept;
         var order = request.Stock.Select((stock, i) => (stock.Id, i)).ToDictionary(pair => pair.Id, pair => pair.i);
         return Alike(result.Stocks).OrderBy(cut => order[cut.Stock.Id]).Select(cut => Layout(job, cut));
     }
 
     private static IEnumerable<CutUpStock> Alike(ImmutableArray<CutUpStock> stocks) =>
-        stocks.GroupBy(cut => (cut.Stock.Id, string.Join(';', cut.Root.Whole().Select(Key))))
+        stocks
+            .GroupBy(cut => (cut.Stock.Id, string.Join(';', cut.Root.Whole().Select(Key))))
             .Select(group => group.First() with { Times = group.Sum(cut => cut.Times) });
 
     private static string Key(Slab slab) => $"{slab.X},{slab.Y},{slab.Dx},{slab.Dy},{slab.Part},{slab.Turned},{slab.AlongX}";
@@ -36,27 +59,56 @@ internal static class PlanWriter
     {
         var slabs = cut.Root.Whole().ToList();
         return new(
-            cut.Stock.Id, cut.Times,
+            cut.Stock.Id,
+            cut.Times,
             [.. slabs.Where(slab => slab.Part is not null).Select(Piece)],
             [.. slabs.Where(slab => slab.IsRemnant).Select(slab => Left(job, slab))],
-            CutSequencer.Order(job.Material.Form, cut.Root, cut.Stock.Length.Ticks, cut.Stock.Width.Ticks, job.Kerf,
-                job.IsLimited ? SawReach.Of(job.Saw) : null));
+            CutSequencer.Order(
+                job.Material.Form,
+                cut.Root,
+                cut.Stock.Length.Ticks,
+                cut.Stock.Width.Ticks,
+                job.Kerf,
+                job.IsLimited ? SawReach.Of(job.Saw) : null
+            )
+        );
     }
 
-    private static PlacedPiece Piece(Slab slab) => new(
-        slab.Part!, Length.FromTicks(slab.X), Length.FromTicks(slab.Y), Length.FromTicks(slab.Dx), Length.FromTicks(slab.Dy), slab.Turned);
+    private static PlacedPiece Piece(Slab slab) =>
+        new(
+            slab.Part!,
+            Length.FromTicks(slab.X),
+            Length.FromTicks(slab.Y),
+            Length.FromTicks(slab.Dx),
+            Length.FromTicks(slab.Dy),
+            slab.Turned
+        );
 
-    private static Leftover Left(Job job, Slab slab) => new(
-        Length.FromTicks(slab.X), Length.FromTicks(slab.Y), Length.FromTicks(slab.Dx), Length.FromTicks(slab.Dy), job.Keeps(slab));
+    private static Leftover Left(Job job, Slab slab) =>
+        new(
+            Length.FromTicks(slab.X),
+            Length.FromTicks(slab.Y),
+            Length.FromTicks(slab.Dx),
+            Length.FromTicks(slab.Dy),
+            job.Keeps(slab)
+        );
 
     private static IEnumerable<UnplacedPart> Missing(Job job, JobResult result) =>
-        job.Parts.Zip(result.Unmet).Where(pair => pair.Second > 0)
+        job
+            .Parts.Zip(result.Unmet)
+            .Where(pair => pair.Second > 0)
             .Select(pair => new UnplacedPart(pair.First.Id, pair.Second, "the stock that there is has no room left for it"));
 
     private static ImmutableArray<Purchase> Purchases(CutRequest request, ImmutableArray<Layout> layouts)
     {
-        var used = layouts.GroupBy(layout => layout.Stock).ToDictionary(group => group.Key, group => group.Sum(layout => layout.Copies));
-        return [.. request.Stock.Where(stock => !stock.Offcut && used.ContainsKey(stock.Id))
-            .Select(stock => new Purchase(stock.Id, used[stock.Id], stock.Price * used[stock.Id]))];
+        var used = layouts
+            .GroupBy(layout => layout.Stock)
+            .ToDictionary(group => group.Key, group => group.Sum(layout => layout.Copies));
+        return
+        [
+            .. request
+                .Stock.Where(stock => !stock.Offcut && used.ContainsKey(stock.Id))
+                .Select(stock => new Purchase(stock.Id, used[stock.Id], stock.Price * used[stock.Id])),
+        ];
     }
 }

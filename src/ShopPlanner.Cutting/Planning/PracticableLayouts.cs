@@ -33,10 +33,13 @@ internal sealed class PracticableLayouts : ILayoutRule
 
     public SheetNode? Write(int stock, Branch root)
     {
-        if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole) return whole;
-        if (job.Stock[stock].Offcut || job.Store is not { } store) return null;
+        if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole)
+            return whole;
+        if (job.Stock[stock].Offcut || job.Store is not { } store)
+            return null;
         for (var cuts = 1; cuts <= store.Most; cuts++)
-            if (Ways(stock, root, cuts) is { } layout) return layout;
+            if (Ways(stock, root, cuts) is { } layout)
+                return layout;
         return null;
     }
 
@@ -55,7 +58,8 @@ internal sealed class PracticableLayouts : ILayoutRule
     {
         var across = Panels(stock, root, alongX: true, cuts);
         var along = job.IsBoard ? null : Panels(stock, root, alongX: false, cuts);
-        if (across is null || along is null) return across ?? along;
+        if (across is null || along is null)
+            return across ?? along;
         return LeftoverValue.OfAll(models[stock], across) >= LeftoverValue.OfAll(models[stock], along) ? across : along;
     }
 
@@ -63,13 +67,13 @@ internal sealed class PracticableLayouts : ILayoutRule
     {
         var sides = new StoreSides(job, job.Stock[stock], alongX);
         var rows = Rows(root, alongX);
-        if (cuts > sides.MostCuts(rows.Count) || new StorePanels(sides, cuts).Share(rows) is not { } panels) return null;
+        if (cuts > sides.MostCuts(rows.Count) || new StorePanels(sides, cuts).Share(rows) is not { } panels)
+            return null;
         var nodes = panels.Select(panel => Node(panel, alongX, stock));
         return Cuttable(stock, new(0, 0, models[stock].Dx, models[stock].Dy, null, false, alongX, [.. nodes]) { ByStore = true });
     }
 
-    private static List<Branch> Rows(Branch root, bool alongX) =>
-        root.Type < 0 && root.AlongX == alongX ? root.Children : [root];
+    private static List<Branch> Rows(Branch root, bool alongX) => root.Type < 0 && root.AlongX == alongX ? root.Children : [root];
 
     private SheetNode Node(StorePanel panel, bool alongX, int stock)
     {
@@ -83,7 +87,8 @@ internal sealed class PracticableLayouts : ILayoutRule
 
     private static Branch Together(List<Branch> rows, bool alongX)
     {
-        if (rows.Count == 1) return rows[0];
+        if (rows.Count == 1)
+            return rows[0];
         return alongX
             ? new(CutNode.Cut, rows.Sum(row => row.Dx), rows.Max(row => row.Dy), true, rows)
             : new(CutNode.Cut, rows.Max(row => row.Dx), rows.Sum(row => row.Dy), false, rows);

@@ -15,7 +15,8 @@ internal static class Scale
 
     private static long Common(long a, long b)
     {
-        while (b != 0) (a, b) = (b, a % b);
+        while (b != 0)
+            (a, b) = (b, a % b);
         return a;
     }
 }

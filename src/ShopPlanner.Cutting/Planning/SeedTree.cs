@@ -9,18 +9,21 @@ internal static class SeedTree
     /// <summary>The tree of cuts; null where the pieces cannot be freed by such cuts.</summary>
     public static SheetSeedNode? Of(ImmutableArray<KeptPiece> pieces)
     {
-        if (pieces.Length == 1) return new(pieces[0].Part, pieces[0].Turned, false, []);
+        if (pieces.Length == 1)
+            return new(pieces[0].Part, pieces[0].Turned, false, []);
         return Split(pieces, true) ?? Split(pieces, false);
     }
 
     private static SheetSeedNode? Split(ImmutableArray<KeptPiece> pieces, bool alongX)
     {
         var groups = Groups(pieces, alongX);
-        if (groups.Count < 2) return null;
+        if (groups.Count < 2)
+            return null;
         var children = ImmutableArray.CreateBuilder<SheetSeedNode>(groups.Count);
         foreach (var group in groups)
         {
-            if (Of(group) is not { } child) return null;
+            if (Of(group) is not { } child)
+                return null;
             children.Add(child);
         }
 

@@ -25,15 +25,27 @@ internal static class SheetJob
         };
         var solution = SheetSolver.Solve(problem, control);
         var writer = new SlabWriter(job, scaleX, scaleY);
-        return new([.. solution.Layouts.Select(layout => Lay(job, layout, writer))], solution.Unmet, solution.Cost, solution.Bound, false);
+        return new(
+            [.. solution.Layouts.Select(layout => Lay(job, layout, writer))],
+            solution.Unmet,
+            solution.Cost,
+            solution.Bound,
+            false
+        );
     }
 
-    private static SheetSeed? Seed(KeptLayout kept) => SeedTree.Of(kept.Pieces) is { } root ? new(kept.Stock, kept.Times, root) : null;
+    private static SheetSeed? Seed(KeptLayout kept) =>
+        SeedTree.Of(kept.Pieces) is { } root ? new(kept.Stock, kept.Times, root) : null;
 
     private static (long X, long Y) Measures(Job job)
     {
-        var x = Scale.Of(job.Parts.Select(part => part.Length.Ticks + job.Kerf).Concat(job.Stock.Select(stock => job.UsableX(stock) + job.Kerf)));
-        var y = Scale.Of(job.Parts.Select(part => part.Width.Ticks + job.Kerf).Concat(job.Stock.Select(stock => job.UsableY(stock) + job.Kerf)));
+        var x = Scale.Of(
+            job.Parts.Select(part => part.Length.Ticks + job.Kerf)
+                .Concat(job.Stock.Select(stock => job.UsableX(stock) + job.Kerf))
+        );
+        var y = Scale.Of(
+            job.Parts.Select(part => part.Width.Ticks + job.Kerf).Concat(job.Stock.Select(stock => job.UsableY(stock) + job.Kerf))
+        );
         var both = Scale.Of([x, y]);
         return job.Parts.Any(job.CanTurn) ? (both, both) : (x, y);
     }

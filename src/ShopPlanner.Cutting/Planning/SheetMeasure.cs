@@ -15,14 +15,25 @@ internal sealed class SheetMeasure(Job job, long scaleX, long scaleY)
     {
         var (keepX, keepY) = KeepSides();
         return new(
-            (job.UsableX(stock) + job.Kerf) / scaleX, (job.UsableY(stock) + job.Kerf) / scaleY, stock.Price.Count, stock.Quantity, stock.Offcut,
-            keepX is { } x ? Scale.Up(x + job.Kerf, scaleX) : null, keepY is { } y ? Scale.Up(y + job.Kerf, scaleY) : null);
+            (job.UsableX(stock) + job.Kerf) / scaleX,
+            (job.UsableY(stock) + job.Kerf) / scaleY,
+            stock.Price.Count,
+            stock.Quantity,
+            stock.Offcut,
+            keepX is { } x ? Scale.Up(x + job.Kerf, scaleX) : null,
+            keepY is { } y ? Scale.Up(y + job.Kerf, scaleY) : null
+        );
     }
 
-    public SheetItem Of(CutPart part) => new(
-        (part.Length.Ticks + job.Kerf) / scaleX, (part.Width.Ticks + job.Kerf) / scaleY, job.CanTurn(part), part.Quantity);
+    public SheetItem Of(CutPart part) =>
+        new((part.Length.Ticks + job.Kerf) / scaleX, (part.Width.Ticks + job.Kerf) / scaleY, job.CanTurn(part), part.Quantity);
 
-    private (long? X, long? Y) KeepSides() => job.IsBoard
-        ? job.Keep.BoardLength is { } length ? (length.Ticks, job.Material.Width!.Value.Ticks / 2) : (null, null)
-        : job.Keep is { SheetLength: { } x, SheetWidth: { } y } ? (x.Ticks, y.Ticks) : (null, null);
+    private (long? X, long? Y) KeepSides() =>
+        job.IsBoard
+            ? job.Keep.BoardLength is { } length
+                ? (length.Ticks, job.Material.Width!.Value.Ticks / 2)
+                : (null, null)
+            : job.Keep is { SheetLength: { } x, SheetWidth: { } y }
+                ? (x.Ticks, y.Ticks)
+                : (null, null);
 }

@@ -18,9 +18,11 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
     private Slab? Real(SheetNode node, CutStock stock)
     {
         var (dx, dy) = ((node.Dx * scaleX) - job.Kerf, (node.Dy * scaleY) - job.Kerf);
-        if (dx <= 0 || dy <= 0) return null;
+        if (dx <= 0 || dy <= 0)
+            return null;
         var (x, y) = (job.StartX(stock) + (node.X * scaleX), job.StartY(stock) + (node.Y * scaleY));
-        if (node.Item is { } item) return Slab.Piece(job.Parts[item].Id, node.Turned, x, y, dx, dy);
+        if (node.Item is { } item)
+            return Slab.Piece(job.Parts[item].Id, node.Turned, x, y, dx, dy);
         var children = node.Children.Select(child => Real(child, stock)).OfType<Slab>().ToImmutableArray();
         return new(x, y, dx, dy, null, false, node.CutAlongX, node.CutAlongX ? children : Peeled(children));
     }
@@ -28,7 +30,8 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
     // Beside something wider than the fence opens, waste and leftovers can only be taken off in strips that it does open for.
     private ImmutableArray<Slab> Peeled(ImmutableArray<Slab> rows)
     {
-        if (widestRip is not { } widest || !rows.Any(row => row.HasPart && row.Dy > widest)) return rows;
+        if (widestRip is not { } widest || !rows.Any(row => row.HasPart && row.Dy > widest))
+            return rows;
         return [.. rows.SelectMany(row => row.HasPart ? [row] : Strips(row, widest))];
     }
 
@@ -57,9 +60,10 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
         return new(0, 0, stock.Length.Ticks, stock.Width.Ticks, null, false, alongX, panels.ToImmutable()) { ByStore = true };
     }
 
-    private long Trimmed(SheetNode node, bool alongX, CutStock stock) => alongX
-        ? job.StartX(stock) + ((node.X + node.Dx) * scaleX) - job.Kerf
-        : job.StartY(stock) + ((node.Y + node.Dy) * scaleY) - job.Kerf;
+    private long Trimmed(SheetNode node, bool alongX, CutStock stock) =>
+        alongX
+            ? job.StartX(stock) + ((node.X + node.Dx) * scaleX) - job.Kerf
+            : job.StartY(stock) + ((node.Y + node.Dy) * scaleY) - job.Kerf;
 
     private static Slab Panel(Slab? inner, bool alongX, long start, long end, CutStock stock)
     {

@@ -18,8 +18,10 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
     public long Start { get; } = alongX ? job.StartX(stock) : job.StartY(stock);
 
     /// <summary>Margin where it ends.</summary>
-    public long End { get; } = alongX
-        ? stock.Length.Ticks - job.StartX(stock) - job.UsableX(stock) : stock.Width.Ticks - job.StartY(stock) - job.UsableY(stock);
+    public long End { get; } =
+        alongX
+            ? stock.Length.Ticks - job.StartX(stock) - job.UsableX(stock)
+            : stock.Width.Ticks - job.StartY(stock) - job.UsableY(stock);
 
     /// <summary>Left on beside each cut by the store.</summary>
     public long Tolerance { get; } = job.Store!.Tolerance.Ticks;
@@ -82,16 +84,22 @@ internal sealed class StorePanels
     public StorePanels(StoreSides sides, int cuts)
     {
         this.sides = sides;
-        panels = [.. Enumerable.Range(0, cuts + 1).Select(
-            i => new StorePanel(i == 0 ? sides.Start : sides.Tolerance, i == cuts ? sides.End : sides.Tolerance))];
+        panels =
+        [
+            .. Enumerable
+                .Range(0, cuts + 1)
+                .Select(i => new StorePanel(i == 0 ? sides.Start : sides.Tolerance, i == cuts ? sides.End : sides.Tolerance)),
+        ];
     }
 
     /// <summary>The panels in their order along the stock; null when the rows do not go into them.</summary>
     public IReadOnlyList<StorePanel>? Share(IReadOnlyList<Branch> rows)
     {
         foreach (var row in rows.OrderByDescending(sides.IsLarge).ThenByDescending(sides.Size))
-            if (!Put(row)) return null;
-        if (!Stretch()) return null;
+            if (!Put(row))
+                return null;
+        if (!Stretch())
+            return null;
         Place();
         return panels;
     }
@@ -99,7 +107,8 @@ internal sealed class StorePanels
     private bool Put(Branch row)
     {
         var panel = Array.Find(panels, panel => Takes(panel, row));
-        if (panel is null) return false;
+        if (panel is null)
+            return false;
         panel.Content = With(panel, row);
         panel.HasLarge |= sides.IsLarge(row);
         panel.Rows.Add(row);
@@ -108,7 +117,8 @@ internal sealed class StorePanels
 
     private bool Takes(StorePanel panel, Branch row)
     {
-        if (panel.HasLarge && (sides.LargeIsAlone || sides.IsLarge(row))) return false;
+        if (panel.HasLarge && (sides.LargeIsAlone || sides.IsLarge(row)))
+            return false;
         return panel.With(With(panel, row)) <= sides.Most;
     }
 
@@ -118,9 +128,11 @@ internal sealed class StorePanels
     // Wood that is not wanted goes to panels that hold nothing, as far as the car takes them, and only then beside rows.
     private bool Stretch()
     {
-        foreach (var panel in panels) panel.Wood = panel.Least;
+        foreach (var panel in panels)
+            panel.Wood = panel.Least;
         var free = sides.Whole - (sides.Kerf * (panels.Length - 1)) - panels.Sum(panel => panel.Wood);
-        if (free < 0 || panels.Any(panel => panel.Wood > sides.Most)) return false;
+        if (free < 0 || panels.Any(panel => panel.Wood > sides.Most))
+            return false;
         var empty = panels.Where(panel => panel.Rows.Count == 0);
         foreach (var panel in empty.Concat(panels.Reverse().Where(panel => panel.Rows.Count > 0)))
         {

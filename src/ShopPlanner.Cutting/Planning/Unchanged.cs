@@ -8,18 +8,24 @@ internal static class Unchanged
     /// <summary>The earlier answer to each job; null where the job is new or changed, or was not answered wholly.</summary>
     public static JobResult?[] Find(ImmutableArray<Job> jobs, EarlierPlan? earlier)
     {
-        if (earlier is null) return new JobResult?[jobs.Length];
+        if (earlier is null)
+            return new JobResult?[jobs.Length];
         var before = Fitting.Split(earlier.Request).Jobs;
         return [.. jobs.Select(job => before.FirstOrDefault(one => Same(one, job)) is null ? null : Answer(job, earlier))];
     }
 
     private static bool Same(Job a, Job b) =>
-        a.Material == b.Material && a.Saw == b.Saw && a.Keep == b.Keep && a.Stock.SequenceEqual(b.Stock) && a.Parts.SequenceEqual(b.Parts);
+        a.Material == b.Material
+        && a.Saw == b.Saw
+        && a.Keep == b.Keep
+        && a.Stock.SequenceEqual(b.Stock)
+        && a.Parts.SequenceEqual(b.Parts);
 
     private static JobResult? Answer(Job job, EarlierPlan earlier)
     {
         var parts = job.Parts.Select(part => part.Id).ToHashSet();
-        if (earlier.Plan.Unplaced.Any(one => parts.Contains(one.Part))) return null;
+        if (earlier.Plan.Unplaced.Any(one => parts.Contains(one.Part)))
+            return null;
         var prices = job.Stock.ToDictionary(stock => stock.Id, stock => stock.Price.Count);
         ImmutableArray<Layout> layouts = [.. earlier.Plan.Layouts.Where(layout => prices.ContainsKey(layout.Stock))];
         var cost = layouts.Sum(layout => prices[layout.Stock] * layout.Copies);

@@ -34,7 +34,8 @@ internal sealed class CutChains
             var chain = Chain(giver.GetValueOrDefault(cut.Piece), Number((!cut.ByStore, cut.Kind, cut.At)));
             chain.Cuts.Add(new(index, layout.Copies, cut.N));
             giver[cut.First] = chain;
-            if (cut.Second is { } second) giver[second] = chain;
+            if (cut.Second is { } second)
+                giver[second] = chain;
         }
     }
 
@@ -42,12 +43,18 @@ internal sealed class CutChains
     public SettingRun Run(IReadOnlyList<CutChain> chains)
     {
         var (atHome, kind, at) = settings[chains[0].Setting];
-        return new(kind, at, !atHome, [.. chains.SelectMany(chain => chain.Cuts).OrderBy(cut => cut.Layout).ThenBy(cut => cut.N)]);
+        return new(
+            kind,
+            at,
+            !atHome,
+            [.. chains.SelectMany(chain => chain.Cuts).OrderBy(cut => cut.Layout).ThenBy(cut => cut.N)]
+        );
     }
 
     private CutChain Chain(CutChain? before, int setting)
     {
-        if (before?.Setting == setting) return before;
+        if (before?.Setting == setting)
+            return before;
         var chain = new CutChain(setting);
         (before?.Next ?? begin).Add(chain);
         return chain;
@@ -55,7 +62,8 @@ internal sealed class CutChains
 
     private int Number((bool AtHome, CutKind Kind, Length At) setting)
     {
-        if (numbers.TryGetValue(setting, out var number)) return number;
+        if (numbers.TryGetValue(setting, out var number))
+            return number;
         numbers.Add(setting, settings.Count);
         settings.Add(setting);
         return settings.Count - 1;

@@ -39,9 +39,11 @@ internal sealed class CutSequencer
         {
             var piece = Choose(last);
             waiting.Remove(piece);
-            last = Next(piece) ?? throw new InvalidOperationException($"Piece {piece.Name} needs a cut that the saw cannot make.");
+            last =
+                Next(piece) ?? throw new InvalidOperationException($"Piece {piece.Name} needs a cut that the saw cannot make.");
             Make(piece, last);
-            if (piece.Slab.ByStore) last = null;
+            if (piece.Slab.ByStore)
+                last = null;
         }
     }
 
@@ -58,11 +60,21 @@ internal sealed class CutSequencer
         var number = n.ToString(CultureInfo.InvariantCulture);
         var first = step.First is null ? null : step.First with { Name = number + "a" };
         var second = step.Second is null ? null : step.Second with { Name = number + "b" };
-        cuts.Add(new(
-            n, piece.Name, step.Kind, Length.FromTicks(step.At), number + "a", Remains(piece, step) ? number + "b" : null, Take(first), Take(second))
-        {
-            ByStore = piece.Slab.ByStore,
-        });
+        cuts.Add(
+            new(
+                n,
+                piece.Name,
+                step.Kind,
+                Length.FromTicks(step.At),
+                number + "a",
+                Remains(piece, step) ? number + "b" : null,
+                Take(first),
+                Take(second)
+            )
+            {
+                ByStore = piece.Slab.ByStore,
+            }
+        );
     }
 
     private bool Remains(PieceInHand piece, Step step) =>
@@ -71,10 +83,13 @@ internal sealed class CutSequencer
     // A piece that needs no more cuts is a finished part, whose id is returned, or a remnant.
     private string? Take(PieceInHand? piece)
     {
-        if (piece is null) return null;
+        if (piece is null)
+            return null;
         var bare = piece.Unwrap();
-        if (bare.IsFinished) return bare.Slab.Part;
-        if (bare.IsWanted) waiting.Add(bare);
+        if (bare.IsFinished)
+            return bare.Slab.Part;
+        if (bare.IsWanted)
+            waiting.Add(bare);
         return null;
     }
 }

@@ -15,8 +15,7 @@ namespace ShopPlanner.Cutting.Sequence;
 internal sealed record PieceInHand(string Name, Slab Slab, long X, long Y, long EndX, long EndY)
 {
     /// <summary>True for a part with every edge cut.</summary>
-    public bool IsFinished =>
-        Slab.Part is not null && X == Slab.X && Y == Slab.Y && EndX == Slab.EndX && EndY == Slab.EndY;
+    public bool IsFinished => Slab.Part is not null && X == Slab.X && Y == Slab.Y && EndX == Slab.EndX && EndY == Slab.EndY;
 
     /// <summary>True where more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
     public bool IsWanted => (Slab.HasPart && !IsFinished) || Slab.ByStore;
@@ -32,25 +31,39 @@ internal sealed record PieceInHand(string Name, Slab Slab, long X, long Y, long 
     // An edge that is not square yet: the margin of new stock comes off first, the long edge before the end.
     private Step? Square(long kerf)
     {
-        if (Slab.Y > Y) return new(CutKind.Rip, Math.Max(0, Slab.Y - kerf - Y), null, this with { Y = Slab.Y });
-        if (Slab.X > X) return new(CutKind.Crosscut, Math.Max(0, Slab.X - kerf - X), null, this with { X = Slab.X });
+        if (Slab.Y > Y)
+            return new(CutKind.Rip, Math.Max(0, Slab.Y - kerf - Y), null, this with { Y = Slab.Y });
+        if (Slab.X > X)
+            return new(CutKind.Crosscut, Math.Max(0, Slab.X - kerf - X), null, this with { X = Slab.X });
         return null;
     }
 
     private Step? Part()
     {
-        if (Slab.Part is null) return null;
-        if (EndX > Slab.EndX) return new(CutKind.Crosscut, Slab.Dx, this with { EndX = Slab.EndX }, null);
+        if (Slab.Part is null)
+            return null;
+        if (EndX > Slab.EndX)
+            return new(CutKind.Crosscut, Slab.Dx, this with { EndX = Slab.EndX }, null);
         return EndY > Slab.EndY ? new(CutKind.Rip, Slab.Dy, this with { EndY = Slab.EndY }, null) : null;
     }
 
     private Step? Divide(long kerf)
     {
-        if (Slab.Children.Length < 2) return null;
+        if (Slab.Children.Length < 2)
+            return null;
         var first = Slab.Children[0];
         var rest = Slab.Children.RemoveAt(0);
         return Slab.AlongX
-            ? new(CutKind.Crosscut, first.Dx, this with { Slab = first, EndX = first.EndX }, Rest(rest, first.EndX + kerf, Slab.Y))
+            ? new(
+                CutKind.Crosscut,
+                first.Dx,
+                this with
+                {
+                    Slab = first,
+                    EndX = first.EndX,
+                },
+                Rest(rest, first.EndX + kerf, Slab.Y)
+            )
             : new(CutKind.Rip, first.Dy, this with { Slab = first, EndY = first.EndY }, Rest(rest, Slab.X, first.EndY + kerf));
     }
 

@@ -11,7 +11,8 @@ internal sealed record SawReach(long? WidestRip, long? LongestCrosscut)
     public bool Allows(PieceInHand piece, Step step, long kerf)
     {
         var across = piece.EndY - piece.Y;
-        if (step.Kind == CutKind.Crosscut) return LongestCrosscut is not { } longest || across <= longest;
+        if (step.Kind == CutKind.Crosscut)
+            return LongestCrosscut is not { } longest || across <= longest;
         return WidestRip is not { } widest || Math.Min(step.At, across - step.At - kerf) <= widest;
     }
 }

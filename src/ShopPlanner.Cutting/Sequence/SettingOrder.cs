@@ -26,13 +26,15 @@ internal sealed class SettingOrder
         this.atHome = atHome;
         ready = [.. atHome.Select(_ => new List<CutChain>())];
         left = new int[atHome.Count];
-        foreach (var chain in begin) ready[chain.Setting].Add(chain);
+        foreach (var chain in begin)
+            ready[chain.Setting].Add(chain);
         var all = new Stack<CutChain>(begin);
         while (all.TryPop(out var chain))
         {
             left[chain.Setting]++;
             waiting++;
-            foreach (var next in chain.Next) all.Push(next);
+            foreach (var next in chain.Next)
+                all.Push(next);
         }
     }
 
@@ -51,7 +53,8 @@ internal sealed class SettingOrder
         var order = new SettingOrder(begin, atHome);
         var runs = new List<List<CutChain>>();
         var played = 0L;
-        while (order.waiting > 0) runs.Add(order.Set(order.Done() ?? order.Tried(ref played)));
+        while (order.waiting > 0)
+            runs.Add(order.Set(order.Done() ?? order.Tried(ref played)));
         return runs;
     }
 
@@ -62,7 +65,8 @@ internal sealed class SettingOrder
         ready[setting] = [];
         left[setting] -= chains.Count;
         waiting -= chains.Count;
-        foreach (var next in chains.SelectMany(chain => chain.Next)) ready[next.Setting].Add(next);
+        foreach (var next in chains.SelectMany(chain => chain.Next))
+            ready[next.Setting].Add(next);
         return chains;
     }
 
@@ -76,7 +80,8 @@ internal sealed class SettingOrder
     private List<int> Open()
     {
         var open = Enumerable.Range(0, left.Length).Where(setting => ready[setting].Count > 0).ToList();
-        if (open.Exists(setting => !atHome[setting])) open.RemoveAll(setting => atHome[setting]);
+        if (open.Exists(setting => !atHome[setting]))
+            open.RemoveAll(setting => atHome[setting]);
         return [.. open.OrderBy(Missing).ThenByDescending(setting => ready[setting].Count)];
     }
 
@@ -85,12 +90,14 @@ internal sealed class SettingOrder
     private int Tried(ref long played)
     {
         var open = Open();
-        if (open.Count == 1 || played > MostPlayed) return open[0];
+        if (open.Count == 1 || played > MostPlayed)
+            return open[0];
         var (best, fewest) = (open[0], int.MaxValue);
         foreach (var setting in open.Take(MostTried))
         {
             var changes = new SettingOrder(this).Play(setting, LookAhead, ref played);
-            if (changes < fewest) (best, fewest) = (setting, changes);
+            if (changes < fewest)
+                (best, fewest) = (setting, changes);
         }
 
         return best;
@@ -105,7 +112,8 @@ internal sealed class SettingOrder
         {
             played += left.Length;
             var next = Done();
-            if (next is null && choices > 0 && played < MostPlayed) return changes + FewestAfter(choices - 1, ref played);
+            if (next is null && choices > 0 && played < MostPlayed)
+                return changes + FewestAfter(choices - 1, ref played);
             Set(next ?? Open()[0]);
         }
 
@@ -115,7 +123,8 @@ internal sealed class SettingOrder
     private int FewestAfter(int choices, ref long played)
     {
         var fewest = int.MaxValue;
-        foreach (var setting in Open().Take(MostTried)) fewest = Math.Min(fewest, new SettingOrder(this).Play(setting, choices, ref played));
+        foreach (var setting in Open().Take(MostTried))
+            fewest = Math.Min(fewest, new SettingOrder(this).Play(setting, choices, ref played));
         return fewest;
     }
 }

@@ -22,14 +22,22 @@ public sealed record SharedSettings(string Material, ImmutableArray<SettingRun> 
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(plan);
         var material = request.Stock.ToDictionary(stock => stock.Id, stock => stock.Material);
-        var layouts = plan.Layouts.Select((layout, i) => (Layout: layout, Index: i)).ToLookup(pair => material[pair.Layout.Stock]);
-        return [.. request.Materials.Where(one => layouts.Contains(one.Id)).Select(one => new SharedSettings(one.Id, Order(layouts[one.Id])))];
+        var layouts = plan
+            .Layouts.Select((layout, i) => (Layout: layout, Index: i))
+            .ToLookup(pair => material[pair.Layout.Stock]);
+        return
+        [
+            .. request
+                .Materials.Where(one => layouts.Contains(one.Id))
+                .Select(one => new SharedSettings(one.Id, Order(layouts[one.Id]))),
+        ];
     }
 
     private static ImmutableArray<SettingRun> Order(IEnumerable<(Layout Layout, int Index)> layouts)
     {
         var chains = new CutChains();
-        foreach (var (layout, index) in layouts) chains.Add(layout, index);
+        foreach (var (layout, index) in layouts)
+            chains.Add(layout, index);
         return [.. SettingOrder.Of(chains.All, chains.Settings).Select(chains.Run)];
     }
 }

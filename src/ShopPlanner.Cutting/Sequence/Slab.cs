@@ -15,7 +15,15 @@ namespace ShopPlanner.Cutting.Sequence;
 /// <param name="AlongX">True when the children lie side by side along x.</param>
 /// <param name="Children">Empty for a part or a remnant.</param>
 internal sealed record Slab(
-    long X, long Y, long Dx, long Dy, string? Part, bool Turned, bool AlongX, ImmutableArray<Slab> Children)
+    long X,
+    long Y,
+    long Dx,
+    long Dy,
+    string? Part,
+    bool Turned,
+    bool AlongX,
+    ImmutableArray<Slab> Children
+)
 {
     /// <summary>True when the store makes the cuts between the children: they are panels as carried home, rough edges included.</summary>
     public bool ByStore { get; init; }
@@ -28,7 +36,8 @@ internal sealed record Slab(
 
     public static Slab Remnant(long x, long y, long dx, long dy) => new(x, y, dx, dy, null, false, false, []);
 
-    public static Slab Piece(string part, bool turned, long x, long y, long dx, long dy) => new(x, y, dx, dy, part, turned, false, []);
+    public static Slab Piece(string part, bool turned, long x, long y, long dx, long dy) =>
+        new(x, y, dx, dy, part, turned, false, []);
 
     /// <summary>This slab and all below it.</summary>
     public IEnumerable<Slab> Whole() => Children.SelectMany(child => child.Whole()).Prepend(this);

@@ -42,8 +42,7 @@ public sealed record SheetSeedNode(int? Item, bool Turned, bool CutAlongX, Immut
 /// <param name="KeepDx">With <paramref name="KeepDy"/>: a free rectangle is worth keeping when its longer side reaches the
 /// larger and its shorter side the smaller of the two; null where none is kept.</param>
 /// <param name="KeepDy">See <paramref name="KeepDx"/>.</param>
-public sealed record SheetStock(
-    long Dx, long Dy, long Cost, int? Available, bool FromBin, long? KeepDx, long? KeepDy);
+public sealed record SheetStock(long Dx, long Dy, long Cost, int? Available, bool FromBin, long? KeepDx, long? KeepDy);
 
 /// <summary>One size wanted.</summary>
 /// <param name="Dx">Along the stock's length, plus kerf.</param>
@@ -65,7 +64,15 @@ public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 /// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
 /// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
 public sealed record SheetNode(
-    long X, long Y, long Dx, long Dy, int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetNode> Children)
+    long X,
+    long Y,
+    long Dx,
+    long Dy,
+    int? Item,
+    bool Turned,
+    bool CutAlongX,
+    ImmutableArray<SheetNode> Children
+)
 {
     /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
     /// trimmed, so they lie further apart than by a cut and need not fill it; a side of one that is all waste may be less than
@@ -87,4 +94,10 @@ public sealed record SheetLayout(int Stock, int Times, SheetNode Root);
 /// <param name="Complete">True when nothing is unmet.</param>
 /// <param name="Proven">True when cost equals bound.</param>
 public sealed record SheetSolution(
-    ImmutableArray<SheetLayout> Layouts, ImmutableArray<int> Unmet, long Cost, long Bound, bool Complete, bool Proven);
+    ImmutableArray<SheetLayout> Layouts,
+    ImmutableArray<int> Unmet,
+    long Cost,
+    long Bound,
+    bool Complete,
+    bool Proven
+);

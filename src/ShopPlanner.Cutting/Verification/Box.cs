@@ -3,7 +3,8 @@ namespace ShopPlanner.Cutting.Verification;
 /// <summary>A rectangle by its four sides, in ticks.</summary>
 internal readonly record struct Box(long Left, long Bottom, long Right, long Top)
 {
-    public static Box Of(PlacedPiece piece) => new(piece.X.Ticks, piece.Y.Ticks, (piece.X + piece.Dx).Ticks, (piece.Y + piece.Dy).Ticks);
+    public static Box Of(PlacedPiece piece) =>
+        new(piece.X.Ticks, piece.Y.Ticks, (piece.X + piece.Dx).Ticks, (piece.Y + piece.Dy).Ticks);
 
     public static Box Of(Leftover left) => new(left.X.Ticks, left.Y.Ticks, (left.X + left.Dx).Ticks, (left.Y + left.Dy).Ticks);
 
@@ -19,11 +20,15 @@ internal readonly record struct Box(long Left, long Bottom, long Right, long Top
         groups.Push(boxes);
         while (groups.TryPop(out var group))
         {
-            if (group.Count <= 1) continue;
+            if (group.Count <= 1)
+                continue;
             var parted = Parted(group, kerf, box => box.Left, box => box.Right);
-            if (parted.Count == 1) parted = Parted(group, kerf, box => box.Bottom, box => box.Top);
-            if (parted.Count == 1) return false;
-            foreach (var smaller in parted) groups.Push(smaller);
+            if (parted.Count == 1)
+                parted = Parted(group, kerf, box => box.Bottom, box => box.Top);
+            if (parted.Count == 1)
+                return false;
+            foreach (var smaller in parted)
+                groups.Push(smaller);
         }
 
         return true;

@@ -28,16 +28,19 @@ internal sealed class CutReplay
     public static IReadOnlyList<Fault> Of(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
     {
         var replay = new CutReplay(request, stock, sheet, layout, where);
-        for (var i = 0; i < layout.Cuts.Length; i++) replay.Make(layout.Cuts[i], i);
+        for (var i = 0; i < layout.Cuts.Length; i++)
+            replay.Make(layout.Cuts[i], i);
         replay.faults.AddRange(replay.limits.AtEnd(layout, where));
-        if (replay.faults.Count == 0) replay.LookAtBench();
+        if (replay.faults.Count == 0)
+            replay.LookAtBench();
         return replay.faults;
     }
 
     private void Make(Cut cut, int index)
     {
         var place = $"{where}.cuts[{index}]";
-        if (cut.N != index + 1) faults.Add(Fault.Of(place, $"{cut.N}", $"is out of order: {index + 1} is next"));
+        if (cut.N != index + 1)
+            faults.Add(Fault.Of(place, $"{cut.N}", $"is out of order: {index + 1} is next"));
         if (!hand.Remove(cut.Piece, out var piece))
         {
             faults.Add(Fault.Of(place, cut.Piece, "is not in hand"));
@@ -46,27 +49,40 @@ internal sealed class CutReplay
 
         var across = cut.Kind == CutKind.Crosscut;
         var size = across ? piece.Right - piece.Left : piece.Top - piece.Bottom;
-        if (cut.At.Ticks < 0 || cut.At.Ticks >= size) faults.Add(Fault.Of(place, $"{cut.At}", "is not on the piece in hand"));
+        if (cut.At.Ticks < 0 || cut.At.Ticks >= size)
+            faults.Add(Fault.Of(place, $"{cut.At}", "is not on the piece in hand"));
         var first = across ? piece with { Right = piece.Left + cut.At.Ticks } : piece with { Top = piece.Bottom + cut.At.Ticks };
         var rest = Beyond(piece, cut, across);
         faults.AddRange(limits.Cut(cut, piece, first, rest, place));
         Give(cut.First, cut.FirstPart, first, place);
         var remains = rest.Left < rest.Right && rest.Bottom < rest.Top;
-        if (remains != cut.Second is not null) faults.Add(Fault.Of(place, cut.Second, remains ? "leaves a piece without a name" : "names a piece that is sawdust"));
-        if (remains && cut.Second is not null) Give(cut.Second, cut.SecondPart, rest, place);
+        if (remains != cut.Second is not null)
+            faults.Add(Fault.Of(place, cut.Second, remains ? "leaves a piece without a name" : "names a piece that is sawdust"));
+        if (remains && cut.Second is not null)
+            Give(cut.Second, cut.SecondPart, rest, place);
     }
 
     private Box Beyond(Box piece, Cut cut, bool across)
     {
         var edge = across ? piece.Left : piece.Bottom;
-        var off = cut.At != Length.Zero ? kerf : limits.Skim(cut.Kind, edge) ?? (edge > 0 ? kerf : across ? skimX : skimY);
+        var off =
+            cut.At != Length.Zero
+                ? kerf
+                : limits.Skim(cut.Kind, edge)
+                    ?? (
+                        edge > 0 ? kerf
+                        : across ? skimX
+                        : skimY
+                    );
         return across ? piece with { Left = edge + cut.At.Ticks + off } : piece with { Bottom = edge + cut.At.Ticks + off };
     }
 
     private void Give(string name, string? part, Box box, string place)
     {
-        if (!hand.TryAdd(name, box)) faults.Add(Fault.Of(place, name, "is a name given before"));
-        if (part is not null) finished[name] = part;
+        if (!hand.TryAdd(name, box))
+            faults.Add(Fault.Of(place, name, "is a name given before"));
+        if (part is not null)
+            finished[name] = part;
     }
 
     private void LookAtBench()
@@ -75,12 +91,16 @@ internal sealed class CutReplay
         foreach (var piece in layout.Pieces)
         {
             var name = names.GetValueOrDefault(Box.Of(piece));
-            if (name is null) faults.Add(Fault.Of(where, piece.Part, "is not cut free by the list of cuts"));
-            else if (layout.Cuts.Length > 0 && finished.GetValueOrDefault(name) != piece.Part) faults.Add(Fault.Of(where, piece.Part, $"is not named as what cut {name} finishes"));
+            if (name is null)
+                faults.Add(Fault.Of(where, piece.Part, "is not cut free by the list of cuts"));
+            else if (layout.Cuts.Length > 0 && finished.GetValueOrDefault(name) != piece.Part)
+                faults.Add(Fault.Of(where, piece.Part, $"is not named as what cut {name} finishes"));
         }
 
         foreach (var left in layout.Leftovers.Where(left => left.Keep).Select(Box.Of))
-            if (!hand.Values.Any(box => box.Contains(left))) faults.Add(Fault.Of(where, layout.Stock, "has a leftover to keep that the list of cuts cuts through"));
-        if (finished.Count > layout.Pieces.Length) faults.Add(Fault.Of(where, layout.Stock, "finishes more parts by its cuts than it has pieces"));
+            if (!hand.Values.Any(box => box.Contains(left)))
+                faults.Add(Fault.Of(where, layout.Stock, "has a leftover to keep that the list of cuts cuts through"));
+        if (finished.Count > layout.Pieces.Length)
+            faults.Add(Fault.Of(where, layout.Stock, "finishes more parts by its cuts than it has pieces"));
     }
 }

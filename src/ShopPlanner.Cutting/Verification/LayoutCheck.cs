@@ -5,16 +5,37 @@ namespace ShopPlanner.Cutting.Verification;
 /// <summary>One layout: every piece of its size, on usable wood, free to be cut.</summary>
 internal static class LayoutCheck
 {
-    public static IEnumerable<Fault> Of(CutRequest request, IReadOnlyDictionary<string, CutPart> parts, CutStock stock, Layout layout, string where)
+    public static IEnumerable<Fault> Of(
+        CutRequest request,
+        IReadOnlyDictionary<string, CutPart> parts,
+        CutStock stock,
+        Layout layout,
+        string where
+    )
     {
         var sheet = request.Materials.First(one => one.Id == stock.Material).Form == StockForm.Sheet;
-        if (layout.Copies < 1) yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
-        foreach (var fault in layout.Pieces.SelectMany((piece, i) => Piece(request, parts.GetValueOrDefault(piece.Part), stock, sheet, piece, $"{where}.pieces[{i}]"))) yield return fault;
-        foreach (var fault in Whole(request, stock, sheet, layout, where)) yield return fault;
-        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where)) yield return fault;
+        if (layout.Copies < 1)
+            yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
+        foreach (
+            var fault in layout.Pieces.SelectMany(
+                (piece, i) => Piece(request, parts.GetValueOrDefault(piece.Part), stock, sheet, piece, $"{where}.pieces[{i}]")
+            )
+        )
+            yield return fault;
+        foreach (var fault in Whole(request, stock, sheet, layout, where))
+            yield return fault;
+        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where))
+            yield return fault;
     }
 
-    private static IEnumerable<Fault> Piece(CutRequest request, CutPart? part, CutStock stock, bool sheet, PlacedPiece piece, string where)
+    private static IEnumerable<Fault> Piece(
+        CutRequest request,
+        CutPart? part,
+        CutStock stock,
+        bool sheet,
+        PlacedPiece piece,
+        string where
+    )
     {
         if (part is null)
         {
@@ -22,11 +43,15 @@ internal static class LayoutCheck
             yield break;
         }
 
-        if (part.Material != stock.Material) yield return Fault.Of(where, part.Material, $"is another material than {stock.Material}");
-        if (piece.Turned && (!sheet || part.Grain != Grain.Any)) yield return Fault.Of(where, piece.Part, "is turned across the grain");
+        if (part.Material != stock.Material)
+            yield return Fault.Of(where, part.Material, $"is another material than {stock.Material}");
+        if (piece.Turned && (!sheet || part.Grain != Grain.Any))
+            yield return Fault.Of(where, piece.Part, "is turned across the grain");
         var (dx, dy) = piece.Turned ? (part.Width, part.Length) : (part.Length, part.Width);
-        if (piece.Dx != dx || piece.Dy != dy) yield return Fault.Of(where, $"{piece.Dx} × {piece.Dy}", $"is not the size wanted, {dx} × {dy}");
-        if (!Usable(request, stock, sheet).Contains(Box.Of(piece))) yield return Fault.Of(where, piece.Part, "leaves the usable wood");
+        if (piece.Dx != dx || piece.Dy != dy)
+            yield return Fault.Of(where, $"{piece.Dx} × {piece.Dy}", $"is not the size wanted, {dx} × {dy}");
+        if (!Usable(request, stock, sheet).Contains(Box.Of(piece)))
+            yield return Fault.Of(where, piece.Part, "leaves the usable wood");
     }
 
     private static Box Usable(CutRequest request, CutStock stock, bool sheet)
@@ -40,11 +65,16 @@ internal static class LayoutCheck
         var kerf = request.Saw.Kerf.Ticks;
         var boxes = layout.Pieces.Select(Box.Of).ToList();
         var kept = layout.Leftovers.Where(left => left.Keep).Select(Box.Of).ToList();
-        if (boxes.Count == 0) yield return Fault.Of(where, layout.Stock, "is cut for no part");
+        if (boxes.Count == 0)
+            yield return Fault.Of(where, layout.Stock, "is cut for no part");
         if (!sheet && !stock.Offcut && boxes.Count > 0 && !HasSquareEnd(request, stock, boxes))
             yield return Fault.Of(where, layout.Stock, "has no end squared by the trim");
         if (!Box.CanBeCutFree(boxes, kerf))
-            yield return Fault.Of(where, layout.Stock, "has pieces that overlap, stand closer than the kerf, or cannot be freed by straight cuts");
+            yield return Fault.Of(
+                where,
+                layout.Stock,
+                "has pieces that overlap, stand closer than the kerf, or cannot be freed by straight cuts"
+            );
         else if (!Box.CanBeCutFree([.. boxes, .. kept], kerf))
             yield return Fault.Of(where, layout.Stock, "has a leftover to keep that overlaps a piece or cannot be cut free");
         var all = new Box(0, 0, stock.Length.Ticks, stock.Width.Ticks);
@@ -56,8 +86,10 @@ internal static class LayoutCheck
 
     private static bool IsWorthKeeping(KeepRule keep, bool sheet, Leftover left)
     {
-        if (!sheet) return left.Dx >= keep.BoardLength;
-        if (keep is not { SheetLength: { } one, SheetWidth: { } other }) return false;
+        if (!sheet)
+            return left.Dx >= keep.BoardLength;
+        if (keep is not { SheetLength: { } one, SheetWidth: { } other })
+            return false;
         return Length.Max(left.Dx, left.Dy) >= Length.Max(one, other) && Length.Min(left.Dx, left.Dy) >= Length.Min(one, other);
     }
 

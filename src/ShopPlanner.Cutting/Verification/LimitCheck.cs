@@ -46,16 +46,22 @@ internal sealed class LimitCheck
     private IEnumerable<Fault> AtStore(Cut cut, Box piece, Box first, Box rest, string where)
     {
         var kind = storeKind ??= cut.Kind;
-        if (stock.Offcut) yield return Fault.Of(where, "store", "makes a cut in what is at home already");
-        if (request.Store is null) yield return Fault.Of(where, "store", "makes no cuts by this request");
+        if (stock.Offcut)
+            yield return Fault.Of(where, "store", "makes a cut in what is at home already");
+        if (request.Store is null)
+            yield return Fault.Of(where, "store", "makes no cuts by this request");
         if (++storeCuts > (request.Store?.Most ?? int.MaxValue))
             yield return Fault.Of(where, $"{storeCuts}", $"are more cuts by the store than {request.Store!.Most}");
-        if (atHome) yield return Fault.Of(where, "store", "makes a cut after one at home");
-        if (cut.Kind != kind) yield return Fault.Of(where, $"{cut.Kind}", "is not parallel to the other cuts by the store");
-        if (!panels.Remove(piece)) yield return Fault.Of(where, cut.Piece, "is no panel of the whole stock");
+        if (atHome)
+            yield return Fault.Of(where, "store", "makes a cut after one at home");
+        if (cut.Kind != kind)
+            yield return Fault.Of(where, $"{cut.Kind}", "is not parallel to the other cuts by the store");
+        if (!panels.Remove(piece))
+            yield return Fault.Of(where, cut.Piece, "is no panel of the whole stock");
         panels.Add(first);
         edges.Add(cut.Kind == CutKind.Crosscut ? first.Right : first.Top);
-        if (rest.Left >= rest.Right || rest.Bottom >= rest.Top) yield break;
+        if (rest.Left >= rest.Right || rest.Bottom >= rest.Top)
+            yield break;
         panels.Add(rest);
         edges.Add(cut.Kind == CutKind.Crosscut ? rest.Left : rest.Bottom);
     }
@@ -73,7 +79,8 @@ internal sealed class LimitCheck
 
     private bool GoesIntoCar(Box panel)
     {
-        if (stock.Offcut || request.Carry is not { } car) return true;
+        if (stock.Offcut || request.Carry is not { } car)
+            return true;
         var (dx, dy) = (panel.Right - panel.Left, panel.Top - panel.Bottom);
         return sheet ? Math.Max(dx, dy) <= car.Longest.Ticks && Math.Min(dx, dy) <= car.Widest.Ticks : dx <= car.Longest.Ticks;
     }
@@ -84,8 +91,11 @@ internal sealed class LimitCheck
     {
         long Off(CutKind kind, long edge) => storeKind == kind && edges.Contains(edge) ? Tolerance : 0;
         return new(
-            panel.Left + Off(CutKind.Crosscut, panel.Left), panel.Bottom + Off(CutKind.Rip, panel.Bottom),
-            panel.Right - Off(CutKind.Crosscut, panel.Right), panel.Top - Off(CutKind.Rip, panel.Top));
+            panel.Left + Off(CutKind.Crosscut, panel.Left),
+            panel.Bottom + Off(CutKind.Rip, panel.Bottom),
+            panel.Right - Off(CutKind.Crosscut, panel.Right),
+            panel.Top - Off(CutKind.Rip, panel.Top)
+        );
     }
 
     private static string Side(long ticks) => $"{Length.FromTicks(ticks)}";

@@ -22,8 +22,10 @@ public static class PlanVerifier
             var where = $"layouts[{i}]";
             var layout = plan.Layouts[i];
             var stock = stocks.GetValueOrDefault(layout.Stock);
-            if (stock is null) faults.Add(Fault.Of(where, layout.Stock, "is no stock of the request"));
-            else faults.AddRange(LayoutCheck.Of(request, parts, stock, layout, where));
+            if (stock is null)
+                faults.Add(Fault.Of(where, layout.Stock, "is no stock of the request"));
+            else
+                faults.AddRange(LayoutCheck.Of(request, parts, stock, layout, where));
         }
 
         faults.AddRange(CountCheck.Of(request, plan));

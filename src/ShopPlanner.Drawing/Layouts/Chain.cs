@@ -25,8 +25,11 @@ internal sealed class Chain
         this.view = view;
         size = room.NoteText;
         var steps = new List<ChainStep>();
-        foreach (var piece in picture.Pieces.OrderBy(p => p.Area.X)) Add(steps, piece);
-        steps.AddRange(picture.Leftovers.Where(l => l.Keep).Select(l => Step([], l.Area, l.Area, Figures.Of(l.Area.Dx, picture.Unit))));
+        foreach (var piece in picture.Pieces.OrderBy(p => p.Area.X))
+            Add(steps, piece);
+        steps.AddRange(
+            picture.Leftovers.Where(l => l.Keep).Select(l => Step([], l.Area, l.Area, Figures.Of(l.Area.Dx, picture.Unit)))
+        );
         Steps = steps;
     }
 
@@ -45,12 +48,14 @@ internal sealed class Chain
             IReadOnlyList<PiecePicture> pieces = [.. steps[^1].Pieces, piece];
             steps[^1] = Step(pieces, pieces[0].Area, piece.Area, $"{pieces.Count} × {Figures.Of(piece.Area.Dx, picture.Unit)}");
         }
-        else steps.Add(step);
+        else
+            steps.Add(step);
     }
 
     private static bool Joins(ChainStep before, PiecePicture piece)
     {
-        if (before.Pieces.Count == 0 || before.Pieces[^1].Area.Dx != piece.Area.Dx) return false;
+        if (before.Pieces.Count == 0 || before.Pieces[^1].Area.Dx != piece.Area.Dx)
+            return false;
         var gap = piece.Area.X - before.Pieces[^1].Area.X - piece.Area.Dx;
         return gap < piece.Area.Dx;
     }

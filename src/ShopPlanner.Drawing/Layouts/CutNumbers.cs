@@ -24,11 +24,13 @@ internal static class CutNumbers
         var wide = Typeface.Width(words, Weight.Medium, size) + 2.4;
         foreach (var part in Along)
         {
-            var at = kerf.Width < kerf.Height
-                ? new Spot(kerf.Centre.X, kerf.Y + (kerf.Height * part))
-                : new Spot(kerf.X + (kerf.Width * part), kerf.Centre.Y);
+            var at =
+                kerf.Width < kerf.Height
+                    ? new Spot(kerf.Centre.X, kerf.Y + (kerf.Height * part))
+                    : new Spot(kerf.X + (kerf.Width * part), kerf.Centre.Y);
             var box = new Box(at.X - (wide / 2), at.Y - (size * 0.5), wide, size);
-            if (Math.Max(kerf.Width, kerf.Height) < size * 1.2 || taken.Any(box.Overlaps)) continue;
+            if (Math.Max(kerf.Width, kerf.Height) < size * 1.2 || taken.Any(box.Overlaps))
+                continue;
             taken.Add(box);
             var tone = cut.State == CutState.Next ? Tone.Chalk : Tone.Faded;
             return [new Patch(Fill.Paper, box, Radius: 1.5), new Caption(at, words, size, Anchor.Middle, Weight.Medium, tone)];

@@ -17,9 +17,8 @@ public static class Figures
     }
 
     /// <summary>Length by width of an area: <c>27 × 13 ¼</c>; of a turned piece, its own length first.</summary>
-    public static string Of(StockArea area, bool turned, LengthUnit unit) => turned
-        ? $"{Of(area.Dy, unit)} × {Of(area.Dx, unit)}"
-        : $"{Of(area.Dx, unit)} × {Of(area.Dy, unit)}";
+    public static string Of(StockArea area, bool turned, LengthUnit unit) =>
+        turned ? $"{Of(area.Dy, unit)} × {Of(area.Dx, unit)}" : $"{Of(area.Dx, unit)} × {Of(area.Dy, unit)}";
 
     /// <summary>The unit's name in a note.</summary>
     public static string UnitName(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";

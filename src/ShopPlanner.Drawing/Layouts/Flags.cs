@@ -26,7 +26,8 @@ internal sealed class Flags
     {
         this.size = size;
         this.pageWidth = pageWidth;
-        foreach (var flag in flags.OrderByDescending(f => f.X)) placed.Add(Place(flag));
+        foreach (var flag in flags.OrderByDescending(f => f.X))
+            placed.Add(Place(flag));
     }
 
     /// <summary>Height above the stock that they need.</summary>
@@ -42,22 +43,34 @@ internal sealed class Flags
     private IEnumerable<Shape> Draw(Placed p, double top, IReadOnlyList<Box> written)
     {
         var y = top - 4 - ((p.Row + 0.5) * RowHeight);
-        foreach (var leader in Leader(p.Flag.X, y - (size * 0.4), top + p.Flag.Foot, written)) yield return leader;
-        yield return new Line(Stroke.Thin, new(p.Flag.X - 1.5, top + p.Flag.Foot + 1.5), new(p.Flag.X + 1.5, top + p.Flag.Foot - 1.5));
+        foreach (var leader in Leader(p.Flag.X, y - (size * 0.4), top + p.Flag.Foot, written))
+            yield return leader;
+        yield return new Line(
+            Stroke.Thin,
+            new(p.Flag.X - 1.5, top + p.Flag.Foot + 1.5),
+            new(p.Flag.X + 1.5, top + p.Flag.Foot - 1.5)
+        );
         var toTheLeft = p.Left < p.Flag.X;
         yield return new Caption(
-            new(p.Flag.X + (toTheLeft ? -Space : Space), y), p.Flag.Words, size, toTheLeft ? Anchor.End : Anchor.Start, Weight.Medium);
+            new(p.Flag.X + (toTheLeft ? -Space : Space), y),
+            p.Flag.Words,
+            size,
+            toTheLeft ? Anchor.End : Anchor.Start,
+            Weight.Medium
+        );
     }
 
     private static IEnumerable<Line> Leader(double x, double from, double to, IEnumerable<Box> written)
     {
         foreach (var box in written.Where(b => b.X - 1 < x && x < b.Right + 1 && b.Bottom > from && b.Y < to).OrderBy(b => b.Y))
         {
-            if (box.Y > from) yield return new(Stroke.Leader, new(x, from), new(x, box.Y));
+            if (box.Y > from)
+                yield return new(Stroke.Leader, new(x, from), new(x, box.Y));
             from = Math.Max(from, box.Bottom);
         }
 
-        if (from < to) yield return new(Stroke.Leader, new(x, from), new(x, to));
+        if (from < to)
+            yield return new(Stroke.Leader, new(x, from), new(x, to));
     }
 
     // From right to left: a note lies above every leader that it would cross, and its own leader crosses no note below it.
@@ -66,7 +79,8 @@ internal sealed class Flags
         var candidate = Side(flag);
         var limit = placed.Count == 0 ? 0 : placed.Max(p => p.Row) + 1;
         for (var row = 0; row < limit; row++)
-            if (Free(candidate with { Row = row })) return candidate with { Row = row };
+            if (Free(candidate with { Row = row }))
+                return candidate with { Row = row };
         return candidate with { Row = limit };
     }
 
@@ -81,10 +95,12 @@ internal sealed class Flags
             : new(shortened, flag.X - width, flag.X, 0);
     }
 
-    private bool Free(Placed candidate) => placed.All(p =>
-        (p.Row != candidate.Row || p.Right <= candidate.Left || candidate.Right <= p.Left)
-        && (p.Row <= candidate.Row || !Crosses(p.Flag.X, candidate))
-        && (p.Row >= candidate.Row || !Crosses(candidate.Flag.X, p)));
+    private bool Free(Placed candidate) =>
+        placed.All(p =>
+            (p.Row != candidate.Row || p.Right <= candidate.Left || candidate.Right <= p.Left)
+            && (p.Row <= candidate.Row || !Crosses(p.Flag.X, candidate))
+            && (p.Row >= candidate.Row || !Crosses(candidate.Flag.X, p))
+        );
 
     private static bool Crosses(double leader, Placed note) => leader > note.Left - Space && leader < note.Right + Space;
 

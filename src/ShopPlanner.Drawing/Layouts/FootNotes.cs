@@ -9,7 +9,14 @@ internal static class FootNotes
 {
     /// <summary>Adds the lines and returns the page y below them.</summary>
     public static double Draw(
-        LayoutPicture picture, View view, DrawingRoom room, bool isBoard, double left, double top, ImmutableArray<Shape>.Builder shapes)
+        LayoutPicture picture,
+        View view,
+        DrawingRoom room,
+        bool isBoard,
+        double left,
+        double top,
+        ImmutableArray<Shape>.Builder shapes
+    )
     {
         var size = room.LeastText;
         var grain = picture.HasGrain && !isBoard;
@@ -18,7 +25,8 @@ internal static class FootNotes
         foreach (var line in TextFit.Wrap(words, Weight.Regular, size, width))
         {
             shapes.Add(new Caption(new(left, top), line, size, Tone: Tone.Faded));
-            if (grain) shapes.AddRange(GrainArrow(room.Width - left, top, size));
+            if (grain)
+                shapes.AddRange(GrainArrow(room.Width - left, top, size));
             grain = false;
             top += size * 1.3;
         }

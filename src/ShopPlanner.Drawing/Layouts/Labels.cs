@@ -25,9 +25,11 @@ internal sealed class Labels
         this.view = view;
         this.room = room;
         this.chain = chain;
-        foreach (var piece in picture.Pieces) AddPiece(piece);
+        foreach (var piece in picture.Pieces)
+            AddPiece(piece);
         var flags = new List<Flag>();
-        foreach (var leftover in picture.Leftovers.Where(l => l.Keep)) AddKeeper(leftover, flags);
+        foreach (var leftover in picture.Leftovers.Where(l => l.Keep))
+            AddKeeper(leftover, flags);
         flags.AddRange(chain is null ? SheetFlags() : ChainFlags(chain));
         Flags = flags;
     }
@@ -54,8 +56,10 @@ internal sealed class Labels
         var figures = chain is null ? Figures.Of(piece.Area, piece.Turned, picture.Unit) : "";
         var mark = MarkRange.Short(piece.Mark) + (piece.Done ? " ✓" : "");
         var label = PieceLabel.Fit(mark, figures, Figures.Short(piece.Name), view.Of(piece.Area), room);
-        if (label is null) unlabelled.Add(piece);
-        else labelled.Add((piece, label.Level));
+        if (label is null)
+            unlabelled.Add(piece);
+        else
+            labelled.Add((piece, label.Level));
         shapes.AddRange(label?.Shapes ?? []);
     }
 
@@ -66,30 +70,36 @@ internal sealed class Labels
         var size = Figures.Of(leftover.Area, turned: false, picture.Unit);
         string[] choices = chain is null ? [$"{tag}: {size}", size, tag] : [tag];
         foreach (var upward in new[] { false, true })
-            foreach (var words in choices)
-            {
-                var caption = new Caption(box.Centre, words, room.NoteText, Anchor.Middle, Weight.Medium, Tone.Done, upward);
-                if (caption.Extent is var e && (e.Width > box.Width - 10 || e.Height > box.Height - 4)) continue;
-                shapes.Add(caption);
-                return;
-            }
+        foreach (var words in choices)
+        {
+            var caption = new Caption(box.Centre, words, room.NoteText, Anchor.Middle, Weight.Medium, Tone.Done, upward);
+            if (caption.Extent is var e && (e.Width > box.Width - 10 || e.Height > box.Height - 4))
+                continue;
+            shapes.Add(caption);
+            return;
+        }
 
         flags.Add(FlagOver(box, chain is null ? $"{tag}: {size}" : $"{tag}: {Figures.Of(leftover.Area.Dx, picture.Unit)}"));
     }
 
     private IEnumerable<Flag> ChainFlags(Chain row) =>
-        row.Steps.Where(s => s.Pieces.Count > 0 && (!s.Fits || s.Pieces.Any(unlabelled.Contains)))
+        row
+            .Steps.Where(s => s.Pieces.Count > 0 && (!s.Fits || s.Pieces.Any(unlabelled.Contains)))
             .Select(s => new Flag((s.From + s.To) / 2, 2, $"{MarkRange.Of([.. s.Pieces.Select(p => p.Mark)])}: {s.Words}"));
 
     // Neighbours alike in a row or in a stack share a note.
-    private IEnumerable<Flag> SheetFlags() => unlabelled
-        .GroupBy(p => (p.Area.Dx, p.Area.Dy, p.Turned, InRow: IsInRow(p), Line: IsInRow(p) ? p.Area.Y : p.Area.X))
-        .Select(g => FlagOver(
-            Middle([.. g]),
-            $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: {Figures.Of(g.First().Area, g.Key.Turned, picture.Unit)}"));
+    private IEnumerable<Flag> SheetFlags() =>
+        unlabelled
+            .GroupBy(p => (p.Area.Dx, p.Area.Dy, p.Turned, InRow: IsInRow(p), Line: IsInRow(p) ? p.Area.Y : p.Area.X))
+            .Select(g =>
+                FlagOver(
+                    Middle([.. g]),
+                    $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: {Figures.Of(g.First().Area, g.Key.Turned, picture.Unit)}"
+                )
+            );
 
-    private bool IsInRow(PiecePicture piece) => unlabelled.Any(p =>
-        p != piece && (p.Area.Dx, p.Area.Dy, p.Area.Y) == (piece.Area.Dx, piece.Area.Dy, piece.Area.Y));
+    private bool IsInRow(PiecePicture piece) =>
+        unlabelled.Any(p => p != piece && (p.Area.Dx, p.Area.Dy, p.Area.Y) == (piece.Area.Dx, piece.Area.Dy, piece.Area.Y));
 
     private Box Middle(List<PiecePicture> alike) =>
         view.Of(alike.OrderBy(p => p.Area.X).ThenBy(p => p.Area.Y).ElementAt(alike.Count / 2).Area);
@@ -98,15 +108,17 @@ internal sealed class Labels
     private Flag FlagOver(Box box, string words)
     {
         double[] along = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9];
-        var x = along.Select(a => box.X + (box.Width * a))
+        var x = along
+            .Select(a => box.X + (box.Width * a))
             .MinBy(x => shapes.Count(s => Covered(s).Overlaps(new Box(x - 1, view.Top, 2, box.Centre.Y))));
         return new(x, box.Centre.Y, words);
     }
 
-    private static Box Covered(Shape shape) => shape switch
-    {
-        RingMark ring => ring.Extent,
-        Caption caption => caption.Extent,
-        _ => default,
-    };
+    private static Box Covered(Shape shape) =>
+        shape switch
+        {
+            RingMark ring => ring.Extent,
+            Caption caption => caption.Extent,
+            _ => default,
+        };
 }

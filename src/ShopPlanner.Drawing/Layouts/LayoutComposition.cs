@@ -6,7 +6,8 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <summary>Puts the parts of a layout drawing together, from the leader notes at the top to the key at the foot.</summary>
 internal sealed class LayoutComposition
 {
-    private const double Margin = 7, TopMargin = 7;
+    private const double Margin = 7,
+        TopMargin = 7;
 
     private readonly LayoutPicture picture;
     private readonly DrawingRoom room;
@@ -43,7 +44,8 @@ internal sealed class LayoutComposition
         var taken = new List<Box>();
         var words = labels.Draw(view.Top, taken).ToList();
         shapes.AddRange(StockSketch.Draw(picture, view, taken));
-        if (isBoard) shapes.AddRange(EndSection.Draw(picture, whole));
+        if (isBoard)
+            shapes.AddRange(EndSection.Draw(picture, whole));
         shapes.AddRange(words);
         shapes.AddRange(flags.Draw(view.Top, taken));
         shapes.AddRange(StockSketch.NextCut(picture, view));
@@ -64,17 +66,29 @@ internal sealed class LayoutComposition
             at += step;
         }
 
-        shapes.Add(new Dimension(Run.Across, whole.X, whole.Right, at, whole.Bottom, Figures.Of(picture.Length, picture.Unit), size));
+        shapes.Add(
+            new Dimension(Run.Across, whole.X, whole.Right, at, whole.Bottom, Figures.Of(picture.Length, picture.Unit), size)
+        );
         if (!isBoard)
-            shapes.Add(new Dimension(
-                Run.Up, whole.Y, whole.Bottom, whole.X - (size * 0.6), whole.X, Figures.Of(picture.Width, picture.Unit), size));
+            shapes.Add(
+                new Dimension(
+                    Run.Up,
+                    whole.Y,
+                    whole.Bottom,
+                    whole.X - (size * 0.6),
+                    whole.X,
+                    Figures.Of(picture.Width, picture.Unit),
+                    size
+                )
+            );
         return at + step;
     }
 
     // A narrow board is drawn wider until a mark fits on its narrowest piece.
     private int Stretch(double perInch)
     {
-        if (!isBoard) return 1;
+        if (!isBoard)
+            return 1;
         var narrowest = picture.Pieces.Select(p => p.Area.Dy).Append(picture.Width).Min();
         var wanted = room.LeastText * (narrowest == picture.Width ? 3.4 : 2.2);
         var least = Math.Ceiling(wanted / ((double)narrowest.ToInches() * perInch));

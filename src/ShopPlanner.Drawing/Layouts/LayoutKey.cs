@@ -18,8 +18,12 @@ internal sealed class LayoutKey
     {
         this.size = size;
         this.width = width;
-        entries = [.. pieces.GroupBy(p => (p.Name, Size: Figures.Of(p.Area, p.Turned, picture.Unit))).Select(g =>
-            $"{MarkRange.Of([.. g.Select(p => p.Mark)])}  {g.Key.Size}  {Figures.Short(g.Key.Name)}")];
+        entries =
+        [
+            .. pieces
+                .GroupBy(p => (p.Name, Size: Figures.Of(p.Area, p.Turned, picture.Unit)))
+                .Select(g => $"{MarkRange.Of([.. g.Select(p => p.Mark)])}  {g.Key.Size}  {Figures.Short(g.Key.Name)}"),
+        ];
         var longest = entries.Count == 0 ? 0 : entries.Max(e => Typeface.Width(e, Weight.Regular, size));
         columns = Math.Max(1, (int)((width + Gutter) / (longest + Gutter)));
     }
@@ -33,8 +37,13 @@ internal sealed class LayoutKey
     public IEnumerable<Shape> Draw(double left, double top)
     {
         var pitch = (width + Gutter) / columns;
-        return entries.Select((entry, i) => new Caption(
-            new(left + (i % columns * pitch), top + 4 + ((i / columns + 0.5) * RowHeight)),
-            TextFit.Shorten(entry, Weight.Regular, size, pitch - Gutter), size));
+        return entries.Select(
+            (entry, i) =>
+                new Caption(
+                    new(left + (i % columns * pitch), top + 4 + ((i / columns + 0.5) * RowHeight)),
+                    TextFit.Shorten(entry, Weight.Regular, size, pitch - Gutter),
+                    size
+                )
+        );
     }
 }

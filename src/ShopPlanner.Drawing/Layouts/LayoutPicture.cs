@@ -29,7 +29,8 @@ public sealed record LayoutPicture(
     ImmutableArray<PiecePicture> Pieces,
     ImmutableArray<LeftoverPicture> Leftovers,
     ImmutableArray<StockArea> Trims,
-    ImmutableArray<CutPicture> Cuts);
+    ImmutableArray<CutPicture> Cuts
+);
 
 /// <summary>A rectangle of the stock.</summary>
 /// <param name="X">Of the corner nearest the origin, along the stock's length.</param>

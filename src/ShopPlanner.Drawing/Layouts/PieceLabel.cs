@@ -25,7 +25,11 @@ internal enum LabelLevel
 /// <param name="Shapes">In place.</param>
 internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes)
 {
-    private const double Pad = 2.5, NameSize = 0.78, RingSize = 0.92, Line = 1.3, Blank = 0.5;
+    private const double Pad = 2.5,
+        NameSize = 0.78,
+        RingSize = 0.92,
+        Line = 1.3,
+        Blank = 0.5;
 
     /// <summary>The best label; null when not even the mark fits.</summary>
     /// <param name="mark">The piece's mark.</param>
@@ -38,7 +42,8 @@ internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes
         var full = Best(mark, figures, name, box, room, room.LeastText / NameSize);
         var plain = figures.Length == 0 ? null : Best(mark, figures, "", box, room, room.LeastText);
         var bare = Best(mark, "", "", box, room, room.LeastText / RingSize);
-        if (full is { } f && name.Length > 0 && f.Size >= 0.7 * (plain?.Size ?? bare?.Size ?? 0)) return f.Label(LabelLevel.Full);
+        if (full is { } f && name.Length > 0 && f.Size >= 0.7 * (plain?.Size ?? bare?.Size ?? 0))
+            return f.Label(LabelLevel.Full);
         return plain?.Label(LabelLevel.Figures) ?? bare?.Label(LabelLevel.Mark);
     }
 
@@ -51,7 +56,8 @@ internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes
             new(mark, figures, name, box, Stacked: false, Upward: true),
         ];
         var best = all.Select(s => s with { Size = Math.Min(s.LargestSize, room.LargestText) })
-            .OrderByDescending(s => s.Size * (s.Upward ? 0.8 : 1)).First();
+            .OrderByDescending(s => s.Size * (s.Upward ? 0.8 : 1))
+            .First();
         return best.Size >= least ? best : null;
     }
 
@@ -74,7 +80,9 @@ internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes
                     ? (Math.Max(Ring, Math.Max(FiguresWide, NameWide)), StackHeight)
                     : (RowLength, RingMark.HeightOf(RingSize));
                 var room = Box.Inset(Pad);
-                return Upward ? Math.Min(room.Height / along, room.Width / across) : Math.Min(room.Width / along, room.Height / across);
+                return Upward
+                    ? Math.Min(room.Height / along, room.Width / across)
+                    : Math.Min(room.Width / along, room.Height / across);
             }
         }
 
@@ -92,8 +100,10 @@ internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes
             var y = Box.Centre.Y - (StackHeight * Size / 2);
             var shapes = ImmutableArray.Create<Shape>(new RingMark(new(x, y + (ring / 2)), Mark, RingSize * Size));
             y += ring + (Line * Size / 2);
-            if (Figures.Length > 0) shapes = shapes.Add(FiguresAt(new(x, y), Anchor.Middle));
-            if (Figures.Length > 0) y += Line * Size * (1 + NameSize) / 2;
+            if (Figures.Length > 0)
+                shapes = shapes.Add(FiguresAt(new(x, y), Anchor.Middle));
+            if (Figures.Length > 0)
+                y += Line * Size * (1 + NameSize) / 2;
             return Name.Length > 0 ? shapes.Add(NameAt(new(x, y), Anchor.Middle)) : shapes;
         }
 
@@ -102,8 +112,10 @@ internal sealed record PieceLabel(LabelLevel Level, ImmutableArray<Shape> Shapes
             var at = -RowLength / 2;
             var shapes = ImmutableArray.Create<Shape>(new RingMark(Along(at + (Ring / 2)), Mark, RingSize * Size, Upward));
             at += Ring + Blank;
-            if (Figures.Length > 0) shapes = shapes.Add(FiguresAt(Along(at), Anchor.Start));
-            if (Figures.Length > 0) at += FiguresWide + Blank;
+            if (Figures.Length > 0)
+                shapes = shapes.Add(FiguresAt(Along(at), Anchor.Start));
+            if (Figures.Length > 0)
+                at += FiguresWide + Blank;
             return Name.Length > 0 ? shapes.Add(NameAt(Along(at), Anchor.Start)) : shapes;
         }
 

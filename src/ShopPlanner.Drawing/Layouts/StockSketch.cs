@@ -5,7 +5,9 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <summary>The stock and what becomes of each part of it, without words.</summary>
 internal static class StockSketch
 {
-    private const double GrainSpacing = 5, WasteSpacing = 5, TrimSpacing = 3;
+    private const double GrainSpacing = 5,
+        WasteSpacing = 5,
+        TrimSpacing = 3;
 
     /// <summary>From the ground up: wood, grain, waste, kerfs, edges.</summary>
     /// <param name="picture">What is drawn.</param>
@@ -43,13 +45,17 @@ internal static class StockSketch
     private static IEnumerable<Line> Around(Spot start, double end, IReadOnlyList<Box> written)
     {
         const double clear = 2;
-        foreach (var box in written.Where(b => b.Y < start.Y && start.Y < b.Bottom && b.Right > start.X && b.X < end).OrderBy(b => b.X))
+        foreach (
+            var box in written.Where(b => b.Y < start.Y && start.Y < b.Bottom && b.Right > start.X && b.X < end).OrderBy(b => b.X)
+        )
         {
-            if (box.X - clear > start.X) yield return new(Stroke.Grain, start, start with { X = box.X - clear });
+            if (box.X - clear > start.X)
+                yield return new(Stroke.Grain, start, start with { X = box.X - clear });
             start = start with { X = Math.Max(start.X, box.Right + clear) };
         }
 
-        if (start.X < end) yield return new(Stroke.Grain, start, start with { X = end });
+        if (start.X < end)
+            yield return new(Stroke.Grain, start, start with { X = end });
     }
 
     // Fine lines along the length, broken at uneven places so that they read as grain and not as ruled cuts.
@@ -57,8 +63,8 @@ internal static class StockSketch
     {
         var row = 0;
         for (var y = whole.Y + (GrainSpacing / 2); y < whole.Bottom; y += GrainSpacing, row++)
-            for (var x = whole.X + ((row * 37) % 60); x < whole.Right - 4; x += 90 + ((row * 23) % 50))
-                foreach (var line in Around(new(x, y), Math.Min(x + 55 + ((row * 31) % 40), whole.Right), written))
-                    yield return line;
+        for (var x = whole.X + ((row * 37) % 60); x < whole.Right - 4; x += 90 + ((row * 23) % 50))
+            foreach (var line in Around(new(x, y), Math.Min(x + 55 + ((row * 31) % 40), whole.Right), written))
+                yield return line;
     }
 }

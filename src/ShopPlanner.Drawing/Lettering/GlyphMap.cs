@@ -20,8 +20,10 @@ internal sealed class GlyphMap
         for (var i = 0; i < UInt16(data, 2); i++)
         {
             var subtable = data[(int)UInt32(data, 4 + (8 * i) + 4)..];
-            if (UInt16(subtable, 0) == 4) ReadSegments(subtable, glyphs);
-            else if (UInt16(subtable, 0) == 12) ReadGroups(subtable, glyphs);
+            if (UInt16(subtable, 0) == 4)
+                ReadSegments(subtable, glyphs);
+            else if (UInt16(subtable, 0) == 12)
+                ReadGroups(subtable, glyphs);
         }
 
         return new(glyphs);
@@ -32,7 +34,8 @@ internal sealed class GlyphMap
         for (var i = 0; i < UInt32(data, 12); i++)
         {
             var (first, last, glyph) = (UInt32(data, 16 + (12 * i)), UInt32(data, 20 + (12 * i)), UInt32(data, 24 + (12 * i)));
-            for (var c = first; c <= last; c++) glyphs[(int)c] = (int)(glyph + c - first);
+            for (var c = first; c <= last; c++)
+                glyphs[(int)c] = (int)(glyph + c - first);
         }
     }
 
@@ -43,7 +46,8 @@ internal sealed class GlyphMap
         {
             var (last, first) = (UInt16(data, at), UInt16(data, at + 2 + doubled));
             for (var c = first; c <= last && c < 0xFFFF; c++)
-                if (Segment(data, at + 2 + doubled, doubled, c - first, c) is var glyph and not 0) glyphs.TryAdd(c, glyph);
+                if (Segment(data, at + 2 + doubled, doubled, c - first, c) is var glyph and not 0)
+                    glyphs.TryAdd(c, glyph);
         }
     }
 
@@ -53,12 +57,14 @@ internal sealed class GlyphMap
         var delta = UInt16(data, startAt + doubled);
         var rangeAt = startAt + (2 * doubled);
         var range = UInt16(data, rangeAt);
-        if (range == 0) return (c + delta) & 0xFFFF;
+        if (range == 0)
+            return (c + delta) & 0xFFFF;
         var glyph = UInt16(data, rangeAt + range + (2 * within));
         return glyph == 0 ? 0 : (glyph + delta) & 0xFFFF;
     }
 
     private static int UInt16(ReadOnlyMemory<byte> data, int offset) => BinaryPrimitives.ReadUInt16BigEndian(data.Span[offset..]);
 
-    private static uint UInt32(ReadOnlyMemory<byte> data, int offset) => BinaryPrimitives.ReadUInt32BigEndian(data.Span[offset..]);
+    private static uint UInt32(ReadOnlyMemory<byte> data, int offset) =>
+        BinaryPrimitives.ReadUInt32BigEndian(data.Span[offset..]);
 }

@@ -17,7 +17,8 @@ public static class TextFit
         var clean = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            if (Rune.IsWhiteSpace(rune)) AppendBlank(clean);
+            if (Rune.IsWhiteSpace(rune))
+                AppendBlank(clean);
             else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format))
                 clean.Append(font.Has(rune) ? rune.ToString() : "□");
         }
@@ -47,7 +48,8 @@ public static class TextFit
         foreach (var rune in text.EnumerateRunes())
         {
             room -= Typeface.Of(weight).Advance(rune) * size;
-            if (room < 0) break;
+            if (room < 0)
+                break;
             kept.Append(rune.ToString());
         }
 
@@ -61,7 +63,8 @@ public static class TextFit
         var line = new StringBuilder();
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             AddWord(word, line, lines, t => Typeface.Width(t, weight, size) <= width);
-        if (line.Length > 0 || lines.Count == 0) lines.Add(line.ToString());
+        if (line.Length > 0 || lines.Count == 0)
+            lines.Add(line.ToString());
         return lines;
     }
 
@@ -73,7 +76,8 @@ public static class TextFit
             line.Clear();
         }
 
-        if (line.Length > 0) line.Append(' ');
+        if (line.Length > 0)
+            line.Append(' ');
         foreach (var rune in word.EnumerateRunes())
         {
             if (line.Length > 0 && !fits(line + rune.ToString()))
@@ -88,6 +92,7 @@ public static class TextFit
 
     private static void AppendBlank(StringBuilder clean)
     {
-        if (clean.Length > 0 && clean[^1] != ' ') clean.Append(' ');
+        if (clean.Length > 0 && clean[^1] != ' ')
+            clean.Append(' ');
     }
 }

@@ -60,7 +60,8 @@ public sealed class TrueTypeFont
     public double Width(string text, double size)
     {
         var ems = 0.0;
-        foreach (var rune in text.EnumerateRunes()) ems += Advance(rune);
+        foreach (var rune in text.EnumerateRunes())
+            ems += Advance(rune);
         return ems * size;
     }
 

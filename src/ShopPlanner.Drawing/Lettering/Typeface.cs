@@ -21,8 +21,8 @@ public static class Typeface
     /// <summary>The family's name.</summary>
     public const string Family = "Source Sans 3";
 
-    private static readonly Dictionary<Weight, Lazy<TrueTypeFont>> Fonts =
-        Enum.GetValues<Weight>().ToDictionary(w => w, w => new Lazy<TrueTypeFont>(() => Load(w)));
+    private static readonly Dictionary<Weight, Lazy<TrueTypeFont>> Fonts = Enum.GetValues<Weight>()
+        .ToDictionary(w => w, w => new Lazy<TrueTypeFont>(() => Load(w)));
 
     /// <summary>The font of a weight.</summary>
     public static TrueTypeFont Of(Weight weight) => Fonts[weight].Value;
@@ -33,7 +33,8 @@ public static class Typeface
     private static TrueTypeFont Load(Weight weight)
     {
         var name = $"SourceSans3-{weight}.ttf";
-        using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name)
+        using var stream =
+            Assembly.GetExecutingAssembly().GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"the font {name} is not in the assembly");
         var data = new byte[stream.Length];
         stream.ReadExactly(data);

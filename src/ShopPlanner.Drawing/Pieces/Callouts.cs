@@ -12,7 +12,8 @@ internal sealed record Callout(string Mark, string Words, Spot At);
 /// memory).</summary>
 internal static class Callouts
 {
-    private const double Apart = 2.5, Dot = 1.6;
+    private const double Apart = 2.5,
+        Dot = 1.6;
 
     /// <summary>How wide a column of rings is.</summary>
     public static double Column(double size) => RingMark.WidthOf("A10L", size) + 14;
@@ -68,10 +69,13 @@ internal static class Callouts
         return places;
     }
 
-    private static Marked Draw(Callout callout, Spot ring, double size) => new(callout.Mark,
-    [
-        new Line(Stroke.Leader, callout.At, ring),
-        new Frame(Stroke.Ring, new(callout.At.X - (Dot / 2), callout.At.Y - (Dot / 2), Dot, Dot), Dot / 2),
-        new RingMark(ring, callout.Words, size),
-    ]);
+    private static Marked Draw(Callout callout, Spot ring, double size) =>
+        new(
+            callout.Mark,
+            [
+                new Line(Stroke.Leader, callout.At, ring),
+                new Frame(Stroke.Ring, new(callout.At.X - (Dot / 2), callout.At.Y - (Dot / 2), Dot, Dot), Dot / 2),
+                new RingMark(ring, callout.Words, size),
+            ]
+        );
 }

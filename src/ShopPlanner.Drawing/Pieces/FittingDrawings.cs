@@ -12,14 +12,19 @@ internal static class DowelDrawing
     private const string Beech = "#E3CDAE";
 
     // Wood left beyond a hole, and the least hole that is drawn (common practice).
-    private static readonly Length Left = Length.FromInches(0.125m), Least = Length.FromInches(0.25m);
+    private static readonly Length Left = Length.FromInches(0.125m),
+        Least = Length.FromInches(0.25m);
 
     public static string Draw(JointScene scene, JointPage page)
     {
         var (from, into) = (scene.From.Box, scene.Into.Box);
         var width = Length.Min(from.Extent(scene.Normal), into.Extent(scene.Normal));
-        var dowels = Dowels.Of(Working.Given("thickness", Length.Min(from.Extent(scene.Across), into.Extent(scene.Across))), Working.Given("width", width));
-        if (dowels is null) return "The parts are too thin for dowels.";
+        var dowels = Dowels.Of(
+            Working.Given("thickness", Length.Min(from.Extent(scene.Across), into.Extent(scene.Across))),
+            Working.Given("width", width)
+        );
+        if (dowels is null)
+            return "The parts are too thin for dowels.";
         var depth = dowels.HoleDepth.Value;
         var inThat = Length.Max(Least, Length.Min(depth, into.Extent(scene.Along) - Left));
         var shorter = depth - inThat;
@@ -31,9 +36,15 @@ internal static class DowelDrawing
         page.Add(new Patch(Fill.Wood, dowel, Beech), new Frame(Stroke.Thin, dowel));
         page.Measure(JointDrawing.Ordered(scene.Contact, deep), PieceScale.Figure(inThat, scene.Piece.Unit));
         var (count, unit) = (dowels.Places.Value.Length, scene.Piece.Unit);
-        var (rod, whole) = (LengthFormat.WithUnit(dowels.Diameter.Value, unit), LengthFormat.WithUnit(dowels.DowelLength.Value - shorter, unit));
+        var (rod, whole) = (
+            LengthFormat.WithUnit(dowels.Diameter.Value, unit),
+            LengthFormat.WithUnit(dowels.DowelLength.Value - shorter, unit)
+        );
         var words = FormattableString.Invariant($"{count} {(count == 1 ? "dowel" : "dowels")} {rod} × {whole} at each joint.");
-        return shorter.IsPositive ? words + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones: the hole stops 1/8 in (3 mm) before its far face." : words;
+        return shorter.IsPositive
+            ? words
+                + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones: the hole stops 1/8 in (3 mm) before its far face."
+            : words;
     }
 }
 
@@ -41,19 +52,28 @@ internal static class DowelDrawing
 internal static class HingeDrawing
 {
     // A cup of 35 mm, bored 12.5 mm deep (from memory), 5 mm of wood left beside it.
-    private const double Cup = 35, Deep = 12.5, Edge = 5;
+    private const double Cup = 35,
+        Deep = 12.5,
+        Edge = 5;
 
     public static (Stretch Along, Stretch Across) Window(JointScene scene)
     {
         var (edge, inward) = HingeEdge(scene);
-        var (far, near) = (edge + (inward * 62), inward > 0 ? Math.Min(edge - 8, scene.IntoAlong.From) : Math.Max(edge + 8, scene.IntoAlong.To));
-        return (JointDrawing.Ordered(near, far), new(Math.Min(scene.FromAcross.From, scene.IntoAcross.From), scene.FromAcross.To + 60));
+        var (far, near) = (
+            edge + (inward * 62),
+            inward > 0 ? Math.Min(edge - 8, scene.IntoAlong.From) : Math.Max(edge + 8, scene.IntoAlong.To)
+        );
+        return (
+            JointDrawing.Ordered(near, far),
+            new(Math.Min(scene.FromAcross.From, scene.IntoAcross.From), scene.FromAcross.To + 60)
+        );
     }
 
     public static string Draw(JointScene scene, JointPage page)
     {
         var (edge, inward) = HingeEdge(scene);
-        var centre = edge + (inward * PieceScale.Mm(Hinges.CupCentre(Working.Given("edge", Length.FromMillimetres((decimal)Edge))).Value));
+        var centre =
+            edge + (inward * PieceScale.Mm(Hinges.CupCentre(Working.Given("edge", Length.FromMillimetres((decimal)Edge))).Value));
         var back = scene.FromAcross.To;
         page.Wood(scene.IntoPart, scene.Into, scene.IntoAlong, scene.IntoAcross);
         page.Wood(scene.FromPart, scene.From, scene.FromAlong, scene.FromAcross);
@@ -61,10 +81,18 @@ internal static class HingeDrawing
         var face = inward > 0 ? scene.IntoAlong.To : scene.IntoAlong.From;
         page.Metal((face, back + 22), (face, back + 54), (face + (inward * 5), back + 54), (face + (inward * 5), back + 22));
         page.Metal(
-            (face + (inward * 5), back + 50), (face + (inward * 13), back + 50), (centre + (inward * 9), back + 2), (centre + (inward * 9), back - 8), (centre, back - 8),
-            (face + (inward * 5), back + 24));
+            (face + (inward * 5), back + 50),
+            (face + (inward * 13), back + 50),
+            (centre + (inward * 9), back + 2),
+            (centre + (inward * 9), back - 8),
+            (centre, back - 8),
+            (face + (inward * 5), back + 24)
+        );
         page.Line(Stroke.Centre, (centre, scene.FromAcross.From - 2), (centre, back + 12));
-        page.Measure(JointDrawing.Ordered(edge, centre), PieceScale.Figure(Length.FromMillimetres((decimal)Math.Abs(centre - edge)), scene.Piece.Unit));
+        page.Measure(
+            JointDrawing.Ordered(edge, centre),
+            PieceScale.Figure(Length.FromMillimetres((decimal)Math.Abs(centre - edge)), scene.Piece.Unit)
+        );
         page.Ring(scene.FromPart, scene.From, edge + (inward * 54), scene.FromAcross.Middle);
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, back + 46);
         return "Cup 35 mm, its centre 22.5 mm from the door's edge where 5 mm of wood are left beside it. The sheet that comes with the hinge wins.";
@@ -83,21 +111,37 @@ internal static class SlideDrawing
 
     public static (Stretch Along, Stretch Across) Window(JointScene scene)
     {
-        var all = new Stretch(Math.Min(scene.FromAlong.From, scene.IntoAlong.From), Math.Max(scene.FromAlong.To, scene.IntoAlong.To));
+        var all = new Stretch(
+            Math.Min(scene.FromAlong.From, scene.IntoAlong.From),
+            Math.Max(scene.FromAlong.To, scene.IntoAlong.To)
+        );
         return (all, new(scene.FromAcross.Middle - (High * 0.9), scene.FromAcross.Middle + (High * 0.9)));
     }
 
     public static string Draw(JointScene scene, JointPage page)
     {
-        var gap = scene.Toward > 0 ? new Stretch(scene.FromAlong.To, scene.IntoAlong.From) : new Stretch(scene.IntoAlong.To, scene.FromAlong.From);
+        var gap =
+            scene.Toward > 0
+                ? new Stretch(scene.FromAlong.To, scene.IntoAlong.From)
+                : new Stretch(scene.IntoAlong.To, scene.FromAlong.From);
         var middle = scene.FromAcross.Middle;
         page.Wood(scene.IntoPart, scene.Into, scene.IntoAlong, scene.IntoAcross);
         page.Wood(scene.FromPart, scene.From, scene.FromAlong, scene.FromAcross);
         if (gap.Size > 0)
         {
             var (half, third) = (High / 2, gap.Size / 3);
-            page.Metal((gap.From, middle - half), (gap.From + third, middle - half), (gap.From + third, middle + half), (gap.From, middle + half));
-            page.Metal((gap.To, middle - half), (gap.To - third, middle - half), (gap.To - third, middle + half), (gap.To, middle + half));
+            page.Metal(
+                (gap.From, middle - half),
+                (gap.From + third, middle - half),
+                (gap.From + third, middle + half),
+                (gap.From, middle + half)
+            );
+            page.Metal(
+                (gap.To, middle - half),
+                (gap.To - third, middle - half),
+                (gap.To - third, middle + half),
+                (gap.To, middle + half)
+            );
             page.Hollow(new(gap.From + third, gap.To - third), new(middle - (half * 0.5), middle + (half * 0.5)));
             page.Measure(gap, PieceScale.Figure(Length.FromMillimetres((decimal)gap.Size), scene.Piece.Unit));
         }
@@ -112,7 +156,8 @@ internal static class SlideDrawing
 internal static class DovetailDrawing
 {
     // Between 1 : 6, softwood, and 1 : 8, hardwood (common practice).
-    private const double Slope = 1 / 7.0, Pitch = 35;
+    private const double Slope = 1 / 7.0,
+        Pitch = 35;
 
     public static string Draw(JointScene scene, JointPage page)
     {

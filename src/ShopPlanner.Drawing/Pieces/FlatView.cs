@@ -42,7 +42,12 @@ internal sealed class FlatView
     {
         (this.piece, this.side, this.room, this.scale, this.corner) = (piece, side, room, scale, corner);
         var places = shown.OrderByDescending(Near).Select(part => (Part: part, Box: Place(part.Box))).ToList();
-        parts = [.. places.Select((one, i) => new SeenPart(one.Part, one.Box, Uncovered.Of(one.Box, places.Skip(i + 1).Select(other => other.Box))))];
+        parts =
+        [
+            .. places.Select(
+                (one, i) => new SeenPart(one.Part, one.Box, Uncovered.Of(one.Box, places.Skip(i + 1).Select(other => other.Box)))
+            ),
+        ];
     }
 
     /// <summary>The axis across the drawing.</summary>
@@ -61,8 +66,12 @@ internal sealed class FlatView
     public IEnumerable<Shape> Wood(string? highlight)
     {
         foreach (var part in parts)
-            yield return new Marked(part.Mark, [new Patch(Fill.Wood, part.Place, part.Part.Tint), new Frame(Stroke.Outline, part.Place)]);
-        foreach (var shape in HiddenEdges.Of(parts, Tongues())) yield return shape;
+            yield return new Marked(
+                part.Mark,
+                [new Patch(Fill.Wood, part.Place, part.Part.Tint), new Frame(Stroke.Outline, part.Place)]
+            );
+        foreach (var shape in HiddenEdges.Of(parts, Tongues()))
+            yield return shape;
         foreach (var part in parts.Where(part => part.Part.Is(highlight)))
             yield return new Marked(part.Mark, [new Frame(Stroke.NextCut, part.Place)]);
     }
@@ -73,14 +82,18 @@ internal sealed class FlatView
     public IEnumerable<Shape> Marks(double right, double top)
     {
         var (size, outline, half) = (room.RingType, Outline, Callouts.Column(room.RingType) / 2);
-        var seen = parts.Where(part => part.IsSeen).Select(part => (Part: part, Free: Uncovered.Roomiest(part.Free)!.Value)).ToList();
+        var seen = parts
+            .Where(part => part.IsSeen)
+            .Select(part => (Part: part, Free: Uncovered.Roomiest(part.Free)!.Value))
+            .ToList();
         var rings = seen.Select(one => (one.Part, Ring: Ring(one.Part, one.Free))).Where(one => one.Ring is not null).ToList();
         var kinds = rings.Select(one => one.Part.Part.Part.Id).ToHashSet();
         var (beside, above) = (new List<Callout>(), new List<Callout>());
         foreach (var (part, free) in seen.Where(one => Ring(one.Part, one.Free) is null).OrderByDescending(one => one.Free.Right))
         {
             var (toTop, toRight) = (free.Y - outline.Y, outline.Right - free.Right);
-            if (free.Height > free.Width || toTop < toRight / 2) above.Add(new(part.Mark, part.Mark, new(free.Centre.X, free.Y + Math.Min(8, free.Height / 3))));
+            if (free.Height > free.Width || toTop < toRight / 2)
+                above.Add(new(part.Mark, part.Mark, new(free.Centre.X, free.Y + Math.Min(8, free.Height / 3))));
             else if (toRight < outline.Width / 4 || kinds.Add(part.Part.Part.Id))
                 beside.Add(new(part.Mark, part.Mark, new(free.Right - Math.Min(8, free.Width / 3), free.Centre.Y)));
             kinds.Add(part.Part.Part.Id);
@@ -101,9 +114,25 @@ internal sealed class FlatView
         var (outline, axis, type, bottom) = (Outline, Across(side), room.Type, Outline.Bottom);
         var chain = Chain(axis).ToList();
         foreach (var (span, words) in chain)
-            yield return new Dimension(Run.Across, outline.X + scale.Of(span.From), outline.X + scale.Of(span.To), bottom + Nearest(type), bottom, words, Lesser(type));
+            yield return new Dimension(
+                Run.Across,
+                outline.X + scale.Of(span.From),
+                outline.X + scale.Of(span.To),
+                bottom + Nearest(type),
+                bottom,
+                words,
+                Lesser(type)
+            );
         var at = bottom + (chain.Count > 0 ? Overall(type) : Nearest(type));
-        yield return new Dimension(Run.Across, outline.X, outline.Right, at, bottom, PieceScale.Figure(piece.Outside.Extent(axis), piece.Unit), type);
+        yield return new Dimension(
+            Run.Across,
+            outline.X,
+            outline.Right,
+            at,
+            bottom,
+            PieceScale.Figure(piece.Outside.Extent(axis), piece.Unit),
+            type
+        );
     }
 
     /// <summary>The dimensions up the drawing, at its left.</summary>
@@ -113,9 +142,24 @@ internal sealed class FlatView
         var chain = Chain(axis).ToList();
         foreach (var (span, words) in chain)
             yield return new Dimension(
-                Run.Up, outline.Bottom - scale.Of(span.To), outline.Bottom - scale.Of(span.From), outline.X - Nearest(type), outline.X, words, Lesser(type));
+                Run.Up,
+                outline.Bottom - scale.Of(span.To),
+                outline.Bottom - scale.Of(span.From),
+                outline.X - Nearest(type),
+                outline.X,
+                words,
+                Lesser(type)
+            );
         var at = outline.X - (chain.Count > 0 ? Overall(type) : Nearest(type));
-        yield return new Dimension(Run.Up, outline.Y, outline.Bottom, at, outline.X, PieceScale.Figure(piece.Outside.Extent(axis), piece.Unit), type);
+        yield return new Dimension(
+            Run.Up,
+            outline.Y,
+            outline.Bottom,
+            at,
+            outline.X,
+            PieceScale.Figure(piece.Outside.Extent(axis), piece.Unit),
+            type
+        );
     }
 
     private static double Nearest(double type) => type * 1.4;
@@ -126,35 +170,47 @@ internal sealed class FlatView
 
     // A clear size that is too short for its figure is left to the other views.
     private IEnumerable<(Span Span, string Words)> Chain(Axis axis) =>
-        ClearSizes.Along(piece, [.. parts.Select(part => part.Part)], axis)
+        ClearSizes
+            .Along(piece, [.. parts.Select(part => part.Part)], axis)
             .Select(span => (span, PieceScale.Figure(span.Size, piece.Unit)))
             .Where(one => Typeface.Width(one.Item2, Weight.Medium, Lesser(room.Type)) + 4 <= scale.Of(one.span.Size));
 
     // Distance of a part's near face from the eye: the least is the nearest.
-    private long Near(ShownPart part) => side switch
-    {
-        ViewFrom.Front => part.Box.Y.Ticks, ViewFrom.Right => -part.Box.EndX.Ticks, _ => -part.Box.EndZ.Ticks,
-    };
+    private long Near(ShownPart part) =>
+        side switch
+        {
+            ViewFrom.Front => part.Box.Y.Ticks,
+            ViewFrom.Right => -part.Box.EndX.Ticks,
+            _ => -part.Box.EndZ.Ticks,
+        };
 
     private RingMark? Ring(SeenPart part, Box free)
     {
         var (long_, high) = (RingMark.WidthOf(part.Mark, room.RingType) + 2, RingMark.HeightOf(room.RingType) + 2);
         return free.Width >= long_ && free.Height >= high ? new(free.Centre, part.Mark, room.RingType)
-            : free.Height >= long_ && free.Width >= high ? new(free.Centre, part.Mark, room.RingType, Upward: true) : null;
+            : free.Height >= long_ && free.Width >= high ? new(free.Centre, part.Mark, room.RingType, Upward: true)
+            : null;
     }
 
     private IEnumerable<(string Mark, Box Box)> Tongues()
     {
         var boxes = parts.ToDictionary(part => part.Mark, part => part.Part.Copy.Box);
-        return piece.Joints.Where(joint => joint.Depth.IsPositive)
-            .Select(joint => (joint.From, Shared: boxes[joint.From].Shared(boxes[joint.Into]))).Where(one => one.Shared is not null)
+        return piece
+            .Joints.Where(joint => joint.Depth.IsPositive)
+            .Select(joint => (joint.From, Shared: boxes[joint.From].Shared(boxes[joint.Into])))
+            .Where(one => one.Shared is not null)
             .Select(one => (one.From, Place(one.Shared!.Value)));
     }
 
     private Box Place(Solid box)
     {
         var (across, up) = (Across(side), Up(side));
-        return new(corner.X + scale.Of(box.Start(across)), corner.Y - scale.Of(box.End(up)), scale.Of(box.Extent(across)), scale.Of(box.Extent(up)));
+        return new(
+            corner.X + scale.Of(box.Start(across)),
+            corner.Y - scale.Of(box.End(up)),
+            scale.Of(box.Extent(across)),
+            scale.Of(box.Extent(up))
+        );
     }
 }
 
@@ -165,11 +221,13 @@ internal sealed class FlatView
 internal sealed record SeenPart(ShownPart Part, Box Place, IReadOnlyList<Box> Free)
 {
     // What shows through a gap tells nothing of a part.
-    private const double Slit = 4, Tell = 0.15;
+    private const double Slit = 4,
+        Tell = 0.15;
 
     public string Mark => Part.Copy.Mark;
 
     /// <summary>True where enough of it shows to point at.</summary>
-    public bool IsSeen => Uncovered.Roomiest(Free) is { } free
+    public bool IsSeen =>
+        Uncovered.Roomiest(Free) is { } free
         && (Math.Min(free.Width, free.Height) > Slit || free.Width * free.Height > Tell * Place.Width * Place.Height);
 }

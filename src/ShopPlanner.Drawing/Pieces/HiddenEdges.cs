@@ -16,23 +16,31 @@ internal static class HiddenEdges
         var covered = parts.Where(part => part.Free.Count == 0).SelectMany(part => Edges(part.Mark, part.Place));
         var edges = Distinct(covered, outlines);
         var all = Distinct(edges.Concat(tongues.SelectMany(one => Edges(one.Mark, one.Box))), outlines);
-        var shown = all.Count <= Most ? all : edges.Count <= Most ? edges : [];
-        return shown.GroupBy(edge => edge.Mark).Select(group => new Marked(group.Key, [.. group.Select(edge => new Line(Stroke.Hidden, edge.From, edge.To))]));
+        var shown =
+            all.Count <= Most ? all
+            : edges.Count <= Most ? edges
+            : [];
+        return shown
+            .GroupBy(edge => edge.Mark)
+            .Select(group => new Marked(group.Key, [.. group.Select(edge => new Line(Stroke.Hidden, edge.From, edge.To))]));
     }
 
     private static List<Edge> Distinct(IEnumerable<Edge> edges, List<Edge> outlines)
     {
         var kept = new List<Edge>();
         foreach (var edge in edges.Where(edge => edge.Length > 2))
-            if (!outlines.Exists(edge.LiesOn) && !kept.Exists(edge.LiesOn)) kept.Add(edge);
+            if (!outlines.Exists(edge.LiesOn) && !kept.Exists(edge.LiesOn))
+                kept.Add(edge);
         return kept;
     }
 
     private static IEnumerable<Edge> Edges(string mark, Box box) =>
-    [
-        new(mark, new(box.X, box.Y), new(box.Right, box.Y)), new(mark, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
-        new(mark, new(box.X, box.Y), new(box.X, box.Bottom)), new(mark, new(box.Right, box.Y), new(box.Right, box.Bottom)),
-    ];
+        [
+            new(mark, new(box.X, box.Y), new(box.Right, box.Y)),
+            new(mark, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
+            new(mark, new(box.X, box.Y), new(box.X, box.Bottom)),
+            new(mark, new(box.Right, box.Y), new(box.Right, box.Bottom)),
+        ];
 
     private sealed record Edge(string Mark, Spot From, Spot To)
     {
@@ -40,6 +48,9 @@ internal static class HiddenEdges
 
         public bool LiesOn(Edge other) =>
             Math.Abs(From.X - To.X) < Same == Math.Abs(other.From.X - other.To.X) < Same
-            && From.X >= other.From.X - Same && To.X <= other.To.X + Same && From.Y >= other.From.Y - Same && To.Y <= other.To.Y + Same;
+            && From.X >= other.From.X - Same
+            && To.X <= other.To.X + Same
+            && From.Y >= other.From.Y - Same
+            && To.Y <= other.To.Y + Same;
     }
 }

@@ -17,7 +17,8 @@ public sealed record JointDetail(JointKind Kind, string Title, string Note, int 
 /// <summary>Draws each kind of joint of a piece once.</summary>
 public static class JointDetails
 {
-    private const double Width = 250, Height = 170;
+    private const double Width = 250,
+        Height = 170;
 
     /// <summary>The joints that differ in kind, in the parts' names or in depth, in the piece's order.</summary>
     /// <param name="piece">The piece.</param>
@@ -26,37 +27,69 @@ public static class JointDetails
     public static ImmutableArray<JointDetail> Of(Piece piece, double width = Width, double height = Height)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var copies = piece.Parts.SelectMany(part => part.Copies.Select(copy => (copy.Mark, Part: part, Copy: copy))).ToDictionary(one => one.Mark);
+        var copies = piece
+            .Parts.SelectMany(part => part.Copies.Select(copy => (copy.Mark, Part: part, Copy: copy)))
+            .ToDictionary(one => one.Mark);
         return
         [
-            .. piece.Joints.GroupBy(joint => (joint.Kind, From: copies[joint.From].Part.Name, Into: copies[joint.Into].Part.Name, joint.Depth)).Select(group =>
-            {
-                var joint = group.First();
-                var scene = new JointScene(piece, joint, copies[joint.From].Part, copies[joint.From].Copy, copies[joint.Into].Part, copies[joint.Into].Copy);
-                var (shapes, note) = new JointDrawing(scene, width, height).Draw();
-                var title = $"{group.Key.From} {Verb(joint.Kind)} {group.Key.Into.ToLowerInvariant()}: {NameOf(joint.Kind)}";
-                return new JointDetail(
-                    joint.Kind, title, note, group.Count(), MarkRange.Of([.. group.Select(one => one.From).Distinct()]),
-                    new(title, Describe(title, joint.Depth, piece.Unit), width, height, shapes));
-            }),
+            .. piece
+                .Joints.GroupBy(joint =>
+                    (joint.Kind, From: copies[joint.From].Part.Name, Into: copies[joint.Into].Part.Name, joint.Depth)
+                )
+                .Select(group =>
+                {
+                    var joint = group.First();
+                    var scene = new JointScene(
+                        piece,
+                        joint,
+                        copies[joint.From].Part,
+                        copies[joint.From].Copy,
+                        copies[joint.Into].Part,
+                        copies[joint.Into].Copy
+                    );
+                    var (shapes, note) = new JointDrawing(scene, width, height).Draw();
+                    var title = $"{group.Key.From} {Verb(joint.Kind)} {group.Key.Into.ToLowerInvariant()}: {NameOf(joint.Kind)}";
+                    return new JointDetail(
+                        joint.Kind,
+                        title,
+                        note,
+                        group.Count(),
+                        MarkRange.Of([.. group.Select(one => one.From).Distinct()]),
+                        new(title, Describe(title, joint.Depth, piece.Unit), width, height, shapes)
+                    );
+                }),
         ];
     }
 
     /// <summary>The trade's word for a kind of joint.</summary>
-    public static string NameOf(JointKind kind) => kind switch
-    {
-        JointKind.Glued => "glued", JointKind.Screwed => "screwed", JointKind.PocketScrew => "pocket screws", JointKind.Dado => "dado", JointKind.Rabbet => "rabbet",
-        JointKind.Groove => "groove", JointKind.MortiseAndTenon => "mortise and tenon", JointKind.Dovetail => "dovetails", JointKind.Dowel => "dowels",
-        JointKind.Slotted => "slotted screws", JointKind.Hinged => "cup hinges", JointKind.Sliding => "slides", _ => "lies on it",
-    };
+    public static string NameOf(JointKind kind) =>
+        kind switch
+        {
+            JointKind.Glued => "glued",
+            JointKind.Screwed => "screwed",
+            JointKind.PocketScrew => "pocket screws",
+            JointKind.Dado => "dado",
+            JointKind.Rabbet => "rabbet",
+            JointKind.Groove => "groove",
+            JointKind.MortiseAndTenon => "mortise and tenon",
+            JointKind.Dovetail => "dovetails",
+            JointKind.Dowel => "dowels",
+            JointKind.Slotted => "slotted screws",
+            JointKind.Hinged => "cup hinges",
+            JointKind.Sliding => "slides",
+            _ => "lies on it",
+        };
 
-    private static string Verb(JointKind kind) => kind switch
-    {
-        JointKind.Dado or JointKind.Rabbet or JointKind.Groove or JointKind.MortiseAndTenon => "into",
-        JointKind.Resting or JointKind.Hinged or JointKind.Sliding => "on",
-        _ => "to",
-    };
+    private static string Verb(JointKind kind) =>
+        kind switch
+        {
+            JointKind.Dado or JointKind.Rabbet or JointKind.Groove or JointKind.MortiseAndTenon => "into",
+            JointKind.Resting or JointKind.Hinged or JointKind.Sliding => "on",
+            _ => "to",
+        };
 
     private static string Describe(string title, Length depth, LengthUnit unit) =>
-        depth.IsPositive ? $"{title}, {PieceScale.Figure(depth, unit)} {Figures.UnitName(unit)} deep. A section, to scale." : $"{title}. A section, to scale.";
+        depth.IsPositive
+            ? $"{title}, {PieceScale.Figure(depth, unit)} {Figures.UnitName(unit)} deep. A section, to scale."
+            : $"{title}. A section, to scale.";
 }

@@ -10,7 +10,10 @@ namespace ShopPlanner.Drawing.Pieces;
 internal sealed class JointDrawing
 {
     // How much of a part is drawn beside the joint, in thicknesses, and the room that a mortise is cut deeper (common practice: 1/16 in).
-    private const double Shown = 2.6, ShownAcross = 1.35, Spare = 1.6, Pocket = 4;
+    private const double Shown = 2.6,
+        ShownAcross = 1.35,
+        Spare = 1.6,
+        Pocket = 4;
 
     private readonly JointScene scene;
     private readonly JointPage page;
@@ -20,7 +23,9 @@ internal sealed class JointDrawing
         this.scene = scene;
         var (along, across) = scene.Joint.Kind switch
         {
-            JointKind.Hinged => HingeDrawing.Window(scene), JointKind.Sliding => SlideDrawing.Window(scene), _ => Window(),
+            JointKind.Hinged => HingeDrawing.Window(scene),
+            JointKind.Sliding => SlideDrawing.Window(scene),
+            _ => Window(),
         };
         page = new JointPage(scene, along, across, width, height);
     }
@@ -38,8 +43,8 @@ internal sealed class JointDrawing
         return (page.Shapes, note);
     }
 
-    private double Thick => Math.Max(
-        Math.Min(scene.FromAlong.Size, scene.FromAcross.Size), Math.Min(scene.IntoAlong.Size, scene.IntoAcross.Size));
+    private double Thick =>
+        Math.Max(Math.Min(scene.FromAlong.Size, scene.FromAcross.Size), Math.Min(scene.IntoAlong.Size, scene.IntoAcross.Size));
 
     private (Stretch Along, Stretch Across) Window()
     {
@@ -48,17 +53,29 @@ internal sealed class JointDrawing
         var isScrewed = scene.Joint.Kind == JointKind.Screwed;
         var near = Math.Min(scene.FromAlong.Size, scene.IntoAlong.Size);
         var isPocket = scene.Joint.Kind == JointKind.PocketScrew;
-        var before = isPocket ? Math.Min(outside, Pocket * scene.FromAcross.Size) : isScrewed && outside <= near ? outside : Limited(outside, t);
+        var before =
+            isPocket ? Math.Min(outside, Pocket * scene.FromAcross.Size)
+            : isScrewed && outside <= near ? outside
+            : Limited(outside, t);
         var behind = isScrewed && scene.IntoAlong.Size <= near ? near : Limited(scene.IntoAlong.Size, t);
-        var along = scene.Toward > 0 ? new Stretch(contact - before, contact + behind) : new Stretch(contact - behind, contact + before);
-        if (scene.Joint.Kind == JointKind.Dovetail) return (along, scene.Meeting);
-        var middle = scene.Joint.Kind == JointKind.Slotted ? scene.IntoAcross.Shared(scene.FromAcross).Middle : scene.Meeting.Middle;
-        var all = new Stretch(Math.Min(scene.FromAcross.From, scene.IntoAcross.From), Math.Max(scene.FromAcross.To, scene.IntoAcross.To));
+        var along =
+            scene.Toward > 0 ? new Stretch(contact - before, contact + behind) : new Stretch(contact - behind, contact + before);
+        if (scene.Joint.Kind == JointKind.Dovetail)
+            return (along, scene.Meeting);
+        var middle =
+            scene.Joint.Kind == JointKind.Slotted ? scene.IntoAcross.Shared(scene.FromAcross).Middle : scene.Meeting.Middle;
+        var all = new Stretch(
+            Math.Min(scene.FromAcross.From, scene.IntoAcross.From),
+            Math.Max(scene.FromAcross.To, scene.IntoAcross.To)
+        );
         return (along, all.Shared(new(middle - (ShownAcross * t), middle + (ShownAcross * t))));
     }
 
     // A part not much longer than what is shown of it is shown whole.
-    private static double Limited(double size, double thick) => size <= 0 ? thick : size < (Shown + 1.4) * thick ? size : Shown * thick;
+    private static double Limited(double size, double thick) =>
+        size <= 0 ? thick
+        : size < (Shown + 1.4) * thick ? size
+        : Shown * thick;
 
     private string LetIn()
     {
@@ -66,26 +83,42 @@ internal sealed class JointDrawing
         var tip = contact + (toward * scene.Depth);
         var isTenon = scene.Joint.Kind == JointKind.MortiseAndTenon;
         page.Wood(scene.IntoPart, scene.Into, scene.IntoAlong, scene.IntoAcross);
-        if (isTenon) page.Hollow(Ordered(contact, tip + (toward * Spare)), tongue);
+        if (isTenon)
+            page.Hollow(Ordered(contact, tip + (toward * Spare)), tongue);
         var body = toward > 0 ? new Stretch(scene.FromAlong.From, contact) : new Stretch(contact, scene.FromAlong.To);
         if (scene.HasShoulders)
         {
             page.Wood(scene.FromPart, scene.From, body, scene.FromAcross);
             page.Wood(scene.FromPart, scene.From, Ordered(contact, tip), tongue);
             var hair = 1.2 / page.Of(1);
-            page.Add(new Patch(Fill.Wood, page.At(new(contact - hair, contact + hair), new(tongue.From + (hair / 2), tongue.To - (hair / 2))), RoleTint.Of(scene.FromPart.Material)));
+            page.Add(
+                new Patch(
+                    Fill.Wood,
+                    page.At(new(contact - hair, contact + hair), new(tongue.From + (hair / 2), tongue.To - (hair / 2))),
+                    RoleTint.Of(scene.FromPart.Material)
+                )
+            );
         }
-        else page.Wood(scene.FromPart, scene.From, toward > 0 ? body with { To = tip } : body with { From = tip }, scene.FromAcross);
+        else
+            page.Wood(
+                scene.FromPart,
+                scene.From,
+                toward > 0 ? body with { To = tip } : body with { From = tip },
+                scene.FromAcross
+            );
 
         Rings(scene.Depth);
         page.Measure(Ordered(contact, tip), PieceScale.Figure(scene.Joint.Depth, scene.Piece.Unit));
-        if (scene.IsTongueKnown) page.MeasureAcross(tongue, PieceScale.Figure(Length.FromMillimetres((decimal)tongue.Size), scene.Piece.Unit));
+        if (scene.IsTongueKnown)
+            page.MeasureAcross(tongue, PieceScale.Figure(Length.FromMillimetres((decimal)tongue.Size), scene.Piece.Unit));
         return LetInNote(isTenon);
     }
 
-    private string LetInNote(bool isTenon) => isTenon
-        ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long (common practice)."
-        : scene.IsTongueKnown ? "Cut it to the thickness measured on your own stock, not to its name." : "The tongue is about a third as thick as its part (common practice).";
+    private string LetInNote(bool isTenon) =>
+        isTenon
+            ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long (common practice)."
+        : scene.IsTongueKnown ? "Cut it to the thickness measured on your own stock, not to its name."
+        : "The tongue is about a third as thick as its part (common practice).";
 
     private string Butt()
     {
@@ -93,8 +126,11 @@ internal sealed class JointDrawing
         page.Wood(scene.FromPart, scene.From, scene.FromAlong, scene.FromAcross);
         var note = scene.Joint.Kind switch
         {
-            JointKind.Screwed => ScrewDrawing.Through(scene, page), JointKind.PocketScrew => ScrewDrawing.Pocket(scene, page),
-            JointKind.Slotted => ScrewDrawing.Slotted(scene, page), JointKind.Dowel => DowelDrawing.Draw(scene, page), _ => "",
+            JointKind.Screwed => ScrewDrawing.Through(scene, page),
+            JointKind.PocketScrew => ScrewDrawing.Pocket(scene, page),
+            JointKind.Slotted => ScrewDrawing.Slotted(scene, page),
+            JointKind.Dowel => DowelDrawing.Draw(scene, page),
+            _ => "",
         };
         Rings(0);
         return note;
@@ -105,16 +141,40 @@ internal sealed class JointDrawing
     {
         var (ring, toward) = (RingMark.HeightOf(JointPage.Type) / page.Of(1), scene.Toward);
         var (along, across) = (page.Along, page.Across);
-        var body = (toward > 0 ? new Stretch(scene.FromAlong.From, scene.Contact) : new Stretch(scene.Contact, scene.FromAlong.To)).Shared(along);
-        var into = (toward > 0 ? scene.IntoAlong with { From = scene.Contact + depth } : scene.IntoAlong with { To = scene.Contact - depth }).Shared(along);
-        page.Ring(scene.FromPart, scene.From, toward > 0 ? body.From + ring : body.To - ring, Clear(scene.FromAcross.Shared(across), ring, depth));
-        page.Ring(scene.IntoPart, scene.Into, into.Size > ring ? (toward > 0 ? into.To - (ring * 0.7) : into.From + (ring * 0.7)) : into.Middle, Clear(scene.IntoAcross.Shared(across), ring, depth));
+        var body = (
+            toward > 0 ? new Stretch(scene.FromAlong.From, scene.Contact) : new Stretch(scene.Contact, scene.FromAlong.To)
+        ).Shared(along);
+        var into = (
+            toward > 0
+                ? scene.IntoAlong with
+                {
+                    From = scene.Contact + depth,
+                }
+                : scene.IntoAlong with
+                {
+                    To = scene.Contact - depth,
+                }
+        ).Shared(along);
+        page.Ring(
+            scene.FromPart,
+            scene.From,
+            toward > 0 ? body.From + ring : body.To - ring,
+            Clear(scene.FromAcross.Shared(across), ring, depth)
+        );
+        page.Ring(
+            scene.IntoPart,
+            scene.Into,
+            into.Size > ring ? (toward > 0 ? into.To - (ring * 0.7) : into.From + (ring * 0.7)) : into.Middle,
+            Clear(scene.IntoAcross.Shared(across), ring, depth)
+        );
     }
 
     private double Clear(Stretch part, double ring, double depth) =>
-        part.Size < ring * 3 ? part.Middle : part.To - scene.Meeting.To >= ring ? part.To - (ring * 0.7)
+        part.Size < ring * 3 ? part.Middle
+        : part.To - scene.Meeting.To >= ring ? part.To - (ring * 0.7)
         : scene.Meeting.From - part.From >= ring ? part.From + (ring * 0.7)
-        : depth > 0 || scene.Joint.Kind is JointKind.Glued or JointKind.Resting ? part.Middle : part.To - (ring * 0.7);
+        : depth > 0 || scene.Joint.Kind is JointKind.Glued or JointKind.Resting ? part.Middle
+        : part.To - (ring * 0.7);
 
     internal static Stretch Ordered(double one, double other) => new(Math.Min(one, other), Math.Max(one, other));
 }

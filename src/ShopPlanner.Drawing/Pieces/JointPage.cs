@@ -14,7 +14,11 @@ internal sealed class JointPage
     /// <summary>Of figures.</summary>
     public const double Type = 9;
 
-    private const double LeftRoom = 34, BelowRoom = 30, Margin = 8, GrainSpacing = 4.5, HatchSpacing = 4;
+    private const double LeftRoom = 34,
+        BelowRoom = 30,
+        Margin = 8,
+        GrainSpacing = 4.5,
+        HatchSpacing = 4;
     private const string Steel = "#CDD3D8";
 
     private readonly JointScene scene;
@@ -34,7 +38,10 @@ internal sealed class JointPage
         alongIsAcrossPage = scene.Along != up;
         var (wide, high) = alongIsAcrossPage ? (along.Size, across.Size) : (across.Size, along.Size);
         scale = Math.Min((width - LeftRoom - Margin) / wide, (height - BelowRoom - Margin) / high);
-        (x0, y0) = (LeftRoom + ((width - LeftRoom - Margin - (wide * scale)) / 2), Margin + ((height - Margin - BelowRoom + (high * scale)) / 2));
+        (x0, y0) = (
+            LeftRoom + ((width - LeftRoom - Margin - (wide * scale)) / 2),
+            Margin + ((height - Margin - BelowRoom + (high * scale)) / 2)
+        );
     }
 
     /// <summary>What has been drawn.</summary>
@@ -50,9 +57,10 @@ internal sealed class JointPage
     public double Of(double mm) => mm * scale;
 
     /// <summary>A spot on the page.</summary>
-    public Spot Put(double a, double b) => alongIsAcrossPage
-        ? new(x0 + ((a - along.From) * scale), y0 - ((b - across.From) * scale))
-        : new(x0 + ((b - across.From) * scale), y0 - ((a - along.From) * scale));
+    public Spot Put(double a, double b) =>
+        alongIsAcrossPage
+            ? new(x0 + ((a - along.From) * scale), y0 - ((b - across.From) * scale))
+            : new(x0 + ((b - across.From) * scale), y0 - ((a - along.From) * scale));
 
     /// <summary>A rectangle on the page.</summary>
     public Box At(Stretch a, Stretch b)
@@ -67,7 +75,8 @@ internal sealed class JointPage
     public void Wood(PiecePart part, PartCopy copy, Stretch a, Stretch b)
     {
         var (shownA, shownB) = (a.Shared(along), b.Shared(across));
-        if (shownA.Size <= 0 || shownB.Size <= 0) return;
+        if (shownA.Size <= 0 || shownB.Size <= 0)
+            return;
         var box = At(shownA, shownB);
         Add(new Patch(Fill.Wood, box, RoleTint.Of(part.Material)));
         Grain(part, copy, box);
@@ -104,14 +113,23 @@ internal sealed class JointPage
     {
         (double A, double B) Place(double on, double off) => (a + (da * on) - (db * off), b + (db * on) + (da * off));
         var (r, head) = (diameter / 2, diameter);
-        Metal(Place(0, -head), Place(0, head), Place(head * 0.8, r), Place(length - (diameter * 1.5), r), Place(length, 0), Place(length - (diameter * 1.5), -r), Place(head * 0.8, -r));
+        Metal(
+            Place(0, -head),
+            Place(0, head),
+            Place(head * 0.8, r),
+            Place(length - (diameter * 1.5), r),
+            Place(length, 0),
+            Place(length - (diameter * 1.5), -r),
+            Place(head * 0.8, -r)
+        );
         var pitch = Math.Max(diameter * 0.7, 3 / scale);
         for (var on = length * 0.4; on < length - (diameter * 1.6); on += pitch)
             Line(Stroke.Thin, Place(on, -r * 1.35), Place(on + (pitch * 0.45), r * 1.35));
     }
 
     /// <summary>A line.</summary>
-    public void Line(Stroke stroke, (double A, double B) from, (double A, double B) to) => Add(new Line(stroke, Put(from.A, from.B), Put(to.A, to.B)));
+    public void Line(Stroke stroke, (double A, double B) from, (double A, double B) to) =>
+        Add(new Line(stroke, Put(from.A, from.B), Put(to.A, to.B)));
 
     /// <summary>Dimension of a stretch along the joint.</summary>
     public void Measure(Stretch a, string words) => Dimension(a, words, alongIsAcrossPage, At(along, across));
@@ -120,20 +138,30 @@ internal sealed class JointPage
     public void MeasureAcross(Stretch b, string words) => Dimension(b, words, !alongIsAcrossPage, At(along, across));
 
     /// <summary>The letter of a part's kind, in it.</summary>
-    public void Ring(PiecePart part, PartCopy copy, double a, double b) => Add(new Marked(copy.Mark, [new RingMark(Put(a, b), part.Id, Type)]));
+    public void Ring(PiecePart part, PartCopy copy, double a, double b) =>
+        Add(new Marked(copy.Mark, [new RingMark(Put(a, b), part.Id, Type)]));
 
     /// <summary>Any shapes.</summary>
     public void Add(params ReadOnlySpan<Shape> more) => shapes.AddRange(more);
 
     private void Dimension(Stretch stretch, string words, bool below, Box window)
     {
-        var (from, to) = below ? (Coordinate(stretch.From, true), Coordinate(stretch.To, true)) : (Coordinate(stretch.To, false), Coordinate(stretch.From, false));
-        if (from > to) (from, to) = (to, from);
+        var (from, to) = below
+            ? (Coordinate(stretch.From, true), Coordinate(stretch.To, true))
+            : (Coordinate(stretch.To, false), Coordinate(stretch.From, false));
+        if (from > to)
+            (from, to) = (to, from);
         var wide = Lettering.Typeface.Width(words, Lettering.Weight.Medium, Type) + 5;
         var fits = wide <= to - from;
-        if (below) Add(new Dimension(Run.Across, from, to, window.Bottom + 9, window.Bottom, words, Type));
-        else if (fits) Add(new Dimension(Run.Up, from, to, window.X - 9, window.X, words, Type));
-        else Add(new Dimension(Run.Up, from, to, window.X - 9, window.X, "", Type), new Caption(new(window.X - 14, (from + to) / 2), words, Type, Anchor.End, Lettering.Weight.Medium));
+        if (below)
+            Add(new Dimension(Run.Across, from, to, window.Bottom + 9, window.Bottom, words, Type));
+        else if (fits)
+            Add(new Dimension(Run.Up, from, to, window.X - 9, window.X, words, Type));
+        else
+            Add(
+                new Dimension(Run.Up, from, to, window.X - 9, window.X, "", Type),
+                new Caption(new(window.X - 14, (from + to) / 2), words, Type, Anchor.End, Lettering.Weight.Medium)
+            );
     }
 
     private double Coordinate(double mm, bool x)
@@ -145,7 +173,8 @@ internal sealed class JointPage
     private ImmutableArray<Spot> Spots(ReadOnlySpan<(double A, double B)> corners)
     {
         var spots = ImmutableArray.CreateBuilder<Spot>(corners.Length);
-        foreach (var (a, b) in corners) spots.Add(Put(a, b));
+        foreach (var (a, b) in corners)
+            spots.Add(Put(a, b));
         return spots.MoveToImmutable();
     }
 
@@ -158,11 +187,18 @@ internal sealed class JointPage
         }
 
         // A sheet shows its plies, a board the lines of its length.
-        var run = part.Material.Form == MaterialForm.Board ? copy.Along : copy.Flat == scene.Along ? scene.Across : scene.Along;
+        var run =
+            part.Material.Form == MaterialForm.Board ? copy.Along
+            : copy.Flat == scene.Along ? scene.Across
+            : scene.Along;
         var flatWise = run == scene.Along == alongIsAcrossPage;
         var (start, end) = flatWise ? (box.Y, box.Bottom) : (box.X, box.Right);
         for (var at = start + (GrainSpacing / 2); at < end - 1; at += GrainSpacing)
-            Add(flatWise ? new Line(Stroke.Grain, new(box.X, at), new(box.Right, at)) : new Line(Stroke.Grain, new(at, box.Y), new(at, box.Bottom)));
+            Add(
+                flatWise
+                    ? new Line(Stroke.Grain, new(box.X, at), new(box.Right, at))
+                    : new Line(Stroke.Grain, new(at, box.Y), new(at, box.Bottom))
+            );
     }
 
     private void Edge(bool isBreak, double at, Stretch other, bool isAlong)
@@ -175,7 +211,15 @@ internal sealed class JointPage
         }
 
         var (m, z) = (other.Middle, 3 / scale);
-        (double A, double B)[] spots = [Place(other.From, 0), Place(m - z, 0), Place(m - (z / 2), z), Place(m + (z / 2), -z), Place(m + z, 0), Place(other.To, 0)];
+        (double A, double B)[] spots =
+        [
+            Place(other.From, 0),
+            Place(m - z, 0),
+            Place(m - (z / 2), z),
+            Place(m + (z / 2), -z),
+            Place(m + z, 0),
+            Place(other.To, 0),
+        ];
         Add(new Polyline(Stroke.Thin, Spots(spots), Closed: false));
     }
 }

@@ -90,7 +90,9 @@ internal sealed class JointScene
         {
             var third = FromAcross.Size / 3;
             var centred = new Stretch(FromAcross.Middle - (third / 2), FromAcross.Middle + (third / 2));
-            return Joint.Kind == JointKind.MortiseAndTenon ? centred : Joint.Kind == JointKind.Groove && !Slips ? PanelOfTheGroove() ?? centred : FromAcross;
+            return Joint.Kind == JointKind.MortiseAndTenon ? centred
+                : Joint.Kind == JointKind.Groove && !Slips ? PanelOfTheGroove() ?? centred
+                : FromAcross;
         }
     }
 
@@ -107,18 +109,25 @@ internal sealed class JointScene
     private Stretch? PanelOfTheGroove()
     {
         var copies = Piece.Parts.SelectMany(part => part.Copies).ToDictionary(copy => copy.Mark, copy => copy.Box);
-        var thinner = Piece.Joints.Where(joint => joint.Kind == JointKind.Groove && joint.Into == Joint.Into).Select(joint => Of(copies[joint.From], Across))
-            .Where(one => one.Size < FromAcross.Size - 0.1).ToList();
+        var thinner = Piece
+            .Joints.Where(joint => joint.Kind == JointKind.Groove && joint.Into == Joint.Into)
+            .Select(joint => Of(copies[joint.From], Across))
+            .Where(one => one.Size < FromAcross.Size - 0.1)
+            .ToList();
         return thinner.Count > 0 ? thinner[0] : null;
     }
 
     private Axis ChooseAcross()
     {
         var others = Axes.Where(axis => axis != Along).ToList();
-        if (Joint.Kind == JointKind.Hinged && Along != Axis.Y) return Axis.Y;
-        if (Joint.Kind == JointKind.Sliding && Along != Axis.Z) return Axis.Z;
-        if (Joint.Kind == JointKind.Slotted) return others.First(axis => axis != From.Along);
-        if (Joint.Kind == JointKind.Dovetail) return others.MaxBy(axis => Length.Min(From.Box.Extent(axis), Into.Box.Extent(axis)).Ticks);
+        if (Joint.Kind == JointKind.Hinged && Along != Axis.Y)
+            return Axis.Y;
+        if (Joint.Kind == JointKind.Sliding && Along != Axis.Z)
+            return Axis.Z;
+        if (Joint.Kind == JointKind.Slotted)
+            return others.First(axis => axis != From.Along);
+        if (Joint.Kind == JointKind.Dovetail)
+            return others.MaxBy(axis => Length.Min(From.Box.Extent(axis), Into.Box.Extent(axis)).Ticks);
         return others.MinBy(axis => Length.Min(From.Box.Extent(axis), Into.Box.Extent(axis)).Ticks);
     }
 }

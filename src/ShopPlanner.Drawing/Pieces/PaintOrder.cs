@@ -12,16 +12,19 @@ internal static class PaintOrder
     {
         var order = ImmutableArray.CreateBuilder<Placed>(parts.Length);
         var seen = new bool[parts.Length];
-        foreach (var i in Enumerable.Range(0, parts.Length).OrderBy(i => Depth(parts[i]))) Visit(i);
+        foreach (var i in Enumerable.Range(0, parts.Length).OrderBy(i => Depth(parts[i])))
+            Visit(i);
         return order.MoveToImmutable();
 
         // Whatever is behind a part is painted before it. Three parts that lie over one another in a circle have no order: the circle is cut where it closes.
         void Visit(int i)
         {
-            if (seen[i]) return;
+            if (seen[i])
+                return;
             seen[i] = true;
             for (var k = 0; k < parts.Length; k++)
-                if (!seen[k] && Touch(parts[i].Extent, parts[k].Extent) && IsBehind(parts[k].Corners, parts[i].Corners)) Visit(k);
+                if (!seen[k] && Touch(parts[i].Extent, parts[k].Extent) && IsBehind(parts[k].Corners, parts[i].Corners))
+                    Visit(k);
             order.Add(parts[i]);
         }
     }

@@ -9,12 +9,15 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <param name="WholeScale">True for a whole-number scale, 1 : 12.</param>
 internal sealed record PieceRoom(double Width, double Height, double Type, bool WholeScale)
 {
-    private const double Smallest = 8.5, Largest = 11, WidthPerType = 58;
+    private const double Smallest = 8.5,
+        Largest = 11,
+        WidthPerType = 58;
 
     public static PieceRoom Of(double width, double height) =>
         new(width, height, Math.Clamp(width / WidthPerType, Smallest, Largest), WholeScale: false);
 
-    public static PieceRoom Of(DrawingRoom room) => new(room.Width, room.Height, Math.Min(room.NoteText, Largest), room.WholeScale);
+    public static PieceRoom Of(DrawingRoom room) =>
+        new(room.Width, room.Height, Math.Min(room.NoteText, Largest), room.WholeScale);
 
     /// <summary>Of a ring's letters.</summary>
     public double RingType => Type * 0.82;

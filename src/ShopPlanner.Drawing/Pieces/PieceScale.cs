@@ -18,7 +18,8 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     public static PieceScale Fit(double across, double up, double width, double height, bool whole)
     {
         var fit = Math.Min(Math.Max(width, 20) / Math.Max(1, across), Math.Max(height, 20) / Math.Max(1, up));
-        if (!whole) return new(fit, null);
+        if (!whole)
+            return new(fit, null);
         var scale = Math.Max(1, (int)Math.Ceiling((UnitsPerMm / fit) - 1e-9));
         return new(UnitsPerMm / scale, scale);
     }
@@ -39,7 +40,8 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     public static Box Around(IEnumerable<Spot> spots)
     {
         var (x, y, right, bottom) = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
-        foreach (var spot in spots) (x, y, right, bottom) = (Math.Min(x, spot.X), Math.Min(y, spot.Y), Math.Max(right, spot.X), Math.Max(bottom, spot.Y));
+        foreach (var spot in spots)
+            (x, y, right, bottom) = (Math.Min(x, spot.X), Math.Min(y, spot.Y), Math.Max(right, spot.X), Math.Max(bottom, spot.Y));
         return x > right ? default : new(x, y, right - x, bottom - y);
     }
 }

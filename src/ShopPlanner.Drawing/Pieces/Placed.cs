@@ -6,7 +6,8 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <summary>A part with its corners in millimetres and its picture seen at a slant, from the front, the right and above.</summary>
 internal sealed class Placed
 {
-    private static readonly double Cos = Math.Cos(Math.PI / 6), Sin = 0.5;
+    private static readonly double Cos = Math.Cos(Math.PI / 6),
+        Sin = 0.5;
 
     /// <summary>Projects it.</summary>
     /// <param name="part">The part.</param>
@@ -14,10 +15,7 @@ internal sealed class Placed
     public Placed(ShownPart part, double[] corners)
     {
         (Part, Corners) = (part, corners);
-        Hexagon =
-        [
-            At(0, 1, 2), At(3, 1, 2), At(3, 4, 2), At(3, 4, 5), At(0, 4, 5), At(0, 1, 5),
-        ];
+        Hexagon = [At(0, 1, 2), At(3, 1, 2), At(3, 4, 2), At(3, 4, 5), At(0, 4, 5), At(0, 1, 5)];
         Extent = PieceScale.Around(Hexagon);
     }
 
@@ -33,20 +31,22 @@ internal sealed class Placed
 
     /// <summary>Front, right side and top, each from its lower left corner round.</summary>
     public ImmutableArray<ImmutableArray<Spot>> Faces =>
-    [
-        [At(0, 1, 2), At(3, 1, 2), At(3, 1, 5), At(0, 1, 5)],
-        [At(3, 1, 2), At(3, 4, 2), At(3, 4, 5), At(3, 1, 5)],
-        [At(0, 1, 5), At(3, 1, 5), At(3, 4, 5), At(0, 4, 5)],
-    ];
+        [
+            [At(0, 1, 2), At(3, 1, 2), At(3, 1, 5), At(0, 1, 5)],
+            [At(3, 1, 2), At(3, 4, 2), At(3, 4, 5), At(3, 1, 5)],
+            [At(0, 1, 5), At(3, 1, 5), At(3, 4, 5), At(0, 4, 5)],
+        ];
 
     /// <summary>True where a spot lies in the picture.</summary>
     public bool Covers(Spot spot)
     {
-        if (spot.X < Extent.X || spot.X > Extent.Right || spot.Y < Extent.Y || spot.Y > Extent.Bottom) return false;
+        if (spot.X < Extent.X || spot.X > Extent.Right || spot.Y < Extent.Y || spot.Y > Extent.Bottom)
+            return false;
         for (var i = 0; i < Hexagon.Length; i++)
         {
             var (a, b) = (Hexagon[i], Hexagon[(i + 1) % Hexagon.Length]);
-            if (((b.X - a.X) * (spot.Y - a.Y)) - ((b.Y - a.Y) * (spot.X - a.X)) > 0) return false;
+            if (((b.X - a.X) * (spot.Y - a.Y)) - ((b.Y - a.Y) * (spot.X - a.X)) > 0)
+                return false;
         }
 
         return true;

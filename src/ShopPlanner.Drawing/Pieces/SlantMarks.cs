@@ -32,10 +32,16 @@ internal sealed class SlantMarks
         (this.solids, this.size, this.scale, this.put, this.page) = (solids, size, scale, put, page);
         var byKind = solids.Length > MostCopies;
         var without = new List<(string Words, List<int> Copies)>();
-        foreach (var group in Enumerable.Range(0, solids.Length).GroupBy(i => byKind ? solids[i].Part.Part.Id : solids[i].Part.Copy.Mark))
+        foreach (
+            var group in Enumerable
+                .Range(0, solids.Length)
+                .GroupBy(i => byKind ? solids[i].Part.Part.Id : solids[i].Part.Copy.Mark)
+        )
         {
-            if (group.Select(i => On(i, group.Key)).FirstOrDefault(ring => ring is not null) is { } ring) rings.Add(ring);
-            else without.Add((group.Key, [.. group.Reverse()]));
+            if (group.Select(i => On(i, group.Key)).FirstOrDefault(ring => ring is not null) is { } ring)
+                rings.Add(ring);
+            else
+                without.Add((group.Key, [.. group.Reverse()]));
         }
 
         Missing = without.Count(one => !one.Copies.Exists(i => Beside(i, one.Words)));
@@ -50,7 +56,9 @@ internal sealed class SlantMarks
         var half = Callouts.Column(size) / 2;
         return
         [
-            .. Callouts.Down(left, page.X + half, page.Y, page.Bottom, size), .. Callouts.Down(right, page.Right - half, page.Y, page.Bottom, size), .. rings,
+            .. Callouts.Down(left, page.X + half, page.Y, page.Bottom, size),
+            .. Callouts.Down(right, page.Right - half, page.Y, page.Bottom, size),
+            .. rings,
         ];
     }
 
@@ -60,7 +68,8 @@ internal sealed class SlantMarks
         foreach (var spot in Samples(solids[i]).Where(spot => Fits(i, spot, half)))
         {
             var ring = new RingMark(put(spot), words, size);
-            if (taken.Exists(ring.Extent.Overlaps)) continue;
+            if (taken.Exists(ring.Extent.Overlaps))
+                continue;
             taken.Add(ring.Extent);
             return new(solids[i].Part.Copy.Mark, [ring]);
         }
@@ -72,7 +81,8 @@ internal sealed class SlantMarks
     private bool Beside(int i, string words)
     {
         var seen = Samples(solids[i]).Where(spot => IsSeen(i, spot)).Select(put).ToList();
-        if (seen.Count == 0) return false;
+        if (seen.Count == 0)
+            return false;
         var at = seen.FirstOrDefault(IsClear, seen[0]);
         (IsLeft(at) ? left : right).Add(new(solids[i].Part.Copy.Mark, words, at));
         return true;
@@ -87,14 +97,19 @@ internal sealed class SlantMarks
     }
 
     private bool Fits(int i, Spot spot, Spot half) =>
-        IsSeen(i, spot) && IsSeen(i, new(spot.X - half.X, spot.Y)) && IsSeen(i, new(spot.X + half.X, spot.Y))
-        && IsSeen(i, new(spot.X, spot.Y - half.Y)) && IsSeen(i, new(spot.X, spot.Y + half.Y));
+        IsSeen(i, spot)
+        && IsSeen(i, new(spot.X - half.X, spot.Y))
+        && IsSeen(i, new(spot.X + half.X, spot.Y))
+        && IsSeen(i, new(spot.X, spot.Y - half.Y))
+        && IsSeen(i, new(spot.X, spot.Y + half.Y));
 
     private bool IsSeen(int i, Spot spot)
     {
-        if (!solids[i].Covers(spot)) return false;
+        if (!solids[i].Covers(spot))
+            return false;
         for (var k = i + 1; k < solids.Length; k++)
-            if (solids[k].Covers(spot)) return false;
+            if (solids[k].Covers(spot))
+                return false;
         return true;
     }
 
@@ -102,12 +117,14 @@ internal sealed class SlantMarks
     private static IEnumerable<Spot> Samples(Placed one)
     {
         foreach (var face in one.Faces.OrderByDescending(Area))
-            foreach (var u in Steps)
-                foreach (var v in Steps)
-                    yield return new(
-                        face[0].X + (u * (face[1].X - face[0].X)) + (v * (face[3].X - face[0].X)), face[0].Y + (u * (face[1].Y - face[0].Y)) + (v * (face[3].Y - face[0].Y)));
+        foreach (var u in Steps)
+        foreach (var v in Steps)
+            yield return new(
+                face[0].X + (u * (face[1].X - face[0].X)) + (v * (face[3].X - face[0].X)),
+                face[0].Y + (u * (face[1].Y - face[0].Y)) + (v * (face[3].Y - face[0].Y))
+            );
     }
 
-    private static double Area(ImmutableArray<Spot> face) => Math.Abs(
-        ((face[1].X - face[0].X) * (face[3].Y - face[0].Y)) - ((face[1].Y - face[0].Y) * (face[3].X - face[0].X)));
+    private static double Area(ImmutableArray<Spot> face) =>
+        Math.Abs(((face[1].X - face[0].X) * (face[3].Y - face[0].Y)) - ((face[1].Y - face[0].Y) * (face[3].X - face[0].X)));
 }

@@ -27,7 +27,8 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
         {
             var layout = new Layout(this, room, apart);
             var marks = new SlantMarks(layout.Solids, room.RingType, layout.Scale, layout.Put, layout.Page);
-            if (marks.Missing == 0 || apart == Wider[^1]) return Draw(title, layout, marks.Draw());
+            if (marks.Missing == 0 || apart == Wider[^1])
+                return Draw(title, layout, marks.Draw());
         }
 
         throw new InvalidOperationException("there is no way to draw the parts apart");
@@ -36,10 +37,16 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
     private LineDrawing Draw(string title, Layout layout, IEnumerable<Shape> marks)
     {
         var wood = layout.Solids.Select(one => new Marked(one.Part.Copy.Mark, Faces(one, layout.Put)));
-        var chosen = layout.Solids.Where(one => one.Part.Is(highlight)).Select(one => new Marked(one.Part.Copy.Mark, Edges(one, layout.Put)));
+        var chosen = layout
+            .Solids.Where(one => one.Part.Is(highlight))
+            .Select(one => new Marked(one.Part.Copy.Mark, Edges(one, layout.Put)));
         return new(
-            title, FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."), room.Width, layout.Page.Bottom + Margin,
-            [.. wood, .. chosen, .. marks]);
+            title,
+            FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."),
+            room.Width,
+            layout.Page.Bottom + Margin,
+            [.. wood, .. chosen, .. marks]
+        );
     }
 
     // Where the parts stand and how large they are drawn.
@@ -53,7 +60,9 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
             Solids = PaintOrder.Of([.. view.parts.Select(part => new Placed(part, view.Corners(part, apart)))]);
             around = PieceScale.Around(Solids.SelectMany(one => one.Hexagon));
             var (width, beside) = (room.Width, apart > 0 ? Callouts.Column(room.RingType) : 0);
-            Scale = PieceScale.Fit(around.Width, around.Height, width - (2 * (Margin + beside)), room.Height - (2 * Margin), whole: false).PerMm;
+            Scale = PieceScale
+                .Fit(around.Width, around.Height, width - (2 * (Margin + beside)), room.Height - (2 * Margin), whole: false)
+                .PerMm;
             left = (width - (around.Width * Scale)) / 2;
             Page = new(left - beside, Margin, (around.Width * Scale) + (2 * beside), around.Height * Scale);
         }
@@ -73,8 +82,12 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
         var box = part.Box;
         return
         [
-            PieceScale.Mm(box.X) + x, PieceScale.Mm(box.Y) + y, PieceScale.Mm(box.Z) + z,
-            PieceScale.Mm(box.EndX) + x, PieceScale.Mm(box.EndY) + y, PieceScale.Mm(box.EndZ) + z,
+            PieceScale.Mm(box.X) + x,
+            PieceScale.Mm(box.Y) + y,
+            PieceScale.Mm(box.Z) + z,
+            PieceScale.Mm(box.EndX) + x,
+            PieceScale.Mm(box.EndY) + y,
+            PieceScale.Mm(box.EndZ) + z,
         ];
     }
 

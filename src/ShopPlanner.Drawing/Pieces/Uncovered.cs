@@ -14,9 +14,11 @@ internal static class Uncovered
         List<Box> free = [box];
         foreach (var cover in covers)
         {
-            if (!cover.Overlaps(box)) continue;
+            if (!cover.Overlaps(box))
+                continue;
             free = [.. free.SelectMany(one => one.Overlaps(cover) ? Around(one, cover) : [one])];
-            if (free.Count > Most) free = [.. free.OrderByDescending(one => one.Width * one.Height).Take(Most)];
+            if (free.Count > Most)
+                free = [.. free.OrderByDescending(one => one.Width * one.Height).Take(Most)];
         }
 
         return free;
@@ -24,11 +26,24 @@ internal static class Uncovered
 
     /// <summary>The one that offers most room to letters; null where there is none.</summary>
     public static Box? Roomiest(IReadOnlyList<Box> free) =>
-        free.Count == 0 ? null : free.OrderByDescending(one => Math.Round(Math.Min(one.Width, one.Height))).ThenByDescending(one => one.Width * one.Height).First();
+        free.Count == 0
+            ? null
+            : free.OrderByDescending(one => Math.Round(Math.Min(one.Width, one.Height)))
+                .ThenByDescending(one => one.Width * one.Height)
+                .First();
 
-    private static IEnumerable<Box> Around(Box box, Box cover) => new[]
-    {
-        box with { Width = cover.X - box.X }, new Box(cover.Right, box.Y, box.Right - cover.Right, box.Height),
-        box with { Height = cover.Y - box.Y }, new Box(box.X, cover.Bottom, box.Width, box.Bottom - cover.Bottom),
-    }.Where(one => one.Width > Sliver && one.Height > Sliver);
+    private static IEnumerable<Box> Around(Box box, Box cover) =>
+        new[]
+        {
+            box with
+            {
+                Width = cover.X - box.X,
+            },
+            new Box(cover.Right, box.Y, box.Right - cover.Right, box.Height),
+            box with
+            {
+                Height = cover.Y - box.Y,
+            },
+            new Box(box.X, cover.Bottom, box.Width, box.Bottom - cover.Bottom),
+        }.Where(one => one.Width > Sliver && one.Height > Sliver);
 }

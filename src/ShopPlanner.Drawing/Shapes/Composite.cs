@@ -60,14 +60,22 @@ public enum Run
 /// <param name="Size">Of the type.</param>
 public sealed record Dimension(Run Run, double From, double To, double At, double Edge, string Words, double Size) : Composite
 {
-    private const double Tick = 2.2, Gap = 1.5, Beyond = 2;
+    private const double Tick = 2.2,
+        Gap = 1.5,
+        Beyond = 2;
 
     /// <inheritdoc />
     public override ImmutableArray<Shape> Parts
     {
         get
         {
-            var lines = ImmutableArray.Create<Shape>(Straight(From, At, To, At), Extension(From), Extension(To), Slant(From), Slant(To));
+            var lines = ImmutableArray.Create<Shape>(
+                Straight(From, At, To, At),
+                Extension(From),
+                Extension(To),
+                Slant(From),
+                Slant(To)
+            );
             return Words.Length == 0 ? lines : lines.Add(Figure());
         }
     }
@@ -86,8 +94,7 @@ public sealed record Dimension(Run Run, double From, double To, double At, doubl
         return Straight(along, Edge + (away * Gap), along, At + (away * Beyond));
     }
 
-    private Line Slant(double along) =>
-        new(Stroke.Thin, Place(along - Tick, At + Tick), Place(along + Tick, At - Tick));
+    private Line Slant(double along) => new(Stroke.Thin, Place(along - Tick, At + Tick), Place(along + Tick, At - Tick));
 
     private Line Straight(double a1, double b1, double a2, double b2) => new(Stroke.Dimension, Place(a1, b1), Place(a2, b2));
 
@@ -105,11 +112,11 @@ public sealed record RingMark(Spot At, string Mark, double Size, bool Upward = f
 
     /// <inheritdoc />
     public override ImmutableArray<Shape> Parts =>
-    [
-        new Patch(Fill.Paper, Extent, Radius: Size * HeightPerSize / 2),
-        new Frame(Stroke.Ring, Extent, Size * HeightPerSize / 2),
-        new Caption(At, Mark, Size, Anchor.Middle, Weight.Bold, Upward: Upward),
-    ];
+        [
+            new Patch(Fill.Paper, Extent, Radius: Size * HeightPerSize / 2),
+            new Frame(Stroke.Ring, Extent, Size * HeightPerSize / 2),
+            new Caption(At, Mark, Size, Anchor.Middle, Weight.Bold, Upward: Upward),
+        ];
 
     /// <summary>What it covers.</summary>
     public Box Extent

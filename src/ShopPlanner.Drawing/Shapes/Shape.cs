@@ -69,8 +69,14 @@ public enum Anchor
 /// <param name="Tone">Its colour.</param>
 /// <param name="Upward">True when it reads from the right: turned a quarter to the left.</param>
 public sealed record Caption(
-    Spot At, string Words, double Size, Anchor Anchor = Anchor.Start, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink,
-    bool Upward = false) : Shape
+    Spot At,
+    string Words,
+    double Size,
+    Anchor Anchor = Anchor.Start,
+    Weight Weight = Weight.Regular,
+    Tone Tone = Tone.Ink,
+    bool Upward = false
+) : Shape
 {
     /// <summary>How wide it runs.</summary>
     public double Length => Typeface.Width(Words, Weight, Size);
@@ -83,7 +89,12 @@ public sealed record Caption(
     {
         get
         {
-            var before = Anchor switch { Anchor.Start => 0, Anchor.Middle => Length / 2, _ => Length };
+            var before = Anchor switch
+            {
+                Anchor.Start => 0,
+                Anchor.Middle => Length / 2,
+                _ => Length,
+            };
             var (up, down) = (Size * 0.55, Size * 0.50);
             return Upward
                 ? new(At.X - up, At.Y - Length + before, up + down, Length)

@@ -16,17 +16,21 @@ internal static class FittingSketches
         var scale = area.Width / Inches(span);
         var places = inputs.Places.IsEmpty ? Guess(inputs, span, member) : [.. inputs.Places.Select(Inches)];
         var (top, bottom, wide) = (area.Y + 40, area.Bottom - 40, Inches(member) * scale);
-        foreach (var rail in new[] { top - 16, bottom }) canvas.Face(new(area.X, rail, area.Width, 16));
+        foreach (var rail in new[] { top - 16, bottom })
+            canvas.Face(new(area.X, rail, area.Width, 16));
         foreach (var place in places.Take(MostDrawn))
             canvas.Face(new(area.X + (place * scale), top, Math.Max(wide, 1), bottom - top), upright: true);
         canvas.Across(area.X, area.Right, bottom + 16 + Canvas.Away, bottom + 16, inputs.Shown(span));
-        if (places.Count == 0) return;
+        if (places.Count == 0)
+            return;
         var first = area.X + (places[0] * scale);
         canvas.Across(first, first + wide, top - 16 - Canvas.Away, top - 16, places.Count > 1 ? "" : inputs.Shown(member));
         var gap = inputs.MainLength is { } length ? inputs.Shown(length) : "";
-        if (places.Count > 1) canvas.Across(first + wide, area.X + (places[1] * scale), top - 16 - Canvas.Away, top - 16, gap);
+        if (places.Count > 1)
+            canvas.Across(first + wide, area.X + (places[1] * scale), top - 16 - Canvas.Away, top - 16, gap);
         canvas.Note($"Each {inputs.Shown(member)} wide.");
-        if (places.Count > MostDrawn) canvas.Note($"The first {MostDrawn} of {places.Count} are drawn.");
+        if (places.Count > MostDrawn)
+            canvas.Note($"The first {MostDrawn} of {places.Count} are drawn.");
     }
 
     /// <summary>A panel's edge in the groove of a frame, cut across.</summary>
@@ -60,7 +64,8 @@ internal static class FittingSketches
         var doors = Math.Clamp(inputs.Count(1, 2, "leaves", "doors"), 1, 2);
         var (opening, scale) = canvas.Fit(Inches(wide), Inches(high));
         var overlay = inputs.Word("inset", "fit") == "overlay";
-        if (!overlay) canvas.Add(new Frame(Stroke.Outline, opening));
+        if (!overlay)
+            canvas.Add(new Frame(Stroke.Outline, opening));
         var stile = Math.Clamp(Inches(inputs.Length("2 1/2 in", "stile")) * scale, 5, opening.Width / doors / 3);
         for (var door = 0; door < doors; door++)
         {
@@ -73,11 +78,17 @@ internal static class FittingSketches
             canvas.Plain(leaf.Inset(stile) with { Height = Math.Max(leaf.Height - (2 * stile), 2) }, Stroke.Thin);
         }
 
-        if (overlay) canvas.Add(new Frame(Stroke.Hidden, opening));
+        if (overlay)
+            canvas.Add(new Frame(Stroke.Hidden, opening));
         canvas.Across(opening.X, opening.Right, opening.Bottom + Canvas.Away, opening.Bottom, inputs.Shown(wide));
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
         if (inputs.ResultLength("door width") is { } width)
-            canvas.Say(opening.Centre.X, opening.Y - 18, $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide", weight: Lettering.Weight.Bold);
+            canvas.Say(
+                opening.Centre.X,
+                opening.Y - 18,
+                $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide",
+                weight: Lettering.Weight.Bold
+            );
         canvas.Note(overlay ? "Dashed: the opening behind the door." : "The gap around is drawn wider than true.");
     }
 
@@ -96,7 +107,8 @@ internal static class FittingSketches
             canvas.Add(new Hatch(Stroke.EndGrain, new(x, drawn.Centre.Y - 6, drawn.X - opening.X, 12), 3));
         canvas.Across(opening.X, opening.Right, opening.Bottom + Canvas.Away, opening.Bottom, inputs.Shown(wide));
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
-        if (boxWide is { } shown) canvas.Across(drawn.X, drawn.Right, opening.Y - Canvas.Away, drawn.Y, inputs.Shown(shown));
+        if (boxWide is { } shown)
+            canvas.Across(drawn.X, drawn.Right, opening.Y - Canvas.Away, drawn.Y, inputs.Shown(shown));
         canvas.Note("Hatched: the slides at both sides.");
     }
 

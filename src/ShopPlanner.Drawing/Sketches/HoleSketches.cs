@@ -15,7 +15,8 @@ internal static class HoleSketches
         var (door, scale) = canvas.Fit(Inches(wide), Inches(high));
         canvas.Face(door, upright: true);
         var places = inputs.Places.Select(place => Inches(place) * scale).ToList();
-        if (places.Count == 0) places = [3.5 * scale, door.Height - (3.5 * scale)];
+        if (places.Count == 0)
+            places = [3.5 * scale, door.Height - (3.5 * scale)];
         var edge = Inches(inputs.ResultLength("centre of the cup") ?? Length.FromInches(0.875m)) * scale;
         foreach (var place in places)
             canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
@@ -30,20 +31,37 @@ internal static class HoleSketches
     /// <summary>The side of a carcass with its two rows of holes.</summary>
     public static void Pins(SketchInputs inputs, Canvas canvas)
     {
-        var (high, first, pitch) = (inputs.Length("30 in", "height"), inputs.Length("6 in", "first"), inputs.Length("32 mm", "pitch"));
+        var (high, first, pitch) = (
+            inputs.Length("30 in", "height"),
+            inputs.Length("6 in", "first"),
+            inputs.Length("32 mm", "pitch")
+        );
         var setback = inputs.Length("37 mm", "setback");
         var deep = Math.Max(11.25, Inches(setback) * 4);
-        var (side, scale) = canvas.Fit(deep, Inches(high), Canvas.Area with { X = Canvas.Area.X + 50, Width = Canvas.Area.Width - 100 });
+        var (side, scale) = canvas.Fit(
+            deep,
+            Inches(high),
+            Canvas.Area with
+            {
+                X = Canvas.Area.X + 50,
+                Width = Canvas.Area.Width - 100,
+            }
+        );
         canvas.Face(side, upright: true);
-        var places = inputs.Places.IsEmpty ? Guess(Inches(high), Inches(first), Inches(pitch)) : [.. inputs.Places.Select(Inches)];
+        var places = inputs.Places.IsEmpty
+            ? Guess(Inches(high), Inches(first), Inches(pitch))
+            : [.. inputs.Places.Select(Inches)];
         var (back, front) = (side.X + (Inches(setback) * scale), side.Right - (Inches(setback) * scale));
         foreach (var place in places.Take(MostDrawn))
-            foreach (var x in new[] { back, front }) canvas.Hole(new(x, side.Bottom - (place * scale)), 2);
+        foreach (var x in new[] { back, front })
+            canvas.Hole(new(x, side.Bottom - (place * scale)), 2);
         canvas.Up(side.Bottom, side.Y, side.X - 44, side.X, inputs.Shown(high));
-        if (places.Count == 0) return;
+        if (places.Count == 0)
+            return;
         canvas.Up(side.Bottom, side.Bottom - (places[0] * scale), side.X - Canvas.Away, back, inputs.Shown(first));
         var (low, next) = (side.Bottom - (places[0] * scale), side.Bottom - (places.ElementAtOrDefault(1) * scale));
-        if (places.Count > 1) canvas.Up(low, next, side.Right + Canvas.Away, front, inputs.Shown(pitch));
+        if (places.Count > 1)
+            canvas.Up(low, next, side.Right + Canvas.Away, front, inputs.Shown(pitch));
         canvas.Across(front, side.Right, side.Bottom + Canvas.Away, side.Bottom, inputs.Shown(setback));
     }
 

@@ -11,8 +11,10 @@ internal static class ScrewSketches
     {
         var (near, into) = (inputs.Length("3/4 in", "thickness"), inputs.Length("1 1/2 in", "into"));
         var screw = inputs.MainLength;
-        if (inputs.Word("face", "joint") == "pocket") Pocket(inputs, canvas, near, into, screw);
-        else Straight(inputs, canvas, near, into, screw);
+        if (inputs.Word("face", "joint") == "pocket")
+            Pocket(inputs, canvas, near, into, screw);
+        else
+            Straight(inputs, canvas, near, into, screw);
     }
 
     private static void Straight(SketchInputs inputs, Canvas canvas, Length near, Length into, Length? screw)
@@ -28,7 +30,8 @@ internal static class ScrewSketches
         Screw(canvas, new(area.Centre.X, top.Y), new(area.Centre.X, top.Y + deep));
         canvas.Up(top.Bottom, top.Y, area.X - Canvas.Away, top.X, inputs.Shown(near));
         canvas.Up(far.Bottom, far.Y, area.X - Canvas.Away, far.X, inputs.Shown(into));
-        if (screw is { } length) canvas.Up(top.Y + deep, top.Y, area.Right + Canvas.Away, area.Centre.X + 10, inputs.Shown(length));
+        if (screw is { } length)
+            canvas.Up(top.Y + deep, top.Y, area.Right + Canvas.Away, area.Centre.X + 10, inputs.Shown(length));
         canvas.Note(edge ? "Into the end or edge of the far piece." : "The near piece lies on the far one.");
     }
 
@@ -49,7 +52,8 @@ internal static class ScrewSketches
         Screw(canvas, head, tip);
         canvas.Up(board.Bottom, board.Y, board.X - Canvas.Away, board.X, inputs.Shown(near));
         canvas.Across(far.X, far.Right, far.Bottom + Canvas.Away, far.Bottom, inputs.Shown(into));
-        if (screw is { } length) canvas.Say(head.X, board.Y - 18, $"screw {inputs.Shown(length)}", weight: Lettering.Weight.Bold);
+        if (screw is { } length)
+            canvas.Say(head.X, board.Y - 18, $"screw {inputs.Shown(length)}", weight: Lettering.Weight.Bold);
         canvas.Note("The screw leaves the pocket in the middle of the near piece.");
     }
 
@@ -61,8 +65,13 @@ internal static class ScrewSketches
         var (ux, uy) = (dx / length, dy / length);
         Spot At(double along, double aside) => new(head.X + (ux * along) - (uy * aside), head.Y + (uy * along) + (ux * aside));
         var point = length - 8;
-        canvas.Add(new Polyline(
-            Stroke.Outline, [At(0, -9), At(0, 9), At(7, 3.5), At(point, 3.5), At(length, 0), At(point, -3.5), At(7, -3.5)], true));
+        canvas.Add(
+            new Polyline(
+                Stroke.Outline,
+                [At(0, -9), At(0, 9), At(7, 3.5), At(point, 3.5), At(length, 0), At(point, -3.5), At(7, -3.5)],
+                true
+            )
+        );
         for (var along = length * 0.35; along < length - 6; along += 6)
             canvas.Add(new Line(Stroke.Thin, At(along, -5), At(along + 3, 5)));
     }

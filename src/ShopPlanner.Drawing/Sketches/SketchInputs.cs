@@ -38,7 +38,8 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     /// <summary>The length of the first of the keys that is given, or their default, or the everyday size.</summary>
     public Length Length(string otherwise, params string[] keys)
     {
-        if (MaybeLength(keys) is { } found) return found;
+        if (MaybeLength(keys) is { } found)
+            return found;
         UsesExamples = true;
         return LengthText.Parse(otherwise, LengthUnit.Inch).Value;
     }
@@ -52,17 +53,18 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     /// <summary>A whole number within limits that can be drawn.</summary>
     public int Count(int otherwise, int most, params string[] keys) =>
         int.TryParse(First(keys), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? Math.Clamp(number, 0, most) : otherwise;
+            ? Math.Clamp(number, 0, most)
+            : otherwise;
 
     /// <summary>A word or a choice in lower case.</summary>
-    public string Word(string otherwise, params string[] keys) =>
-        (First(keys) ?? otherwise).ToLowerInvariant();
+    public string Word(string otherwise, params string[] keys) => (First(keys) ?? otherwise).ToLowerInvariant();
 
     /// <summary>A quantity as a person reads it, with the unit where the text has none; empty where there is none.</summary>
     public string Quantity(params string[] keys)
     {
         var key = form.Keys.FirstOrDefault(one => keys.Contains(one.Name) && Text(one.Name) is not null);
-        if (key is null) return "";
+        if (key is null)
+            return "";
         var text = Text(key.Name)!;
         return key.Quantity is { } kind && char.IsAsciiDigit(text[^1]) ? $"{text} {kind.Name(Unit)}".TrimEnd() : text;
     }
@@ -83,15 +85,19 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     public Length? MainLength => answer is null ? null : Of(answer.Results[0].Figure);
 
     /// <summary>The number of the first result of all, in its metric unit.</summary>
-    public double? MainValue => answer?.Results[0].Figure is QuantityFigure figure && double.IsFinite(figure.Value) ? figure.Value : null;
+    public double? MainValue =>
+        answer?.Results[0].Figure is QuantityFigure figure && double.IsFinite(figure.Value) ? figure.Value : null;
 
     /// <summary>A length as it stands in the drawing.</summary>
     public string Shown(Length length) => LengthFormat.WithUnit(length, Unit);
 
-    private static Length? Of(Figure figure) => figure switch
-    {
-        LengthFigure one => one.Length, FineLengthFigure fine => fine.Length, _ => null,
-    };
+    private static Length? Of(Figure figure) =>
+        figure switch
+        {
+            LengthFigure one => one.Length,
+            FineLengthFigure fine => fine.Length,
+            _ => null,
+        };
 
     private static int? Whole(Figure figure) =>
         figure is QuantityFigure { Value: >= 0 and < 10_000 } quantity ? (int)quantity.Value : null;
@@ -111,7 +117,8 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
 
     private string? Text(string key)
     {
-        if (form.Keys.FirstOrDefault(one => one.Name == key) is not { } found) return null;
+        if (form.Keys.FirstOrDefault(one => one.Name == key) is not { } found)
+            return null;
         return given.TryGetValue(key, out var text) && !string.IsNullOrWhiteSpace(text) ? text.Trim() : found.Default;
     }
 }

@@ -9,12 +9,14 @@ internal static class StandingSketches
     /// <summary>A loaded shelf from the front, on its two supports, bent.</summary>
     public static void Sag(SketchInputs inputs, Canvas canvas)
     {
-        const double bend = 22, support = 16;
+        const double bend = 22,
+            support = 16;
         var (span, thick) = (inputs.Length("30 in", "span", "length"), inputs.Length("3/4 in", "thickness"));
         var area = Canvas.Area;
         var (left, right, y) = (area.X + support, area.Right - support, area.Y + 70);
         var high = Math.Clamp((right - left) * (double)(thick.ToInches() / span.ToInches()), 8, 40);
-        foreach (var x in new[] { area.X, right }) canvas.End(new(x, y + high, support, 80));
+        foreach (var x in new[] { area.X, right })
+            canvas.End(new(x, y + high, support, 80));
         double Dip(double part) => bend * Math.Sin(Math.PI * part);
         canvas.Add(Curve(area.X, area.Right, part => y + Dip(part)), Curve(area.X, area.Right, part => y + high + Dip(part)));
         canvas.Line(Stroke.Outline, area.X, y, area.X, y + high);
@@ -43,7 +45,8 @@ internal static class StandingSketches
         canvas.Up(body.Bottom, body.Y, body.X - Canvas.Away, body.X, inputs.Shown(height));
         canvas.Across(body.X, body.Right, body.Bottom + Canvas.Away, body.Bottom, inputs.Shown(depth));
         canvas.Arrow(body.Centre.X, body.Y + 26, body.Centre.Y + 10, inputs.Quantity("weight"));
-        if (open) Open(inputs, canvas, body, Inches(reach) * scale, reach);
+        if (open)
+            Open(inputs, canvas, body, Inches(reach) * scale, reach);
         var (x, y) = (body.Right, body.Bottom);
         canvas.Add(new Polyline(Stroke.Outline, [new(x, y), new(x - 6, y + 11), new(x + 6, y + 11)], true));
         canvas.Note("Triangle: the edge that it tips about.");
@@ -59,7 +62,11 @@ internal static class StandingSketches
     }
 
     private static Polyline Curve(double from, double to, Func<double, double> y) =>
-        new(Stroke.Outline, [.. Enumerable.Range(0, 33).Select(i => new Spot(from + ((to - from) * i / 32), y(i / 32.0)))], false);
+        new(
+            Stroke.Outline,
+            [.. Enumerable.Range(0, 33).Select(i => new Spot(from + ((to - from) * i / 32), y(i / 32.0)))],
+            false
+        );
 
     private static double Inches(Length length) => (double)length.ToInches();
 }

@@ -24,7 +24,8 @@ internal static partial class StockSketches
         var (outer, scale) = canvas.Fit(Math.Max(w, actual.Wide), Math.Max(t, actual.Thick));
         var box = Middle(outer, actual.Wide * scale, actual.Thick * scale);
         canvas.End(box);
-        if (nominal.Success) canvas.Add(new Frame(Stroke.Hidden, Middle(outer, w * scale, t * scale)));
+        if (nominal.Success)
+            canvas.Add(new Frame(Stroke.Hidden, Middle(outer, w * scale, t * scale)));
         canvas.Across(box.X, box.Right, outer.Bottom + Canvas.Away, box.Bottom, inputs.Shown(wide ?? Length.FromInches(2.5m)));
         canvas.Up(box.Bottom, box.Y, outer.X - Canvas.Away, box.X, inputs.Shown(thick));
         canvas.Note(nominal.Success ? $"Dashed: the size it is called by, {words}." : "The end of the board.");
@@ -58,8 +59,13 @@ internal static partial class StockSketches
     }
 
     private static void Board(
-        SketchInputs inputs, Canvas canvas,
-        (string Usual, string Key) length, (string Usual, string Key) width, (string Usual, string Key) thickness, string words)
+        SketchInputs inputs,
+        Canvas canvas,
+        (string Usual, string Key) length,
+        (string Usual, string Key) width,
+        (string Usual, string Key) thickness,
+        string words
+    )
     {
         var (l, w) = (inputs.Length(length.Usual, length.Key), inputs.Length(width.Usual, width.Key));
         var t = inputs.Length(thickness.Usual, thickness.Key);
@@ -72,7 +78,8 @@ internal static partial class StockSketches
         canvas.Across(face.X, face.Right, face.Bottom + Canvas.Away, face.Bottom, inputs.Shown(l));
         canvas.Up(face.Bottom, face.Y, end.X - Canvas.Away, end.X, inputs.Shown(w));
         canvas.Across(end.X, end.Right, face.Y - Canvas.Away, face.Y, inputs.Shown(t));
-        if (words.Length == 0) return;
+        if (words.Length == 0)
+            return;
         canvas.Say(face.Right, face.Y - Canvas.Away - 2, words, Anchor.End, Lettering.Weight.Bold);
     }
 
@@ -81,7 +88,8 @@ internal static partial class StockSketches
         var area = Canvas.Area;
         var box = new Box(area.X, area.Centre.Y - 18, area.Width, 36);
         canvas.Plain(box);
-        for (var y = box.Y + (box.Height / 5); y < box.Bottom - 1; y += box.Height / 5) canvas.Line(Stroke.Thin, box.X, y, box.Right, y);
+        for (var y = box.Y + (box.Height / 5); y < box.Bottom - 1; y += box.Height / 5)
+            canvas.Line(Stroke.Thin, box.X, y, box.Right, y);
         canvas.Up(box.Bottom, box.Y, box.X - Canvas.Away, box.X, inputs.Shown(thick));
         canvas.Note($"The edge of a sheet sold as {Layouts.Figures.Short(words)}.");
     }
@@ -89,13 +97,16 @@ internal static partial class StockSketches
     private static string Times(SketchInputs inputs) =>
         inputs.Count(1, 100_000, "count") is var count and > 1 ? $"{count} alike: {inputs.Main}".TrimEnd(' ', ':') : inputs.Main;
 
-    private static Box Middle(Box of, double wide, double high) => new(of.Centre.X - (wide / 2), of.Centre.Y - (high / 2), wide, high);
+    private static Box Middle(Box of, double wide, double high) =>
+        new(of.Centre.X - (wide / 2), of.Centre.Y - (high / 2), wide, high);
 
     private static double Inches(Length length) => (double)length.ToInches();
 
     // 5/4 is read as a number of its own.
-    private static double Number(string text) => text.Split('/') is [var a, var b]
-        ? Number(a) / Number(b) : double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+    private static double Number(string text) =>
+        text.Split('/') is [var a, var b]
+            ? Number(a) / Number(b)
+            : double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"^(?<thick>[1-9]\d?(/[1-9])?)\s*[x×]\s*(?<width>[1-9]\d?)$")]
     private static partial Regex Nominal();

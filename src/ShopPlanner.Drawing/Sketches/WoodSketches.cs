@@ -17,14 +17,17 @@ internal static class WoodSketches
         for (var percent = 0; percent <= top; percent++)
         {
             canvas.Line(Stroke.Thin, At(percent), y, At(percent), y + (percent % 5 == 0 ? 14 : 7));
-            if (percent % 10 == 0) canvas.Say(At(percent), y + 26, string.Create(CultureInfo.InvariantCulture, $"{percent} %"));
+            if (percent % 10 == 0)
+                canvas.Say(At(percent), y + 26, string.Create(CultureInfo.InvariantCulture, $"{percent} %"));
         }
 
-        if (inputs.MainValue is { } found) canvas.Arrow(At(found), y - 46, y - 3, inputs.Main);
+        if (inputs.MainValue is { } found)
+            canvas.Arrow(At(found), y - 46, y - 3, inputs.Main);
         var humidity = inputs.Quantity("humidity").TrimEnd('%', ' ');
         string[] parts = [inputs.Quantity("temperature"), humidity.Length > 0 ? humidity + " % humidity" : ""];
         var air = string.Join(", ", parts.Where(part => part.Length > 0));
-        if (air.Length > 0) canvas.Say(left, Canvas.Area.Y, "Air: " + air, Anchor.Start);
+        if (air.Length > 0)
+            canvas.Say(left, Canvas.Area.Y, "Air: " + air, Anchor.Start);
         canvas.Note("Water in the wood, in hundredths of its dry weight.");
     }
 
@@ -38,8 +41,15 @@ internal static class WoodSketches
         var wider = new Box(box.X - shown, box.Y, box.Width + (2 * shown), box.Height);
         canvas.Add(new Frame(Stroke.Hidden, wider));
         canvas.Across(box.X, box.Right, box.Bottom + 22, box.Bottom, inputs.Shown(wide));
-        if (inputs.Main.Length > 0) canvas.Across(box.Right, wider.Right, box.Y - 20, box.Y, "");
-        canvas.Say(box.Right, box.Y - 38, inputs.Main.Length > 0 ? $"{inputs.Main} in all" : "", Anchor.End, Lettering.Weight.Bold);
+        if (inputs.Main.Length > 0)
+            canvas.Across(box.Right, wider.Right, box.Y - 20, box.Y, "");
+        canvas.Say(
+            box.Right,
+            box.Y - 38,
+            inputs.Main.Length > 0 ? $"{inputs.Main} in all" : "",
+            Anchor.End,
+            Lettering.Weight.Bold
+        );
         canvas.Note("Across the grain; the change is drawn far larger than true.");
     }
 
@@ -48,12 +58,20 @@ internal static class WoodSketches
     {
         var (wide, length) = (inputs.Length("24 in", "width", "panel-width"), inputs.Length("36 in", "length", "panel-length"));
         var strips = Math.Clamp(inputs.ResultCount("strips") ?? 5, 1, 40);
-        var (box, _) = canvas.Fit((double)length.ToInches(), (double)wide.ToInches(), Canvas.Area with { Width = Canvas.Area.Width - 20 });
+        var (box, _) = canvas.Fit(
+            (double)length.ToInches(),
+            (double)wide.ToInches(),
+            Canvas.Area with
+            {
+                Width = Canvas.Area.Width - 20,
+            }
+        );
         canvas.Face(box);
         var each = box.Height / strips;
         for (var strip = 0; strip < strips; strip++)
         {
-            if (strip > 0) canvas.Line(Stroke.Outline, box.X, box.Y + (strip * each), box.Right, box.Y + (strip * each));
+            if (strip > 0)
+                canvas.Line(Stroke.Outline, box.X, box.Y + (strip * each), box.Right, box.Y + (strip * each));
             canvas.Add(new Polyline(Stroke.Thin, Ring(box.Right + 6, box.Y + (strip * each), each, strip % 2 == 0), false));
         }
 
@@ -66,8 +84,10 @@ internal static class WoodSketches
 
     // An arc across the end of a strip, bulging one way or the other.
     private static ImmutableArray<Spot> Ring(double x, double y, double high, bool outward) =>
-    [
-        .. Enumerable.Range(0, 7).Select(i => (Bulge: Math.Sin(Math.PI * i / 6), Down: 1 + ((high - 2) * i / 6)))
-            .Select(at => new Spot(x + (outward ? 8 * at.Bulge : 8 - (8 * at.Bulge)), y + at.Down)),
-    ];
+        [
+            .. Enumerable
+                .Range(0, 7)
+                .Select(i => (Bulge: Math.Sin(Math.PI * i / 6), Down: 1 + ((high - 2) * i / 6)))
+                .Select(at => new Spot(x + (outward ? 8 * at.Bulge : 8 - (8 * at.Bulge)), y + at.Down)),
+        ];
 }

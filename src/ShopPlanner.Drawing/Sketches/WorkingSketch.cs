@@ -36,11 +36,13 @@ public static class WorkingSketch
     public static LineDrawing? Of(WorkingForm form, IReadOnlyDictionary<string, string> given, LengthUnit unit, Answer? answer)
     {
         ArgumentNullException.ThrowIfNull(form);
-        if (!Sketches.TryGetValue(form.Name, out var draw)) return null;
+        if (!Sketches.TryGetValue(form.Name, out var draw))
+            return null;
         var inputs = new SketchInputs(form, given, unit, answer);
         var canvas = new Canvas();
         draw(inputs, canvas);
-        if (inputs.UsesExamples) canvas.Note("Sizes that are not given are drawn as examples.");
+        if (inputs.UsesExamples)
+            canvas.Note("Sizes that are not given are drawn as examples.");
         return canvas.Finish(form.Title, inputs.Description);
     }
 

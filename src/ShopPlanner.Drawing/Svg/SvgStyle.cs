@@ -16,21 +16,33 @@ public static class SvgStyle
     public static string Sheet { get; } = Rules();
 
     /// <summary>The rules with colours for both themes, for a file of its own.</summary>
-    public static string Alone { get; } = $"svg{{{Variables(t => t.Light)}--wood-opacity:1;background:var(--paper)}}\n"
-        + $"@media (prefers-color-scheme:dark){{svg{{{Variables(t => t.Dark)}--wood-opacity:.26}}}}\n" + Sheet;
+    public static string Alone { get; } =
+        $"svg{{{Variables(t => t.Light)}--wood-opacity:1;background:var(--paper)}}\n"
+        + $"@media (prefers-color-scheme:dark){{svg{{{Variables(t => t.Dark)}--wood-opacity:.26}}}}\n"
+        + Sheet;
 
-    internal static string ClassOf(Fill fill) => fill switch
-    {
-        Fill.Wood => "wood",
-        Fill.Kerf => "kerf",
-        Fill.Paper => "blank",
-        _ => "cut",
-    };
+    internal static string ClassOf(Fill fill) =>
+        fill switch
+        {
+            Fill.Wood => "wood",
+            Fill.Kerf => "kerf",
+            Fill.Paper => "blank",
+            _ => "cut",
+        };
 
     internal static string ClassOf(Caption caption) =>
-        string.Join(' ', new[] { WeightClass(caption.Weight), ToneClass(caption.Tone) }.Where(c => c.Length > 0).DefaultIfEmpty("words"));
+        string.Join(
+            ' ',
+            new[] { WeightClass(caption.Weight), ToneClass(caption.Tone) }.Where(c => c.Length > 0).DefaultIfEmpty("words")
+        );
 
-    private static string WeightClass(Weight weight) => weight switch { Weight.Bold => "bold", Weight.Medium => "medium", _ => "" };
+    private static string WeightClass(Weight weight) =>
+        weight switch
+        {
+            Weight.Bold => "bold",
+            Weight.Medium => "medium",
+            _ => "",
+        };
 
     private static string ToneClass(Tone tone) => tone == Tone.Ink ? "" : "in-" + Name(tone);
 
@@ -43,7 +55,8 @@ public static class SvgStyle
         css.Append(".line-drawing .medium{font-weight:500}\n.line-drawing .bold{font-weight:700}\n");
         foreach (var ink in Palette.All.Skip(1))
             css.Append(CultureInfo.InvariantCulture, $".line-drawing .in-{Name(ink.Tone)}{{fill:{Variable(ink.Tone)}}}\n");
-        foreach (var pen in Pen.All) css.Append(Rule(pen));
+        foreach (var pen in Pen.All)
+            css.Append(Rule(pen));
         css.Append(".line-drawing .wood{fill-opacity:var(--wood-opacity,1)}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .kerf{{fill:{Variable(Tone.Ink)};fill-opacity:.75}}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .blank{{fill:{Variable(Tone.Paper)};fill-opacity:.88}}\n");

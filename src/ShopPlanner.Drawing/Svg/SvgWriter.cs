@@ -19,19 +19,32 @@ public static class SvgWriter
     public static string Write(LineDrawing drawing, string id, bool alone = false)
     {
         var text = new StringBuilder();
-        var settings = new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" };
-        using (var xml = XmlWriter.Create(text, settings)) WriteRoot(xml, drawing, id, alone);
+        var settings = new XmlWriterSettings
+        {
+            OmitXmlDeclaration = true,
+            Indent = true,
+            IndentChars = " ",
+            NewLineChars = "\n",
+        };
+        using (var xml = XmlWriter.Create(text, settings))
+            WriteRoot(xml, drawing, id, alone);
         return text.ToString();
     }
 
     private static void WriteRoot(XmlWriter xml, LineDrawing drawing, string id, bool alone)
     {
         xml.WriteStartElement("svg", "http://www.w3.org/2000/svg");
-        Attributes(xml, ("id", id), ("class", "line-drawing"), ("viewBox", $"0 0 {Number(drawing.Width)} {Number(drawing.Height)}"));
+        Attributes(
+            xml,
+            ("id", id),
+            ("class", "line-drawing"),
+            ("viewBox", $"0 0 {Number(drawing.Width)} {Number(drawing.Height)}")
+        );
         Attributes(xml, ("role", "img"), ("aria-labelledby", $"{id}-title {id}-desc"));
         Element(xml, "title", Legal(drawing.Title), ("id", id + "-title"));
         Element(xml, "desc", Legal(drawing.Description), ("id", id + "-desc"));
-        if (alone) Element(xml, "style", SvgStyle.Alone);
+        if (alone)
+            Element(xml, "style", SvgStyle.Alone);
         WriteShapes(xml, drawing.Primitives());
         xml.WriteEndElement();
     }
@@ -42,9 +55,12 @@ public static class SvgWriter
         var lines = new List<Line>();
         foreach (var shape in shapes)
         {
-            if (lines.Count > 0 && (shape as Line)?.Stroke != lines[0].Stroke) WriteLines(xml, lines);
-            if (shape is Line line) lines.Add(line);
-            else Write(xml, shape);
+            if (lines.Count > 0 && (shape as Line)?.Stroke != lines[0].Stroke)
+                WriteLines(xml, lines);
+            if (shape is Line line)
+                lines.Add(line);
+            else
+                Write(xml, shape);
         }
 
         WriteLines(xml, lines);
@@ -53,8 +69,16 @@ public static class SvgWriter
     private static void WriteLines(XmlWriter xml, List<Line> lines)
     {
         if (lines.Count > 0)
-            Element(xml, "path", null, Class(lines[0].Stroke), ("d", string.Concat(lines.Select(l =>
-                $"M{Number(l.From.X)} {Number(l.From.Y)}L{Number(l.To.X)} {Number(l.To.Y)}"))));
+            Element(
+                xml,
+                "path",
+                null,
+                Class(lines[0].Stroke),
+                (
+                    "d",
+                    string.Concat(lines.Select(l => $"M{Number(l.From.X)} {Number(l.From.Y)}L{Number(l.To.X)} {Number(l.To.Y)}"))
+                )
+            );
         lines.Clear();
     }
 
@@ -62,25 +86,38 @@ public static class SvgWriter
     {
         switch (shape)
         {
-            case Polyline polyline: Write(xml, polyline); break;
-            case Frame frame: Write(xml, frame); break;
-            case Patch patch: Write(xml, patch); break;
-            case Caption caption: Write(xml, caption); break;
-            case Face face: Write(xml, face); break;
-            case Marked marked: Write(xml, marked); break;
-            default: throw new ArgumentException($"a {shape.GetType().Name} cannot be written as SVG", nameof(shape));
+            case Polyline polyline:
+                Write(xml, polyline);
+                break;
+            case Frame frame:
+                Write(xml, frame);
+                break;
+            case Patch patch:
+                Write(xml, patch);
+                break;
+            case Caption caption:
+                Write(xml, caption);
+                break;
+            case Face face:
+                Write(xml, face);
+                break;
+            case Marked marked:
+                Write(xml, marked);
+                break;
+            default:
+                throw new ArgumentException($"a {shape.GetType().Name} cannot be written as SVG", nameof(shape));
         }
     }
 
-    private static void Write(XmlWriter xml, Polyline line) => Element(
-        xml, line.Closed ? "polygon" : "polyline", null, Class(line.Stroke),
-        ("points", Points(line.Spots)));
+    private static void Write(XmlWriter xml, Polyline line) =>
+        Element(xml, line.Closed ? "polygon" : "polyline", null, Class(line.Stroke), ("points", Points(line.Spots)));
 
     private static void Write(XmlWriter xml, Face face)
     {
         xml.WriteStartElement("polygon");
         Attributes(xml, ("class", SvgStyle.ClassOf(face.Fill)));
-        if (face.Fill == Fill.Wood) Attributes(xml, ("fill", face.Shaded));
+        if (face.Fill == Fill.Wood)
+            Attributes(xml, ("fill", face.Shaded));
         Attributes(xml, ("points", Points(face.Spots)));
         xml.WriteEndElement();
         Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
@@ -108,7 +145,8 @@ public static class SvgWriter
     {
         xml.WriteStartElement("rect");
         Attributes(xml, ("class", SvgStyle.ClassOf(patch.Fill)));
-        if (patch.Fill == Fill.Wood) Attributes(xml, ("fill", patch.Tint));
+        if (patch.Fill == Fill.Wood)
+            Attributes(xml, ("fill", patch.Tint));
         Rectangle(xml, patch.Box, patch.Radius);
         xml.WriteEndElement();
     }
@@ -117,10 +155,13 @@ public static class SvgWriter
     {
         xml.WriteStartElement("text");
         Attributes(xml, ("class", SvgStyle.ClassOf(caption)), ("font-size", Number(caption.Size)));
-        if (caption.Anchor != Anchor.Start) Attributes(xml, ("text-anchor", caption.Anchor == Anchor.Middle ? "middle" : "end"));
+        if (caption.Anchor != Anchor.Start)
+            Attributes(xml, ("text-anchor", caption.Anchor == Anchor.Middle ? "middle" : "end"));
         var (x, y) = (Number(caption.At.X), Number(caption.At.Y));
-        if (caption.Upward) Attributes(xml, ("transform", $"translate({x} {y}) rotate(-90)"), ("y", Number(caption.Drop)));
-        else Attributes(xml, ("x", x), ("y", Number(caption.At.Y + caption.Drop)));
+        if (caption.Upward)
+            Attributes(xml, ("transform", $"translate({x} {y}) rotate(-90)"), ("y", Number(caption.Drop)));
+        else
+            Attributes(xml, ("x", x), ("y", Number(caption.At.Y + caption.Drop)));
         xml.WriteString(Legal(caption.Words));
         xml.WriteEndElement();
     }
@@ -130,20 +171,23 @@ public static class SvgWriter
     private static void Rectangle(XmlWriter xml, Box box, double radius)
     {
         Attributes(xml, ("x", Number(box.X)), ("y", Number(box.Y)), ("width", Number(box.Width)), ("height", Number(box.Height)));
-        if (radius > 0) Attributes(xml, ("rx", Number(radius)));
+        if (radius > 0)
+            Attributes(xml, ("rx", Number(radius)));
     }
 
     private static void Element(XmlWriter xml, string name, string? content, params (string Name, string Value)[] attributes)
     {
         xml.WriteStartElement(name);
         Attributes(xml, attributes);
-        if (content is not null) xml.WriteString(content);
+        if (content is not null)
+            xml.WriteString(content);
         xml.WriteEndElement();
     }
 
     private static void Attributes(XmlWriter xml, params (string Name, string Value)[] attributes)
     {
-        foreach (var (name, value) in attributes) xml.WriteAttributeString(name, value);
+        foreach (var (name, value) in attributes)
+            xml.WriteAttributeString(name, value);
     }
 
     // XML has no place for control characters or halves of surrogate pairs.

@@ -24,7 +24,8 @@ internal abstract record Cell
 /// <summary>Text that wraps; beyond a number of lines it is cut off with …, so that a row always fits a page.</summary>
 internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink) : Cell
 {
-    private const int MostLines = 8, MostCharacters = 2000;
+    private const int MostLines = 8,
+        MostCharacters = 2000;
 
     private double LineHeight => Size * 1.25;
 
@@ -37,9 +38,14 @@ internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = 
     /// <inheritdoc />
     public override IEnumerable<Shape> Draw(Box box, Anchor anchor)
     {
-        var x = anchor switch { Anchor.Start => box.X, Anchor.Middle => box.Centre.X, _ => box.Right };
-        return Lines(box.Width).Select((line, i) =>
-            new Caption(new(x, box.Y + ((i + 0.5) * LineHeight)), line, Size, anchor, Weight, Tone));
+        var x = anchor switch
+        {
+            Anchor.Start => box.X,
+            Anchor.Middle => box.Centre.X,
+            _ => box.Right,
+        };
+        return Lines(box.Width)
+            .Select((line, i) => new Caption(new(x, box.Y + ((i + 0.5) * LineHeight)), line, Size, anchor, Weight, Tone));
     }
 
     private string Words => TextFit.Clean(Text.Length > MostCharacters ? Text[..MostCharacters] : Text, Weight);
@@ -74,9 +80,14 @@ internal sealed record MarkCell(string Mark) : Cell
     public override double Height(double width) => HasRing(width) ? RingMark.HeightOf(Size) : Plain.Height(width);
 
     /// <inheritdoc />
-    public override IEnumerable<Shape> Draw(Box box, Anchor anchor) => HasRing(box.Width)
-        ? new RingMark(new(box.X + (RingMark.WidthOf(Mark, Size) / 2), box.Y + (RingMark.HeightOf(Size) / 2)), Mark, Size).Parts
-        : Plain.Draw(box, anchor);
+    public override IEnumerable<Shape> Draw(Box box, Anchor anchor) =>
+        HasRing(box.Width)
+            ? new RingMark(
+                new(box.X + (RingMark.WidthOf(Mark, Size) / 2), box.Y + (RingMark.HeightOf(Size) / 2)),
+                Mark,
+                Size
+            ).Parts
+            : Plain.Draw(box, anchor);
 
     /// <inheritdoc />
     public override double FirstLine(double width) => HasRing(width) ? RingMark.HeightOf(Size) : Plain.FirstLine(width);

@@ -70,7 +70,8 @@ internal sealed class PageFlow
     /// <summary>Starts a page unless this one is empty.</summary>
     public void Break()
     {
-        if (leaves.Count > 0 && AtTop) return;
+        if (leaves.Count > 0 && AtTop)
+            return;
         leaves.Add(new());
         Y = Top;
     }
@@ -78,13 +79,15 @@ internal sealed class PageFlow
     /// <summary>Starts a page unless so much fits on this one.</summary>
     public void Need(double height)
     {
-        if (!Fits(height)) Break();
+        if (!Fits(height))
+            Break();
     }
 
     /// <summary>Leaves a gap, but not at the top of a page.</summary>
     public void Space(double height)
     {
-        if (!AtTop) Y = Math.Min(Y + height, Bottom);
+        if (!AtTop)
+            Y = Math.Min(Y + height, Bottom);
     }
 
     /// <summary>Puts shapes here and moves on below them.</summary>
@@ -109,15 +112,19 @@ internal sealed class PageFlow
     /// <param name="following">Height that must fit below it.</param>
     public void Heading(string text, double following)
     {
-        const double size = 15, height = 27;
+        const double size = 15,
+            height = 27;
         Space(14);
         Need(height + Math.Min(following, Height - height));
         Leaf.Bookmarks.Add(text);
-        Add(height, y =>
-        [
-            new Caption(new(Left, y + 9), text, size, Weight: Weight.Bold),
-            new Line(Stroke.Outline, new(Left, y + 19), new(Left + Width, y + 19)),
-        ]);
+        Add(
+            height,
+            y =>
+                [
+                    new Caption(new(Left, y + 9), text, size, Weight: Weight.Bold),
+                    new Line(Stroke.Outline, new(Left, y + 19), new(Left + Width, y + 19)),
+                ]
+        );
     }
 
     /// <summary>Text over the full width, broken into lines; lines may go over to the next page.</summary>

@@ -15,7 +15,10 @@ internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor
 /// <param name="Rows">Each with a cell for every column.</param>
 internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
 {
-    private const double Gutter = 8, Above = 2.5, Below = 2.5, HeadSize = 8;
+    private const double Gutter = 8,
+        Above = 2.5,
+        Below = 2.5,
+        HeadSize = 8;
 
     private static readonly double HeadHeight = (HeadSize * 1.25) + 5;
 
@@ -25,7 +28,8 @@ internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immu
     /// <summary>Puts the table into the pages.</summary>
     public void AddTo(PageFlow flow)
     {
-        if (Rows.IsEmpty) return;
+        if (Rows.IsEmpty)
+            return;
         flow.Need(Beginning(flow.Width));
         Head(flow);
         foreach (var row in Rows)
@@ -41,19 +45,28 @@ internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immu
         }
     }
 
-    private void Head(PageFlow flow) => flow.Add(HeadHeight, y =>
-    [
-        .. Places(new(flow.Left, y, flow.Width, HeadHeight)).SelectMany((box, i) =>
-            new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(box, Columns[i].Anchor)),
-        new Line(Stroke.Thin, new(flow.Left, y + HeadHeight - 2), new(flow.Left + flow.Width, y + HeadHeight - 2)),
-    ]);
+    private void Head(PageFlow flow) =>
+        flow.Add(
+            HeadHeight,
+            y =>
+                [
+                    .. Places(new(flow.Left, y, flow.Width, HeadHeight))
+                        .SelectMany(
+                            (box, i) =>
+                                new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(box, Columns[i].Anchor)
+                        ),
+                    new Line(Stroke.Thin, new(flow.Left, y + HeadHeight - 2), new(flow.Left + flow.Width, y + HeadHeight - 2)),
+                ]
+        );
 
     private IEnumerable<Shape> Draw(ImmutableArray<Cell> row, Box box) =>
-    [
-        .. Places(box).SelectMany((place, i) =>
-            row[i].Draw(place with { Y = place.Y + Above + Lowered(row, i, box.Width) }, Columns[i].Anchor)),
-        new Line(Stroke.Grain, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
-    ];
+        [
+            .. Places(box)
+                .SelectMany(
+                    (place, i) => row[i].Draw(place with { Y = place.Y + Above + Lowered(row, i, box.Width) }, Columns[i].Anchor)
+                ),
+            new Line(Stroke.Grain, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
+        ];
 
     private double HeightOf(ImmutableArray<Cell> row, double width) =>
         Places(new(0, 0, width, 0)).Select((box, i) => row[i].Height(box.Width) + Lowered(row, i, width)).Max() + Above + Below;

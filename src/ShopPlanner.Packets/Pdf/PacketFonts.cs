@@ -14,9 +14,7 @@ internal sealed class PacketFonts : IFontResolver
     // The library keeps one resolver for the process; it is set before the first font is made.
     static PacketFonts() => GlobalFontSettings.FontResolver = new PacketFonts();
 
-    private PacketFonts()
-    {
-    }
+    private PacketFonts() { }
 
     /// <summary>A font of the typeface.</summary>
     public static XFont Of(Weight weight, double size) => new(weight.ToString(), size, XFontStyleEx.Regular, Options);

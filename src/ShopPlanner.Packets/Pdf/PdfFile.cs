@@ -21,7 +21,8 @@ internal static class PdfFile
         document.Info.Title = facts.Title.Length > 300 ? facts.Title[..300] : facts.Title;
         document.Info.Creator = "Shop Planner";
         document.Info.CreationDate = document.Info.ModificationDate = facts.Date.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
-        foreach (var page in pages) Add(document, page);
+        foreach (var page in pages)
+            Add(document, page);
         using var made = new MemoryStream();
         document.Save(made, closeStream: false);
         stream.Write(Repeatable.Make(made.ToArray(), facts));
@@ -34,7 +35,9 @@ internal static class PdfFile
         sheet.Height = XUnit.FromPoint(page.Drawing.Height);
         using var graphics = XGraphics.FromPdfPage(sheet);
         var pen = new PdfPen(graphics);
-        foreach (var shape in page.Drawing.Leaves()) pen.Draw(shape);
-        foreach (var bookmark in page.Bookmarks) document.Outlines.Add(bookmark, sheet, true);
+        foreach (var shape in page.Drawing.Leaves())
+            pen.Draw(shape);
+        foreach (var bookmark in page.Bookmarks)
+            document.Outlines.Add(bookmark, sheet, true);
     }
 }

@@ -18,8 +18,11 @@ internal static partial class Repeatable
         // Latin-1 gives every byte its own character and back.
         var text = Encoding.Latin1.GetString(file);
         var tags = new Dictionary<string, string>();
-        text = FontTag().Replace(text, match => tags.TryGetValue(match.Value, out var tag) ? tag : tags[match.Value] = Tag(tags.Count));
-        var identity = new Guid(SHA256.HashData(Encoding.UTF8.GetBytes($"{facts.Title}\n{facts.Date:O}\n{facts.Seed}")).AsSpan(0, 16));
+        text = FontTag()
+            .Replace(text, match => tags.TryGetValue(match.Value, out var tag) ? tag : tags[match.Value] = Tag(tags.Count));
+        var identity = new Guid(
+            SHA256.HashData(Encoding.UTF8.GetBytes($"{facts.Title}\n{facts.Date:O}\n{facts.Seed}")).AsSpan(0, 16)
+        );
         text = Uuid().Replace(text, identity.ToString("D"));
         return Encoding.Latin1.GetBytes(FileId().Replace(text, identity.ToString("N").ToUpperInvariant()));
     }

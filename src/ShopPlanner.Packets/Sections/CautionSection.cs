@@ -34,17 +34,23 @@ internal static class CautionSection
     {
         var cautions = SmallPieces(model).Concat(Practice(model)).Concat(Always).ToList();
         flow.Heading("Before you cut", 60);
-        foreach (var caution in cautions) Item(flow, caution);
+        foreach (var caution in cautions)
+            Item(flow, caution);
     }
 
     private static IEnumerable<string> SmallPieces(PacketModel model)
     {
         // Common practice for when a hand comes too near the blade.
-        var (shortest, narrowest) = model.Unit == LengthUnit.Inch
-            ? (Length.FromInches(12), Length.FromInches(3))
-            : (Length.FromMillimetres(300), Length.FromMillimetres(75));
-        var small = model.Parts.Where(p => p.Length < shortest || (p.Ripped && p.Width < narrowest)).SelectMany(p => p.Marks).ToList();
-        if (small.Count == 0) yield break;
+        var (shortest, narrowest) =
+            model.Unit == LengthUnit.Inch
+                ? (Length.FromInches(12), Length.FromInches(3))
+                : (Length.FromMillimetres(300), Length.FromMillimetres(75));
+        var small = model
+            .Parts.Where(p => p.Length < shortest || (p.Ripped && p.Width < narrowest))
+            .SelectMany(p => p.Marks)
+            .ToList();
+        if (small.Count == 0)
+            yield break;
         yield return $"Small pieces: {Words.Of(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
             + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
             + "block, and cut them from longer stock, to length last.";
@@ -61,11 +67,15 @@ internal static class CautionSection
     {
         const double indent = 12;
         var lines = TextFit.Wrap(TextFit.Clean(words), Weight.Regular, Size, flow.Width - indent);
-        flow.Add((lines.Count * Size * 1.3) + 4, y =>
-        [
-            new Drawing.Shapes.Caption(new(flow.Left, y + (Size * 0.65)), "•", Size, Weight: Weight.Bold),
-            .. lines.Select((line, i) => new Drawing.Shapes.Caption(
-                new(flow.Left + indent, y + ((i + 0.5) * Size * 1.3)), line, Size)),
-        ]);
+        flow.Add(
+            (lines.Count * Size * 1.3) + 4,
+            y =>
+                [
+                    new Drawing.Shapes.Caption(new(flow.Left, y + (Size * 0.65)), "•", Size, Weight: Weight.Bold),
+                    .. lines.Select(
+                        (line, i) => new Drawing.Shapes.Caption(new(flow.Left + indent, y + ((i + 0.5) * Size * 1.3)), line, Size)
+                    ),
+                ]
+        );
     }
 }

@@ -17,32 +17,53 @@ internal static class CutListSection
 
     private static void AddParts(PageFlow flow, PacketModel model)
     {
-        if (model.Parts.IsEmpty) return;
+        if (model.Parts.IsEmpty)
+            return;
         var table = new Table(
             [
-                new("", 0.5), new("Marks", 2), new("Part", 3.4), new("Material", 3), new("Pieces", 0.9, Anchor.End),
-                new("Length", 1.6, Anchor.End), new("Width", 1.6, Anchor.End), new("Thickness", 1.4, Anchor.End),
+                new("", 0.5),
+                new("Marks", 2),
+                new("Part", 3.4),
+                new("Material", 3),
+                new("Pieces", 0.9, Anchor.End),
+                new("Length", 1.6, Anchor.End),
+                new("Width", 1.6, Anchor.End),
+                new("Thickness", 1.4, Anchor.End),
             ],
-            [.. model.Parts.Select(p => Row(p, model))]);
+            [.. model.Parts.Select(p => Row(p, model))]
+        );
         flow.Heading("Cut list", table.Beginning(flow.Width));
         table.AddTo(flow);
     }
 
     private static ImmutableArray<Cell> Row(PacketPart part, PacketModel model) =>
-    [
-        new TickCell(), new MarkCell(Words.Of(part.Marks)), new TextCell(part.Trim is { } trim ? $"{part.Name}: {trim}" : part.Name), new TextCell(part.Material),
-        new TextCell(Words.Of(part.Marks.Length)), new TextCell(Words.Of(part.Length, model.Unit), 10.5, Weight.Bold),
-        new TextCell(Words.Of(part.Width, model.Unit), 10.5, Weight.Bold),
-        new TextCell(part.Thickness is { } thickness ? Words.Of(thickness, model.Unit) : "—"),
-    ];
+        [
+            new TickCell(),
+            new MarkCell(Words.Of(part.Marks)),
+            new TextCell(part.Trim is { } trim ? $"{part.Name}: {trim}" : part.Name),
+            new TextCell(part.Material),
+            new TextCell(Words.Of(part.Marks.Length)),
+            new TextCell(Words.Of(part.Length, model.Unit), 10.5, Weight.Bold),
+            new TextCell(Words.Of(part.Width, model.Unit), 10.5, Weight.Bold),
+            new TextCell(part.Thickness is { } thickness ? Words.Of(thickness, model.Unit) : "—"),
+        ];
 
     private static void AddUnplaced(PageFlow flow, PacketModel model)
     {
-        if (model.Unplaced.IsEmpty) return;
+        if (model.Unplaced.IsEmpty)
+            return;
         var table = new Table(
             [new("Marks", 2), new("Part", 4), new("Why", 5)],
-            [.. model.Unplaced.Select(u => ImmutableArray.Create<Cell>(
-                new MarkCell(Words.Of(u.Marks)), new TextCell(u.Name), new TextCell(u.Reason, Tone: Tone.Pencil)))]);
+            [
+                .. model.Unplaced.Select(u =>
+                    ImmutableArray.Create<Cell>(
+                        new MarkCell(Words.Of(u.Marks)),
+                        new TextCell(u.Name),
+                        new TextCell(u.Reason, Tone: Tone.Pencil)
+                    )
+                ),
+            ]
+        );
         flow.Heading("Not in this plan", table.Beginning(flow.Width));
         table.AddTo(flow);
     }

@@ -7,21 +7,31 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>The joints of a piece, two beside each other: what is joined, the section, what to know.</summary>
 internal static class JointSection
 {
-    private const double TitleSize = 9.5, NoteSize = 8.5, LineHeight = 1.3, Gap = 8;
+    private const double TitleSize = 9.5,
+        NoteSize = 8.5,
+        LineHeight = 1.3,
+        Gap = 8;
 
     /// <summary>Adds the joints.</summary>
     public static void Add(PageFlow flow, PacketPiece piece)
     {
-        if (piece.Joints.IsEmpty) return;
+        if (piece.Joints.IsEmpty)
+            return;
         var rows = piece.Joints.Chunk(2).ToList();
         var width = (flow.Width - PieceSheets.Gutter) / 2;
         flow.Heading("Joints", rows[0].Max(joint => HeightOf(joint, width)));
         foreach (var row in rows)
-            flow.Add(row.Max(joint => HeightOf(joint, width)), y => row.SelectMany((joint, i) => Draw(joint, flow.Left + (i * (width + PieceSheets.Gutter)), y, width)));
+            flow.Add(
+                row.Max(joint => HeightOf(joint, width)),
+                y => row.SelectMany((joint, i) => Draw(joint, flow.Left + (i * (width + PieceSheets.Gutter)), y, width))
+            );
     }
 
     private static double HeightOf(PacketJoint joint, double width) =>
-        (Title(joint, width).Count * TitleSize * LineHeight) + joint.Drawing.Height + (Note(joint, width).Count * NoteSize * LineHeight) + Gap;
+        (Title(joint, width).Count * TitleSize * LineHeight)
+        + joint.Drawing.Height
+        + (Note(joint, width).Count * NoteSize * LineHeight)
+        + Gap;
 
     private static IEnumerable<Shape> Draw(PacketJoint joint, double x, double y, double width)
     {
@@ -31,7 +41,8 @@ internal static class JointSection
             y += TitleSize * LineHeight;
         }
 
-        foreach (var shape in joint.Drawing.Primitives()) yield return shape.Moved(x, y);
+        foreach (var shape in joint.Drawing.Primitives())
+            yield return shape.Moved(x, y);
         y += joint.Drawing.Height;
         foreach (var line in Note(joint, width))
         {

@@ -11,7 +11,11 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Every board and sheet: the drawing to scale, and under it the cuts to tick off beside the pieces they give.</summary>
 internal static class LayoutSection
 {
-    private const double TitleSize = 11.5, TitleHeight = 19, DrawingShare = 0.5, Legend = 16, Gap = 10;
+    private const double TitleSize = 11.5,
+        TitleHeight = 19,
+        DrawingShare = 0.5,
+        Legend = 16,
+        Gap = 10;
 
     /// <summary>Adds the layouts.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -22,8 +26,10 @@ internal static class LayoutSection
             var drawing = Draw(layout, flow);
             var table = Cuts(layout);
             var together = TitleHeight + drawing.Height + 4 + (table.Rows.IsEmpty ? 0 : table.Beginning(flow.Width));
-            if (first) flow.Heading("Cut the boards and sheets", Legend + Gap + together);
-            if (first) AddLegend(flow);
+            if (first)
+                flow.Heading("Cut the boards and sheets", Legend + Gap + together);
+            if (first)
+                AddLegend(flow);
             first = false;
             AddLayout(flow, layout, drawing, table, together);
         }
@@ -37,11 +43,12 @@ internal static class LayoutSection
     }
 
     // Paper shows the plan, not how far somebody has come with it.
-    private static LayoutPicture Planned(LayoutPicture picture) => picture with
-    {
-        Pieces = [.. picture.Pieces.Select(p => p with { Done = false })],
-        Cuts = [.. picture.Cuts.Select(c => c with { State = CutState.Planned })],
-    };
+    private static LayoutPicture Planned(LayoutPicture picture) =>
+        picture with
+        {
+            Pieces = [.. picture.Pieces.Select(p => p with { Done = false })],
+            Cuts = [.. picture.Cuts.Select(c => c with { State = CutState.Planned })],
+        };
 
     private static void AddLayout(PageFlow flow, PacketLayout layout, LineDrawing drawing, Table table, double together)
     {
@@ -66,19 +73,26 @@ internal static class LayoutSection
         ];
     }
 
-    private static void AddLegend(PageFlow flow) => flow.Add(Legend, y =>
-    {
-        const double size = 8.5, side = 9;
-        var (x, middle) = (flow.Left, y + 5);
-        return
-        [
-            new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4), new Frame(Stroke.Thin, new(x, y, side * 2, side)),
-            new Caption(new(x + 23, middle), "waste", size),
-            new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)), new Caption(new(x + 85, middle), "goes to the bin", size),
-            new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
-            new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
-        ];
-    });
+    private static void AddLegend(PageFlow flow) =>
+        flow.Add(
+            Legend,
+            y =>
+            {
+                const double size = 8.5,
+                    side = 9;
+                var (x, middle) = (flow.Left, y + 5);
+                return
+                [
+                    new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4),
+                    new Frame(Stroke.Thin, new(x, y, side * 2, side)),
+                    new Caption(new(x + 23, middle), "waste", size),
+                    new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)),
+                    new Caption(new(x + 85, middle), "goes to the bin", size),
+                    new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
+                    new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
+                ];
+            }
+        );
 
     private static Table Cuts(PacketLayout layout)
     {
@@ -87,22 +101,43 @@ internal static class LayoutSection
         var keepers = layout.Picture.Leftovers.Where(l => l.Keep);
         var pieces = alike.Select(g => Pieces([.. g], g.Key.Size, unit)).Concat(keepers.Select(l => Keeper(l, unit))).ToList();
         var cuts = CutRows(layout, unit).ToList();
-        var rows = Enumerable.Range(0, Math.Max(cuts.Count, pieces.Count)).Select(i => ImmutableArray.Create<Cell>(
-            [.. cuts.ElementAtOrDefault(i) ?? NoCut, Cell.Empty, .. pieces.ElementAtOrDefault(i) ?? NoPiece]));
+        var rows = Enumerable
+            .Range(0, Math.Max(cuts.Count, pieces.Count))
+            .Select(i =>
+                ImmutableArray.Create<Cell>([
+                    .. cuts.ElementAtOrDefault(i) ?? NoCut,
+                    Cell.Empty,
+                    .. pieces.ElementAtOrDefault(i) ?? NoPiece,
+                ])
+            );
         return new(
             [
-                new("", 0.5), new("Cut", 0.7), new("Setting", 2, Anchor.End), new("What to do", 4.1), new("", 0.15),
-                new("Pieces", 1.6), new("Name", 2.7), new("Length × width", 2.6, Anchor.End),
+                new("", 0.5),
+                new("Cut", 0.7),
+                new("Setting", 2, Anchor.End),
+                new("What to do", 4.1),
+                new("", 0.15),
+                new("Pieces", 1.6),
+                new("Name", 2.7),
+                new("Length × width", 2.6, Anchor.End),
             ],
-            [.. rows]);
+            [.. rows]
+        );
     }
 
     // What the store does stands apart from what is done at home.
     private static IEnumerable<Cell[]> CutRows(PacketLayout layout, LengthUnit unit)
     {
         var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
-        if (store.Count == 0) return home.Select(c => Cut(c, unit));
-        return [Place("At the store's saw"), .. store.Select(c => Cut(c, unit)), Place("At home"), .. home.Select(c => Cut(c, unit))];
+        if (store.Count == 0)
+            return home.Select(c => Cut(c, unit));
+        return
+        [
+            Place("At the store's saw"),
+            .. store.Select(c => Cut(c, unit)),
+            Place("At home"),
+            .. home.Select(c => Cut(c, unit)),
+        ];
     }
 
     private static Cell[] Place(string words) => [Cell.Empty, Cell.Empty, Cell.Empty, new TextCell(words, 9, Weight.Bold)];
@@ -116,7 +151,8 @@ internal static class LayoutSection
         var way = cut.Way == CutWay.Crosscut ? "Crosscut" : "Rip";
         return
         [
-            new TickCell(), new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
+            new TickCell(),
+            new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
             new TextCell($"{way} {cut.Piece}: {cut.Gives}.", 9),
         ];
@@ -130,14 +166,16 @@ internal static class LayoutSection
         var count = alike.Count > 1 ? $" ({Words.Of(alike.Count)})" : "";
         return
         [
-            new MarkCell(Words.Of([.. alike.Select(p => p.Mark)])), new TextCell(alike[0].Name + count, 9),
+            new MarkCell(Words.Of([.. alike.Select(p => p.Mark)])),
+            new TextCell(alike[0].Name + count, 9),
             new TextCell(Words.Of(size.Length, size.Width, unit), 9.5, Weight.Medium),
         ];
     }
 
     private static Cell[] Keeper(LeftoverPicture leftover, LengthUnit unit) =>
-    [
-        new TextCell(leftover.Tag ?? "—", 9, Weight.Bold, Tone.Done), new TextCell("leftover, to the bin", 9, Tone: Tone.Done),
-        new TextCell(Words.Of(leftover.Area.Dx, leftover.Area.Dy, unit), 9.5, Weight.Medium, Tone.Done),
-    ];
+        [
+            new TextCell(leftover.Tag ?? "—", 9, Weight.Bold, Tone.Done),
+            new TextCell("leftover, to the bin", 9, Tone: Tone.Done),
+            new TextCell(Words.Of(leftover.Area.Dx, leftover.Area.Dy, unit), 9.5, Weight.Medium, Tone.Done),
+        ];
 }

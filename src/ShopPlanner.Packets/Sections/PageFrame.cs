@@ -20,8 +20,10 @@ internal static class PageFrame
     private static Page Finish(PageFlow flow, PacketModel model, Leaf leaf, int index)
     {
         var shapes = leaf.Shapes.Concat(Foot(flow, model, $"page {Words.Of(index + 1)} of {Words.Of(flow.Leaves.Count)}"));
-        if (index > 0) shapes = shapes.Concat(Head(flow, model));
-        if (leaf.HasDrawing) shapes = shapes.Concat(KnownLength(flow, model.Unit));
+        if (index > 0)
+            shapes = shapes.Concat(Head(flow, model));
+        if (leaf.HasDrawing)
+            shapes = shapes.Concat(KnownLength(flow, model.Unit));
         return new(new LineDrawing("", "", flow.PageWidth, flow.PageHeight, [.. shapes]), [.. leaf.Bookmarks]);
     }
 
@@ -33,7 +35,12 @@ internal static class PageFrame
         var room = flow.Width - Typeface.Width(unit, Weight.Regular, Size) - 16;
         return
         [
-            new Caption(new(flow.Left, Paper.Margin + 4), TextFit.Shorten(clean, Weight.Medium, Size, room), Size, Weight: Weight.Medium),
+            new Caption(
+                new(flow.Left, Paper.Margin + 4),
+                TextFit.Shorten(clean, Weight.Medium, Size, room),
+                Size,
+                Weight: Weight.Medium
+            ),
             new Caption(new(flow.Left + flow.Width, Paper.Margin + 4), unit, Size, Anchor.End, Tone: Tone.Faded),
             new Line(Stroke.Thin, new(flow.Left, Paper.Margin + 12), new(flow.Left + flow.Width, Paper.Margin + 12)),
         ];
@@ -62,9 +69,15 @@ internal static class PageFrame
         return
         [
             new Line(Stroke.Outline, new(flow.Left, y), new(flow.Left + length, y)),
-            .. Enumerable.Range(0, ticks + 1).Select(i => flow.Left + (length * i / ticks))
+            .. Enumerable
+                .Range(0, ticks + 1)
+                .Select(i => flow.Left + (length * i / ticks))
                 .Select((x, i) => new Line(Stroke.Thin, new(x, y - (i == 0 || i == ticks ? 5 : 3)), new(x, y + 3))),
-            new Caption(new(flow.Left + length + 8, y), TextFit.Shorten(words, Weight.Regular, Size, flow.Width - length - 8), Size),
+            new Caption(
+                new(flow.Left + length + 8, y),
+                TextFit.Shorten(words, Weight.Regular, Size, flow.Width - length - 8),
+                Size
+            ),
         ];
     }
 }

@@ -10,7 +10,9 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Every piece: its views, its parts apart, the list of them, its joints, hardware and steps.</summary>
 internal static class PieceSection
 {
-    private const double CaptionHeight = 15, NameSize = 15, WarningSize = 9.5;
+    private const double CaptionHeight = 15,
+        NameSize = 15,
+        WarningSize = 9.5;
 
     /// <summary>Adds the pieces, each from a new page on.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -27,7 +29,8 @@ internal static class PieceSection
         }
     }
 
-    private static string Title(PageFlow flow, string words) => TextFit.Shorten(TextFit.Clean(words, Weight.Bold), Weight.Bold, NameSize, flow.Width);
+    private static string Title(PageFlow flow, string words) =>
+        TextFit.Shorten(TextFit.Clean(words, Weight.Bold), Weight.Bold, NameSize, flow.Width);
 
     private static void AddDrawings(PageFlow flow, PacketPiece piece)
     {
@@ -36,9 +39,14 @@ internal static class PieceSection
         foreach (var drawing in piece.Drawings)
         {
             flow.Need(CaptionHeight + drawing.Drawing.Height);
-            flow.Add(CaptionHeight, y => [new Caption(new(flow.Left, y + (CaptionHeight / 2)), drawing.Drawing.Title, 10, Weight: Weight.Medium)]);
-            if (drawing.ToScale) flow.Add(drawing.Drawing);
-            else Place(flow, drawing.Drawing);
+            flow.Add(
+                CaptionHeight,
+                y => [new Caption(new(flow.Left, y + (CaptionHeight / 2)), drawing.Drawing.Title, 10, Weight: Weight.Medium)]
+            );
+            if (drawing.ToScale)
+                flow.Add(drawing.Drawing);
+            else
+                Place(flow, drawing.Drawing);
         }
     }
 
@@ -47,7 +55,8 @@ internal static class PieceSection
 
     private static void AddWarnings(PageFlow flow, PacketPiece piece)
     {
-        if (piece.Warnings.IsEmpty) return;
+        if (piece.Warnings.IsEmpty)
+            return;
         flow.Heading("Mind this first", 3 * WarningSize);
         foreach (var warning in piece.Warnings)
         {
@@ -58,13 +67,19 @@ internal static class PieceSection
 
     private static void AddParts(PageFlow flow, PacketPiece piece)
     {
-        if (piece.Parts.IsEmpty) return;
+        if (piece.Parts.IsEmpty)
+            return;
         var table = new Table(
             [
-                new("Marks", 1.9), new("Part", 3), new("Material", 2.9), new("Pieces", 0.9, Anchor.End), new("Finished size", 3.2, Anchor.End),
+                new("Marks", 1.9),
+                new("Part", 3),
+                new("Material", 2.9),
+                new("Pieces", 0.9, Anchor.End),
+                new("Finished size", 3.2, Anchor.End),
                 new("Size as cut", 2.5, Anchor.End),
             ],
-            [.. piece.Parts.Select(part => Row(part, piece.Unit))]);
+            [.. piece.Parts.Select(part => Row(part, piece.Unit))]
+        );
         flow.Heading(Title(flow, "Parts of " + piece.Name), table.Beginning(flow.Width));
         table.AddTo(flow);
     }
@@ -74,28 +89,54 @@ internal static class PieceSection
         var isAsFinished = part.RoughLength == part.Length && part.RoughWidth == part.Width;
         return
         [
-            new MarkCell(Words.Of(part.Marks)), new TextCell(part.Name), new TextCell(part.Material), new TextCell(Words.Of(part.Quantity)),
+            new MarkCell(Words.Of(part.Marks)),
+            new TextCell(part.Name),
+            new TextCell(part.Material),
+            new TextCell(Words.Of(part.Quantity)),
             new TextCell($"{Words.Of(part.Length, part.Width, unit)} × {Words.Of(part.Thickness, unit)}", Weight: Weight.Medium),
-            isAsFinished ? new TextCell("as finished", Tone: Tone.Faded) : new TextCell(Words.Of(part.RoughLength, part.RoughWidth, unit), Weight: Weight.Bold),
+            isAsFinished
+                ? new TextCell("as finished", Tone: Tone.Faded)
+                : new TextCell(Words.Of(part.RoughLength, part.RoughWidth, unit), Weight: Weight.Bold),
         ];
     }
 
     private static void AddHardware(PageFlow flow, PacketPiece piece)
     {
-        if (piece.Hardware.IsEmpty) return;
+        if (piece.Hardware.IsEmpty)
+            return;
         var table = new Table(
             [new("", 0.5), new("Hardware", 9), new("Pieces", 1.5, Anchor.End)],
-            [.. piece.Hardware.Select(one => ImmutableArray.Create<Cell>(new TickCell(), new TextCell(one.Name), new TextCell(Words.Of(one.Quantity), 10.5, Weight.Bold)))]);
+            [
+                .. piece.Hardware.Select(one =>
+                    ImmutableArray.Create<Cell>(
+                        new TickCell(),
+                        new TextCell(one.Name),
+                        new TextCell(Words.Of(one.Quantity), 10.5, Weight.Bold)
+                    )
+                ),
+            ]
+        );
         flow.Heading("Hardware", table.Beginning(flow.Width));
         table.AddTo(flow);
     }
 
     private static void AddSteps(PageFlow flow, PacketPiece piece)
     {
-        if (piece.Steps.IsEmpty) return;
+        if (piece.Steps.IsEmpty)
+            return;
         var table = new Table(
             [new("", 0.5), new("Step", 0.7), new("What to do", 10)],
-            [.. piece.Steps.Select((step, i) => ImmutableArray.Create<Cell>(new TickCell(), new TextCell(Words.Of(i + 1), Weight: Weight.Medium), new TextCell(step)))]);
+            [
+                .. piece.Steps.Select(
+                    (step, i) =>
+                        ImmutableArray.Create<Cell>(
+                            new TickCell(),
+                            new TextCell(Words.Of(i + 1), Weight: Weight.Medium),
+                            new TextCell(step)
+                        )
+                ),
+            ]
+        );
         flow.Heading("How it goes together", table.Beginning(flow.Width));
         table.AddTo(flow);
     }

@@ -8,20 +8,29 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Another order for the same cuts: like ones over all boards and sheets of a material at one setting of fence or stop.</summary>
 internal static class SettingSection
 {
-    private const string Order = "The same cuts as on the drawings, in an order that sets fence and stop as seldom as can be. Stack the pieces by "
+    private const string Order =
+        "The same cuts as on the drawings, in an order that sets fence and stop as seldom as can be. Stack the pieces by "
         + "name: each line wants its pieces in hand. Figures stand for the boards and sheets as they are numbered on their drawings.";
 
     /// <summary>Adds the lists; nothing where every setting serves one cut.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
-        foreach (var group in model.Settings.Where(group => group.Runs.Any(run => run.Shared))) AddMaterial(flow, group, model);
+        foreach (var group in model.Settings.Where(group => group.Runs.Any(run => run.Shared)))
+            AddMaterial(flow, group, model);
     }
 
     private static void AddMaterial(PageFlow flow, PacketSettings group, PacketModel model)
     {
         var table = new Table(
-            [new("", 0.5), new("Way", 1.3), new("At", 1.5, Anchor.End), new("", 0.1), new("Cuts: board or sheet, number of the cut", 7.5)],
-            [.. group.Runs.Select(run => Row(run, model))]);
+            [
+                new("", 0.5),
+                new("Way", 1.3),
+                new("At", 1.5, Anchor.End),
+                new("", 0.1),
+                new("Cuts: board or sheet, number of the cut", 7.5),
+            ],
+            [.. group.Runs.Select(run => Row(run, model))]
+        );
         var title = "Cuts at one setting: " + TextFit.Clean(group.Material, Weight.Bold);
         flow.Heading(TextFit.Shorten(title, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + 30);
         flow.Paragraph(Order, 9);
@@ -30,8 +39,11 @@ internal static class SettingSection
     }
 
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
-    [
-        new TickCell(), new TextCell(run.Way == CutWay.Crosscut ? "crosscut" : "rip"), new TextCell(Words.Of(run.Setting, model.Unit), 12, Weight.Bold), Cell.Empty,
-        new TextCell(run.Cuts),
-    ];
+        [
+            new TickCell(),
+            new TextCell(run.Way == CutWay.Crosscut ? "crosscut" : "rip"),
+            new TextCell(Words.Of(run.Setting, model.Unit), 12, Weight.Bold),
+            Cell.Empty,
+            new TextCell(run.Cuts),
+        ];
 }

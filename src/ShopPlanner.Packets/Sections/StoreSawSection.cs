@@ -12,7 +12,9 @@ internal static class StoreSawSection
     /// <summary>Adds the lists; nothing where no store cuts.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
-        foreach (var store in model.Layouts.Where(layout => layout.Cuts.Any(cut => cut.ByStore)).GroupBy(layout => layout.Store ?? ""))
+        foreach (
+            var store in model.Layouts.Where(layout => layout.Cuts.Any(cut => cut.ByStore)).GroupBy(layout => layout.Store ?? "")
+        )
             AddStore(flow, model, store.Key, [.. store]);
     }
 
@@ -21,10 +23,17 @@ internal static class StoreSawSection
         var name = store.Length == 0 ? "At the store's saw" : "At the store's saw: " + TextFit.Clean(store, Weight.Bold);
         var table = new Table(
             [
-                new("", 0.5), new("Board or sheet", 3.4), new("Cut", 0.6), new("Of", 0.9), new("Way", 1.6),
-                new("At", 1.5, Anchor.End), new("", 0.1), new("Gives", 4),
+                new("", 0.5),
+                new("Board or sheet", 3.4),
+                new("Cut", 0.6),
+                new("Of", 0.9),
+                new("Way", 1.6),
+                new("At", 1.5, Anchor.End),
+                new("", 0.1),
+                new("Gives", 4),
             ],
-            [.. layouts.SelectMany(layout => Rows(layout, model))]);
+            [.. layouts.SelectMany(layout => Rows(layout, model))]
+        );
         flow.Heading(TextFit.Shorten(name, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + 30);
         flow.Paragraph(Ask(model), 9);
         flow.Space(4);
@@ -33,7 +42,8 @@ internal static class StoreSawSection
 
     private static string Ask(PacketModel model)
     {
-        const string order = "Please cut in this order, and write the names (1a, 1b) on the pieces. Each cut is measured on the piece that is "
+        const string order =
+            "Please cut in this order, and write the names (1a, 1b) on the pieces. Each cut is measured on the piece that is "
             + "named beside it, from its end on the same side every time.";
         return model.StoreTolerance is { IsPositive: true } off
             ? $"{order} Up to {LengthFormat.WithUnit(off, model.Unit)} off does no harm."
@@ -48,9 +58,14 @@ internal static class StoreSawSection
     }
 
     private static ImmutableArray<Cell> Row(PacketCut cut, string what, LengthUnit unit) =>
-    [
-        new TickCell(), new TextCell(what, Weight: Weight.Medium), new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
-        new TextCell(cut.Piece), new TextCell(cut.Way == CutWay.Crosscut ? "across" : "along the length"),
-        new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold), Cell.Empty, new TextCell(cut.Sizes),
-    ];
+        [
+            new TickCell(),
+            new TextCell(what, Weight: Weight.Medium),
+            new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
+            new TextCell(cut.Piece),
+            new TextCell(cut.Way == CutWay.Crosscut ? "across" : "along the length"),
+            new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
+            Cell.Empty,
+            new TextCell(cut.Sizes),
+        ];
 }

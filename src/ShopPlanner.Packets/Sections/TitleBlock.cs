@@ -8,7 +8,9 @@ namespace ShopPlanner.Packets.Sections;
 /// holds.</summary>
 internal static class TitleBlock
 {
-    private const double NameSize = 21, LineHeight = 25, FieldsHeight = 33;
+    private const double NameSize = 21,
+        LineHeight = 25,
+        FieldsHeight = 33;
     private const int MostLines = 4;
 
     /// <summary>Adds the block.</summary>
@@ -18,10 +20,13 @@ internal static class TitleBlock
         var height = (names.Count * LineHeight) + 16 + FieldsHeight;
         flow.Add(height, y => Draw(flow, model, names, new(flow.Left, y, flow.Width, height)));
         flow.Space(6);
-        if (model.Plan.OutOfDate is { } change) OutOfDate(flow, change);
+        if (model.Plan.OutOfDate is { } change)
+            OutOfDate(flow, change);
         flow.Paragraph(
             $"This print holds for plan {model.Plan.Stamp}. Where the plan on the screen shows other characters, print again.",
-            8.5, tone: Tone.Faded);
+            8.5,
+            tone: Tone.Faded
+        );
     }
 
     private static IReadOnlyList<string> Names(PacketModel model, double width)
@@ -35,23 +40,29 @@ internal static class TitleBlock
         var rule = box.Bottom - FieldsHeight;
         (string Title, string Value)[] fields =
         [
-            ("Printed", Words.Of(model.Date)), ("All lengths in", Words.Of(model.Unit)),
+            ("Printed", Words.Of(model.Date)),
+            ("All lengths in", Words.Of(model.Unit)),
             ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Stamp)}"),
-            ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))), ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
+            ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))),
+            ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
         ];
         var pitch = flow.Width / fields.Length;
         return
         [
-            new Frame(Stroke.Outline, box), new Line(Stroke.Thin, new(box.X, rule), new(box.Right, rule)),
-            .. names.Select((line, i) => new Caption(
-                new(box.X + 12, box.Y + 8 + ((i + 0.5) * LineHeight)), line, NameSize, Weight: Weight.Bold)),
+            new Frame(Stroke.Outline, box),
+            new Line(Stroke.Thin, new(box.X, rule), new(box.Right, rule)),
+            .. names.Select(
+                (line, i) =>
+                    new Caption(new(box.X + 12, box.Y + 8 + ((i + 0.5) * LineHeight)), line, NameSize, Weight: Weight.Bold)
+            ),
             .. fields.SelectMany((f, i) => Field(f.Title, f.Value, new(box.X + (i * pitch), rule, pitch, FieldsHeight), i > 0)),
         ];
     }
 
     private static IEnumerable<Shape> Field(string title, string value, Box box, bool parted)
     {
-        if (parted) yield return new Line(Stroke.Thin, new(box.X, box.Y), new(box.X, box.Bottom));
+        if (parted)
+            yield return new Line(Stroke.Thin, new(box.X, box.Y), new(box.X, box.Bottom));
         yield return new Caption(new(box.X + 7, box.Y + 9), title, 7.5, Tone: Tone.Faded);
         var shown = TextFit.Shorten(value, Weight.Medium, 11.5, box.Width - 10);
         yield return new Caption(new(box.X + 7, box.Y + 22), shown, 11.5, Weight: Weight.Medium);
@@ -59,15 +70,33 @@ internal static class TitleBlock
 
     private static void OutOfDate(PageFlow flow, string change)
     {
-        const double size = 11, line = 14;
-        var lines = TextFit.Wrap(TextFit.Clean("Out of date. " + change, Weight.Bold), Weight.Bold, size, flow.Width - 20, MostLines);
+        const double size = 11,
+            line = 14;
+        var lines = TextFit.Wrap(
+            TextFit.Clean("Out of date. " + change, Weight.Bold),
+            Weight.Bold,
+            size,
+            flow.Width - 20,
+            MostLines
+        );
         var height = (lines.Count * line) + 10;
-        flow.Add(height, y =>
-        [
-            new Frame(Stroke.Outline, new(flow.Left, y, flow.Width, height)),
-            .. lines.Select((words, i) => new Caption(
-                new(flow.Left + 10, y + 5 + ((i + 0.5) * line)), words, size, Weight: Weight.Bold, Tone: Tone.Pencil)),
-        ]);
+        flow.Add(
+            height,
+            y =>
+                [
+                    new Frame(Stroke.Outline, new(flow.Left, y, flow.Width, height)),
+                    .. lines.Select(
+                        (words, i) =>
+                            new Caption(
+                                new(flow.Left + 10, y + 5 + ((i + 0.5) * line)),
+                                words,
+                                size,
+                                Weight: Weight.Bold,
+                                Tone: Tone.Pencil
+                            )
+                    ),
+                ]
+        );
         flow.Space(6);
     }
 }

@@ -27,11 +27,17 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock)
 
     private static void Check(string file)
     {
-        var connect = new SqliteConnectionStringBuilder { DataSource = file, Pooling = false, Mode = SqliteOpenMode.ReadOnly };
+        var connect = new SqliteConnectionStringBuilder
+        {
+            DataSource = file,
+            Pooling = false,
+            Mode = SqliteOpenMode.ReadOnly,
+        };
         using var connection = new SqliteConnection(connect.ToString());
         connection.Open();
         var found = SqliteFacts.Ask(connection, "PRAGMA integrity_check(1)");
         var dangling = SqliteFacts.Ask(connection, "SELECT COUNT(*) FROM pragma_foreign_key_check");
-        if (found != "ok" || dangling != "0") throw new IOException($"The copy {file} is not whole: {found}, {dangling} dangling rows.");
+        if (found != "ok" || dangling != "0")
+            throw new IOException($"The copy {file} is not whole: {found}, {dangling} dangling rows.");
     }
 }

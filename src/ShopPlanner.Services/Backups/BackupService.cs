@@ -6,7 +6,8 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;
 
-internal sealed class BackupService(IDbContextFactory<ShopContext> contexts, BackupFile backups, DataFolder folder) : IBackupService
+internal sealed class BackupService(IDbContextFactory<ShopContext> contexts, BackupFile backups, DataFolder folder)
+    : IBackupService
 {
     public async Task<Outcome<BackupView>> CreateAsync(CancellationToken cancel = default)
     {
@@ -17,7 +18,9 @@ internal sealed class BackupService(IDbContextFactory<ShopContext> contexts, Bac
         }
         catch (Exception problem) when (problem is IOException or SqliteException or UnauthorizedAccessException)
         {
-            return Outcome.Faulty<BackupView>(new Fault("backup", folder.Backups, "could not be written: " + problem.Message.ReplaceLineEndings(" ")));
+            return Outcome.Faulty<BackupView>(
+                new Fault("backup", folder.Backups, "could not be written: " + problem.Message.ReplaceLineEndings(" "))
+            );
         }
     }
 

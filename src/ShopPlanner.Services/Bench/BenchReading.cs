@@ -11,19 +11,40 @@ internal static class BenchReading
 {
     public static async Task<BenchView?> FindAsync(ShopContext db, Guid planId, CancellationToken cancel)
     {
-        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan) return null;
+        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan)
+            return null;
         var made = (await db.Cuts.AsNoTracking().Where(cut => cut.PlanId == planId && cut.Made).ToListAsync(cancel))
-            .Select(cut => (cut.Layout, cut.Copy, cut.Cut)).ToHashSet();
+            .Select(cut => (cut.Layout, cut.Copy, cut.Cut))
+            .ToHashSet();
         var finished = await FinishedAsync(db, planId, cancel);
-        var stocks = plan.Plan.Layouts.SelectMany((layout, index) => Enumerable.Range(1, layout.Copies).Select(copy => (layout, index, copy)));
-        return new BenchView(plan, [.. stocks.Select((at, n) => new BenchStock(
-            n + 1, at.index, at.copy, plan.Stocks[at.layout.Stock],
-            [.. at.layout.Cuts.Select(cut => new BenchCut(cut, made.Contains((at.index, at.copy, cut.N))))],
-            finished.ContainsKey((at.index, at.copy)), finished.GetValueOrDefault((at.index, at.copy), [])))]);
+        var stocks = plan.Plan.Layouts.SelectMany(
+            (layout, index) => Enumerable.Range(1, layout.Copies).Select(copy => (layout, index, copy))
+        );
+        return new BenchView(
+            plan,
+            [
+                .. stocks.Select(
+                    (at, n) =>
+                        new BenchStock(
+                            n + 1,
+                            at.index,
+                            at.copy,
+                            plan.Stocks[at.layout.Stock],
+                            [.. at.layout.Cuts.Select(cut => new BenchCut(cut, made.Contains((at.index, at.copy, cut.N))))],
+                            finished.ContainsKey((at.index, at.copy)),
+                            finished.GetValueOrDefault((at.index, at.copy), [])
+                        )
+                ),
+            ]
+        );
     }
 
     // Finished boards and sheets with the tags of what went into the bin.
-    private static async Task<Dictionary<(int Layout, int Copy), ImmutableArray<string>>> FinishedAsync(ShopContext db, Guid planId, CancellationToken cancel)
+    private static async Task<Dictionary<(int Layout, int Copy), ImmutableArray<string>>> FinishedAsync(
+        ShopContext db,
+        Guid planId,
+        CancellationToken cancel
+    )
     {
         var finishes = await db.Finishes.AsNoTracking().Where(f => f.PlanId == planId && f.Standing).ToListAsync(cancel);
         var ids = finishes.Select(finish => finish.Id).ToList();
@@ -32,7 +53,8 @@ internal static class BenchReading
             join piece in db.Pieces on entry.PieceId equals piece.Id
             where entry.Kind == StockEntryKind.Binned && entry.FinishId != null && ids.Contains(entry.FinishId.Value)
             orderby entry.Number
-            select new { entry.FinishId, piece.Tag }).ToListAsync(cancel);
+            select new { entry.FinishId, piece.Tag }
+        ).ToListAsync(cancel);
         var byFinish = tags.ToLookup(row => row.FinishId, row => row.Tag);
         return finishes.ToDictionary(finish => (finish.Layout, finish.Copy), finish => byFinish[finish.Id].ToImmutableArray());
     }

@@ -10,28 +10,69 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         work.ReadAsync(db => BenchReading.FindAsync(db, planId, cancel), cancel);
 
     public Task<Outcome<BenchView>> SetCutAsync(
-        Guid commandId, Guid planId, int layout, int copy, int cut, bool made, string device, CancellationToken cancel = default) =>
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        int cut,
+        bool made,
+        string device,
+        CancellationToken cancel = default
+    ) =>
         commands.RunAsync(
-            commandId, $"cut {planId} {layout} {copy} {cut} {made}", planId,
-            async (db, plan) => Refuse(plan, layout, copy, device) ?? await SetCutAsync(db, plan, (layout, copy, cut), made, device, cancel),
-            cancel);
+            commandId,
+            $"cut {planId} {layout} {copy} {cut} {made}",
+            planId,
+            async (db, plan) =>
+                Refuse(plan, layout, copy, device) ?? await SetCutAsync(db, plan, (layout, copy, cut), made, device, cancel),
+            cancel
+        );
 
     public Task<Outcome<BenchView>> FinishAsync(
-        Guid commandId, Guid planId, int layout, int copy, IReadOnlyList<MeasuredLeftover> leftovers, string device, CancellationToken cancel = default) =>
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        IReadOnlyList<MeasuredLeftover> leftovers,
+        string device,
+        CancellationToken cancel = default
+    ) =>
         commands.RunAsync(
-            commandId, $"finish {planId} {layout} {copy} {ShopJson.Hash(leftovers)}", planId,
-            async (db, plan) => Refuse(plan, layout, copy, device) ?? await new Finishing(db, plan, device, clock, cancel).FinishAsync(layout, copy, leftovers),
-            cancel);
+            commandId,
+            $"finish {planId} {layout} {copy} {ShopJson.Hash(leftovers)}",
+            planId,
+            async (db, plan) =>
+                Refuse(plan, layout, copy, device)
+                ?? await new Finishing(db, plan, device, clock, cancel).FinishAsync(layout, copy, leftovers),
+            cancel
+        );
 
     public Task<Outcome<BenchView>> ReopenAsync(
-        Guid commandId, Guid planId, int layout, int copy, string device, CancellationToken cancel = default) =>
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        string device,
+        CancellationToken cancel = default
+    ) =>
         commands.RunAsync(
-            commandId, $"reopen {planId} {layout} {copy}", planId,
-            async (db, plan) => Refuse(plan, layout, copy, device) ?? await new Reopening(db, plan, device, clock, cancel).ReopenAsync(layout, copy),
-            cancel);
+            commandId,
+            $"reopen {planId} {layout} {copy}",
+            planId,
+            async (db, plan) =>
+                Refuse(plan, layout, copy, device)
+                ?? await new Reopening(db, plan, device, clock, cancel).ReopenAsync(layout, copy),
+            cancel
+        );
 
     private async Task<Outcome<BenchView>?> SetCutAsync(
-        ShopContext db, BenchPlan plan, (int Layout, int Copy, int Cut) at, bool made, string device, CancellationToken cancel)
+        ShopContext db,
+        BenchPlan plan,
+        (int Layout, int Copy, int Cut) at,
+        bool made,
+        string device,
+        CancellationToken cancel
+    )
     {
         if (plan.Record.Plan.Layouts[at.Layout].Cuts.All(cut => cut.N != at.Cut))
             return Outcome.Faulty<BenchView>(new Fault("cut", $"{at.Cut}", "is no cut of this layout"));
@@ -42,5 +83,7 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
     }
 
     private static Outcome<BenchView>? Refuse(BenchPlan plan, int layout, int copy, string device) =>
-        TextRules.Line("device", device, TextRules.NameCharacters) is { } fault ? Outcome.Faulty<BenchView>(fault) : plan.Refuse(layout, copy);
+        TextRules.Line("device", device, TextRules.NameCharacters) is { } fault
+            ? Outcome.Faulty<BenchView>(fault)
+            : plan.Refuse(layout, copy);
 }

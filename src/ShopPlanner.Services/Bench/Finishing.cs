@@ -19,26 +19,42 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
         var material = await db.Materials.SingleAsync(m => m.Id == stock.Material, cancel);
         var faults = new List<Fault>();
         var kept = LeftoverReader.Read(leftovers, layout, stock, material, plan.Request.Unit, faults);
-        if (faults.Count > 0) return Outcome.Faulty<BenchView>(faults);
+        if (faults.Count > 0)
+            return Outcome.Faulty<BenchView>(faults);
         var finish = Add(layoutIndex, copy);
         var refusal = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
-        if (refusal is not null) return refusal;
+        if (refusal is not null)
+            return refusal;
         foreach (var (length, width) in kept)
-            await Ledger.EnterAsync(db, StockPlace.Bin, stock.Material, StockEntryKind.Binned, Note(length, width, $"left over: {plan.Record.Stored.Name}", finish), clock, cancel);
-        foreach (var cut in layout.Cuts) await plan.TickAsync(db, (layoutIndex, copy, cut.N), true, device, clock.GetUtcNow().UtcDateTime, cancel);
+            await Ledger.EnterAsync(
+                db,
+                StockPlace.Bin,
+                stock.Material,
+                StockEntryKind.Binned,
+                Note(length, width, $"left over: {plan.Record.Stored.Name}", finish),
+                clock,
+                cancel
+            );
+        foreach (var cut in layout.Cuts)
+            await plan.TickAsync(db, (layoutIndex, copy, cut.N), true, device, clock.GetUtcNow().UtcDateTime, cancel);
         return null;
     }
 
-    private StoredFinish Add(int layout, int copy) => db.Finishes.Add(new StoredFinish
-    {
-        Id = Guid.CreateVersion7(),
-        PlanId = plan.Record.Stored.Id,
-        Layout = layout,
-        Copy = copy,
-        Standing = true,
-        WhenUtc = clock.GetUtcNow().UtcDateTime,
-        Device = device,
-    }).Entity;
+    private StoredFinish Add(int layout, int copy) =>
+        db
+            .Finishes.Add(
+                new StoredFinish
+                {
+                    Id = Guid.CreateVersion7(),
+                    PlanId = plan.Record.Stored.Id,
+                    Layout = layout,
+                    Copy = copy,
+                    Standing = true,
+                    WhenUtc = clock.GetUtcNow().UtcDateTime,
+                    Device = device,
+                }
+            )
+            .Entity;
 
     private async Task<Outcome<BenchView>?> CutNewAsync(CutStock stock, StoredFinish finish)
     {
@@ -51,16 +67,36 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
     private async Task<Outcome<BenchView>?> CutFromHandAsync(CutStock stock, StoredFinish finish)
     {
         var now = (await StockNow.FindAsync(db, plan.Record.Draft.Basis.Pieces[stock.Id], cancel))!;
-        if (!now.OnHand) return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, "is not on hand any more: take its last entry back, or plan anew"));
+        if (!now.OnHand)
+            return Outcome.Conflict<BenchView>(
+                new Fault("stock", stock.Id, "is not on hand any more: take its last entry back, or plan anew")
+            );
         if (now.PromisedPlanId is { } other && other != finish.PlanId)
             return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, $"is promised to {now.PromisedTo} now"));
         var piece = await db.Pieces.SingleAsync(p => p.Id == now.Piece.Id, cancel);
-        await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, Cut(stock, finish) with { Length = now.Length, Width = now.Width, Note = now.Note }, null, clock, cancel);
-        foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel)) promise.Active = false;
+        await Ledger.WriteAsync(
+            db,
+            piece,
+            StockEntryKind.Cut,
+            -1,
+            Cut(stock, finish) with
+            {
+                Length = now.Length,
+                Width = now.Width,
+                Note = now.Note,
+            },
+            null,
+            clock,
+            cancel
+        );
+        foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel))
+            promise.Active = false;
         return null;
     }
 
-    private LedgerNote Cut(CutStock stock, StoredFinish finish) => Note(stock.Length, stock.Width, $"cut for {plan.Record.Stored.Name}", finish);
+    private LedgerNote Cut(CutStock stock, StoredFinish finish) =>
+        Note(stock.Length, stock.Width, $"cut for {plan.Record.Stored.Name}", finish);
 
-    private LedgerNote Note(Length length, Length width, string reason, StoredFinish finish) => new(length, width, "", reason, device, finish.Id);
+    private LedgerNote Note(Length length, Length width, string reason, StoredFinish finish) =>
+        new(length, width, "", reason, device, finish.Id);
 }

@@ -14,7 +14,14 @@ namespace ShopPlanner.Services.Bench;
 /// <param name="Finished">True when it was cut up and its leftovers are in the bin.</param>
 /// <param name="Binned">Tags of the leftovers put in the bin when it was finished.</param>
 public sealed record BenchStock(
-    int Number, int Layout, int Copy, PlanStockName Stock, ImmutableArray<BenchCut> Cuts, bool Finished, ImmutableArray<string> Binned);
+    int Number,
+    int Layout,
+    int Copy,
+    PlanStockName Stock,
+    ImmutableArray<BenchCut> Cuts,
+    bool Finished,
+    ImmutableArray<string> Binned
+);
 
 /// <summary>A cut and whether it is made.</summary>
 /// <param name="Cut">The cut.</param>
@@ -43,12 +50,36 @@ public interface IBenchService
     Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default);
 
     /// <summary>Sets whether a cut is made; never a toggle.</summary>
-    Task<Outcome<BenchView>> SetCutAsync(Guid commandId, Guid planId, int layout, int copy, int cut, bool made, string device, CancellationToken cancel = default);
+    Task<Outcome<BenchView>> SetCutAsync(
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        int cut,
+        bool made,
+        string device,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the leftovers
     /// kept enter the bin with tags. One transaction.</summary>
-    Task<Outcome<BenchView>> FinishAsync(Guid commandId, Guid planId, int layout, int copy, IReadOnlyList<MeasuredLeftover> leftovers, string device, CancellationToken cancel = default);
+    Task<Outcome<BenchView>> FinishAsync(
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        IReadOnlyList<MeasuredLeftover> leftovers,
+        string device,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Takes a finish back, where none of its leftovers has been used or promised since.</summary>
-    Task<Outcome<BenchView>> ReopenAsync(Guid commandId, Guid planId, int layout, int copy, string device, CancellationToken cancel = default);
+    Task<Outcome<BenchView>> ReopenAsync(
+        Guid commandId,
+        Guid planId,
+        int layout,
+        int copy,
+        string device,
+        CancellationToken cancel = default
+    );
 }

@@ -16,12 +16,17 @@ internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, T
     {
         if (await plan.FinishAsync(db, layout, copy, cancel) is not { } finish)
             return Outcome.Faulty<BenchView>(new Fault("copy", $"{copy}", "is not finished"));
-        var pieces = await db.Pieces.Where(piece => db.Entries.Any(e => e.PieceId == piece.Id && e.FinishId == finish.Id)).ToListAsync(cancel);
+        var pieces = await db
+            .Pieces.Where(piece => db.Entries.Any(e => e.PieceId == piece.Id && e.FinishId == finish.Id))
+            .ToListAsync(cancel);
         var faults = new List<Fault>();
         foreach (var piece in pieces)
-            if (await FindHindranceAsync(piece, finish) is { } fault) faults.Add(fault);
-        if (faults.Count > 0) return Outcome.Conflict<BenchView>(faults);
-        foreach (var piece in pieces) await TakeBackAsync(piece, finish);
+            if (await FindHindranceAsync(piece, finish) is { } fault)
+                faults.Add(fault);
+        if (faults.Count > 0)
+            return Outcome.Conflict<BenchView>(faults);
+        foreach (var piece in pieces)
+            await TakeBackAsync(piece, finish);
         finish.Standing = false;
         return null;
     }
@@ -29,9 +34,12 @@ internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, T
     private async Task<Fault?> FindHindranceAsync(StoredPiece piece, StoredFinish finish)
     {
         var standing = await Ledger.StandingAsync(db, piece.Id, cancel);
-        if (standing[^1].FinishId != finish.Id) return Fault.Of(piece.Tag, standing[^1].Reason, "came after the cut: take that back first");
+        if (standing[^1].FinishId != finish.Id)
+            return Fault.Of(piece.Tag, standing[^1].Reason, "came after the cut: take that back first");
         var now = (await StockNow.FindAsync(db, piece.Id, cancel))!;
-        return now.PromisedPlanId is null ? null : Fault.Of(piece.Tag, now.PromisedTo, "is promised this leftover: give that plan up first");
+        return now.PromisedPlanId is null
+            ? null
+            : Fault.Of(piece.Tag, now.PromisedTo, "is promised this leftover: give that plan up first");
     }
 
     private async Task TakeBackAsync(StoredPiece piece, StoredFinish finish)
@@ -44,7 +52,11 @@ internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, T
         }
 
         // A piece that lay in the rack or the bin before is there again, and promised to the plan again.
-        if (standing.Count > 0 && await db.Promises.SingleOrDefaultAsync(p => p.PieceId == piece.Id && p.PlanId == finish.PlanId, cancel) is { } promise)
+        if (
+            standing.Count > 0
+            && await db.Promises.SingleOrDefaultAsync(p => p.PieceId == piece.Id && p.PlanId == finish.PlanId, cancel)
+                is { } promise
+        )
             promise.Active = true;
     }
 }

@@ -6,25 +6,34 @@ namespace ShopPlanner.Services.Common;
 /// <summary>What a text may hold before it is stored. Any script, emoji and writing direction is welcome.</summary>
 internal static partial class TextRules
 {
-    public const int NameCharacters = 120, NoteCharacters = 2_000, CellCharacters = 300;
+    public const int NameCharacters = 120,
+        NoteCharacters = 2_000,
+        CellCharacters = 300;
 
     /// <summary>A name: not empty, one line.</summary>
     public static Fault? Name(string field, string? text)
     {
-        if (string.IsNullOrWhiteSpace(text)) return Fault.Of(field, text, "is empty: write a name");
+        if (string.IsNullOrWhiteSpace(text))
+            return Fault.Of(field, text, "is empty: write a name");
         return Line(field, text, NameCharacters);
     }
 
     /// <summary>A text of one line that may be empty.</summary>
     public static Fault? Line(string field, string? text, int most) =>
-        Breaks().IsMatch(text ?? "") ? Fault.Of(field, text, "goes over several lines: write it in one") : Free(field, text, most);
+        Breaks().IsMatch(text ?? "")
+            ? Fault.Of(field, text, "goes over several lines: write it in one")
+            : Free(field, text, most);
 
     /// <summary>A text of any lines that may be empty.</summary>
     public static Fault? Free(string field, string? text, int most)
     {
-        if (text is null) return Fault.Of(field, text, "is missing");
-        if (text.Length > most) return Fault.Of(field, text, $"is too long: at most {most} characters");
-        return Unwritable().IsMatch(text) || HasLoneSurrogate(text) ? Fault.Of(field, Visible(text), "holds a character that cannot be written") : null;
+        if (text is null)
+            return Fault.Of(field, text, "is missing");
+        if (text.Length > most)
+            return Fault.Of(field, text, $"is too long: at most {most} characters");
+        return Unwritable().IsMatch(text) || HasLoneSurrogate(text)
+            ? Fault.Of(field, Visible(text), "holds a character that cannot be written")
+            : null;
     }
 
     /// <summary>A name as stored: without blanks around it, single ones inside.</summary>
@@ -40,8 +49,10 @@ internal static partial class TextRules
     {
         for (var i = 0; i < text.Length; i++)
         {
-            if (!char.IsSurrogate(text[i])) continue;
-            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1])) return true;
+            if (!char.IsSurrogate(text[i]))
+                continue;
+            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1]))
+                return true;
             i++;
         }
 

@@ -11,7 +11,8 @@ internal static class CappedStream
         int read;
         while ((read = await source.ReadAsync(buffer, cancel)) > 0)
         {
-            if (taken.Length + read > mostBytes) return null;
+            if (taken.Length + read > mostBytes)
+                return null;
             taken.Write(buffer, 0, read);
         }
 

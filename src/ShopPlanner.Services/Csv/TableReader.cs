@@ -13,7 +13,8 @@ internal sealed record TableText(IReadOnlyList<TableLine> Lines, Fault? Fault);
 /// write inches with them.</summary>
 internal static class TableReader
 {
-    public const int MostCells = 50, MostCellCharacters = 4_000;
+    public const int MostCells = 50,
+        MostCellCharacters = 4_000;
 
     private const int MostLineBytes = 200_000;
 
@@ -38,7 +39,14 @@ internal static class TableReader
         }
         catch (CsvFormatException problem)
         {
-            return new TableText([], new Fault($"line {Math.Max(1, problem.LineNumber)}", "", "cannot be read as a table: look for a quote that is never closed"));
+            return new TableText(
+                [],
+                new Fault(
+                    $"line {Math.Max(1, problem.LineNumber)}",
+                    "",
+                    "cannot be read as a table: look for a quote that is never closed"
+                )
+            );
         }
     }
 
@@ -48,9 +56,12 @@ internal static class TableReader
         fault = null;
         while (fault is null && reader.Read())
         {
-            if (lines.Count == mostLines) fault = new Fault("table", "", $"has more than {mostLines} lines: take fewer at a time");
-            else if (reader.FieldCount > MostCells) fault = new Fault($"line {reader.LineNumber}", "", $"has more than {MostCells} cells");
-            else Take(reader, lines, ref fault);
+            if (lines.Count == mostLines)
+                fault = new Fault("table", "", $"has more than {mostLines} lines: take fewer at a time");
+            else if (reader.FieldCount > MostCells)
+                fault = new Fault($"line {reader.LineNumber}", "", $"has more than {MostCells} cells");
+            else
+                Take(reader, lines, ref fault);
         }
 
         return lines;
@@ -60,9 +71,12 @@ internal static class TableReader
     {
         var cells = Enumerable.Range(0, reader.FieldCount).Select(reader.GetString).ToArray();
         var where = $"line {reader.LineNumber}";
-        if (cells.Any(cell => cell.Contains('\0'))) fault = new Fault(where, "", "holds a NUL: this is no text, save the table as CSV");
-        else if (cells.Any(cell => cell.Length > MostCellCharacters)) fault = new Fault(where, "", $"has a cell of more than {MostCellCharacters} characters");
-        else if (cells.Any(cell => !string.IsNullOrWhiteSpace(cell))) lines.Add(new TableLine(reader.LineNumber, cells));
+        if (cells.Any(cell => cell.Contains('\0')))
+            fault = new Fault(where, "", "holds a NUL: this is no text, save the table as CSV");
+        else if (cells.Any(cell => cell.Length > MostCellCharacters))
+            fault = new Fault(where, "", $"has a cell of more than {MostCellCharacters} characters");
+        else if (cells.Any(cell => !string.IsNullOrWhiteSpace(cell)))
+            lines.Add(new TableLine(reader.LineNumber, cells));
     }
 
     // A quote that is opened and not closed swallows the lines after it into one cell.

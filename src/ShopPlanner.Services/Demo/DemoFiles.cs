@@ -5,7 +5,15 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Demo;
 
 internal sealed record DemoPart(
-    string Mark, string Name, string Material, string Length, string Width, string Quantity, bool CanTurn, string Note);
+    string Mark,
+    string Name,
+    string Material,
+    string Length,
+    string Width,
+    string Quantity,
+    bool CanTurn,
+    string Note
+);
 
 internal sealed record DemoProject(string Name, string Unit, string Note, IReadOnlyList<DemoPart> Parts);
 
@@ -29,8 +37,8 @@ internal sealed record DemoFiles(IReadOnlyList<DemoProject> Projects, IReadOnlyL
 
     /// <summary>Reads all files.</summary>
     /// <exception cref="ShopStartException">One is missing or cannot be read.</exception>
-    public static DemoFiles Read() => new(
-        Read<List<DemoProject>>("projects.json"), Read<List<DemoStore>>("stores.json"), Read<DemoStock>("stock.json"));
+    public static DemoFiles Read() =>
+        new(Read<List<DemoProject>>("projects.json"), Read<List<DemoStore>>("stores.json"), Read<DemoStock>("stock.json"));
 
     private static T Read<T>(string name)
     {
@@ -42,7 +50,10 @@ internal sealed record DemoFiles(IReadOnlyList<DemoProject> Projects, IReadOnlyL
         }
         catch (Exception problem) when (problem is IOException or JsonException or UnauthorizedAccessException)
         {
-            throw new ShopStartException($"The demo file {file} cannot be read: {problem.Message.ReplaceLineEndings(" ")} Start without the demo.", problem);
+            throw new ShopStartException(
+                $"The demo file {file} cannot be read: {problem.Message.ReplaceLineEndings(" ")} Start without the demo.",
+                problem
+            );
         }
     }
 }

@@ -27,12 +27,16 @@ internal sealed class DemoSeed
     /// <summary>Does nothing where there is a project, a store or a piece of stock.</summary>
     public static async Task AddToEmptyShopAsync(ShopContext db, TimeProvider clock, CancellationToken cancel)
     {
-        if (await db.Projects.AnyAsync(cancel) || await db.Stores.AnyAsync(cancel) || await db.Pieces.AnyAsync(cancel)) return;
+        if (await db.Projects.AnyAsync(cancel) || await db.Stores.AnyAsync(cancel) || await db.Pieces.AnyAsync(cancel))
+            return;
         var seed = new DemoSeed(db, await MaterialIndex.LoadAsync(db, cancel), clock, cancel);
         var files = DemoFiles.Read();
-        foreach (var project in files.Projects) await seed.AddAsync(project);
-        foreach (var store in files.Stores) seed.Add(store);
-        foreach (var piece in files.Stock.Pieces) await seed.AddAsync(piece, UnitOf(files.Stock.Unit));
+        foreach (var project in files.Projects)
+            await seed.AddAsync(project);
+        foreach (var store in files.Stores)
+            seed.Add(store);
+        foreach (var piece in files.Stock.Pieces)
+            await seed.AddAsync(piece, UnitOf(files.Stock.Unit));
         await db.SaveChangesAsync(cancel);
     }
 
@@ -43,8 +47,25 @@ internal sealed class DemoSeed
         for (var i = 0; i < demo.Parts.Count; i++)
         {
             var part = demo.Parts[i];
-            var row = new StoredPart { Id = Guid.CreateVersion7(), ProjectId = project.Id, Position = i * Gap };
-            row.Take(new PartTexts(row.Id, part.Mark, part.Name, part.Material, part.Length, part.Width, part.Quantity, part.CanTurn, part.Note));
+            var row = new StoredPart
+            {
+                Id = Guid.CreateVersion7(),
+                ProjectId = project.Id,
+                Position = i * Gap,
+            };
+            row.Take(
+                new PartTexts(
+                    row.Id,
+                    part.Mark,
+                    part.Name,
+                    part.Material,
+                    part.Length,
+                    part.Width,
+                    part.Quantity,
+                    part.CanTurn,
+                    part.Note
+                )
+            );
             db.Parts.Add(row);
         }
 
@@ -55,12 +76,22 @@ internal sealed class DemoSeed
     {
         var store = new StoredStore
         {
-            Id = Guid.CreateVersion7(), Name = demo.Name, NameKey = TextRules.Key(demo.Name), Unit = UnitOf(demo.Unit), Note = demo.Note,
+            Id = Guid.CreateVersion7(),
+            Name = demo.Name,
+            NameKey = TextRules.Key(demo.Name),
+            Unit = UnitOf(demo.Unit),
+            Note = demo.Note,
         };
         db.Stores.Add(store);
         var (faults, reader) = (new List<Fault>(), new PriceReader(store.Unit, materials));
         foreach (var price in demo.Prices)
-            if (reader.Read(new PriceEdit(null, price.Material, price.Length, price.Width, price.Price, price.InStock, null), faults) is { } read)
+            if (
+                reader.Read(
+                    new PriceEdit(null, price.Material, price.Length, price.Width, price.Price, price.InStock, null),
+                    faults
+                ) is
+                { } read
+            )
                 PriceSaving.Take(PriceSaving.Add(db, store.Id, read), read, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
         Refuse("stores.json", faults);
     }
@@ -69,13 +100,15 @@ internal sealed class DemoSeed
     {
         var faults = new List<Fault>();
         var material = materials.FindTyped(demo.Material);
-        if (material is null) faults.Add(Fault.Of("material", demo.Material, "is no known material"));
+        if (material is null)
+            faults.Add(Fault.Of("material", demo.Material, "is no known material"));
         var (length, width) = PieceReader.Sizes(material, demo.Length, demo.Width, unit, faults);
         var quantity = PieceReader.Quantity(demo.Quantity, faults);
         Refuse("stock.json", faults);
-        var (place, kind, reason) = demo.Place == "rack"
-            ? (StockPlace.Rack, StockEntryKind.Bought, "bought")
-            : (StockPlace.Bin, StockEntryKind.Logged, "found in the shop");
+        var (place, kind, reason) =
+            demo.Place == "rack"
+                ? (StockPlace.Rack, StockEntryKind.Bought, "bought")
+                : (StockPlace.Bin, StockEntryKind.Logged, "found in the shop");
         for (var i = 0; i < quantity; i++)
             await Ledger.EnterAsync(db, place, material!.Id, kind, new(length, width, demo.Note, reason, Device), clock, cancel);
     }
@@ -84,6 +117,7 @@ internal sealed class DemoSeed
 
     private static void Refuse(string file, List<Fault> faults)
     {
-        if (faults.Count > 0) throw new ShopStartException($"The demo file {file} is wrong: {faults[0]}. Mend it, or start without the demo.");
+        if (faults.Count > 0)
+            throw new ShopStartException($"The demo file {file} is wrong: {faults[0]}. Mend it, or start without the demo.");
     }
 }

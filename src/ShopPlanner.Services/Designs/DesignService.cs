@@ -10,26 +10,46 @@ namespace ShopPlanner.Services.Designs;
 
 internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeProvider clock) : IDesignService
 {
-    public Task<IReadOnlyList<DesignView>> ListAsync(CancellationToken cancel = default) => work.ReadAsync<IReadOnlyList<DesignView>>(
-        async db =>
-        {
-            var rows = await db.Designs.OrderByDescending(row => row.SavedUtc).ThenByDescending(row => row.Id).ToListAsync(cancel);
-            return [.. rows.Select(View), .. builtIn.All];
-        },
-        cancel);
+    public Task<IReadOnlyList<DesignView>> ListAsync(CancellationToken cancel = default) =>
+        work.ReadAsync<IReadOnlyList<DesignView>>(
+            async db =>
+            {
+                var rows = await db
+                    .Designs.OrderByDescending(row => row.SavedUtc)
+                    .ThenByDescending(row => row.Id)
+                    .ToListAsync(cancel);
+                return [.. rows.Select(View), .. builtIn.All];
+            },
+            cancel
+        );
 
     public async Task<DesignView?> GetAsync(string key, CancellationToken cancel = default)
     {
-        if (builtIn.All.FirstOrDefault(one => one.Key == key) is { } found) return found;
-        if (!Guid.TryParse(key, out var id)) return null;
+        if (builtIn.All.FirstOrDefault(one => one.Key == key) is { } found)
+            return found;
+        if (!Guid.TryParse(key, out var id))
+            return null;
         return await work.ReadAsync(async db => await db.Designs.FindAsync([id], cancel), cancel) is { } row ? View(row) : null;
     }
 
-    public Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CancellationToken cancel = default) => Checked(document, () => work.WriteAsync(
-        async db => await Full(db, cancel) ?? View(db.Designs.Add(Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1)).Entity), cancel));
+    public Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CancellationToken cancel = default) =>
+        Checked(
+            document,
+            () =>
+                work.WriteAsync(
+                    async db =>
+                        await Full(db, cancel)
+                        ?? View(db.Designs.Add(Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1)).Entity),
+                    cancel
+                )
+        );
 
-    public Task<Outcome<DesignView>> ReplaceAsync(Guid id, int version, DesignDocument document, CancellationToken cancel = default) =>
-        Checked(document, () => work.WriteAsync(db => ReplaceAsync(db, id, version, document, cancel), cancel));
+    public Task<Outcome<DesignView>> ReplaceAsync(
+        Guid id,
+        int version,
+        DesignDocument document,
+        CancellationToken cancel = default
+    ) => Checked(document, () => work.WriteAsync(db => ReplaceAsync(db, id, version, document, cancel), cancel));
 
     public async Task<Outcome<DesignView>> ImportAsync(ReadOnlyMemory<byte> json, CancellationToken cancel = default)
     {
@@ -37,22 +57,38 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
         return reading.Document is { } document ? await SaveAsync(document, cancel) : Outcome.Faulty<DesignView>(reading.Faults);
     }
 
-    public Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default) => work.WriteAsync<DesignView>(
-        async db =>
-        {
-            if (await db.Designs.FindAsync([id], cancel) is not { } row) return Outcome.Missing<DesignView>("design");
-            db.Designs.Remove(row);
-            return View(row);
-        },
-        cancel);
+    public Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync<DesignView>(
+            async db =>
+            {
+                if (await db.Designs.FindAsync([id], cancel) is not { } row)
+                    return Outcome.Missing<DesignView>("design");
+                db.Designs.Remove(row);
+                return View(row);
+            },
+            cancel
+        );
 
-    public Task<Outcome<DesignView>> PutBackAsync(DesignView design, CancellationToken cancel = default) => work.WriteAsync(
-        async db => await Full(db, cancel) ?? View(db.Designs.Add(Row(design.OwnId!.Value, design.Document, design.Version + 1)).Entity), cancel);
+    public Task<Outcome<DesignView>> PutBackAsync(DesignView design, CancellationToken cancel = default) =>
+        work.WriteAsync(
+            async db =>
+                await Full(db, cancel)
+                ?? View(db.Designs.Add(Row(design.OwnId!.Value, design.Document, design.Version + 1)).Entity),
+            cancel
+        );
 
-    private async Task<Outcome<DesignView>> ReplaceAsync(ShopContext db, Guid id, int version, DesignDocument document, CancellationToken cancel)
+    private async Task<Outcome<DesignView>> ReplaceAsync(
+        ShopContext db,
+        Guid id,
+        int version,
+        DesignDocument document,
+        CancellationToken cancel
+    )
     {
-        if (await db.Designs.FindAsync([id], cancel) is not { } row) return Outcome.Missing<DesignView>("design");
-        if (row.Version != version) return Outcome.Conflict<DesignView>(Fault.Of("design", row.Name, "was saved by another device since: load it again"));
+        if (await db.Designs.FindAsync([id], cancel) is not { } row)
+            return Outcome.Missing<DesignView>("design");
+        if (row.Version != version)
+            return Outcome.Conflict<DesignView>(Fault.Of("design", row.Name, "was saved by another device since: load it again"));
         (row.Name, row.Document, row.SavedUtc) = (document.Name, DesignJson.Write(document), clock.GetUtcNow().UtcDateTime);
         await db.SaveChangesAsync(cancel);
         return View(row);
@@ -60,25 +96,38 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
 
     private static async Task<Outcome<DesignView>> Checked(DesignDocument document, Func<Task<Outcome<DesignView>>> save)
     {
-        Fault?[] faults = [TextRules.Name("name", document.Name), TextRules.Line("says", document.Says, TextRules.CellCharacters)];
+        Fault?[] faults =
+        [
+            TextRules.Name("name", document.Name),
+            TextRules.Line("says", document.Says, TextRules.CellCharacters),
+        ];
         return faults.OfType<Fault>().Any() ? Outcome.Faulty<DesignView>(faults.OfType<Fault>()) : await save();
     }
 
-    private static async Task<Outcome<DesignView>?> Full(ShopContext db, CancellationToken cancel) => await db.Designs.CountAsync(cancel) < IDesignService.MostOwn
-        ? null : Outcome.Faulty<DesignView>(new Fault("designs", "", $"are {IDesignService.MostOwn} already: take some out first"));
+    private static async Task<Outcome<DesignView>?> Full(ShopContext db, CancellationToken cancel) =>
+        await db.Designs.CountAsync(cancel) < IDesignService.MostOwn
+            ? null
+            : Outcome.Faulty<DesignView>(new Fault("designs", "", $"are {IDesignService.MostOwn} already: take some out first"));
 
-    private StoredDesign Row(Guid id, DesignDocument document, int version) => new()
-    {
-        Id = id, Name = document.Name, Document = DesignJson.Write(document), SavedUtc = clock.GetUtcNow().UtcDateTime, Version = version,
-    };
+    private StoredDesign Row(Guid id, DesignDocument document, int version) =>
+        new()
+        {
+            Id = id,
+            Name = document.Name,
+            Document = DesignJson.Write(document),
+            SavedUtc = clock.GetUtcNow().UtcDateTime,
+            Version = version,
+        };
 
-    private static DesignView View(StoredDesign row) => new(row.Id.ToString(), row.Id, Documents.Read(row.Document), row.SavedUtc, row.Version);
+    private static DesignView View(StoredDesign row) =>
+        new(row.Id.ToString(), row.Id, Documents.Read(row.Document), row.SavedUtc, row.Version);
 }
 
 /// <summary>Designs as the database holds them.</summary>
 internal static class Documents
 {
     /// <exception cref="InvalidDataException">The database holds what this program did not write.</exception>
-    public static DesignDocument Read(string json) => DesignJson.Read(Encoding.UTF8.GetBytes(json)).Document
+    public static DesignDocument Read(string json) =>
+        DesignJson.Read(Encoding.UTF8.GetBytes(json)).Document
         ?? throw new InvalidDataException("the database holds a design that cannot be read");
 }

@@ -12,14 +12,19 @@ namespace ShopPlanner.Services.Designs;
 /// <param name="PricePerMetre">The least that stores ask for a metre of a board, by material.</param>
 /// <param name="PricePerSquareMetre">The least that stores ask for a square metre of a sheet, by material.</param>
 public sealed record ShopReach(
-    ImmutableDictionary<string, LargestStock> Largest, ImmutableDictionary<string, decimal> PricePerMetre, ImmutableDictionary<string, decimal> PricePerSquareMetre)
+    ImmutableDictionary<string, LargestStock> Largest,
+    ImmutableDictionary<string, decimal> PricePerMetre,
+    ImmutableDictionary<string, decimal> PricePerSquareMetre
+)
 {
     /// <summary>What an amount costs at the least price, without waste; null where no store sells the material.</summary>
     public Money? Cost(MaterialAmount amount)
     {
         ArgumentNullException.ThrowIfNull(amount);
-        if (amount.Material.Id is not { } id) return null;
-        if (PricePerSquareMetre.TryGetValue(id, out var area)) return Money.From(area * amount.Face.ToSquareMetres());
+        if (amount.Material.Id is not { } id)
+            return null;
+        if (PricePerSquareMetre.TryGetValue(id, out var area))
+            return Money.From(area * amount.Face.ToSquareMetres());
         return PricePerMetre.TryGetValue(id, out var metre) ? Money.From(metre * amount.Running.ToMillimetres() / 1000) : null;
     }
 }

@@ -14,32 +14,72 @@ internal static class IdeaJournal
     private static readonly TimeSpan OneMove = TimeSpan.FromSeconds(3);
 
     /// <summary>Changes the row, with a step to take it back; nothing where nothing changes.</summary>
-    public static async Task ChangeAsync(ShopContext db, StoredIdea row, (string Document, string Changed) to, string title, DateTime now, CancellationToken cancel)
+    public static async Task ChangeAsync(
+        ShopContext db,
+        StoredIdea row,
+        (string Document, string Changed) to,
+        string title,
+        DateTime now,
+        CancellationToken cancel
+    )
     {
-        if ((row.Document, row.Changed) == to) return;
+        if ((row.Document, row.Changed) == to)
+            return;
         await Of(db, row.ProjectId).Where(step => step.Undone).ExecuteDeleteAsync(cancel);
         var (last, _) = await EndsAsync(db, row.ProjectId, cancel);
-        if (last is not null && last.Title == title && now - last.WhenUtc <= OneMove) (last.DocumentAfter, last.ChangedAfter, last.WhenUtc) = (to.Document, to.Changed, now);
-        else await AddAsync(db, row, to, title, now, cancel);
+        if (last is not null && last.Title == title && now - last.WhenUtc <= OneMove)
+            (last.DocumentAfter, last.ChangedAfter, last.WhenUtc) = (to.Document, to.Changed, now);
+        else
+            await AddAsync(db, row, to, title, now, cancel);
         (row.Document, row.Changed) = to;
     }
 
     /// <summary>What undoing and redoing would do now.</summary>
-    public static async Task<(StoredIdeaStep? Undo, StoredIdeaStep? Redo)> EndsAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
-        (await Of(db, projectId).Where(step => !step.Undone).OrderByDescending(step => step.Number).FirstOrDefaultAsync(cancel),
-         await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel));
+    public static async Task<(StoredIdeaStep? Undo, StoredIdeaStep? Redo)> EndsAsync(
+        ShopContext db,
+        Guid projectId,
+        CancellationToken cancel
+    ) =>
+        (
+            await Of(db, projectId)
+                .Where(step => !step.Undone)
+                .OrderByDescending(step => step.Number)
+                .FirstOrDefaultAsync(cancel),
+            await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel)
+        );
 
-    private static async Task AddAsync(ShopContext db, StoredIdea row, (string Document, string Changed) to, string title, DateTime now, CancellationToken cancel)
+    private static async Task AddAsync(
+        ShopContext db,
+        StoredIdea row,
+        (string Document, string Changed) to,
+        string title,
+        DateTime now,
+        CancellationToken cancel
+    )
     {
         var number = await db.NextAsync(Counters.IdeaSteps, cancel);
-        var kept = await Of(db, row.ProjectId).OrderByDescending(step => step.Number).Select(step => step.Number).Skip(KeptSteps - 2).FirstOrDefaultAsync(cancel);
+        var kept = await Of(db, row.ProjectId)
+            .OrderByDescending(step => step.Number)
+            .Select(step => step.Number)
+            .Skip(KeptSteps - 2)
+            .FirstOrDefaultAsync(cancel);
         await Of(db, row.ProjectId).Where(step => step.Number < kept).ExecuteDeleteAsync(cancel);
-        db.IdeaSteps.Add(new StoredIdeaStep
-        {
-            Id = Guid.CreateVersion7(), ProjectId = row.ProjectId, Number = number, Title = title, WhenUtc = now, DocumentBefore = row.Document,
-            ChangedBefore = row.Changed, DocumentAfter = to.Document, ChangedAfter = to.Changed,
-        });
+        db.IdeaSteps.Add(
+            new StoredIdeaStep
+            {
+                Id = Guid.CreateVersion7(),
+                ProjectId = row.ProjectId,
+                Number = number,
+                Title = title,
+                WhenUtc = now,
+                DocumentBefore = row.Document,
+                ChangedBefore = row.Changed,
+                DocumentAfter = to.Document,
+                ChangedAfter = to.Changed,
+            }
+        );
     }
 
-    private static IQueryable<StoredIdeaStep> Of(ShopContext db, Guid projectId) => db.IdeaSteps.Where(step => step.ProjectId == projectId);
+    private static IQueryable<StoredIdeaStep> Of(ShopContext db, Guid projectId) =>
+        db.IdeaSteps.Where(step => step.ProjectId == projectId);
 }

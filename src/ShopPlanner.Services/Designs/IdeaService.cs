@@ -8,16 +8,22 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Designs;
 
-internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjectService projects, TimeProvider clock) : IIdeaService
+internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjectService projects, TimeProvider clock)
+    : IIdeaService
 {
-    public Task<IdeaView?> GetAsync(Guid projectId, CancellationToken cancel = default) => work.ReadAsync(
-        async db => await db.Ideas.FindAsync([projectId], cancel) is { } row ? await ViewAsync(db, row, cancel) : null, cancel);
+    public Task<IdeaView?> GetAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.ReadAsync(
+            async db => await db.Ideas.FindAsync([projectId], cancel) is { } row ? await ViewAsync(db, row, cancel) : null,
+            cancel
+        );
 
     public async Task<Outcome<ProjectView>> BeginAsync(string designKey, string name, CancellationToken cancel = default)
     {
-        if (await designs.GetAsync(designKey, cancel) is not { } design) return Outcome.Missing<ProjectView>("design");
+        if (await designs.GetAsync(designKey, cancel) is not { } design)
+            return Outcome.Missing<ProjectView>("design");
         var called = string.IsNullOrWhiteSpace(name) ? design.Document.Name : name;
-        if (TextRules.Name(nameof(ProjectView.Name), called) is { } fault) return Outcome.Faulty<ProjectView>(fault);
+        if (TextRules.Name(nameof(ProjectView.Name), called) is { } fault)
+            return Outcome.Faulty<ProjectView>(fault);
         var begun = await work.WriteAsync<StoredProject>(
             async db =>
             {
@@ -25,20 +31,35 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
                 db.Ideas.Add(Row(project.Id, design.Document));
                 return project;
             },
-            cancel);
-        return begun.Ok ? (await projects.GetAsync(begun.Value.Id, cancel))! : new Outcome<ProjectView>(begun.Kind, null, begun.Faults);
+            cancel
+        );
+        return begun.Ok
+            ? (await projects.GetAsync(begun.Value.Id, cancel))!
+            : new Outcome<ProjectView>(begun.Kind, null, begun.Faults);
     }
 
     public async Task<Outcome<IdeaView>> StartAsync(Guid projectId, string designKey, CancellationToken cancel = default)
     {
-        if (await designs.GetAsync(designKey, cancel) is not { } design) return Outcome.Missing<IdeaView>("design");
+        if (await designs.GetAsync(designKey, cancel) is not { } design)
+            return Outcome.Missing<IdeaView>("design");
         return await work.WriteAsync(db => StartAsync(db, projectId, design.Document, cancel), cancel);
     }
 
-    public async Task<Outcome<IdeaView>> SaveAsync(Guid projectId, Idea idea, int version, string title, CancellationToken cancel = default)
+    public async Task<Outcome<IdeaView>> SaveAsync(
+        Guid projectId,
+        Idea idea,
+        int version,
+        string title,
+        CancellationToken cancel = default
+    )
     {
-        var faults = idea.Changed.Select(pair => TextRules.Line(pair.Key, pair.Value, TextRules.CellCharacters)).OfType<Fault>().ToList();
-        return faults.Count > 0 ? Outcome.Faulty<IdeaView>(faults) : await work.WriteAsync(db => SaveAsync(db, projectId, idea, version, title, cancel), cancel);
+        var faults = idea
+            .Changed.Select(pair => TextRules.Line(pair.Key, pair.Value, TextRules.CellCharacters))
+            .OfType<Fault>()
+            .ToList();
+        return faults.Count > 0
+            ? Outcome.Faulty<IdeaView>(faults)
+            : await work.WriteAsync(db => SaveAsync(db, projectId, idea, version, title, cancel), cancel);
     }
 
     public Task<Outcome<IdeaView>> UndoAsync(Guid projectId, int version, CancellationToken cancel = default) =>
@@ -50,32 +71,72 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
     public Task<Outcome<MadeParts>> MakePartsAsync(Guid projectId, bool mayLetter, CancellationToken cancel = default) =>
         work.WriteAsync(db => PartMaking.RunAsync(db, projectId, mayLetter, cancel), cancel);
 
-    private async Task<Outcome<IdeaView>> StartAsync(ShopContext db, Guid projectId, DesignDocument document, CancellationToken cancel)
+    private async Task<Outcome<IdeaView>> StartAsync(
+        ShopContext db,
+        Guid projectId,
+        DesignDocument document,
+        CancellationToken cancel
+    )
     {
-        if (await db.Projects.FindAsync([projectId], cancel) is null) return Outcome.Missing<IdeaView>("project");
+        if (await db.Projects.FindAsync([projectId], cancel) is null)
+            return Outcome.Missing<IdeaView>("project");
         var row = await db.Ideas.FindAsync([projectId], cancel);
-        if (row is null) row = db.Ideas.Add(Row(projectId, document)).Entity;
-        else await IdeaJournal.ChangeAsync(db, row, (DesignJson.Write(document), "{}"), $"start from {document.Name.ToLowerInvariant()}", Now, cancel);
+        if (row is null)
+            row = db.Ideas.Add(Row(projectId, document)).Entity;
+        else
+            await IdeaJournal.ChangeAsync(
+                db,
+                row,
+                (DesignJson.Write(document), "{}"),
+                $"start from {document.Name.ToLowerInvariant()}",
+                Now,
+                cancel
+            );
         await db.SaveChangesAsync(cancel);
         return await ViewAsync(db, row, cancel);
     }
 
-    private async Task<Outcome<IdeaView>> SaveAsync(ShopContext db, Guid projectId, Idea idea, int version, string title, CancellationToken cancel)
+    private async Task<Outcome<IdeaView>> SaveAsync(
+        ShopContext db,
+        Guid projectId,
+        Idea idea,
+        int version,
+        string title,
+        CancellationToken cancel
+    )
     {
-        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row) return Outcome.Missing<IdeaView>("idea");
-        if (row.Version != version) return Changed();
-        await IdeaJournal.ChangeAsync(db, row, (DesignJson.Write(idea.Document), ShopJson.Write(idea.Changed)), title, Now, cancel);
+        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row)
+            return Outcome.Missing<IdeaView>("idea");
+        if (row.Version != version)
+            return Changed();
+        await IdeaJournal.ChangeAsync(
+            db,
+            row,
+            (DesignJson.Write(idea.Document), ShopJson.Write(idea.Changed)),
+            title,
+            Now,
+            cancel
+        );
         await db.SaveChangesAsync(cancel);
         return await ViewAsync(db, row, cancel);
     }
 
-    private static async Task<Outcome<IdeaView>> MoveAsync(ShopContext db, Guid projectId, int version, bool undo, CancellationToken cancel)
+    private static async Task<Outcome<IdeaView>> MoveAsync(
+        ShopContext db,
+        Guid projectId,
+        int version,
+        bool undo,
+        CancellationToken cancel
+    )
     {
-        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row) return Outcome.Missing<IdeaView>("idea");
-        if (row.Version != version) return Changed();
+        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row)
+            return Outcome.Missing<IdeaView>("idea");
+        if (row.Version != version)
+            return Changed();
         var (last, next) = await IdeaJournal.EndsAsync(db, projectId, cancel);
         var verb = undo ? "undo" : "redo";
-        if ((undo ? last : next) is not { } step) return Outcome.Faulty<IdeaView>(new Fault(verb, "", $"finds nothing to {verb}"));
+        if ((undo ? last : next) is not { } step)
+            return Outcome.Faulty<IdeaView>(new Fault(verb, "", $"finds nothing to {verb}"));
         (row.Document, row.Changed) = undo ? (step.DocumentBefore, step.ChangedBefore) : (step.DocumentAfter, step.ChangedAfter);
         // A change that follows is a step of its own, though it has the same title.
         (step.Undone, step.WhenUtc) = (undo, DateTime.UnixEpoch);
@@ -85,10 +146,17 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
 
     private DateTime Now => clock.GetUtcNow().UtcDateTime;
 
-    private static Outcome<IdeaView> Changed() => Outcome.Conflict<IdeaView>(new Fault("idea", "", "was changed by another device since: what stands there now is shown"));
+    private static Outcome<IdeaView> Changed() =>
+        Outcome.Conflict<IdeaView>(new Fault("idea", "", "was changed by another device since: what stands there now is shown"));
 
     private static StoredIdea Row(Guid projectId, DesignDocument document) =>
-        new() { ProjectId = projectId, Document = DesignJson.Write(document), Changed = "{}", Made = "[]" };
+        new()
+        {
+            ProjectId = projectId,
+            Document = DesignJson.Write(document),
+            Changed = "{}",
+            Made = "[]",
+        };
 
     private static async Task<IdeaView> ViewAsync(ShopContext db, StoredIdea row, CancellationToken cancel)
     {
@@ -96,5 +164,6 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
         return new(row.ProjectId, Idea(row), row.Version, undo?.Title, redo?.Title);
     }
 
-    internal static Idea Idea(StoredIdea row) => new(Documents.Read(row.Document), ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Changed));
+    internal static Idea Idea(StoredIdea row) =>
+        new(Documents.Read(row.Document), ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Changed));
 }

@@ -14,7 +14,15 @@ namespace ShopPlanner.Services.Materials;
 /// <param name="Source">Where the true sizes come from; <c>measured by you</c> for the user's own.</param>
 /// <param name="Own">True for one that the user added.</param>
 public sealed record MaterialView(
-    string Id, string Name, StockForm Form, Length Thickness, Length? Width, string Tint, string Source, bool Own);
+    string Id,
+    string Name,
+    StockForm Form,
+    Length Thickness,
+    Length? Width,
+    string Tint,
+    string Source,
+    bool Own
+);
 
 /// <summary>A material to add or change, as typed.</summary>
 /// <param name="Id">Null for a new one.</param>

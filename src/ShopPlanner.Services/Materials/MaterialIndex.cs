@@ -14,8 +14,10 @@ internal sealed class MaterialIndex
     public MaterialIndex(IReadOnlyCollection<StoredMaterial> materials)
     {
         byId = materials.ToDictionary(material => material.Id);
-        foreach (var material in materials) byKey[TextRules.Key(material.Id)] = material;
-        foreach (var material in materials) byKey[material.NameKey] = material;
+        foreach (var material in materials)
+            byKey[TextRules.Key(material.Id)] = material;
+        foreach (var material in materials)
+            byKey[material.NameKey] = material;
     }
 
     public static async Task<MaterialIndex> LoadAsync(ShopContext db, CancellationToken cancel) =>

@@ -20,16 +20,17 @@ internal static class MaterialSeed
         await db.SaveChangesAsync(cancel);
     }
 
-    private static StoredMaterial Row(StockMaterial material) => new()
-    {
-        Id = material.Id,
-        Name = material.Name,
-        NameKey = TextRules.Key(material.Name),
-        Form = material.Form == MaterialForm.Sheet ? StockForm.Sheet : StockForm.Board,
-        Thickness = material.Thickness,
-        Width = material.Width,
-        Tint = material.Tint,
-        Source = material.Source.Text,
-        Own = false,
-    };
+    private static StoredMaterial Row(StockMaterial material) =>
+        new()
+        {
+            Id = material.Id,
+            Name = material.Name,
+            NameKey = TextRules.Key(material.Name),
+            Form = material.Form == MaterialForm.Sheet ? StockForm.Sheet : StockForm.Board,
+            Thickness = material.Thickness,
+            Width = material.Width,
+            Tint = material.Tint,
+            Source = material.Source.Text,
+            Own = false,
+        };
 }

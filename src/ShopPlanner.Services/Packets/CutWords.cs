@@ -22,9 +22,12 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
 
     private string? Piece(string name, string? part, Drawing.Layouts.StockArea area)
     {
-        if (part is not null) return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
-        if (layout.Cuts.Any(cut => cut.Piece == name)) return $"{name} remains";
-        if (!area.Dx.IsPositive || !area.Dy.IsPositive) return null;
+        if (part is not null)
+            return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
+        if (layout.Cuts.Any(cut => cut.Piece == name))
+            return $"{name} remains";
+        if (!area.Dx.IsPositive || !area.Dy.IsPositive)
+            return null;
         return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} waste";
     }
 
@@ -38,7 +41,8 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
     private string MarkAt(string part, Drawing.Layouts.StockArea area)
     {
         for (var i = 0; i < layout.Pieces.Length; i++)
-            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y) return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
+            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y)
+                return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
         return plan.Parts[part].Mark;
     }
 }

@@ -17,34 +17,60 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
 
     private readonly PlanMarks marks = new(plan);
 
-    public PacketModel Build() => new(
-        [.. plan.Parts.Values.GroupBy(part => part.ProjectId).OrderBy(same => plan.Order.Projects.IndexOf(same.Key)).Select(same => same.First().Project)],
-        facts.Printed, facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter, plan.Request.Unit, facts.Currency,
-        new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()), Stores(), OnHand(),
-        [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)], Parts(), Unplaced())
-    {
-        StoreTolerance = plan.Request.Store?.Tolerance,
-        Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
-    };
+    public PacketModel Build() =>
+        new(
+            [
+                .. plan
+                    .Parts.Values.GroupBy(part => part.ProjectId)
+                    .OrderBy(same => plan.Order.Projects.IndexOf(same.Key))
+                    .Select(same => same.First().Project),
+            ],
+            facts.Printed,
+            facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter,
+            plan.Request.Unit,
+            facts.Currency,
+            new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()),
+            Stores(),
+            OnHand(),
+            [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)],
+            Parts(),
+            Unplaced()
+        )
+        {
+            StoreTolerance = plan.Request.Store?.Tolerance,
+            Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
+        };
 
     private PacketSettings Settings(SharedSettings order) =>
         new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
 
-    private PacketRun Run(SettingRun run) => new(
-        run.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, run.At,
-        string.Join("; ", run.Cuts.GroupBy(cut => cut.Layout).Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")),
-        run.Cuts.Sum(cut => cut.Copies) > 1);
+    private PacketRun Run(SettingRun run) =>
+        new(
+            run.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
+            run.At,
+            string.Join(
+                "; ",
+                run.Cuts.GroupBy(cut => cut.Layout)
+                    .Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
+            ),
+            run.Cuts.Sum(cut => cut.Copies) > 1
+        );
 
     private string? OutOfDate()
     {
-        if (plan.Changes.IsEmpty) return null;
+        if (plan.Changes.IsEmpty)
+            return null;
         var told = string.Join("; ", plan.Changes.Take(ChangesTold));
         return plan.Changes.Length > ChangesTold ? $"{told}; and {plan.Changes.Length - ChangesTold} more" : told;
     }
 
     private ImmutableArray<PacketStore> Stores() =>
-        [.. plan.Plan.Buy.GroupBy(buy => plan.Stocks[buy.Stock].Store ?? "").OrderBy(same => same.Key, StringComparer.OrdinalIgnoreCase)
-            .Select(same => new PacketStore(same.Key, Oldest(same), [.. same.Select(Purchase)]))];
+        [
+            .. plan
+                .Plan.Buy.GroupBy(buy => plan.Stocks[buy.Stock].Store ?? "")
+                .OrderBy(same => same.Key, StringComparer.OrdinalIgnoreCase)
+                .Select(same => new PacketStore(same.Key, Oldest(same), [.. same.Select(Purchase)])),
+        ];
 
     private DateOnly? Oldest(IEnumerable<Purchase> purchases) =>
         purchases.Select(buy => facts.Basis.Seen.TryGetValue(buy.Stock, out var day) ? day : (DateOnly?)null).Min();
@@ -53,14 +79,23 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     {
         var stock = plan.Request.Stock.Single(stock => stock.Id == buy.Stock);
         var form = PlanPictures.MaterialOf(plan, stock).Form;
-        return new(facts.Basis.Materials[stock.Material], StockWords.Size(form, stock.Length, stock.Width, plan.Request.Unit), buy.Quantity, stock.Price);
+        return new(
+            facts.Basis.Materials[stock.Material],
+            StockWords.Size(form, stock.Length, stock.Width, plan.Request.Unit),
+            buy.Quantity,
+            stock.Price
+        );
     }
 
     private ImmutableArray<PacketOnHand> OnHand()
     {
         var used = plan.Plan.Layouts.Select(layout => layout.Stock).ToHashSet();
-        return [.. plan.Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
-            .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], stock.Length, stock.Width))];
+        return
+        [
+            .. plan
+                .Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
+                .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], stock.Length, stock.Width)),
+        ];
     }
 
     private PacketLayout Layout(int index)
@@ -68,19 +103,37 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         var words = new CutWords(plan, index, marks);
         var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
         return new(
-            PlanPictures.ForLayout(plan, index), PlanPictures.IsBoard(plan, index), plan.Plan.Layouts[index].Copies,
-            [.. PlanPictures.Trace(plan, index).Select(cut => new PacketCut(
-                cut.Cut.N, cut.Cut.Piece, cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut, cut.Cut.At, words.Gives(cut), cut.Cut.ByStore)
-                {
-                    Sizes = sizes.GetValueOrDefault(cut.Cut.N, ""),
-                })])
+            PlanPictures.ForLayout(plan, index),
+            PlanPictures.IsBoard(plan, index),
+            plan.Plan.Layouts[index].Copies,
+            [
+                .. PlanPictures
+                    .Trace(plan, index)
+                    .Select(cut => new PacketCut(
+                        cut.Cut.N,
+                        cut.Cut.Piece,
+                        cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
+                        cut.Cut.At,
+                        words.Gives(cut),
+                        cut.Cut.ByStore
+                    )
+                    {
+                        Sizes = sizes.GetValueOrDefault(cut.Cut.N, ""),
+                    }),
+            ]
+        )
         {
             Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
         };
     }
 
-    private ImmutableArray<PacketPart> Parts() => [.. plan.Request.Parts.Select(part => (part, placed: marks.Placed(part.Id).ToImmutableArray()))
-        .Where(row => row.placed.Length > 0).Select(row => Part(row.part, row.placed))];
+    private ImmutableArray<PacketPart> Parts() =>
+        [
+            .. plan
+                .Request.Parts.Select(part => (part, placed: marks.Placed(part.Id).ToImmutableArray()))
+                .Where(row => row.placed.Length > 0)
+                .Select(row => Part(row.part, row.placed)),
+        ];
 
     private PacketPart Part(CutPart part, ImmutableArray<string> placed)
     {
@@ -93,6 +146,12 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         };
     }
 
-    private ImmutableArray<PacketUnplaced> Unplaced() => [.. plan.Plan.Unplaced.Select(missed =>
-        new PacketUnplaced([.. marks.Unplaced(missed.Part, missed.Quantity)], plan.Parts[missed.Part].Name, missed.Reason))];
+    private ImmutableArray<PacketUnplaced> Unplaced() =>
+        [
+            .. plan.Plan.Unplaced.Select(missed => new PacketUnplaced(
+                [.. marks.Unplaced(missed.Part, missed.Quantity)],
+                plan.Parts[missed.Part].Name,
+                missed.Reason
+            )),
+        ];
 }

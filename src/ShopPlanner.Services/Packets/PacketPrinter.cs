@@ -13,7 +13,8 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
     public async Task<byte[]?> PrintAsync(Guid planId, Shop.PaperSize paper, CancellationToken cancel)
     {
         var model = await work.ReadAsync(db => ModelAsync(db, planId, paper, cancel), cancel);
-        if (model is null) return null;
+        if (model is null)
+            return null;
         using var file = new MemoryStream();
         PacketWriter.Write(model, file);
         return file.ToArray();
@@ -21,9 +22,14 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
 
     private async Task<PacketModel?> ModelAsync(ShopContext db, Guid planId, Shop.PaperSize paper, CancellationToken cancel)
     {
-        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan) return null;
+        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan)
+            return null;
         var stored = await db.Plans.AsNoTracking().SingleAsync(p => p.Id == planId, cancel);
-        var earlier = await db.Plans.AsNoTracking().Where(p => p.Number <= stored.Number).Select(p => p.OrderJson).ToListAsync(cancel);
+        var earlier = await db
+            .Plans.AsNoTracking()
+            .Where(p => p.Number <= stored.Number)
+            .Select(p => p.OrderJson)
+            .ToListAsync(cancel);
         var version = earlier.Count(order => ShopJson.Read<PlanOrder>(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);

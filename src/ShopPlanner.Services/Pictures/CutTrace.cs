@@ -17,15 +17,20 @@ internal static class CutTrace
 {
     public static ImmutableArray<TracedCut> Follow(Layout layout, StockForm form, Length length, Length width, Length kerf)
     {
-        var hand = new Dictionary<string, StockArea> { [form == StockForm.Board ? "board" : "sheet"] = new(Length.Zero, Length.Zero, length, width) };
+        var hand = new Dictionary<string, StockArea>
+        {
+            [form == StockForm.Board ? "board" : "sheet"] = new(Length.Zero, Length.Zero, length, width),
+        };
         var traced = ImmutableArray.CreateBuilder<TracedCut>(layout.Cuts.Length);
         foreach (var cut in layout.Cuts)
         {
-            if (!hand.Remove(cut.Piece, out var piece)) continue;
+            if (!hand.Remove(cut.Piece, out var piece))
+                continue;
             var step = Make(cut, piece, kerf);
             traced.Add(step);
             hand[cut.First] = step.First;
-            if (cut.Second is { } name && step.Second is { } second) hand[name] = second;
+            if (cut.Second is { } name && step.Second is { } second)
+                hand[name] = second;
         }
 
         return traced.ToImmutable();
@@ -37,13 +42,35 @@ internal static class CutTrace
         {
             var wide = Length.Min(kerf, piece.Dx - cut.At);
             var rest = piece.Dx - cut.At - wide;
-            return new(cut, piece with { X = piece.X + cut.At, Dx = wide }, piece with { Dx = cut.At },
-                rest.IsPositive ? piece with { X = piece.X + cut.At + wide, Dx = rest } : null);
+            return new(
+                cut,
+                piece with
+                {
+                    X = piece.X + cut.At,
+                    Dx = wide,
+                },
+                piece with
+                {
+                    Dx = cut.At,
+                },
+                rest.IsPositive ? piece with { X = piece.X + cut.At + wide, Dx = rest } : null
+            );
         }
 
         var deep = Length.Min(kerf, piece.Dy - cut.At);
         var left = piece.Dy - cut.At - deep;
-        return new(cut, piece with { Y = piece.Y + cut.At, Dy = deep }, piece with { Dy = cut.At },
-            left.IsPositive ? piece with { Y = piece.Y + cut.At + deep, Dy = left } : null);
+        return new(
+            cut,
+            piece with
+            {
+                Y = piece.Y + cut.At,
+                Dy = deep,
+            },
+            piece with
+            {
+                Dy = cut.At,
+            },
+            left.IsPositive ? piece with { Y = piece.Y + cut.At + deep, Dy = left } : null
+        );
     }
 }

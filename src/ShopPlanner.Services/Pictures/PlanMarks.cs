@@ -19,8 +19,8 @@ public sealed class PlanMarks
     {
         this.plan = plan;
         for (var layout = 0; layout < plan.Plan.Layouts.Length; layout++)
-            for (var piece = 0; piece < plan.Plan.Layouts[layout].Pieces.Length; piece++)
-                Count(layout, piece);
+        for (var piece = 0; piece < plan.Plan.Layouts[layout].Pieces.Length; piece++)
+            Count(layout, piece);
     }
 
     /// <summary>The mark of one piece: <c>C3</c>, or <c>C</c> where the part is wanted once.</summary>
@@ -37,7 +37,8 @@ public sealed class PlanMarks
         MarkRange.Of([.. Enumerable.Range(1, plan.Plan.Layouts[layout].Copies).Select(copy => Of(layout, piece, copy))]);
 
     /// <summary>The marks of all placed pieces of a part, in order.</summary>
-    public IEnumerable<string> Placed(string part) => Enumerable.Range(1, pieces.GetValueOrDefault(part)).Select(n => Mark(part, n));
+    public IEnumerable<string> Placed(string part) =>
+        Enumerable.Range(1, pieces.GetValueOrDefault(part)).Select(n => Mark(part, n));
 
     /// <summary>The marks of the pieces of a part that were not placed: numbers after the placed ones.</summary>
     public IEnumerable<string> Unplaced(string part, int quantity) =>
@@ -54,6 +55,8 @@ public sealed class PlanMarks
     private string Mark(string part, int number)
     {
         var mark = plan.Parts[part].Mark;
-        return plan.Request.Parts.Single(p => p.Id == part).Quantity == 1 ? mark : mark + number.ToString(CultureInfo.InvariantCulture);
+        return plan.Request.Parts.Single(p => p.Id == part).Quantity == 1
+            ? mark
+            : mark + number.ToString(CultureInfo.InvariantCulture);
     }
 }

@@ -20,10 +20,17 @@ public static class StoreCutTexts
     public static ImmutableArray<StoreCut> Of(PlanView plan, int layoutIndex)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        if (!plan.Plan.Layouts[layoutIndex].Cuts.Any(cut => cut.ByStore)) return [];
+        if (!plan.Plan.Layouts[layoutIndex].Cuts.Any(cut => cut.ByStore))
+            return [];
         var fullWidth = PlanPictures.IsBoard(plan, layoutIndex) ? PlanPictures.StockOf(plan, layoutIndex).Width : (Length?)null;
         string Size(string name, StockArea area) => $"{name} {SizeOf(area, fullWidth, plan.Request.Unit)}";
-        return [.. PlanPictures.Trace(plan, layoutIndex).Where(step => step.Cut.ByStore).Select(step => new StoreCut(step.Cut, Sizes(step, Size)))];
+        return
+        [
+            .. PlanPictures
+                .Trace(plan, layoutIndex)
+                .Where(step => step.Cut.ByStore)
+                .Select(step => new StoreCut(step.Cut, Sizes(step, Size))),
+        ];
     }
 
     private static string Sizes(TracedCut step, Func<string, StockArea, string> size)
@@ -33,7 +40,8 @@ public static class StoreCutTexts
     }
 
     // The width of a board that keeps it goes without saying.
-    private static string SizeOf(StockArea area, Length? fullWidth, LengthUnit unit) => area.Dy == fullWidth
-        ? LengthFormat.WithUnit(area.Dx, unit)
-        : $"{LengthFormat.WithUnit(area.Dx, unit)} × {LengthFormat.WithUnit(area.Dy, unit)}";
+    private static string SizeOf(StockArea area, Length? fullWidth, LengthUnit unit) =>
+        area.Dy == fullWidth
+            ? LengthFormat.WithUnit(area.Dx, unit)
+            : $"{LengthFormat.WithUnit(area.Dx, unit)} × {LengthFormat.WithUnit(area.Dy, unit)}";
 }

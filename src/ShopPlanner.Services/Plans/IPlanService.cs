@@ -15,8 +15,14 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="Seconds">How long to look for better; more than zero.</param>
 /// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction.</param>
 public sealed record PlanOrder(
-    ImmutableArray<Guid> Projects, ImmutableArray<Guid>? Parts, ImmutableArray<Guid> Stores, bool UseRack, bool UseBin,
-    int Seconds, Guid? Replaces);
+    ImmutableArray<Guid> Projects,
+    ImmutableArray<Guid>? Parts,
+    ImmutableArray<Guid> Stores,
+    bool UseRack,
+    bool UseBin,
+    int Seconds,
+    Guid? Replaces
+);
 
 /// <summary>What an order comes to before it is planned.</summary>
 /// <param name="Request">The request that would be planned.</param>
@@ -53,8 +59,16 @@ public enum PlanJobState
 /// <param name="PlanId">The plan, once stored.</param>
 /// <param name="Faults">Why it failed.</param>
 public sealed record PlanJobView(
-    Guid Id, PlanJobState State, string Material, Money? Cost, Money Bound, TimeSpan Elapsed, int Seconds, Guid? PlanId,
-    ImmutableArray<Fault> Faults);
+    Guid Id,
+    PlanJobState State,
+    string Material,
+    Money? Cost,
+    Money Bound,
+    TimeSpan Elapsed,
+    int Seconds,
+    Guid? PlanId,
+    ImmutableArray<Fault> Faults
+);
 
 /// <summary>Where a plan stands.</summary>
 public enum PlanState
@@ -83,8 +97,16 @@ public enum PlanState
 /// <param name="Projects">Its projects.</param>
 /// <param name="OutOfDate">True when anything it rests on changed.</param>
 public sealed record PlanSummary(
-    Guid Id, string Name, DateTime MadeUtc, PlanState State, PlanStatus Status, Money Cost, int Stocks,
-    ImmutableArray<Guid> Projects, bool OutOfDate);
+    Guid Id,
+    string Name,
+    DateTime MadeUtc,
+    PlanState State,
+    PlanStatus Status,
+    Money Cost,
+    int Stocks,
+    ImmutableArray<Guid> Projects,
+    bool OutOfDate
+);
 
 /// <summary>What a stock id of a plan's request stands for.</summary>
 /// <param name="StockId">In the request.</param>
@@ -112,9 +134,15 @@ public sealed record PlanPartName(string PartId, string Mark, string Name, Guid 
 /// <param name="Changes">What changed since, in plain words; empty when up to date.</param>
 /// <param name="RequestHash">Of the request, hexadecimal.</param>
 public sealed record PlanView(
-    PlanSummary Summary, PlanOrder Order, CutRequest Request, CutPlan Plan,
-    ImmutableDictionary<string, PlanStockName> Stocks, ImmutableDictionary<string, PlanPartName> Parts,
-    ImmutableArray<string> Changes, string RequestHash);
+    PlanSummary Summary,
+    PlanOrder Order,
+    CutRequest Request,
+    CutPlan Plan,
+    ImmutableDictionary<string, PlanStockName> Stocks,
+    ImmutableDictionary<string, PlanPartName> Parts,
+    ImmutableArray<string> Changes,
+    string RequestHash
+);
 
 /// <summary>Plans cuts in the background and keeps the plans. One offcut or rack board is promised to one plan only.</summary>
 public interface IPlanService

@@ -37,8 +37,10 @@ internal sealed class LimitChanges
     private void Store(StoreCuts? now)
     {
         var (was, most) = (request.Store?.Most ?? 0, now?.Most ?? 0);
-        if (was != most) changes.Add($"the store now makes {First(most)}" + (was > 0 ? $", not {First(was)}" : ""));
-        else if (now is not null) Say("what the store's cuts may be off", request.Store!.Tolerance, now.Tolerance);
+        if (was != most)
+            changes.Add($"the store now makes {First(most)}" + (was > 0 ? $", not {First(was)}" : ""));
+        else if (now is not null)
+            Say("what the store's cuts may be off", request.Store!.Tolerance, now.Tolerance);
     }
 
     private void Carry(CarryLimit? now)
@@ -56,11 +58,18 @@ internal sealed class LimitChanges
 
     private void Say(string what, Length? was, Length? now)
     {
-        if (was != now) changes.Add($"{what} is now {(now is { } length ? StockWords.Say(length, request.Unit) : "not set")}");
+        if (was != now)
+            changes.Add($"{what} is now {(now is { } length ? StockWords.Say(length, request.Unit) : "not set")}");
     }
 
     // The side that the settings leave open stands in the request as the longest length there is.
     private static Length? Limit(Length? side) => side == LengthText.Longest ? null : side;
 
-    private static string First(int cuts) => cuts switch { 0 => "no first cut", 1 => "1 first cut", _ => $"{cuts} first cuts" };
+    private static string First(int cuts) =>
+        cuts switch
+        {
+            0 => "no first cut",
+            1 => "1 first cut",
+            _ => $"{cuts} first cuts",
+        };
 }

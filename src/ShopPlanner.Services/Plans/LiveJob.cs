@@ -19,7 +19,8 @@ internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
     {
         get
         {
-            lock (gate) return view;
+            lock (gate)
+                return view;
         }
     }
 
@@ -27,7 +28,8 @@ internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
 
     public void Change(Func<PlanJobView, PlanJobView> change)
     {
-        lock (gate) view = change(view);
+        lock (gate)
+            view = change(view);
     }
 
     /// <summary>Takes progress in; true when it is time to tell the pages again.</summary>
@@ -35,8 +37,15 @@ internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
     {
         lock (gate)
         {
-            view = view with { Material = progress.Material, Cost = progress.Cost ?? view.Cost, Bound = progress.Bound, Elapsed = progress.Elapsed };
-            if (told != 0 && clock.GetElapsedTime(told) < pause) return false;
+            view = view with
+            {
+                Material = progress.Material,
+                Cost = progress.Cost ?? view.Cost,
+                Bound = progress.Bound,
+                Elapsed = progress.Elapsed,
+            };
+            if (told != 0 && clock.GetElapsedTime(told) < pause)
+                return false;
             told = clock.GetTimestamp();
             return true;
         }

@@ -21,7 +21,8 @@ internal sealed record PlanBasis(
     ImmutableSortedDictionary<string, Guid> Pieces,
     ImmutableSortedDictionary<string, DateOnly> Seen,
     ImmutableSortedDictionary<string, string> Materials,
-    ImmutableSortedDictionary<Guid, LengthUnit> Units);
+    ImmutableSortedDictionary<Guid, LengthUnit> Units
+);
 
 /// <summary>A request with its names.</summary>
 /// <param name="Order">What was asked for.</param>
@@ -34,7 +35,8 @@ internal sealed record PlanDraft(PlanOrder Order, CutRequest Request, PlanBasis 
     public IEnumerable<(CutStock Stock, Guid PieceId)> PiecesOf(CutPlan plan)
     {
         var used = plan.Layouts.Select(layout => layout.Stock).ToHashSet();
-        return Request.Stock.Where(stock => used.Contains(stock.Id) && Basis.Pieces.ContainsKey(stock.Id))
+        return Request
+            .Stock.Where(stock => used.Contains(stock.Id) && Basis.Pieces.ContainsKey(stock.Id))
             .Select(stock => (stock, Basis.Pieces[stock.Id]));
     }
 }

@@ -21,7 +21,8 @@ internal sealed class PlanChanges
     /// <summary>Empty for a plan that is cut or given up: it is history.</summary>
     public static ImmutableArray<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces)
     {
-        if (record.Stored.State is PlanState.Cut or PlanState.Withdrawn) return [];
+        if (record.Stored.State is PlanState.Cut or PlanState.Withdrawn)
+            return [];
         var found = new PlanChanges(record, now);
         found.Parts();
         found.Materials();
@@ -35,11 +36,13 @@ internal sealed class PlanChanges
     {
         foreach (var id in record.Draft.Order.Projects.Distinct())
         {
-            if (now.Projects.GetValueOrDefault(id) is not { } project) continue;
+            if (now.Projects.GetValueOrDefault(id) is not { } project)
+                continue;
             var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
             foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
                 Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.Rows[part.Id]), project.Unit);
-            if (record.Draft.Order.Parts is null) NewRows(project.Name, rows.Values);
+            if (record.Draft.Order.Parts is null)
+                NewRows(project.Name, rows.Values);
         }
     }
 
@@ -55,49 +58,78 @@ internal sealed class PlanChanges
         var mark = was.Id[(was.Id.IndexOf(' ') + 1)..];
         void Say(bool changed, string what)
         {
-            if (changed) changes.Add($"{name.Project}: part {mark} {what}");
+            if (changed)
+                changes.Add($"{name.Project}: part {mark} {what}");
         }
 
         Say(row is null, "was taken out");
         Say(row is { Part: null }, "cannot be read any more" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
-        if (row?.Part is not { } part) return;
-        if (Sized("long", was.Length, was.FinishedLength, part.Length, part.FinishedLength, unit) is { } longer) Say(true, longer);
-        if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider) Say(true, wider);
+        if (row?.Part is not { } part)
+            return;
+        if (Sized("long", was.Length, was.FinishedLength, part.Length, part.FinishedLength, unit) is { } longer)
+            Say(true, longer);
+        if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider)
+            Say(true, wider);
         Say(part.Quantity != was.Quantity, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity)}");
         Say(part.Material != was.Material, $"is now of {row.MaterialName}");
         Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
         Say(part.Id != mark, $"is now marked {part.Id}");
         var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id)?.Quantity ?? 0;
-        Say(row.Practice != practised, $"now has {Practice(row.Practice)}" + (practised > 0 ? $", not {Practice(practised)}" : ""));
+        Say(
+            row.Practice != practised,
+            $"now has {Practice(row.Practice)}" + (practised > 0 ? $", not {Practice(practised)}" : "")
+        );
     }
 
     // Null where neither the finished size nor what is cut changed.
     private static string? Sized(string how, Length was, Length? wasFinished, Length cut, Length? finished, LengthUnit unit)
     {
-        if ((finished ?? cut) != (wasFinished ?? was)) return $"is now {StockWords.Say(finished ?? cut, unit)} {how}";
-        if (cut == was) return null;
+        if ((finished ?? cut) != (wasFinished ?? was))
+            return $"is now {StockWords.Say(finished ?? cut, unit)} {how}";
+        if (cut == was)
+            return null;
         return finished is null ? $"is not cut too {how} any more" : $"is now cut {StockWords.Say(cut, unit)} {how}";
     }
 
-    private static string Practice(int pieces) => pieces switch { 0 => "no practice piece", 1 => "1 practice piece", _ => $"{pieces} practice pieces" };
+    private static string Practice(int pieces) =>
+        pieces switch
+        {
+            0 => "no practice piece",
+            1 => "1 practice piece",
+            _ => $"{pieces} practice pieces",
+        };
 
-    private static string Times(int quantity) => quantity switch { 1 => "once", 2 => "twice", _ => $"{quantity} times" };
+    private static string Times(int quantity) =>
+        quantity switch
+        {
+            1 => "once",
+            2 => "twice",
+            _ => $"{quantity} times",
+        };
 
     private void Materials()
     {
         foreach (var was in Request.Materials)
         {
-            if (!now.Materials.TryFind(was.Id, out var material)) continue;
-            if (material!.Thickness != was.Thickness) changes.Add($"{material.Name} is now {StockWords.Say(material.Thickness, Request.Unit)} thick");
-            if (material.Width != was.Width && material.Width is { } width) changes.Add($"{material.Name} is now {StockWords.Say(width, Request.Unit)} wide");
+            if (!now.Materials.TryFind(was.Id, out var material))
+                continue;
+            if (material!.Thickness != was.Thickness)
+                changes.Add($"{material.Name} is now {StockWords.Say(material.Thickness, Request.Unit)} thick");
+            if (material.Width != was.Width && material.Width is { } width)
+                changes.Add($"{material.Name} is now {StockWords.Say(width, Request.Unit)} wide");
         }
     }
 
     private void Prices()
     {
-        foreach (var stock in Request.Stock.Where(stock => !stock.Offcut)) ComparePrice(stock, Basis.Stocks[stock.Id]);
+        foreach (var stock in Request.Stock.Where(stock => !stock.Offcut))
+            ComparePrice(stock, Basis.Stocks[stock.Id]);
         var known = Request.Stock.Select(stock => stock.Id).ToHashSet();
-        foreach (var price in RequestStock.ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet()).Where(price => !known.Contains(price.Id.ToString())))
+        foreach (
+            var price in RequestStock
+                .ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet())
+                .Where(price => !known.Contains(price.Id.ToString()))
+        )
         {
             var name = RequestStock.NameOf(price, now, Request.Unit);
             changes.Add($"{name.Store} now has {name.Name} at {price.Price}");
@@ -108,10 +140,12 @@ internal sealed class PlanChanges
     {
         if (!now.Prices.TryGetValue(Guid.Parse(was.Id), out var price) || price.MaterialId != was.Material)
             changes.Add($"{name.Store} no longer lists {name.Name}");
-        else if (!price.InStock) changes.Add($"{name.Store} has no {name.Name} now");
+        else if (!price.InStock)
+            changes.Add($"{name.Store} has no {name.Name} now");
         else
         {
-            if (price.Price != was.Price) changes.Add($"price of {name.Name} went from {was.Price} to {price.Price} at {name.Store}");
+            if (price.Price != was.Price)
+                changes.Add($"price of {name.Name} went from {was.Price} to {price.Price} at {name.Store}");
             if (price.Length != was.Length || (price.Width.IsPositive && price.Width != was.Width))
                 changes.Add($"{name.Name} of {name.Store} is now {RequestStock.NameOf(price, now, Request.Unit).Name}");
         }

@@ -28,11 +28,21 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
             async db =>
             {
                 var number = await db.NextAsync(Counters.Jobs, cancel);
-                db.Jobs.Add(new StoredJob { Id = job.View.Id, Number = number, OrderJson = ShopJson.Write(order), Seconds = order.Seconds });
+                db.Jobs.Add(
+                    new StoredJob
+                    {
+                        Id = job.View.Id,
+                        Number = number,
+                        OrderJson = ShopJson.Write(order),
+                        Seconds = order.Seconds,
+                    }
+                );
                 return job.View;
             },
-            cancel);
-        if (!outcome.Ok) return outcome;
+            cancel
+        );
+        if (!outcome.Ok)
+            return outcome;
         live[job.View.Id] = job;
         ForgetOld();
         queue.Writer.TryWrite(job.View.Id);
@@ -43,7 +53,8 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
 
     public PlanJobView? Find(Guid id)
     {
-        if (FindLive(id) is { } job) return job.View;
+        if (FindLive(id) is { } job)
+            return job.View;
         using var db = contexts.CreateDbContext();
         return db.Jobs.AsNoTracking().SingleOrDefault(stored => stored.Id == id) is { } found ? View(found) : null;
     }
@@ -64,14 +75,16 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
                 (stored.State, stored.PlanId, stored.FaultsJson) = (state, planId, ShopJson.Write(faults));
                 return Done.Value;
             },
-            CancellationToken.None);
+            CancellationToken.None
+        );
         job.Change(view => view with { State = state, PlanId = planId, Faults = [.. faults] });
         Tell(job.View.Id);
     }
 
     public void Dispose()
     {
-        foreach (var job in live.Values) job.Dispose();
+        foreach (var job in live.Values)
+            job.Dispose();
     }
 
     // A page that fails to show progress must not end the run.
@@ -91,9 +104,20 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
     {
         var ended = live.Values.Where(job => job.View.State is not (PlanJobState.Waiting or PlanJobState.Running));
         foreach (var job in ended.OrderByDescending(job => job.View.Id).Skip(RememberedJobs))
-            if (live.TryRemove(job.View.Id, out var old)) old.Dispose();
+            if (live.TryRemove(job.View.Id, out var old))
+                old.Dispose();
     }
 
-    private static PlanJobView View(StoredJob job) => new(
-        job.Id, job.State, "", null, Money.Zero, TimeSpan.Zero, job.Seconds, job.PlanId, [.. ShopJson.Read<List<Fault>>(job.FaultsJson)]);
+    private static PlanJobView View(StoredJob job) =>
+        new(
+            job.Id,
+            job.State,
+            "",
+            null,
+            Money.Zero,
+            TimeSpan.Zero,
+            job.Seconds,
+            job.PlanId,
+            [.. ShopJson.Read<List<Fault>>(job.FaultsJson)]
+        );
 }

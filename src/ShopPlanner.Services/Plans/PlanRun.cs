@@ -7,7 +7,14 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Plans;
 
 /// <summary>One planning run from order to stored plan.</summary>
-internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work, ICutPlanner planner, TimeProvider clock, ILogger<PlanRun> log)
+internal sealed class PlanRun(
+    PlanJobs jobs,
+    PlanStorage storage,
+    ShopWork work,
+    ICutPlanner planner,
+    TimeProvider clock,
+    ILogger<PlanRun> log
+)
 {
     /// <summary>Pages are told of progress at most this often.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
@@ -28,7 +35,16 @@ internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work,
         catch (Exception problem)
         {
             log.LogError(problem, "Planning run {Job} failed", job.View.Id);
-            await jobs.EndAsync(job, PlanJobState.Failed, null, new Fault("planner", "the run", $"ended with an error ({problem.GetType().Name}); nothing was changed, the log says more"));
+            await jobs.EndAsync(
+                job,
+                PlanJobState.Failed,
+                null,
+                new Fault(
+                    "planner",
+                    "the run",
+                    $"ended with an error ({problem.GetType().Name}); nothing was changed, the log says more"
+                )
+            );
         }
     }
 
@@ -43,8 +59,10 @@ internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work,
         job.Change(view => view with { State = PlanJobState.Running });
         jobs.Tell(job.View.Id);
         var draft = await BuildAsync(job.Order, shutdown);
-        if (!draft.Ok) await jobs.EndAsync(job, PlanJobState.Failed, null, draft.Faults);
-        else await SearchAsync(job, draft.Value, again, shutdown);
+        if (!draft.Ok)
+            await jobs.EndAsync(job, PlanJobState.Failed, null, draft.Faults);
+        else
+            await SearchAsync(job, draft.Value, again, shutdown);
     }
 
     private async Task SearchAsync(LiveJob job, PlanDraft draft, bool again, CancellationToken shutdown)
@@ -57,17 +75,25 @@ internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work,
             Progress = progress => Tell(job, progress),
         };
         var earlier = await EarlierAsync(job.Order, shutdown);
-        var plan = await Task.Factory.StartNew(() => planner.Plan(draft.Request, control with { Earlier = earlier }), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var plan = await Task.Factory.StartNew(
+            () => planner.Plan(draft.Request, control with { Earlier = earlier }),
+            CancellationToken.None,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default
+        );
         shutdown.ThrowIfCancellationRequested();
         var stopped = job.Stopped.IsCancellationRequested;
-        if (stopped && plan.Layouts.IsEmpty) await jobs.EndAsync(job, PlanJobState.Stopped, null);
-        else await StoreAsync(job, draft, plan, again, shutdown);
+        if (stopped && plan.Layouts.IsEmpty)
+            await jobs.EndAsync(job, PlanJobState.Stopped, null);
+        else
+            await StoreAsync(job, draft, plan, again, shutdown);
     }
 
     // Planning again begins from the plan that is replaced.
     private async Task<EarlierPlan?> EarlierAsync(PlanOrder order, CancellationToken cancel)
     {
-        if (order.Replaces is not { } id) return null;
+        if (order.Replaces is not { } id)
+            return null;
         var replaced = await work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
         return replaced is null ? null : new EarlierPlan(replaced.Request, replaced.Plan);
     }
@@ -84,14 +110,18 @@ internal sealed class PlanRun(PlanJobs jobs, PlanStorage storage, ShopWork work,
 
         var outcome = await storage.StoreAsync(draft, plan, planner.Version, job.View.Id, shutdown);
         job.Change(view => view with { Cost = plan.Cost, Bound = plan.CostLowerBound });
-        if (outcome.Ok) await jobs.EndAsync(job, PlanJobState.Done, outcome.Value.Id);
-        else if (outcome.Kind == OutcomeKind.Conflict && !again) await PlanAsync(job, again: true, shutdown);
-        else await jobs.EndAsync(job, PlanJobState.Failed, null, outcome.Faults);
+        if (outcome.Ok)
+            await jobs.EndAsync(job, PlanJobState.Done, outcome.Value.Id);
+        else if (outcome.Kind == OutcomeKind.Conflict && !again)
+            await PlanAsync(job, again: true, shutdown);
+        else
+            await jobs.EndAsync(job, PlanJobState.Failed, null, outcome.Faults);
     }
 
     private void Tell(LiveJob job, SearchProgress progress)
     {
-        if (job.Take(progress, clock, Pause)) jobs.Tell(job.View.Id);
+        if (job.Take(progress, clock, Pause))
+            jobs.Tell(job.View.Id);
     }
 
     private Task<Outcome<PlanDraft>> BuildAsync(PlanOrder order, CancellationToken cancel) =>

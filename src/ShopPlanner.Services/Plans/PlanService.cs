@@ -17,15 +17,23 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
     public async Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default)
     {
         var draft = await work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
-        return draft.Ok ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
+        return draft.Ok
+            ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut)
+            : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
     }
 
     public async Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CancellationToken cancel = default)
     {
         var preview = await PreviewAsync(order, cancel);
-        if (!preview.Ok) return new Outcome<PlanJobView>(preview.Kind, null, preview.Faults);
-        if (order.Replaces is { } replaced && await GetAsync(replaced, cancel) is { Summary.State: PlanState.Cutting or PlanState.Cut } old)
-            return Outcome.Faulty<PlanJobView>(Fault.Of(nameof(order.Replaces), old.Summary.Name, "is being cut and cannot be replaced: reopen its boards first"));
+        if (!preview.Ok)
+            return new Outcome<PlanJobView>(preview.Kind, null, preview.Faults);
+        if (
+            order.Replaces is { } replaced
+            && await GetAsync(replaced, cancel) is { Summary.State: PlanState.Cutting or PlanState.Cut } old
+        )
+            return Outcome.Faulty<PlanJobView>(
+                Fault.Of(nameof(order.Replaces), old.Summary.Name, "is being cut and cannot be replaced: reopen its boards first")
+            );
         return await jobs.AddAsync(order, cancel);
     }
 
@@ -46,7 +54,10 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
         work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
 
     public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
-        await GetAsync(id, cancel) is not { } view ? null : plan ? PlanDocuments.Plan(view) : PlanDocuments.Request(view);
+        await GetAsync(id, cancel) is not { } view ? null
+        : plan ? PlanDocuments.Plan(view)
+        : PlanDocuments.Request(view);
 
-    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) => packets.PrintAsync(id, paper, cancel);
+    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
+        packets.PrintAsync(id, paper, cancel);
 }

@@ -17,7 +17,8 @@ internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun r
         try
         {
             await foreach (var id in jobs.Queue.ReadAllAsync(stoppingToken))
-                if (jobs.FindLive(id) is { } job) await run.RunAsync(job, stoppingToken);
+                if (jobs.FindLive(id) is { } job)
+                    await run.RunAsync(job, stoppingToken);
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
@@ -28,6 +29,7 @@ internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun r
     private async Task StopWaitingAsync()
     {
         while (jobs.Queue.TryRead(out var id))
-            if (jobs.FindLive(id) is { } job) await jobs.EndAsync(job, PlanJobState.Stopped, null);
+            if (jobs.FindLive(id) is { } job)
+                await jobs.EndAsync(job, PlanJobState.Stopped, null);
     }
 }

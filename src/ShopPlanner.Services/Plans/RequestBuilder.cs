@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -18,8 +18,14 @@ internal sealed class RequestBuilder
     private readonly List<Fault> faults = [];
     private readonly List<Fault> leftOut = [];
     private readonly List<CutPart> parts = [];
-    private readonly ImmutableSortedDictionary<string, PlanPartName>.Builder partNames = ImmutableSortedDictionary.CreateBuilder<string, PlanPartName>(StringComparer.Ordinal);
-    private readonly ImmutableSortedDictionary<string, Guid>.Builder rowIds = ImmutableSortedDictionary.CreateBuilder<string, Guid>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, PlanPartName>.Builder partNames = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        PlanPartName
+    >(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, Guid>.Builder rowIds = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        Guid
+    >(StringComparer.Ordinal);
 
     private RequestBuilder(PlanOrder order, Snapshot shop) => (this.order, this.shop) = (order, shop);
 
@@ -30,34 +36,68 @@ internal sealed class RequestBuilder
         if (order.Seconds is < 1 or > SawReader.MostSeconds)
             faults.Add(Fault.Of(nameof(order.Seconds), $"{order.Seconds}", $"is not from 1 to {SawReader.MostSeconds} seconds"));
         var projects = Projects();
-        foreach (var project in projects) AddParts(project);
+        foreach (var project in projects)
+            AddParts(project);
         foreach (var store in order.Stores.Where(store => !shop.Stores.ContainsKey(store)))
             faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no store any more"));
         var taken = SawReader.Read(shop.Shop, faults);
-        if (parts.Count == 0) faults.Add(new Fault(nameof(order.Parts), "", "holds no part that can be planned: add parts, or mend the rows that have faults"));
-        if (faults.Count > 0) return Outcome.Faulty<PlanDraft>(faults);
+        if (parts.Count == 0)
+            faults.Add(
+                new Fault(
+                    nameof(order.Parts),
+                    "",
+                    "holds no part that can be planned: add parts, or mend the rows that have faults"
+                )
+            );
+        if (faults.Count > 0)
+            return Outcome.Faulty<PlanDraft>(faults);
         return Finish(projects, taken);
     }
 
     private Outcome<PlanDraft> Finish(List<StoredProject> projects, (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) taken)
     {
-        var materials = parts.Select(part => part.Material).Distinct().Order(StringComparer.Ordinal).Select(id => shop.Materials[id]).ToList();
+        var materials = parts
+            .Select(part => part.Material)
+            .Distinct()
+            .Order(StringComparer.Ordinal)
+            .Select(id => shop.Materials[id])
+            .ToList();
         var unit = projects.Select(project => project.Unit).Distinct().Count() == 1 ? projects[0].Unit : shop.Shop.Unit;
         var stock = new RequestStock(order, shop, materials, unit);
         if (stock.Stocks.Count == 0)
-            return Outcome.Faulty<PlanDraft>(new Fault(nameof(order.Stores), "", "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"));
+            return Outcome.Faulty<PlanDraft>(
+                new Fault(
+                    nameof(order.Stores),
+                    "",
+                    "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"
+                )
+            );
         var request = new CutRequest(
-            unit, taken.Saw, taken.Keep, [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
-            [.. stock.Stocks], [.. parts], new CutLimits(order.Seconds))
+            unit,
+            taken.Saw,
+            taken.Keep,
+            [.. materials.Select(m => new CutMaterial(m.Id, m.Form, m.Thickness, m.Width))],
+            [.. stock.Stocks],
+            [.. parts],
+            new CutLimits(order.Seconds)
+        )
         {
             Store = RequestStock.StoreCuts(order, shop, materials.Select(material => material.Id).ToHashSet()),
             Carry = taken.Carry,
         };
         var wrong = Refusals(request);
-        if (wrong.Length > 0) return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
+        if (wrong.Length > 0)
+            return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
         var basis = new PlanBasis(
-            string.Join(", ", projects.Select(project => project.Name)), stock.Names, partNames.ToImmutable(), rowIds.ToImmutable(), stock.Pieces, stock.Seen,
-            materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal), projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit));
+            string.Join(", ", projects.Select(project => project.Name)),
+            stock.Names,
+            partNames.ToImmutable(),
+            rowIds.ToImmutable(),
+            stock.Pieces,
+            stock.Seen,
+            materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal),
+            projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit)
+        );
         return new PlanDraft(order, request, basis, [.. leftOut]);
     }
 
@@ -67,15 +107,20 @@ internal sealed class RequestBuilder
 
     // The rules count parts from nought; people know them by their marks.
     private string Named(string field) =>
-        Enumerable.Range(0, parts.Count).Where(i => field.StartsWith($"parts[{i}]", StringComparison.Ordinal))
-            .Select(i => parts[i].Id + field[$"parts[{i}]".Length..]).FirstOrDefault(field);
+        Enumerable
+            .Range(0, parts.Count)
+            .Where(i => field.StartsWith($"parts[{i}]", StringComparison.Ordinal))
+            .Select(i => parts[i].Id + field[$"parts[{i}]".Length..])
+            .FirstOrDefault(field);
 
     private List<StoredProject> Projects()
     {
         var found = new List<StoredProject>();
         foreach (var id in order.Projects.Distinct())
-            if (shop.Projects.TryGetValue(id, out var project)) found.Add(project);
-            else faults.Add(Fault.Of(nameof(order.Projects), $"{id}", "is no project any more"));
+            if (shop.Projects.TryGetValue(id, out var project))
+                found.Add(project);
+            else
+                faults.Add(Fault.Of(nameof(order.Projects), $"{id}", "is no project any more"));
         return found;
     }
 
@@ -83,8 +128,10 @@ internal sealed class RequestBuilder
     {
         var wanted = order.Parts is { } ids ? ids.ToHashSet() : null;
         foreach (var row in shop.Rows(project).Where(row => wanted is null || wanted.Contains(row.Texts.Id)))
-            if (row.Part is { } part) Add(project, row, part);
-            else leftOut.Add(Describe(project, row));
+            if (row.Part is { } part)
+                Add(project, row, part);
+            else
+                leftOut.Add(Describe(project, row));
     }
 
     private void Add(StoredProject project, PartRow row, CutPart part)
@@ -94,7 +141,8 @@ internal sealed class RequestBuilder
         rowIds.Add(id, row.Texts.Id);
         var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
         partNames.Add(id, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
-        if (row.Practice > 0) AddPractice(project, row, part, id, mark);
+        if (row.Practice > 0)
+            AddPractice(project, row, part, id, mark);
     }
 
     // Cut like the part, so that it passes every setting that the part will; what is learned on it is not trimmed.
@@ -102,10 +150,17 @@ internal sealed class RequestBuilder
     {
         var practice = PartMarks.Practice(part.Id);
         var (id, name) = (IdOf(project, practice), $"Practice for {mark}");
-        parts.Add(part with
-        {
-            Id = id, Name = name, Quantity = row.Practice, FinishedLength = null, FinishedWidth = null, PracticeFor = partId,
-        });
+        parts.Add(
+            part with
+            {
+                Id = id,
+                Name = name,
+                Quantity = row.Practice,
+                FinishedLength = null,
+                FinishedWidth = null,
+                PracticeFor = partId,
+            }
+        );
         rowIds.Add(id, row.Texts.Id);
         partNames.Add(id, new PlanPartName(id, mark == part.Id ? practice : id, name, project.Id, project.Name));
     }
@@ -120,10 +175,11 @@ internal sealed class RequestBuilder
     }
 
     // As the column of the parts list is headed.
-    private static string Column(string field) => field switch
-    {
-        nameof(PartTexts.LongBy) => "cut long by",
-        nameof(PartTexts.WideBy) => "cut wide by",
-        _ => field.ToLowerInvariant(),
-    };
+    private static string Column(string field) =>
+        field switch
+        {
+            nameof(PartTexts.LongBy) => "cut long by",
+            nameof(PartTexts.WideBy) => "cut wide by",
+            _ => field.ToLowerInvariant(),
+        };
 }

@@ -13,17 +13,28 @@ internal sealed class RequestStock
     private readonly PlanOrder order;
     private readonly Snapshot shop;
     private readonly LengthUnit unit;
-    private readonly ImmutableSortedDictionary<string, PlanStockName>.Builder names = ImmutableSortedDictionary.CreateBuilder<string, PlanStockName>(StringComparer.Ordinal);
-    private readonly ImmutableSortedDictionary<string, Guid>.Builder pieces = ImmutableSortedDictionary.CreateBuilder<string, Guid>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, PlanStockName>.Builder names = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        PlanStockName
+    >(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, Guid>.Builder pieces = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        Guid
+    >(StringComparer.Ordinal);
 
-    private readonly ImmutableSortedDictionary<string, DateOnly>.Builder seen = ImmutableSortedDictionary.CreateBuilder<string, DateOnly>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, DateOnly>.Builder seen = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        DateOnly
+    >(StringComparer.Ordinal);
 
     public RequestStock(PlanOrder order, Snapshot shop, IReadOnlyList<StoredMaterial> materials, LengthUnit unit)
     {
         (this.order, this.shop, this.unit) = (order, shop, unit);
         var wanted = materials.Select(material => material.Id).ToHashSet();
-        foreach (var piece in OnHand(wanted)) Add(piece);
-        foreach (var price in ForSale(order, shop, wanted)) Add(price);
+        foreach (var piece in OnHand(wanted))
+            Add(piece);
+        foreach (var price in ForSale(order, shop, wanted))
+            Add(price);
     }
 
     public List<CutStock> Stocks { get; } = [];
@@ -36,8 +47,14 @@ internal sealed class RequestStock
 
     /// <summary>Prices of what the chosen stores have, shortest first.</summary>
     public static IEnumerable<StoredPrice> ForSale(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
-        shop.Prices.Values.Where(price => order.Stores.Contains(price.StoreId) && price.InStock && materials.Contains(price.MaterialId))
-            .OrderBy(price => price.MaterialId, StringComparer.Ordinal).ThenBy(price => price.Length).ThenBy(price => price.Width).ThenBy(price => price.Id);
+        shop
+            .Prices.Values.Where(price =>
+                order.Stores.Contains(price.StoreId) && price.InStock && materials.Contains(price.MaterialId)
+            )
+            .OrderBy(price => price.MaterialId, StringComparer.Ordinal)
+            .ThenBy(price => price.Length)
+            .ThenBy(price => price.Width)
+            .ThenBy(price => price.Id);
 
     /// <summary>The first cuts that any of the stores which sell the stock makes; null for none. What lies in the rack and the bin is at
     /// home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
@@ -53,11 +70,13 @@ internal sealed class RequestStock
     }
 
     private IEnumerable<PieceNow> OnHand(HashSet<string> materials) =>
-        shop.OnHand.Values
-            .Where(piece => piece.Piece.Place == StockPlace.Bin ? order.UseBin : order.UseRack)
+        shop
+            .OnHand.Values.Where(piece => piece.Piece.Place == StockPlace.Bin ? order.UseBin : order.UseRack)
             .Where(piece => materials.Contains(piece.Piece.MaterialId))
             .Where(piece => piece.PromisedPlanId is null || piece.PromisedPlanId == order.Replaces)
-            .OrderBy(piece => piece.Piece.Place).ThenBy(piece => piece.Piece.Tag.Length).ThenBy(piece => piece.Piece.Tag, StringComparer.Ordinal);
+            .OrderBy(piece => piece.Piece.Place)
+            .ThenBy(piece => piece.Piece.Tag.Length)
+            .ThenBy(piece => piece.Piece.Tag, StringComparer.Ordinal);
 
     // The format calls all that is on hand an offcut: nothing is paid for it and nothing trimmed from it.
     private void Add(PieceNow piece)
@@ -72,7 +91,9 @@ internal sealed class RequestStock
     private void Add(StoredPrice price)
     {
         var (name, material) = (NameOf(price, shop, unit), shop.Materials[price.MaterialId]);
-        Stocks.Add(new CutStock(name.StockId, material.Id, price.Length, material.Width ?? price.Width, price.Price, null, Offcut: false));
+        Stocks.Add(
+            new CutStock(name.StockId, material.Id, price.Length, material.Width ?? price.Width, price.Price, null, Offcut: false)
+        );
         names.Add(name.StockId, name);
         seen.Add(name.StockId, price.Seen);
     }

@@ -45,7 +45,8 @@ internal sealed class Snapshot
     /// <summary>A project's rows with what they mean.</summary>
     public IReadOnlyList<PartRow> Rows(StoredProject project)
     {
-        if (rows.TryGetValue(project.Id, out var known)) return known;
+        if (rows.TryGetValue(project.Id, out var known))
+            return known;
         return rows[project.Id] = PartRows.Read(project, [.. parts[project.Id]], Materials);
     }
 }

@@ -11,7 +11,8 @@ internal static class StockWords
     public static string Size(StockForm form, Length length, Length width, LengthUnit unit)
     {
         var board = form == StockForm.Board;
-        if (board && length.Ticks % Length.TicksPerFoot == 0) return $"{length.Ticks / Length.TicksPerFoot} ft";
+        if (board && length.Ticks % Length.TicksPerFoot == 0)
+            return $"{length.Ticks / Length.TicksPerFoot} ft";
         var sold = SoldIn(unit, board ? [length] : [length, width]);
         return board ? Say(length, sold) : $"{Plain(length, sold)} × {Say(width, sold)}";
     }

@@ -16,7 +16,16 @@ namespace ShopPlanner.Services.Projects;
 /// <param name="CanTurn">True when the grain does not matter (sheets only).</param>
 /// <param name="Note">Free text.</param>
 public sealed record PartTexts(
-    Guid Id, string Mark, string Name, string Material, string Length, string Width, string Quantity, bool CanTurn, string Note)
+    Guid Id,
+    string Mark,
+    string Name,
+    string Material,
+    string Length,
+    string Width,
+    string Quantity,
+    bool CanTurn,
+    string Note
+)
 {
     /// <summary>How much longer than <see cref="Length"/> it is cut, to be trimmed later, as typed; empty for nothing.</summary>
     public string LongBy { get; init; } = "";
@@ -46,8 +55,7 @@ public sealed record PartRow(PartTexts Texts, CutPart? Part, string MaterialName
 /// <param name="Rows">In the user's order.</param>
 /// <param name="Undo">What undoing would take back, e.g. <c>paste of 12 rows</c>; null when there is nothing.</param>
 /// <param name="Redo">What redoing would bring again; null when there is nothing.</param>
-public sealed record PartSheet(
-    Guid ProjectId, LengthUnit Unit, ImmutableArray<PartRow> Rows, string? Undo, string? Redo)
+public sealed record PartSheet(Guid ProjectId, LengthUnit Unit, ImmutableArray<PartRow> Rows, string? Undo, string? Redo)
 {
     /// <summary>The step that <see cref="Undo"/> names; null when there is nothing.</summary>
     public Guid? UndoStep { get; init; }

@@ -32,8 +32,17 @@ public enum ProjectState
 /// <param name="FaultyRows">Rows that cannot be planned yet.</param>
 /// <param name="Version">Rises by one with every save.</param>
 public sealed record ProjectView(
-    Guid Id, string Name, string Code, LengthUnit Unit, ProjectState State, string Note,
-    int PartKinds, int Pieces, int FaultyRows, int Version);
+    Guid Id,
+    string Name,
+    string Code,
+    LengthUnit Unit,
+    ProjectState State,
+    string Note,
+    int PartKinds,
+    int Pieces,
+    int FaultyRows,
+    int Version
+);
 
 /// <summary>Keeps projects.</summary>
 public interface IProjectService

@@ -13,16 +13,25 @@ internal static class PartChecks
 
     private static IEnumerable<Fault> Find(PartTexts row, int index)
     {
-        if (row.Id == Guid.Empty) yield return new Fault($"rows[{index}].{nameof(row.Id)}", "", "is empty: a row needs an id");
+        if (row.Id == Guid.Empty)
+            yield return new Fault($"rows[{index}].{nameof(row.Id)}", "", "is empty: a row needs an id");
         foreach (var (field, text) in Cells(row))
-            if (TextRules.Line($"rows[{index}].{field}", text, TextRules.CellCharacters) is { } fault) yield return fault;
-        if (TextRules.Free($"rows[{index}].{nameof(row.Note)}", row.Note, TextRules.NoteCharacters) is { } note) yield return note;
+            if (TextRules.Line($"rows[{index}].{field}", text, TextRules.CellCharacters) is { } fault)
+                yield return fault;
+        if (TextRules.Free($"rows[{index}].{nameof(row.Note)}", row.Note, TextRules.NoteCharacters) is { } note)
+            yield return note;
     }
 
     private static IEnumerable<(string Field, string Text)> Cells(PartTexts row) =>
-    [
-        (nameof(row.Mark), row.Mark), (nameof(row.Name), row.Name), (nameof(row.Material), row.Material),
-        (nameof(row.Length), row.Length), (nameof(row.Width), row.Width), (nameof(row.Quantity), row.Quantity),
-        (nameof(row.LongBy), row.LongBy), (nameof(row.WideBy), row.WideBy), (nameof(row.Practice), row.Practice),
-    ];
+        [
+            (nameof(row.Mark), row.Mark),
+            (nameof(row.Name), row.Name),
+            (nameof(row.Material), row.Material),
+            (nameof(row.Length), row.Length),
+            (nameof(row.Width), row.Width),
+            (nameof(row.Quantity), row.Quantity),
+            (nameof(row.LongBy), row.LongBy),
+            (nameof(row.WideBy), row.WideBy),
+            (nameof(row.Practice), row.Practice),
+        ];
 }

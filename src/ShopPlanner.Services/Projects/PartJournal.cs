@@ -18,30 +18,53 @@ internal static class PartJournal
 
     /// <summary>Adds a step; steps that were undone before it cannot come again.</summary>
     public static async Task AddAsync(
-        ShopContext db, Guid projectId, string title, IReadOnlyList<PartMoment> before, IReadOnlyList<PartMoment> after, CancellationToken cancel)
+        ShopContext db,
+        Guid projectId,
+        string title,
+        IReadOnlyList<PartMoment> before,
+        IReadOnlyList<PartMoment> after,
+        CancellationToken cancel
+    )
     {
         var number = await db.NextAsync(Counters.PartSteps, cancel);
-        var kept = await Of(db, projectId).Where(step => !step.Undone).OrderByDescending(step => step.Number)
-            .Select(step => step.Number).Skip(KeptSteps - 2).FirstOrDefaultAsync(cancel);
+        var kept = await Of(db, projectId)
+            .Where(step => !step.Undone)
+            .OrderByDescending(step => step.Number)
+            .Select(step => step.Number)
+            .Skip(KeptSteps - 2)
+            .FirstOrDefaultAsync(cancel);
         await Of(db, projectId).Where(step => step.Undone || step.Number < kept).ExecuteDeleteAsync(cancel);
-        db.PartSteps.Add(new StoredPartStep
-        {
-            Id = Guid.CreateVersion7(),
-            ProjectId = projectId,
-            Number = number,
-            Title = title,
-            Before = ShopJson.Write(before),
-            After = ShopJson.Write(after),
-        });
+        db.PartSteps.Add(
+            new StoredPartStep
+            {
+                Id = Guid.CreateVersion7(),
+                ProjectId = projectId,
+                Number = number,
+                Title = title,
+                Before = ShopJson.Write(before),
+                After = ShopJson.Write(after),
+            }
+        );
     }
 
     /// <summary>What undoing and redoing would do now.</summary>
-    public static async Task<(StoredPartStep? Undo, StoredPartStep? Redo)> EndsAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
-        (await Of(db, projectId).Where(step => !step.Undone).OrderByDescending(step => step.Number).FirstOrDefaultAsync(cancel),
-         await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel));
+    public static async Task<(StoredPartStep? Undo, StoredPartStep? Redo)> EndsAsync(
+        ShopContext db,
+        Guid projectId,
+        CancellationToken cancel
+    ) =>
+        (
+            await Of(db, projectId)
+                .Where(step => !step.Undone)
+                .OrderByDescending(step => step.Number)
+                .FirstOrDefaultAsync(cancel),
+            await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel)
+        );
 
     /// <summary>Forgets all steps, e.g. since their texts are in another unit than the project's now.</summary>
-    public static Task ForgetAsync(ShopContext db, Guid projectId, CancellationToken cancel) => Of(db, projectId).ExecuteDeleteAsync(cancel);
+    public static Task ForgetAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        Of(db, projectId).ExecuteDeleteAsync(cancel);
 
-    private static IQueryable<StoredPartStep> Of(ShopContext db, Guid projectId) => db.PartSteps.Where(step => step.ProjectId == projectId);
+    private static IQueryable<StoredPartStep> Of(ShopContext db, Guid projectId) =>
+        db.PartSteps.Where(step => step.ProjectId == projectId);
 }

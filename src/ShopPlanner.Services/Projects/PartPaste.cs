@@ -8,7 +8,20 @@ internal static class PartPaste
 {
     private const int MostCharacters = 5_000_000;
 
-    private static readonly string[] Order = ["mark", "name", "material", "length", "width", "quantity", "grain", "note", "long", "wide", "practice"];
+    private static readonly string[] Order =
+    [
+        "mark",
+        "name",
+        "material",
+        "length",
+        "width",
+        "quantity",
+        "grain",
+        "note",
+        "long",
+        "wide",
+        "practice",
+    ];
 
     private static readonly Dictionary<string, string> Synonyms = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -25,15 +38,26 @@ internal static class PartPaste
     };
 
     // What says that a part may be turned: without one of these the grain is kept, which is the safe side.
-    private static readonly HashSet<string> MayTurn = new(StringComparer.OrdinalIgnoreCase) { "any", "none", "no", "free", "turn", "either" };
+    private static readonly HashSet<string> MayTurn = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "any",
+        "none",
+        "no",
+        "free",
+        "turn",
+        "either",
+    };
 
     public static (IReadOnlyList<PartTexts> Rows, Fault? Fault) Read(string text)
     {
-        if (text.Length > MostCharacters) return ([], new Fault("paste", "", "is more than 5 MB: paste fewer rows at a time"));
+        if (text.Length > MostCharacters)
+            return ([], new Fault("paste", "", "is more than 5 MB: paste fewer rows at a time"));
         using var reader = new StringReader(text.TrimStart('\uFEFF'));
         var table = TableReader.Read(reader, text.Contains('\t') ? '\t' : ',', IPartService.MaxRows + 1);
-        if (table.Fault is { Field: "table" }) return ([], TooMany(text.AsSpan().Count('\n') + 1));
-        if (table.Fault is not null) return ([], table.Fault);
+        if (table.Fault is { Field: "table" })
+            return ([], TooMany(text.AsSpan().Count('\n') + 1));
+        if (table.Fault is not null)
+            return ([], table.Fault);
         var columns = table.Lines.Count > 0 ? Heading(table.Lines[0].Cells) : null;
         var lines = columns is null ? table.Lines : table.Lines.Skip(1);
         return ([.. lines.Select(line => Row(line.Cells, columns ?? Order))], null);
@@ -45,7 +69,10 @@ internal static class PartPaste
     // A first line is a heading when at least two cells are column names and they differ.
     private static string[]? Heading(string[] cells)
     {
-        var names = cells.Select(cell => cell.Trim()).Select(cell => Synonyms.GetValueOrDefault(cell, cell.ToLowerInvariant())).ToArray();
+        var names = cells
+            .Select(cell => cell.Trim())
+            .Select(cell => Synonyms.GetValueOrDefault(cell, cell.ToLowerInvariant()))
+            .ToArray();
         var known = names.Where(name => Order.Contains(name)).ToList();
         return known.Count >= 2 && known.Distinct().Count() == known.Count ? names : null;
     }
@@ -59,8 +86,16 @@ internal static class PartPaste
         }
 
         return new PartTexts(
-            Guid.CreateVersion7(), Cell("mark"), Cell("name"), Cell("material"), Cell("length"), Cell("width"), Cell("quantity"),
-            MayTurn.Contains(Cell("grain")), Cell("note"))
+            Guid.CreateVersion7(),
+            Cell("mark"),
+            Cell("name"),
+            Cell("material"),
+            Cell("length"),
+            Cell("width"),
+            Cell("quantity"),
+            MayTurn.Contains(Cell("grain")),
+            Cell("note")
+        )
         {
             LongBy = Cell("long"),
             WideBy = Cell("wide"),

@@ -21,8 +21,12 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
 
     /// <summary>Marks that more than one row has.</summary>
     public static IReadOnlySet<string> Doubled(IEnumerable<PartTexts> rows) =>
-        rows.Select(row => PartMarks.Plain(row.Mark)).Where(mark => mark.Length > 0)
-            .GroupBy(mark => mark).Where(same => same.Skip(1).Any()).Select(same => same.Key).ToHashSet();
+        rows.Select(row => PartMarks.Plain(row.Mark))
+            .Where(mark => mark.Length > 0)
+            .GroupBy(mark => mark)
+            .Where(same => same.Skip(1).Any())
+            .Select(same => same.Key)
+            .ToHashSet();
 
     public (CutPart? Part, string MaterialName, int Practice, ImmutableArray<Fault> Faults) Read(PartTexts row)
     {
@@ -34,9 +38,17 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
         var quantity = ReadQuantity(row, faults);
         var (longBy, wideBy) = (Allowance(nameof(row.LongBy), row.LongBy, faults), ReadWideBy(row, material, width, faults));
         var practice = ReadPractice(row, faults);
-        if (faults.Count > 0) return (null, material?.Name ?? row.Material, 0, faults.ToImmutable());
+        if (faults.Count > 0)
+            return (null, material?.Name ?? row.Material, 0, faults.ToImmutable());
         var part = new CutPart(
-            PartMarks.Plain(row.Mark), row.Name.Trim(), material!.Id, length + longBy, width + wideBy, TurnOf(row, material), quantity)
+            PartMarks.Plain(row.Mark),
+            row.Name.Trim(),
+            material!.Id,
+            length + longBy,
+            width + wideBy,
+            TurnOf(row, material),
+            quantity
+        )
         {
             FinishedLength = longBy.IsPositive ? length : null,
             FinishedWidth = wideBy.IsPositive ? width : null,
@@ -58,21 +70,36 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
     private StoredMaterial? ReadMaterial(PartTexts row, ImmutableArray<Fault>.Builder faults)
     {
         var found = materials.FindTyped(row.Material);
-        if (found is not null) return found;
-        faults.Add(Fault.Of(nameof(row.Material), row.Material, row.Material.Trim().Length == 0
-            ? "is empty: choose a material"
-            : "is no known material: choose one of the list, or add your own"));
+        if (found is not null)
+            return found;
+        faults.Add(
+            Fault.Of(
+                nameof(row.Material),
+                row.Material,
+                row.Material.Trim().Length == 0
+                    ? "is empty: choose a material"
+                    : "is no known material: choose one of the list, or add your own"
+            )
+        );
         return null;
     }
 
     private Length ReadWidth(PartTexts row, StoredMaterial? material, ImmutableArray<Fault>.Builder faults)
     {
         var blank = row.Width.Trim().Length == 0;
-        if (blank && material is null) return Length.Zero;
-        if (blank && material!.Width is { } full) return full;
+        if (blank && material is null)
+            return Length.Zero;
+        if (blank && material!.Width is { } full)
+            return full;
         var width = Size(nameof(row.Width), row.Width, faults);
         if (material?.Width is { } most && width > most)
-            faults.Add(Fault.Of(nameof(row.Width), row.Width, $"is wider than the board: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide"));
+            faults.Add(
+                Fault.Of(
+                    nameof(row.Width),
+                    row.Width,
+                    $"is wider than the board: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide"
+                )
+            );
         return width;
     }
 
@@ -80,24 +107,37 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
     {
         var allowance = Allowance(nameof(row.WideBy), row.WideBy, faults);
         if (allowance.IsPositive && material?.Width is { } most && width <= most && width + allowance > most)
-            faults.Add(Fault.Of(nameof(row.WideBy), row.WideBy, $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part {LengthFormat.WithUnit(width, unit)}"));
+            faults.Add(
+                Fault.Of(
+                    nameof(row.WideBy),
+                    row.WideBy,
+                    $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part {LengthFormat.WithUnit(width, unit)}"
+                )
+            );
         return allowance;
     }
 
     private Length Allowance(string field, string text, ImmutableArray<Fault>.Builder faults)
     {
-        if (text.Trim().Length == 0) return Length.Zero;
+        if (text.Trim().Length == 0)
+            return Length.Zero;
         var parsed = LengthText.Parse(text, unit);
-        if (!parsed.Ok) faults.Add(parsed.Fault.At(field));
-        else if (parsed.Value > MostAllowance) faults.Add(Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, which is surely a slip"));
-        else return parsed.Value;
+        if (!parsed.Ok)
+            faults.Add(parsed.Fault.At(field));
+        else if (parsed.Value > MostAllowance)
+            faults.Add(
+                Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, which is surely a slip")
+            );
+        else
+            return parsed.Value;
         return Length.Zero;
     }
 
     private Length Size(string field, string text, ImmutableArray<Fault>.Builder faults)
     {
         var parsed = LengthText.ParsePositive(text, unit);
-        if (parsed.Ok) return parsed.Value;
+        if (parsed.Ok)
+            return parsed.Value;
         faults.Add(parsed.Fault.At(field));
         return Length.Zero;
     }
@@ -105,9 +145,17 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
     private static int ReadPractice(PartTexts row, ImmutableArray<Fault>.Builder faults)
     {
         var text = row.Practice.Trim();
-        if (text.Length == 0) return 0;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces <= MostPractice) return pieces;
-        faults.Add(Fault.Of(nameof(row.Practice), row.Practice, $"is not a number of practice pieces: write a whole number up to {MostPractice}, or nothing"));
+        if (text.Length == 0)
+            return 0;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces <= MostPractice)
+            return pieces;
+        faults.Add(
+            Fault.Of(
+                nameof(row.Practice),
+                row.Practice,
+                $"is not a number of practice pieces: write a whole number up to {MostPractice}, or nothing"
+            )
+        );
         return 0;
     }
 
@@ -115,9 +163,20 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
     private static int ReadQuantity(PartTexts row, ImmutableArray<Fault>.Builder faults)
     {
         var text = row.Quantity.Trim();
-        if (text.Length == 0) return 1;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is >= 1 and <= MostPieces) return pieces;
-        faults.Add(Fault.Of(nameof(row.Quantity), row.Quantity, $"is not a number of pieces: write a whole number from 1 to {MostPieces}"));
+        if (text.Length == 0)
+            return 1;
+        if (
+            int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces)
+            && pieces is >= 1 and <= MostPieces
+        )
+            return pieces;
+        faults.Add(
+            Fault.Of(
+                nameof(row.Quantity),
+                row.Quantity,
+                $"is not a number of pieces: write a whole number from 1 to {MostPieces}"
+            )
+        );
         return 0;
     }
 }

@@ -39,21 +39,31 @@ internal sealed class PartSaving
     {
         var id = edit.Texts.Id.ToString();
         var stored = byId.GetValueOrDefault(edit.Texts.Id);
-        if (stored is null) return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was taken out by another device since");
-        return edit.Version == stored.Version || stored.Texts == Wanted(stored, edit) ? null : Fault.Of(id, Summary(stored), "stands there now: another device changed the row since");
+        if (stored is null)
+            return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was taken out by another device since");
+        return edit.Version == stored.Version || stored.Texts == Wanted(stored, edit)
+            ? null
+            : Fault.Of(id, Summary(stored), "stands there now: another device changed the row since");
     }
 
     public void Save(PartEdit edit)
     {
         var stored = byId.GetValueOrDefault(edit.Texts.Id);
-        if (stored is null) Add(edit.Texts, edit.Before);
-        else if (stored.Texts != Wanted(stored, edit)) Change(stored, Wanted(stored, edit));
+        if (stored is null)
+            Add(edit.Texts, edit.Before);
+        else if (stored.Texts != Wanted(stored, edit))
+            Change(stored, Wanted(stored, edit));
     }
 
     public void Add(PartTexts texts, Guid? beforeRow)
     {
         var at = beforeRow is { } id && byId.TryGetValue(id, out var next) ? rows.IndexOf(next) : rows.Count;
-        var row = new StoredPart { Id = texts.Id, ProjectId = projectId, Position = PositionAt(at) };
+        var row = new StoredPart
+        {
+            Id = texts.Id,
+            ProjectId = projectId,
+            Position = PositionAt(at),
+        };
         row.Take(texts);
         rows.Insert(at, row);
         byId.Add(row.Id, row);
@@ -64,13 +74,16 @@ internal sealed class PartSaving
     /// <summary>Changes the row with that id, or adds it at the end; nothing where it says so already.</summary>
     public void Put(PartTexts texts)
     {
-        if (!byId.TryGetValue(texts.Id, out var stored)) Add(texts, null);
-        else if (stored.Texts != texts) Change(stored, texts);
+        if (!byId.TryGetValue(texts.Id, out var stored))
+            Add(texts, null);
+        else if (stored.Texts != texts)
+            Change(stored, texts);
     }
 
     public void Remove(Guid id)
     {
-        if (!byId.Remove(id, out var row)) return;
+        if (!byId.Remove(id, out var row))
+            return;
         before.Add(PartMoment.Of(row));
         rows.Remove(row);
         db.Parts.Remove(row);
@@ -80,8 +93,10 @@ internal sealed class PartSaving
     public void FillMarks()
     {
         var blank = touched.Where(row => row.Mark.Trim().Length == 0).ToList();
-        if (blank.Count == 0) return;
-        foreach (var (row, mark) in blank.Zip(PartMarks.Free(rows.Select(row => row.Mark)))) row.Mark = mark;
+        if (blank.Count == 0)
+            return;
+        foreach (var (row, mark) in blank.Zip(PartMarks.Free(rows.Select(row => row.Mark))))
+            row.Mark = mark;
     }
 
     /// <summary>Saves, with a step to undo when anything was touched.</summary>
@@ -103,15 +118,18 @@ internal sealed class PartSaving
 
     private long PositionAt(int at)
     {
-        if (at == rows.Count) return rows.Count == 0 ? 0 : rows[^1].Position + Gap;
+        if (at == rows.Count)
+            return rows.Count == 0 ? 0 : rows[^1].Position + Gap;
         var low = at == 0 ? rows[at].Position - (2 * Gap) : rows[at - 1].Position;
-        if (rows[at].Position - low < 2) NumberAnew();
+        if (rows[at].Position - low < 2)
+            NumberAnew();
         return at == 0 ? rows[at].Position - Gap : (rows[at - 1].Position + rows[at].Position) / 2;
     }
 
     private void NumberAnew()
     {
-        for (var i = 0; i < rows.Count; i++) rows[i].Position = i * Gap;
+        for (var i = 0; i < rows.Count; i++)
+            rows[i].Position = i * Gap;
     }
 
     // A mark that was filled in stays when the page, not knowing it yet, sends none.

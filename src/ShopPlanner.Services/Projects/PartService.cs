@@ -9,12 +9,18 @@ internal sealed class PartService(ShopWork work) : IPartService
     public Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default) =>
         work.ReadAsync(db => PartRows.SheetAsync(db, projectId, cancel), cancel);
 
-    public async Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default)
+    public async Task<Outcome<PartSheet>> SaveAsync(
+        Guid projectId,
+        IReadOnlyList<PartEdit> edits,
+        CancellationToken cancel = default
+    )
     {
         var faults = PartChecks.Find(edits.Select(edit => edit.Texts));
         if (edits.Select(edit => edit.Texts.Id).Distinct().Count() < edits.Count)
             faults.Add(new Fault("rows", "", "name the same row twice"));
-        return faults.Count > 0 ? Outcome.Faulty<PartSheet>(faults) : await ChangeAsync(projectId, saving => Save(saving, edits), cancel);
+        return faults.Count > 0
+            ? Outcome.Faulty<PartSheet>(faults)
+            : await ChangeAsync(projectId, saving => Save(saving, edits), cancel);
     }
 
     public Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default) =>
@@ -23,10 +29,14 @@ internal sealed class PartService(ShopWork work) : IPartService
     public async Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default)
     {
         var (rows, fault) = PartPaste.Read(text);
-        if (fault is not null) return Outcome.Faulty<PartSheet>(fault);
-        if (rows.Count == 0) return Outcome.Faulty<PartSheet>(new Fault("paste", "", "holds no rows: copy some cells first"));
+        if (fault is not null)
+            return Outcome.Faulty<PartSheet>(fault);
+        if (rows.Count == 0)
+            return Outcome.Faulty<PartSheet>(new Fault("paste", "", "holds no rows: copy some cells first"));
         var faults = PartChecks.Find(rows);
-        return faults.Count > 0 ? Outcome.Faulty<PartSheet>(faults) : await ChangeAsync(projectId, saving => Paste(saving, rows), cancel);
+        return faults.Count > 0
+            ? Outcome.Faulty<PartSheet>(faults)
+            : await ChangeAsync(projectId, saving => Paste(saving, rows), cancel);
     }
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>
@@ -43,36 +53,46 @@ internal sealed class PartService(ShopWork work) : IPartService
 
     // The change answers with the step's title, or with the outcome that refuses it.
     private Task<Outcome<PartSheet>> ChangeAsync(
-        Guid projectId, Func<PartSaving, (string Title, Outcome<PartSheet>? Refusal)> change, CancellationToken cancel) =>
+        Guid projectId,
+        Func<PartSaving, (string Title, Outcome<PartSheet>? Refusal)> change,
+        CancellationToken cancel
+    ) =>
         work.WriteAsync(
             async db =>
             {
                 var saving = await PartSaving.BeginAsync(db, projectId, cancel);
-                if (saving is null) return Outcome.Missing<PartSheet>("project");
+                if (saving is null)
+                    return Outcome.Missing<PartSheet>("project");
                 var (title, refusal) = change(saving);
-                if (refusal is not null) return refusal;
+                if (refusal is not null)
+                    return refusal;
                 saving.FillMarks();
                 return await saving.EndAsync(title, cancel);
             },
-            cancel);
+            cancel
+        );
 
     private static (string Title, Outcome<PartSheet>? Refusal) Save(PartSaving saving, IReadOnlyList<PartEdit> edits)
     {
         var conflicts = edits.Select(saving.FindConflict).OfType<Fault>().ToList();
-        if (conflicts.Count > 0) return ("", Outcome.Conflict<PartSheet>(conflicts));
-        foreach (var edit in edits) saving.Save(edit);
+        if (conflicts.Count > 0)
+            return ("", Outcome.Conflict<PartSheet>(conflicts));
+        foreach (var edit in edits)
+            saving.Save(edit);
         return ("change of " + Count(edits.Count), TooMany(saving));
     }
 
     private static (string Title, Outcome<PartSheet>? Refusal) Remove(PartSaving saving, IReadOnlyList<Guid> rows)
     {
-        foreach (var row in rows.Distinct()) saving.Remove(row);
+        foreach (var row in rows.Distinct())
+            saving.Remove(row);
         return ("removal of " + Count(rows.Count), null);
     }
 
     private static (string Title, Outcome<PartSheet>? Refusal) Paste(PartSaving saving, IReadOnlyList<PartTexts> rows)
     {
-        foreach (var row in rows) saving.Add(row, null);
+        foreach (var row in rows)
+            saving.Add(row, null);
         return ("paste of " + Count(rows.Count), TooMany(saving));
     }
 

@@ -9,28 +9,54 @@ namespace ShopPlanner.Services.Projects;
 /// <summary>Takes a step of a parts list back, or does it again, as long as its rows are as it left them.</summary>
 internal static class PartUndo
 {
-    public static async Task<Outcome<PartSheet>> UndoAsync(ShopContext db, Guid projectId, Guid? expected, CancellationToken cancel)
+    public static async Task<Outcome<PartSheet>> UndoAsync(
+        ShopContext db,
+        Guid projectId,
+        Guid? expected,
+        CancellationToken cancel
+    )
     {
         var (step, _) = await PartJournal.EndsAsync(db, projectId, cancel);
         return await MoveAsync(db, projectId, step, expected, undo: true, cancel);
     }
 
-    public static async Task<Outcome<PartSheet>> RedoAsync(ShopContext db, Guid projectId, Guid? expected, CancellationToken cancel)
+    public static async Task<Outcome<PartSheet>> RedoAsync(
+        ShopContext db,
+        Guid projectId,
+        Guid? expected,
+        CancellationToken cancel
+    )
     {
         var (_, step) = await PartJournal.EndsAsync(db, projectId, cancel);
         return await MoveAsync(db, projectId, step, expected, undo: false, cancel);
     }
 
     private static async Task<Outcome<PartSheet>> MoveAsync(
-        ShopContext db, Guid projectId, StoredPartStep? step, Guid? expected, bool undo, CancellationToken cancel)
+        ShopContext db,
+        Guid projectId,
+        StoredPartStep? step,
+        Guid? expected,
+        bool undo,
+        CancellationToken cancel
+    )
     {
         var verb = undo ? "undo" : "redo";
         if (expected is not null && expected != step?.Id)
-            return Outcome.Conflict<PartSheet>(new Fault(verb, step?.Title ?? "", "is the last step now: another device changed the list since"));
-        if (step is null) return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"finds nothing to {verb}"));
+            return Outcome.Conflict<PartSheet>(
+                new Fault(verb, step?.Title ?? "", "is the last step now: another device changed the list since")
+            );
+        if (step is null)
+            return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"finds nothing to {verb}"));
         var (from, to) = undo ? (step.After, step.Before) : (step.Before, step.After);
-        var outcome = await ReplaceAsync(db, projectId, ShopJson.Read<List<PartMoment>>(from), ShopJson.Read<List<PartMoment>>(to), cancel);
-        if (outcome is not null) return Outcome.Conflict<PartSheet>(outcome);
+        var outcome = await ReplaceAsync(
+            db,
+            projectId,
+            ShopJson.Read<List<PartMoment>>(from),
+            ShopJson.Read<List<PartMoment>>(to),
+            cancel
+        );
+        if (outcome is not null)
+            return Outcome.Conflict<PartSheet>(outcome);
         step.Undone = undo;
         await db.SaveChangesAsync(cancel);
         return (await PartRows.SheetAsync(db, projectId, cancel))!;
@@ -38,14 +64,21 @@ internal static class PartUndo
 
     // Null when done; else what stands in the way.
     private static async Task<Fault?> ReplaceAsync(
-        ShopContext db, Guid projectId, List<PartMoment> from, List<PartMoment> to, CancellationToken cancel)
+        ShopContext db,
+        Guid projectId,
+        List<PartMoment> from,
+        List<PartMoment> to,
+        CancellationToken cancel
+    )
     {
         var stored = await PartRows.Of(db, projectId).ToDictionaryAsync(part => part.Id, cancel);
         var expected = from.ToDictionary(moment => moment.Texts.Id);
         var touched = expected.Keys.Union(to.Select(moment => moment.Texts.Id)).ToList();
         foreach (var id in touched)
-            if (stored.GetValueOrDefault(id)?.Texts != expected.GetValueOrDefault(id)?.Texts) return Changed(stored.GetValueOrDefault(id), expected.GetValueOrDefault(id));
-        foreach (var id in touched) Put(db, projectId, stored.GetValueOrDefault(id), to.Find(moment => moment.Texts.Id == id));
+            if (stored.GetValueOrDefault(id)?.Texts != expected.GetValueOrDefault(id)?.Texts)
+                return Changed(stored.GetValueOrDefault(id), expected.GetValueOrDefault(id));
+        foreach (var id in touched)
+            Put(db, projectId, stored.GetValueOrDefault(id), to.Find(moment => moment.Texts.Id == id));
         return null;
     }
 
@@ -58,7 +91,16 @@ internal static class PartUndo
         }
 
         // A row that comes back counts on from where it was, so that an old version is never taken for the new one.
-        var row = stored ?? db.Parts.Add(new StoredPart { Id = wanted.Texts.Id, ProjectId = projectId, Version = wanted.Version + 1 }).Entity;
+        var row =
+            stored
+            ?? db.Parts.Add(
+                new StoredPart
+                {
+                    Id = wanted.Texts.Id,
+                    ProjectId = projectId,
+                    Version = wanted.Version + 1,
+                }
+            ).Entity;
         row.Take(wanted.Texts);
         row.Position = wanted.Position;
     }
@@ -66,8 +108,10 @@ internal static class PartUndo
     private static Fault Changed(StoredPart? stored, PartMoment? expected)
     {
         var mark = stored?.Mark ?? expected?.Texts.Mark ?? "";
-        return Fault.Of(mark, stored is null ? "" : $"{stored.Name} {stored.Length}".Trim(), stored is null
-            ? "was taken out by another device since"
-            : "was changed by another device since");
+        return Fault.Of(
+            mark,
+            stored is null ? "" : $"{stored.Name} {stored.Length}".Trim(),
+            stored is null ? "was taken out by another device since" : "was changed by another device since"
+        );
     }
 }

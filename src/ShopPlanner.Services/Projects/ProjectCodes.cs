@@ -10,8 +10,11 @@ internal static class ProjectCodes
     /// <summary>A code that nobody has: the words' first letters, else letters of the name, else the next free letters.</summary>
     public static string Make(string name, IReadOnlySet<string> taken)
     {
-        var words = name.ToUpperInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries)
-            .Select(word => string.Concat(word.Where(char.IsAsciiLetterUpper))).Where(word => word.Length > 0).ToList();
+        var words = name.ToUpperInvariant()
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Select(word => string.Concat(word.Where(char.IsAsciiLetterUpper)))
+            .Where(word => word.Length > 0)
+            .ToList();
         var initials = string.Concat(words.Select(word => word[0]).Take(MostLetters));
         var letters = string.Concat(words);
         string[] wishes = [initials.Length > 1 ? initials : "", Start(letters, 2), Start(letters, 3), Start(initials, 1)];

@@ -32,14 +32,17 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
         var parts = (await db.Parts.ToListAsync(cancel)).ToLookup(part => part.ProjectId);
-        var projects = await db.Projects.Where(p => withPutAway || p.State != ProjectState.PutAway)
-            .OrderByDescending(p => p.Number).ToListAsync(cancel);
+        var projects = await db
+            .Projects.Where(p => withPutAway || p.State != ProjectState.PutAway)
+            .OrderByDescending(p => p.Number)
+            .ToListAsync(cancel);
         return [.. projects.Select(project => View(project, [.. parts[project.Id]], materials))];
     }
 
     private static async Task<ProjectView?> ViewAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
-        if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project) return null;
+        if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project)
+            return null;
         var parts = await PartRows.Of(db, id).AsNoTracking().ToListAsync(cancel);
         return View(project, parts, await MaterialIndex.LoadAsync(db, cancel));
     }
@@ -52,28 +55,44 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
     }
 
     /// <summary>Adds a project with a code of its own.</summary>
-    internal static async Task<StoredProject> AddAsync(ShopContext db, string name, LengthUnit unit, TimeProvider clock, CancellationToken cancel)
+    internal static async Task<StoredProject> AddAsync(
+        ShopContext db,
+        string name,
+        LengthUnit unit,
+        TimeProvider clock,
+        CancellationToken cancel
+    )
     {
         var taken = (await db.Projects.Select(p => p.Code).ToListAsync(cancel)).ToHashSet();
-        return db.Projects.Add(new StoredProject
-        {
-            Id = Guid.CreateVersion7(clock.GetUtcNow()),
-            Name = TextRules.Tidy(name),
-            Code = ProjectCodes.Make(TextRules.Tidy(name), taken),
-            Unit = unit,
-            Number = await db.NextAsync(Counters.Projects, cancel),
-            MadeUtc = clock.GetUtcNow().UtcDateTime,
-        }).Entity;
+        return db
+            .Projects.Add(
+                new StoredProject
+                {
+                    Id = Guid.CreateVersion7(clock.GetUtcNow()),
+                    Name = TextRules.Tidy(name),
+                    Code = ProjectCodes.Make(TextRules.Tidy(name), taken),
+                    Unit = unit,
+                    Number = await db.NextAsync(Counters.Projects, cancel),
+                    MadeUtc = clock.GetUtcNow().UtcDateTime,
+                }
+            )
+            .Entity;
     }
 
     private static async Task<Outcome<ProjectView>> SaveAsync(ShopContext db, ProjectView wanted, CancellationToken cancel)
     {
-        if (await db.Projects.FindAsync([wanted.Id], cancel) is not { } stored) return Outcome.Missing<ProjectView>("project");
+        if (await db.Projects.FindAsync([wanted.Id], cancel) is not { } stored)
+            return Outcome.Missing<ProjectView>("project");
         if (stored.Version != wanted.Version)
-            return Outcome.Conflict<ProjectView>(Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the project since"));
+            return Outcome.Conflict<ProjectView>(
+                Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the project since")
+            );
         if (await db.Projects.AnyAsync(p => p.Code == wanted.Code && p.Id != wanted.Id, cancel))
-            return Outcome.Faulty<ProjectView>(new Fault(nameof(wanted.Code), wanted.Code, "is the code of another project: choose other letters"));
-        if (stored.Unit != wanted.Unit) await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);
+            return Outcome.Faulty<ProjectView>(
+                new Fault(nameof(wanted.Code), wanted.Code, "is the code of another project: choose other letters")
+            );
+        if (stored.Unit != wanted.Unit)
+            await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);
         (stored.Name, stored.Code, stored.Unit) = (TextRules.Tidy(wanted.Name), wanted.Code, wanted.Unit);
         (stored.State, stored.Note) = (wanted.State, wanted.Note);
         await db.SaveChangesAsync(cancel);
@@ -85,7 +104,9 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
         Fault?[] faults =
         [
             TextRules.Name(nameof(project.Name), project.Name),
-            ProjectCodes.IsCode(project.Code) ? null : Fault.Of(nameof(project.Code), project.Code, "is not a code: write one to three capital letters from A to Z"),
+            ProjectCodes.IsCode(project.Code)
+                ? null
+                : Fault.Of(nameof(project.Code), project.Code, "is not a code: write one to three capital letters from A to Z"),
             TextRules.Free(nameof(project.Note), project.Note, TextRules.NoteCharacters),
             Enum.IsDefined(project.Unit) ? null : Fault.Of(nameof(project.Unit), project.Unit.ToString(), "is no unit"),
             Enum.IsDefined(project.State) ? null : Fault.Of(nameof(project.State), project.State.ToString(), "is no state"),
@@ -97,7 +118,16 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
     {
         var rows = PartRows.Read(project, parts, materials);
         return new ProjectView(
-            project.Id, project.Name, project.Code, project.Unit, project.State, project.Note,
-            rows.Length, rows.Sum(row => row.Part?.Quantity ?? 0), rows.Count(row => row.Part is null), project.Version);
+            project.Id,
+            project.Name,
+            project.Code,
+            project.Unit,
+            project.State,
+            project.Note,
+            rows.Length,
+            rows.Sum(row => row.Part?.Quantity ?? 0),
+            rows.Count(row => row.Part is null),
+            project.Version
+        );
     }
 }

@@ -11,12 +11,19 @@ internal static class UnitChange
     public static string Rewrite(string text, LengthUnit from, LengthUnit to)
     {
         var meant = LengthText.Parse(text, from);
-        if (!meant.Ok || LengthText.Parse(text, to) == meant) return text;
+        if (!meant.Ok || LengthText.Parse(text, to) == meant)
+            return text;
         return LengthFormat.Exact(meant.Value, to);
     }
 
     /// <summary>Rewrites a parts list; its steps are forgotten, since their texts are in the old unit.</summary>
-    public static async Task RewritePartsAsync(ShopContext db, Guid projectId, LengthUnit from, LengthUnit to, CancellationToken cancel)
+    public static async Task RewritePartsAsync(
+        ShopContext db,
+        Guid projectId,
+        LengthUnit from,
+        LengthUnit to,
+        CancellationToken cancel
+    )
     {
         foreach (var part in await PartRows.Of(db, projectId).ToListAsync(cancel))
         {

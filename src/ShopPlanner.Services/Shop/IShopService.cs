@@ -36,7 +36,8 @@ public sealed record ShopSettings(
     PaperSize Paper,
     string CurrencySign,
     int PlanSeconds,
-    int Version)
+    int Version
+)
 {
     /// <summary>The widest strip that fits between the home saw's blade and fence; empty for no limit.</summary>
     public string WidestRip { get; init; } = "";

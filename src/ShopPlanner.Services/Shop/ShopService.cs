@@ -23,11 +23,19 @@ internal sealed class ShopService(ShopWork work) : IShopService
         var stored = await db.Shops.SingleOrDefaultAsync(cancel);
         var row = stored ?? Defaults();
         if (wanted.Version != row.Version)
-            return Outcome.Conflict<ShopSettings>(new Fault(nameof(wanted.Version), "", "is not the latest: another device changed the settings since, load them again"));
+            return Outcome.Conflict<ShopSettings>(
+                new Fault(
+                    nameof(wanted.Version),
+                    "",
+                    "is not the latest: another device changed the settings since, load them again"
+                )
+            );
         var rewritten = Rewrite(wanted, View(row));
         var faults = SawReader.Check(rewritten);
-        if (faults.Count > 0) return Outcome.Faulty<ShopSettings>(faults);
-        if (stored is null) db.Shops.Add(row);
+        if (faults.Count > 0)
+            return Outcome.Faulty<ShopSettings>(faults);
+        if (stored is null)
+            db.Shops.Add(row);
         Take(row, rewritten);
         await db.SaveChangesAsync(cancel);
         return View(row);
@@ -36,7 +44,8 @@ internal sealed class ShopService(ShopWork work) : IShopService
     // A text left as it was when the unit changes means the same length as before: 1/8 in must not become 1/8 mm.
     private static ShopSettings Rewrite(ShopSettings wanted, ShopSettings stored)
     {
-        if (wanted.Unit == stored.Unit) return wanted;
+        if (wanted.Unit == stored.Unit)
+            return wanted;
         string In(string text, string before) => text == before ? UnitChange.Rewrite(text, stored.Unit, wanted.Unit) : text;
         return wanted with
         {
@@ -54,19 +63,20 @@ internal sealed class ShopService(ShopWork work) : IShopService
     }
 
     // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's bruised edge.
-    private static StoredShop Defaults() => new()
-    {
-        Unit = LengthUnit.Inch,
-        Kerf = "1/8",
-        BoardEndTrim = "1/2",
-        SheetEdgeTrim = "1/4",
-        KeepBoardLength = "12",
-        KeepSheetLength = "12",
-        KeepSheetWidth = "6",
-        Paper = PaperSize.Letter,
-        CurrencySign = "$",
-        PlanSeconds = 10,
-    };
+    private static StoredShop Defaults() =>
+        new()
+        {
+            Unit = LengthUnit.Inch,
+            Kerf = "1/8",
+            BoardEndTrim = "1/2",
+            SheetEdgeTrim = "1/4",
+            KeepBoardLength = "12",
+            KeepSheetLength = "12",
+            KeepSheetWidth = "6",
+            Paper = PaperSize.Letter,
+            CurrencySign = "$",
+            PlanSeconds = 10,
+        };
 
     private static void Take(StoredShop row, ShopSettings settings)
     {
@@ -78,13 +88,24 @@ internal sealed class ShopService(ShopWork work) : IShopService
         (row.Paper, row.CurrencySign, row.PlanSeconds) = (settings.Paper, settings.CurrencySign, settings.PlanSeconds);
     }
 
-    private static ShopSettings View(StoredShop row) => new(
-        row.Unit, row.Kerf, row.BoardEndTrim, row.SheetEdgeTrim, row.KeepBoardLength, row.KeepSheetLength, row.KeepSheetWidth,
-        row.Paper, row.CurrencySign, row.PlanSeconds, row.Version)
-    {
-        WidestRip = row.WidestRip,
-        LongestCrosscut = row.LongestCrosscut,
-        CarryLongest = row.CarryLongest,
-        CarryWidest = row.CarryWidest,
-    };
+    private static ShopSettings View(StoredShop row) =>
+        new(
+            row.Unit,
+            row.Kerf,
+            row.BoardEndTrim,
+            row.SheetEdgeTrim,
+            row.KeepBoardLength,
+            row.KeepSheetLength,
+            row.KeepSheetWidth,
+            row.Paper,
+            row.CurrencySign,
+            row.PlanSeconds,
+            row.Version
+        )
+        {
+            WidestRip = row.WidestRip,
+            LongestCrosscut = row.LongestCrosscut,
+            CarryLongest = row.CarryLongest,
+            CarryWidest = row.CarryWidest,
+        };
 }

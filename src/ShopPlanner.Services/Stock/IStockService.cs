@@ -28,8 +28,19 @@ public enum StockPlace
 /// <param name="PromisedTo">That plan's name.</param>
 /// <param name="Version">Rises by one with every entry.</param>
 public sealed record StockPiece(
-    Guid Id, string Tag, StockPlace Place, string MaterialId, string MaterialName, StockForm Form, Length Length, Length Width,
-    string Note, Guid? PromisedPlanId, string? PromisedTo, int Version);
+    Guid Id,
+    string Tag,
+    StockPlace Place,
+    string MaterialId,
+    string MaterialName,
+    StockForm Form,
+    Length Length,
+    Length Width,
+    string Note,
+    Guid? PromisedPlanId,
+    string? PromisedTo,
+    int Version
+);
 
 /// <summary>What a ledger entry says.</summary>
 public enum StockEntryKind
@@ -67,7 +78,16 @@ public enum StockEntryKind
 /// <param name="Reason">Why, in the user's or the planner's words.</param>
 /// <param name="Device">The device that wrote it.</param>
 public sealed record StockEntry(
-    Guid Id, Guid PieceId, string Tag, DateTime WhenUtc, StockEntryKind Kind, Length Length, Length Width, string Reason, string Device);
+    Guid Id,
+    Guid PieceId,
+    string Tag,
+    DateTime WhenUtc,
+    StockEntryKind Kind,
+    Length Length,
+    Length Width,
+    string Reason,
+    string Device
+);
 
 /// <summary>A piece to write down, as typed.</summary>
 /// <param name="Place">Rack (bought) or bin (logged).</param>
@@ -76,8 +96,7 @@ public sealed record StockEntry(
 /// <param name="Width">As typed; empty for a board of full width.</param>
 /// <param name="Quantity">How many alike, as typed; each gets its own tag.</param>
 /// <param name="Note">Free text.</param>
-public sealed record StockAddition(
-    StockPlace Place, string Material, string Length, string Width, string Quantity, string Note);
+public sealed record StockAddition(StockPlace Place, string Material, string Length, string Width, string Quantity, string Note);
 
 /// <summary>Keeps the rack and the bin as a ledger.</summary>
 public interface IStockService
@@ -86,10 +105,24 @@ public interface IStockService
     Task<IReadOnlyList<StockPiece>> ListAsync(CancellationToken cancel = default);
 
     /// <summary>Writes pieces down.</summary>
-    Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(StockAddition addition, LengthUnit unit, string device, CancellationToken cancel = default);
+    Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
+        StockAddition addition,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Measures a piece anew; plans that it is promised to become out of date.</summary>
-    Task<Outcome<StockPiece>> CorrectAsync(Guid id, int version, string length, string width, string note, LengthUnit unit, string device, CancellationToken cancel = default);
+    Task<Outcome<StockPiece>> CorrectAsync(
+        Guid id,
+        int version,
+        string length,
+        string width,
+        string note,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Throws a piece away; plans that it is promised to become out of date.</summary>
     Task<Outcome<Done>> DiscardAsync(Guid id, int version, string reason, string device, CancellationToken cancel = default);

@@ -13,49 +13,89 @@ internal static class Ledger
 {
     /// <summary>Enters a piece that was not known before, with a tag that was never given.</summary>
     public static async Task<StoredPiece> EnterAsync(
-        ShopContext db, StockPlace place, string materialId, StockEntryKind kind, LedgerNote note, TimeProvider clock, CancellationToken cancel)
+        ShopContext db,
+        StockPlace place,
+        string materialId,
+        StockEntryKind kind,
+        LedgerNote note,
+        TimeProvider clock,
+        CancellationToken cancel
+    )
     {
         var (letter, series) = place == StockPlace.Bin ? ("B", Counters.BinTags) : ("R", Counters.RackTags);
         var number = await db.NextAsync(series, cancel);
-        var piece = db.Pieces.Add(new StoredPiece { Id = Guid.CreateVersion7(), Tag = $"{letter}{number}", Place = place, MaterialId = materialId }).Entity;
+        var piece = db
+            .Pieces.Add(
+                new StoredPiece
+                {
+                    Id = Guid.CreateVersion7(),
+                    Tag = $"{letter}{number}",
+                    Place = place,
+                    MaterialId = materialId,
+                }
+            )
+            .Entity;
         await WriteAsync(db, piece, kind, 1, note, null, clock, cancel);
         return piece;
     }
 
     /// <summary>Adds a line about a piece.</summary>
     public static async Task<StoredEntry> WriteAsync(
-        ShopContext db, StoredPiece piece, StockEntryKind kind, int count, LedgerNote note, Guid? undoes, TimeProvider clock, CancellationToken cancel)
+        ShopContext db,
+        StoredPiece piece,
+        StockEntryKind kind,
+        int count,
+        LedgerNote note,
+        Guid? undoes,
+        TimeProvider clock,
+        CancellationToken cancel
+    )
     {
         piece.Version++;
-        return db.Entries.Add(new StoredEntry
-        {
-            Id = Guid.CreateVersion7(),
-            Number = await db.NextAsync(Counters.Entries, cancel),
-            PieceId = piece.Id,
-            WhenUtc = clock.GetUtcNow().UtcDateTime,
-            Kind = kind,
-            Count = count,
-            Length = note.Length,
-            Width = note.Width,
-            Note = note.Note,
-            Reason = note.Reason,
-            Device = note.Device,
-            Undoes = undoes,
-            FinishId = note.FinishId,
-        }).Entity;
+        return db
+            .Entries.Add(
+                new StoredEntry
+                {
+                    Id = Guid.CreateVersion7(),
+                    Number = await db.NextAsync(Counters.Entries, cancel),
+                    PieceId = piece.Id,
+                    WhenUtc = clock.GetUtcNow().UtcDateTime,
+                    Kind = kind,
+                    Count = count,
+                    Length = note.Length,
+                    Width = note.Width,
+                    Note = note.Note,
+                    Reason = note.Reason,
+                    Device = note.Device,
+                    Undoes = undoes,
+                    FinishId = note.FinishId,
+                }
+            )
+            .Entity;
     }
 
     /// <summary>A piece's lines that stand: those taken back, and those that took them back, are left out. In order.</summary>
     public static async Task<List<StoredEntry>> StandingAsync(ShopContext db, Guid pieceId, CancellationToken cancel)
     {
-        var all = await db.Entries.AsNoTracking().Where(entry => entry.PieceId == pieceId).OrderBy(entry => entry.Number).ToListAsync(cancel);
+        var all = await db
+            .Entries.AsNoTracking()
+            .Where(entry => entry.PieceId == pieceId)
+            .OrderBy(entry => entry.Number)
+            .ToListAsync(cancel);
         var undone = all.Where(entry => entry.Undoes is not null).Select(entry => entry.Undoes!.Value).ToHashSet();
         return [.. all.Where(entry => entry.Undoes is null && !undone.Contains(entry.Id))];
     }
 
     /// <summary>Takes the latest standing line of a piece back.</summary>
     public static async Task TakeBackAsync(
-        ShopContext db, StoredPiece piece, List<StoredEntry> standing, string reason, string device, TimeProvider clock, CancellationToken cancel)
+        ShopContext db,
+        StoredPiece piece,
+        List<StoredEntry> standing,
+        string reason,
+        string device,
+        TimeProvider clock,
+        CancellationToken cancel
+    )
     {
         var last = standing[^1];
         var now = standing.Count > 1 ? standing[^2] : last;

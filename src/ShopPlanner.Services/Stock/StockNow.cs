@@ -6,7 +6,15 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Stock;
 
 /// <summary>A piece as the sum of its lines makes it.</summary>
-internal sealed record PieceNow(StoredPiece Piece, bool OnHand, Length Length, Length Width, string Note, Guid? PromisedPlanId, string? PromisedTo);
+internal sealed record PieceNow(
+    StoredPiece Piece,
+    bool OnHand,
+    Length Length,
+    Length Width,
+    string Note,
+    Guid? PromisedPlanId,
+    string? PromisedTo
+);
 
 /// <summary>Sums the ledger.</summary>
 internal static class StockNow
@@ -20,19 +28,49 @@ internal static class StockNow
         (await SumAsync(db, db.Pieces.Where(piece => piece.Id == id), cancel)).SingleOrDefault();
 
     /// <summary>Pieces by tag, on hand or not.</summary>
-    public static async Task<Dictionary<string, PieceNow>> ByTagAsync(ShopContext db, IReadOnlyCollection<string> tags, CancellationToken cancel) =>
-        (await SumAsync(db, db.Pieces.Where(piece => tags.Contains(piece.Tag)), cancel)).ToDictionary(piece => piece.Piece.Tag);
+    public static async Task<Dictionary<string, PieceNow>> ByTagAsync(
+        ShopContext db,
+        IReadOnlyCollection<string> tags,
+        CancellationToken cancel
+    ) => (await SumAsync(db, db.Pieces.Where(piece => tags.Contains(piece.Tag)), cancel)).ToDictionary(piece => piece.Piece.Tag);
 
     private static async Task<List<PieceNow>> SumAsync(ShopContext db, IQueryable<StoredPiece> pieces, CancellationToken cancel)
     {
         var sums =
             from piece in pieces.AsNoTracking()
-            join sum in db.Entries.GroupBy(entry => entry.PieceId).Select(g => new { g.Key, Count = g.Sum(e => e.Count), Last = g.Max(e => e.Number) })
+            join sum in db
+                .Entries.GroupBy(entry => entry.PieceId)
+                .Select(g => new
+                {
+                    g.Key,
+                    Count = g.Sum(e => e.Count),
+                    Last = g.Max(e => e.Number),
+                })
                 on piece.Id equals sum.Key
             join last in db.Entries on sum.Last equals last.Number
             from promise in db.Promises.Where(p => p.PieceId == piece.Id && p.Active).DefaultIfEmpty()
             from plan in db.Plans.Where(p => p.Id == promise!.PlanId).DefaultIfEmpty()
-            select new { Piece = piece, sum.Count, last.Length, last.Width, last.Note, PlanId = (Guid?)plan!.Id, plan.Name };
-        return [.. (await sums.ToListAsync(cancel)).Select(row => new PieceNow(row.Piece, row.Count > 0, row.Length, row.Width, row.Note, row.PlanId, row.Name))];
+            select new
+            {
+                Piece = piece,
+                sum.Count,
+                last.Length,
+                last.Width,
+                last.Note,
+                PlanId = (Guid?)plan!.Id,
+                plan.Name,
+            };
+        return
+        [
+            .. (await sums.ToListAsync(cancel)).Select(row => new PieceNow(
+                row.Piece,
+                row.Count > 0,
+                row.Length,
+                row.Width,
+                row.Note,
+                row.PlanId,
+                row.Name
+            )),
+        ];
     }
 }

@@ -14,85 +14,193 @@ internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockSe
         work.ReadAsync(db => ListAsync(db, _ => true, cancel), cancel);
 
     public Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
-        StockAddition addition, LengthUnit unit, string device, CancellationToken cancel = default) =>
-        work.WriteAsync(db => AddAsync(db, addition, unit, device, cancel), cancel);
+        StockAddition addition,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel = default
+    ) => work.WriteAsync(db => AddAsync(db, addition, unit, device, cancel), cancel);
 
     public Task<Outcome<StockPiece>> CorrectAsync(
-        Guid id, int version, string length, string width, string note, LengthUnit unit, string device, CancellationToken cancel = default) =>
-        work.WriteAsync(db => CorrectAsync(db, id, version, (length, width, note), unit, device, cancel), cancel);
+        Guid id,
+        int version,
+        string length,
+        string width,
+        string note,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel = default
+    ) => work.WriteAsync(db => CorrectAsync(db, id, version, (length, width, note), unit, device, cancel), cancel);
 
-    public Task<Outcome<Done>> DiscardAsync(Guid id, int version, string reason, string device, CancellationToken cancel = default) =>
-        work.WriteAsync(db => DiscardAsync(db, id, version, reason, device, cancel), cancel);
+    public Task<Outcome<Done>> DiscardAsync(
+        Guid id,
+        int version,
+        string reason,
+        string device,
+        CancellationToken cancel = default
+    ) => work.WriteAsync(db => DiscardAsync(db, id, version, reason, device, cancel), cancel);
 
     public Task<IReadOnlyList<StockEntry>> HistoryAsync(Guid? pieceId, int most, CancellationToken cancel = default) =>
         work.ReadAsync<IReadOnlyList<StockEntry>>(
-            async db => await (
-                from entry in db.Entries
-                join piece in db.Pieces on entry.PieceId equals piece.Id
-                where pieceId == null || entry.PieceId == pieceId
-                orderby entry.Number descending
-                select new StockEntry(entry.Id, piece.Id, piece.Tag, entry.WhenUtc, entry.Kind, entry.Length, entry.Width, entry.Reason, entry.Device))
-                .Take(most).ToListAsync(cancel),
-            cancel);
+            async db =>
+                await (
+                    from entry in db.Entries
+                    join piece in db.Pieces on entry.PieceId equals piece.Id
+                    where pieceId == null || entry.PieceId == pieceId
+                    orderby entry.Number descending
+                    select new StockEntry(
+                        entry.Id,
+                        piece.Id,
+                        piece.Tag,
+                        entry.WhenUtc,
+                        entry.Kind,
+                        entry.Length,
+                        entry.Width,
+                        entry.Reason,
+                        entry.Device
+                    )
+                )
+                    .Take(most)
+                    .ToListAsync(cancel),
+            cancel
+        );
 
     public Task<Outcome<Done>> UndoAsync(Guid entryId, string device, CancellationToken cancel = default) =>
         work.WriteAsync(db => UndoAsync(db, entryId, device, cancel), cancel);
 
-    private static async Task<IReadOnlyList<StockPiece>> ListAsync(ShopContext db, Func<PieceNow, bool> wanted, CancellationToken cancel)
+    private static async Task<IReadOnlyList<StockPiece>> ListAsync(
+        ShopContext db,
+        Func<PieceNow, bool> wanted,
+        CancellationToken cancel
+    )
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
         var pieces = (await StockNow.OnHandAsync(db, cancel)).Where(wanted).Select(piece => View(piece, materials));
-        return [.. pieces.OrderBy(piece => piece.Form).ThenBy(piece => piece.MaterialName, StringComparer.OrdinalIgnoreCase)
-            .ThenByDescending(piece => piece.Length).ThenByDescending(piece => piece.Width).ThenBy(piece => piece.Tag.Length).ThenBy(piece => piece.Tag)];
+        return
+        [
+            .. pieces
+                .OrderBy(piece => piece.Form)
+                .ThenBy(piece => piece.MaterialName, StringComparer.OrdinalIgnoreCase)
+                .ThenByDescending(piece => piece.Length)
+                .ThenByDescending(piece => piece.Width)
+                .ThenBy(piece => piece.Tag.Length)
+                .ThenBy(piece => piece.Tag),
+        ];
     }
 
     private async Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
-        ShopContext db, StockAddition addition, LengthUnit unit, string device, CancellationToken cancel)
+        ShopContext db,
+        StockAddition addition,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel
+    )
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
         var faults = TextFaults(nameof(addition.Note), addition.Note, device);
         var material = materials.FindTyped(addition.Material);
-        if (material is null) faults.Add(Fault.Of(nameof(addition.Material), addition.Material, "is no known material: choose one of the list, or add your own"));
+        if (material is null)
+            faults.Add(
+                Fault.Of(
+                    nameof(addition.Material),
+                    addition.Material,
+                    "is no known material: choose one of the list, or add your own"
+                )
+            );
         var (length, width) = PieceReader.Sizes(material, addition.Length, addition.Width, unit, faults);
         var quantity = PieceReader.Quantity(addition.Quantity, faults);
-        if (faults.Count > 0) return Outcome.Faulty<IReadOnlyList<StockPiece>>(faults);
-        var (kind, reason) = addition.Place == StockPlace.Rack ? (StockEntryKind.Bought, "bought") : (StockEntryKind.Logged, "found in the shop");
+        if (faults.Count > 0)
+            return Outcome.Faulty<IReadOnlyList<StockPiece>>(faults);
+        var (kind, reason) =
+            addition.Place == StockPlace.Rack ? (StockEntryKind.Bought, "bought") : (StockEntryKind.Logged, "found in the shop");
         var added = new HashSet<Guid>();
         for (var i = 0; i < quantity; i++)
-            added.Add((await Ledger.EnterAsync(db, addition.Place, material!.Id, kind, new(length, width, addition.Note, reason, device), clock, cancel)).Id);
+            added.Add(
+                (
+                    await Ledger.EnterAsync(
+                        db,
+                        addition.Place,
+                        material!.Id,
+                        kind,
+                        new(length, width, addition.Note, reason, device),
+                        clock,
+                        cancel
+                    )
+                ).Id
+            );
         await db.SaveChangesAsync(cancel);
-        return new Outcome<IReadOnlyList<StockPiece>>(OutcomeKind.Ok, await ListAsync(db, piece => added.Contains(piece.Piece.Id), cancel), []);
+        return new Outcome<IReadOnlyList<StockPiece>>(
+            OutcomeKind.Ok,
+            await ListAsync(db, piece => added.Contains(piece.Piece.Id), cancel),
+            []
+        );
     }
 
     private async Task<Outcome<StockPiece>> CorrectAsync(
-        ShopContext db, Guid id, int version, (string Length, string Width, string Note) typed, LengthUnit unit, string device, CancellationToken cancel)
+        ShopContext db,
+        Guid id,
+        int version,
+        (string Length, string Width, string Note) typed,
+        LengthUnit unit,
+        string device,
+        CancellationToken cancel
+    )
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
         var (now, refusal) = await FindAsync<StockPiece>(db, id, version, cancel);
-        if (now is null) return refusal!;
+        if (now is null)
+            return refusal!;
         var faults = TextFaults("Note", typed.Note, device);
         var (length, width) = PieceReader.Sizes(materials[now.Piece.MaterialId], typed.Length, typed.Width, unit, faults);
-        if (faults.Count > 0) return Outcome.Faulty<StockPiece>(faults);
+        if (faults.Count > 0)
+            return Outcome.Faulty<StockPiece>(faults);
         var piece = await db.Pieces.SingleAsync(p => p.Id == id, cancel);
-        await Ledger.WriteAsync(db, piece, StockEntryKind.Corrected, 0, new(length, width, typed.Note, "measured anew", device), null, clock, cancel);
+        await Ledger.WriteAsync(
+            db,
+            piece,
+            StockEntryKind.Corrected,
+            0,
+            new(length, width, typed.Note, "measured anew", device),
+            null,
+            clock,
+            cancel
+        );
         await db.SaveChangesAsync(cancel);
         return View((await StockNow.FindAsync(db, id, cancel))!, materials);
     }
 
-    private async Task<Outcome<Done>> DiscardAsync(ShopContext db, Guid id, int version, string reason, string device, CancellationToken cancel)
+    private async Task<Outcome<Done>> DiscardAsync(
+        ShopContext db,
+        Guid id,
+        int version,
+        string reason,
+        string device,
+        CancellationToken cancel
+    )
     {
         var (now, refusal) = await FindAsync<Done>(db, id, version, cancel);
-        if (now is null) return refusal!;
+        if (now is null)
+            return refusal!;
         var faults = TextFaults("Reason", reason, device);
-        if (faults.Count > 0) return Outcome.Faulty<Done>(faults);
+        if (faults.Count > 0)
+            return Outcome.Faulty<Done>(faults);
         var piece = await db.Pieces.SingleAsync(p => p.Id == id, cancel);
-        await Ledger.WriteAsync(db, piece, StockEntryKind.Discarded, -1, new(now.Length, now.Width, now.Note, reason, device), null, clock, cancel);
+        await Ledger.WriteAsync(
+            db,
+            piece,
+            StockEntryKind.Discarded,
+            -1,
+            new(now.Length, now.Width, now.Note, reason, device),
+            null,
+            clock,
+            cancel
+        );
         return Done.Value;
     }
 
     private async Task<Outcome<Done>> UndoAsync(ShopContext db, Guid entryId, string device, CancellationToken cancel)
     {
-        if (await db.Entries.AsNoTracking().SingleOrDefaultAsync(e => e.Id == entryId, cancel) is not { } entry) return Outcome.Missing<Done>("entry");
+        if (await db.Entries.AsNoTracking().SingleOrDefaultAsync(e => e.Id == entryId, cancel) is not { } entry)
+            return Outcome.Missing<Done>("entry");
         var piece = await db.Pieces.SingleAsync(p => p.Id == entry.PieceId, cancel);
         var standing = await Ledger.StandingAsync(db, piece.Id, cancel);
         var why = entry switch
@@ -100,27 +208,43 @@ internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockSe
             { FinishId: not null } => "was written at the bench: reopen the board there",
             { Kind: StockEntryKind.Undone } => "takes an entry back itself: write the piece down again instead",
             _ when standing.TrueForAll(e => e.Id != entryId) => "was taken back already",
-            _ when standing[^1].Id != entryId => $"has a later entry resting on it ('{standing[^1].Reason}'): take that back first",
+            _ when standing[^1].Id != entryId =>
+                $"has a later entry resting on it ('{standing[^1].Reason}'): take that back first",
             _ => null,
         };
-        if (why is not null) return Outcome.Faulty<Done>(Fault.Of(piece.Tag, entry.Reason, why));
+        if (why is not null)
+            return Outcome.Faulty<Done>(Fault.Of(piece.Tag, entry.Reason, why));
         await Ledger.TakeBackAsync(db, piece, standing, $"taken back: {entry.Reason}", device, clock, cancel);
         return Done.Value;
     }
 
-    private static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(ShopContext db, Guid id, int version, CancellationToken cancel)
+    private static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(
+        ShopContext db,
+        Guid id,
+        int version,
+        CancellationToken cancel
+    )
         where T : class
     {
         var now = await StockNow.FindAsync(db, id, cancel);
-        if (now is null || !now.OnHand) return (null, Outcome.Missing<T>(now?.Piece.Tag ?? "piece"));
-        if (now.Piece.Version == version) return (now, null);
+        if (now is null || !now.OnHand)
+            return (null, Outcome.Missing<T>(now?.Piece.Tag ?? "piece"));
+        if (now.Piece.Version == version)
+            return (now, null);
         var stands = $"{now.Length.ToInches():0.###} × {now.Width.ToInches():0.###} in";
-        return (null, Outcome.Conflict<T>(new Fault(now.Piece.Tag, stands, "stands there now: another device changed the piece since")));
+        return (
+            null,
+            Outcome.Conflict<T>(new Fault(now.Piece.Tag, stands, "stands there now: another device changed the piece since"))
+        );
     }
 
     private static List<Fault> TextFaults(string field, string text, string device)
     {
-        Fault?[] faults = [TextRules.Line(field, text, ReasonCharacters), TextRules.Line("Device", device, TextRules.NameCharacters)];
+        Fault?[] faults =
+        [
+            TextRules.Line(field, text, ReasonCharacters),
+            TextRules.Line("Device", device, TextRules.NameCharacters),
+        ];
         return [.. faults.OfType<Fault>()];
     }
 
@@ -128,7 +252,18 @@ internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockSe
     {
         var material = materials[now.Piece.MaterialId];
         return new StockPiece(
-            now.Piece.Id, now.Piece.Tag, now.Piece.Place, material.Id, material.Name, material.Form, now.Length, now.Width, now.Note,
-            now.PromisedPlanId, now.PromisedTo, now.Piece.Version);
+            now.Piece.Id,
+            now.Piece.Tag,
+            now.Piece.Place,
+            material.Id,
+            material.Name,
+            material.Form,
+            now.Length,
+            now.Width,
+            now.Note,
+            now.PromisedPlanId,
+            now.PromisedTo,
+            now.Piece.Version
+        );
     }
 }

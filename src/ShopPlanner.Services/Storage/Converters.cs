@@ -10,4 +10,5 @@ internal sealed class LengthConverter() : ValueConverter<Length, long>(length =>
 internal sealed class MoneyConverter() : ValueConverter<Money, long>(money => money.Count, count => Money.FromCount(count));
 
 /// <summary>Times come back as UTC, which is how they are stored.</summary>
-internal sealed class UtcConverter() : ValueConverter<DateTime, DateTime>(time => time, time => DateTime.SpecifyKind(time, DateTimeKind.Utc));
+internal sealed class UtcConverter()
+    : ValueConverter<DateTime, DateTime>(time => time, time => DateTime.SpecifyKind(time, DateTimeKind.Utc));

@@ -5,14 +5,21 @@ namespace ShopPlanner.Services.Storage;
 /// <summary>Series of numbers that are never given twice, not even after what they were given to is gone.</summary>
 internal static class Counters
 {
-    public const string BinTags = "bin tags", RackTags = "rack tags", Entries = "stock ledger", Projects = "projects";
-    public const string Plans = "plans", Jobs = "plan jobs", PartSteps = "part steps", IdeaSteps = "idea steps";
+    public const string BinTags = "bin tags",
+        RackTags = "rack tags",
+        Entries = "stock ledger",
+        Projects = "projects";
+    public const string Plans = "plans",
+        Jobs = "plan jobs",
+        PartSteps = "part steps",
+        IdeaSteps = "idea steps";
 
     /// <summary>The next number of a series; taken for good when the transaction is.</summary>
     public static async Task<long> NextAsync(this ShopContext db, string series, CancellationToken cancel)
     {
         var counter = await db.Counters.FindAsync([series], cancel);
-        if (counter is null) db.Counters.Add(counter = new StoredCounter { Name = series });
+        if (counter is null)
+            db.Counters.Add(counter = new StoredCounter { Name = series });
         return ++counter.Last;
     }
 }

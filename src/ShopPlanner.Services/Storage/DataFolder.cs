@@ -23,7 +23,8 @@ internal sealed class DataFolder(string path)
     {
         try
         {
-            foreach (var folder in new[] { Root, Backups, Keys }) Make(folder);
+            foreach (var folder in new[] { Root, Backups, Keys })
+                Make(folder);
             var probe = Path.Combine(Root, $"writable-{Guid.CreateVersion7():N}.tmp");
             File.WriteAllText(probe, "");
             File.Delete(probe);
@@ -31,8 +32,10 @@ internal sealed class DataFolder(string path)
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             throw new ShopStartException(
-                $"The data folder {Root} cannot be written by user '{Environment.UserName}': {OneLine(problem)} " +
-                "Allow writing to it, or choose another with --data.", problem);
+                $"The data folder {Root} cannot be written by user '{Environment.UserName}': {OneLine(problem)} "
+                    + "Allow writing to it, or choose another with --data.",
+                problem
+            );
         }
     }
 
@@ -46,21 +49,27 @@ internal sealed class DataFolder(string path)
         catch (IOException problem)
         {
             throw new ShopStartException(
-                $"Another Shop Planner is running on the data folder {Root}. Stop it, or choose another folder with --data.", problem);
+                $"Another Shop Planner is running on the data folder {Root}. Stop it, or choose another folder with --data.",
+                problem
+            );
         }
     }
 
     /// <summary>Sweeps away what a killed program left half-made. Only to be called while the lock is held.</summary>
     public void RemoveUnfinished()
     {
-        foreach (var file in Directory.EnumerateFiles(Root, "shop.db.new*")) File.Delete(file);
-        foreach (var file in Directory.EnumerateFiles(Backups, "*.part*")) File.Delete(file);
+        foreach (var file in Directory.EnumerateFiles(Root, "shop.db.new*"))
+            File.Delete(file);
+        foreach (var file in Directory.EnumerateFiles(Backups, "*.part*"))
+            File.Delete(file);
     }
 
     private static void Make(string folder)
     {
-        if (OperatingSystem.IsWindows()) Directory.CreateDirectory(folder);
-        else Directory.CreateDirectory(folder, OwnerOnly);
+        if (OperatingSystem.IsWindows())
+            Directory.CreateDirectory(folder);
+        else
+            Directory.CreateDirectory(folder, OwnerOnly);
     }
 
     private static string OneLine(Exception problem) => problem.Message.ReplaceLineEndings(" ");

@@ -14,7 +14,8 @@ internal static class DatabaseFile
         var traces = Directory.EnumerateFiles(folder.Backups, "*.db").Concat(Directory.EnumerateFiles(folder.Root, "shop.db-*"));
         if (traces.FirstOrDefault() is { } trace)
             throw new ShopStartException(
-                $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its place, or choose an empty folder with --data.");
+                $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its place, or choose an empty folder with --data."
+            );
     }
 
     /// <summary>Refuses a file that is empty, not SQLite, another program's, damaged, or that cannot be written. A backup put in its
@@ -37,24 +38,31 @@ internal static class DatabaseFile
         using var file = new FileStream(folder.Database, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         var start = new byte[Header.Length];
         var read = file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
-        if (read == 0) throw Refuse(folder, "is empty");
-        if (!start.AsSpan(0, read).SequenceEqual(Header)) throw Refuse(folder, "is not a SQLite database");
+        if (read == 0)
+            throw Refuse(folder, "is empty");
+        if (!start.AsSpan(0, read).SequenceEqual(Header))
+            throw Refuse(folder, "is not a SQLite database");
     }
 
     private static void CheckInside(DataFolder folder)
     {
-        using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = folder.Database, Pooling = false }.ToString());
+        using var connection = new SqliteConnection(
+            new SqliteConnectionStringBuilder { DataSource = folder.Database, Pooling = false }.ToString()
+        );
         connection.Open();
         var id = SqliteFacts.Ask(connection, "PRAGMA application_id");
-        if (id != SqliteFacts.ApplicationId.ToString(CultureInfo.InvariantCulture)) throw Refuse(folder, "is another program's database");
+        if (id != SqliteFacts.ApplicationId.ToString(CultureInfo.InvariantCulture))
+            throw Refuse(folder, "is another program's database");
         var damage = SqliteFacts.Ask(connection, "PRAGMA quick_check(1)");
-        if (damage != "ok") throw Refuse(folder, $"is damaged ({damage.ReplaceLineEndings(" ")})");
+        if (damage != "ok")
+            throw Refuse(folder, $"is damaged ({damage.ReplaceLineEndings(" ")})");
         SqliteFacts.Ask(connection, "PRAGMA journal_mode = WAL");
     }
 
     private static ShopStartException Refuse(DataFolder folder, string what, Exception? inner = null)
     {
-        var message = $"{folder.Database} {what}. It was left as it is. Put a backup from {folder.Backups} in its place, or choose another folder with --data.";
+        var message =
+            $"{folder.Database} {what}. It was left as it is. Put a backup from {folder.Backups} in its place, or choose another folder with --data.";
         return inner is null ? new ShopStartException(message) : new ShopStartException(message, inner);
     }
 }

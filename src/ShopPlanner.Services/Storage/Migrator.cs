@@ -26,7 +26,8 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
         await using var db = contexts.CreateDbContext();
         var applied = await db.Database.GetAppliedMigrationsAsync(cancel);
         var unknown = applied.Except(db.Database.GetMigrations()).ToList();
-        if (unknown.Count > 0) throw await RefuseNewerAsync(db, unknown[0], cancel);
+        if (unknown.Count > 0)
+            throw await RefuseNewerAsync(db, unknown[0], cancel);
         await ClearAbandonedLockAsync(db, cancel);
         var pending = (await db.Database.GetPendingMigrationsAsync(cancel)).ToList();
         if (pending.Count > 0)
@@ -49,16 +50,21 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
     private static async Task SignAsync(ShopContext db, CancellationToken cancel)
     {
         var fact = await db.Facts.FindAsync([WrittenBy], cancel);
-        if (fact is null) db.Facts.Add(new StoredFact { Name = WrittenBy, Value = ProgramVersion });
-        else fact.Value = ProgramVersion;
+        if (fact is null)
+            db.Facts.Add(new StoredFact { Name = WrittenBy, Value = ProgramVersion });
+        else
+            fact.Value = ProgramVersion;
         await db.SaveChangesAsync(cancel);
     }
 
     private async Task<ShopStartException> RefuseNewerAsync(ShopContext db, string migration, CancellationToken cancel)
     {
-        var writer = await db.Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}").FirstOrDefaultAsync(cancel);
+        var writer = await db
+            .Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}")
+            .FirstOrDefaultAsync(cancel);
         return new ShopStartException(
-            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); this is {ProgramVersion}. " +
-            $"Install that version, or put the copy made before the upgrade back from {folder.Backups}.");
+            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); this is {ProgramVersion}. "
+                + $"Install that version, or put the copy made before the upgrade back from {folder.Backups}."
+        );
     }
 }

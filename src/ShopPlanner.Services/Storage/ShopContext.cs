@@ -77,8 +77,11 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         foreach (var entry in ChangeTracker.Entries())
         {
             if (entry is { Entity: StoredEntry, State: EntityState.Modified or EntityState.Deleted })
-                throw new InvalidOperationException("a line of the stock ledger is never changed or removed: add one that takes it back");
-            if (entry is { Entity: IVersioned row }) CountVersion(entry, row);
+                throw new InvalidOperationException(
+                    "a line of the stock ledger is never changed or removed: add one that takes it back"
+                );
+            if (entry is { Entity: IVersioned row })
+                CountVersion(entry, row);
         }
     }
 
@@ -86,9 +89,16 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
     // parts were made: what is set for it stays.
     private static void CountVersion(EntityEntry entry, IVersioned row)
     {
-        if (entry.State == EntityState.Added && row.Version == 0) row.Version = 1;
-        if (entry.State != EntityState.Modified) return;
+        if (entry.State == EntityState.Added && row.Version == 0)
+            row.Version = 1;
+        if (entry.State != EntityState.Modified)
+            return;
         var changed = entry.Properties.Where(p => p.IsModified).Select(p => p.Metadata.Name);
-        if (changed.Any(name => name is not (nameof(StoredPart.Position) or nameof(StoredIdea.Made) or nameof(IVersioned.Version)))) row.Version++;
+        if (
+            changed.Any(name =>
+                name is not (nameof(StoredPart.Position) or nameof(StoredIdea.Made) or nameof(IVersioned.Version))
+            )
+        )
+            row.Version++;
     }
 }

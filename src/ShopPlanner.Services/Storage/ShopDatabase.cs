@@ -21,9 +21,21 @@ public sealed class ShopDatabase : IDisposable
     private FileStream? held;
 
     internal ShopDatabase(
-        ServicesOptions options, DataFolder folder, ShopContextFactory contexts, BackupFile backups, TimeProvider clock,
-        ILogger<ShopDatabase> log) =>
-        (this.options, this.folder, this.contexts, this.backups, this.clock, this.log) = (options, folder, contexts, backups, clock, log);
+        ServicesOptions options,
+        DataFolder folder,
+        ShopContextFactory contexts,
+        BackupFile backups,
+        TimeProvider clock,
+        ILogger<ShopDatabase> log
+    ) =>
+        (this.options, this.folder, this.contexts, this.backups, this.clock, this.log) = (
+            options,
+            folder,
+            contexts,
+            backups,
+            clock,
+            log
+        );
 
     /// <summary>The folder for keys that must survive a restart; never part of a backup.</summary>
     public string KeysFolder => folder.Keys;
@@ -36,7 +48,8 @@ public sealed class ShopDatabase : IDisposable
         await opening.WaitAsync(cancel);
         try
         {
-            if (held is null) held = await TakeAndOpenAsync(cancel);
+            if (held is null)
+                held = await TakeAndOpenAsync(cancel);
         }
         finally
         {
@@ -60,22 +73,28 @@ public sealed class ShopDatabase : IDisposable
         try
         {
             folder.RemoveUnfinished();
-            if (File.Exists(folder.Database)) await UpgradeAsync(cancel);
-            else await CreateAsync(cancel);
+            if (File.Exists(folder.Database))
+                await UpgradeAsync(cancel);
+            else
+                await CreateAsync(cancel);
             return taken;
         }
         catch (Exception problem)
         {
             contexts.CloseFile();
             taken.Dispose();
-            if (problem is SqliteException or DbUpdateException or IOException or UnauthorizedAccessException) throw Explain(problem);
+            if (problem is SqliteException or DbUpdateException or IOException or UnauthorizedAccessException)
+                throw Explain(problem);
             throw;
         }
     }
 
-    private ShopStartException Explain(Exception problem) => new(
-        $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ")} " +
-        $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.", problem);
+    private ShopStartException Explain(Exception problem) =>
+        new(
+            $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ")} "
+                + $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.",
+            problem
+        );
 
     private async Task UpgradeAsync(CancellationToken cancel)
     {
@@ -102,7 +121,8 @@ public sealed class ShopDatabase : IDisposable
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await MaterialSeed.AddMissingAsync(db, cancel);
         await PlanJobStore.StopAbandonedAsync(db, cancel);
-        if (options.Demo) await DemoSeed.AddToEmptyShopAsync(db, clock, cancel);
+        if (options.Demo)
+            await DemoSeed.AddToEmptyShopAsync(db, clock, cancel);
         await db.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
     }

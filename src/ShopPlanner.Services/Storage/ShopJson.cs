@@ -29,7 +29,8 @@ internal static class ShopJson
         public override Length Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             Length.FromTicks(reader.GetInt64());
 
-        public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) => writer.WriteNumberValue(value.Ticks);
+        public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) =>
+            writer.WriteNumberValue(value.Ticks);
     }
 
     private sealed class MoneyCount : JsonConverter<Money>
@@ -37,6 +38,7 @@ internal static class ShopJson
         public override Money Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             Money.FromCount(reader.GetInt64());
 
-        public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options) => writer.WriteNumberValue(value.Count);
+        public override void Write(Utf8JsonWriter writer, Money value, JsonSerializerOptions options) =>
+            writer.WriteNumberValue(value.Count);
     }
 }

@@ -5,19 +5,13 @@ public sealed class ShopStartException : Exception
 {
     /// <summary>Says why.</summary>
     public ShopStartException(string message)
-        : base(message)
-    {
-    }
+        : base(message) { }
 
     /// <summary>Says why, keeping what the system said.</summary>
     public ShopStartException(string message, Exception inner)
-        : base(message, inner)
-    {
-    }
+        : base(message, inner) { }
 
     /// <summary>For tools that make exceptions; say why instead.</summary>
     public ShopStartException()
-        : this("The shop cannot be opened.")
-    {
-    }
+        : this("The shop cannot be opened.") { }
 }

@@ -50,7 +50,8 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         await using var db = await contexts.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancel);
         var outcome = await change(db);
-        if (!outcome.Ok) return outcome;
+        if (!outcome.Ok)
+            return outcome;
         await db.SaveChangesAsync(cancel);
         await transaction.CommitAsync(CancellationToken.None);
         return outcome;

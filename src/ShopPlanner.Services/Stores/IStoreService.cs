@@ -11,8 +11,7 @@ namespace ShopPlanner.Services.Stores;
 /// <param name="Note">Free text.</param>
 /// <param name="Prices">Its price list.</param>
 /// <param name="Version">Rises by one with every save.</param>
-public sealed record StoreView(
-    Guid Id, string Name, LengthUnit Unit, string Note, ImmutableArray<PriceRow> Prices, int Version)
+public sealed record StoreView(Guid Id, string Name, LengthUnit Unit, string Note, ImmutableArray<PriceRow> Prices, int Version)
 {
     /// <summary>How many first cuts its saw makes on one sheet or board, as typed; empty for none.</summary>
     public string FirstCuts { get; init; } = "";
@@ -33,7 +32,16 @@ public sealed record StoreView(
 /// <param name="Seen">The day the price was seen.</param>
 /// <param name="Version">Rises by one with every save.</param>
 public sealed record PriceRow(
-    Guid Id, string MaterialId, string MaterialName, Length Length, Length Width, Money Price, bool InStock, DateOnly Seen, int Version);
+    Guid Id,
+    string MaterialId,
+    string MaterialName,
+    Length Length,
+    Length Width,
+    Money Price,
+    bool InStock,
+    DateOnly Seen,
+    int Version
+);
 
 /// <summary>A line of a price list to save, as typed.</summary>
 /// <param name="Id">Null for a new one.</param>
@@ -43,8 +51,7 @@ public sealed record PriceRow(
 /// <param name="Price">As typed.</param>
 /// <param name="InStock">See <see cref="PriceRow.InStock"/>.</param>
 /// <param name="Version">The one it was read with; null for a new one.</param>
-public sealed record PriceEdit(
-    Guid? Id, string Material, string Length, string Width, string Price, bool InStock, int? Version);
+public sealed record PriceEdit(Guid? Id, string Material, string Length, string Width, string Price, bool InStock, int? Version);
 
 /// <summary>Keeps stores and their price lists.</summary>
 public interface IStoreService

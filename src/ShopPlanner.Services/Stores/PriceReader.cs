@@ -16,7 +16,10 @@ internal sealed class PriceReader(LengthUnit unit, MaterialIndex materials)
     {
         var before = faults.Count;
         var material = materials.FindTyped(edit.Material);
-        if (material is null) faults.Add(Fault.Of(nameof(edit.Material), edit.Material, "is no known material: choose one of the list, or add your own"));
+        if (material is null)
+            faults.Add(
+                Fault.Of(nameof(edit.Material), edit.Material, "is no known material: choose one of the list, or add your own")
+            );
         var length = Take(LengthText.ParsePositive(edit.Length, unit), nameof(edit.Length), faults);
         var width = ReadWidth(edit, material, faults);
         var price = Take(MoneyText.Parse(edit.Price), nameof(edit.Price), faults);
@@ -27,18 +30,27 @@ internal sealed class PriceReader(LengthUnit unit, MaterialIndex materials)
     private Length ReadWidth(PriceEdit edit, StoredMaterial? material, List<Fault> faults)
     {
         var blank = edit.Width.Trim().Length == 0;
-        if (blank && material is null or { Form: StockForm.Board } && blank) return Length.Zero;
+        if (blank && material is null or { Form: StockForm.Board } && blank)
+            return Length.Zero;
         var width = Take(LengthText.ParsePositive(edit.Width, unit), nameof(edit.Width), faults);
-        if (material is not { Form: StockForm.Board, Width: { } full }) return width;
+        if (material is not { Form: StockForm.Board, Width: { } full })
+            return width;
         if (width != full && width != Length.Zero)
-            faults.Add(Fault.Of(nameof(edit.Width), edit.Width, $"is not this board's width, which is {LengthFormat.WithUnit(full, unit)}: leave it empty"));
+            faults.Add(
+                Fault.Of(
+                    nameof(edit.Width),
+                    edit.Width,
+                    $"is not this board's width, which is {LengthFormat.WithUnit(full, unit)}: leave it empty"
+                )
+            );
         return Length.Zero;
     }
 
     private static T Take<T>(Parsed<T> parsed, string field, List<Fault> faults)
         where T : struct
     {
-        if (parsed.Ok) return parsed.Value;
+        if (parsed.Ok)
+            return parsed.Value;
         faults.Add(parsed.Fault.At(field));
         return default;
     }

@@ -10,28 +10,48 @@ namespace ShopPlanner.Services.Stores;
 /// <summary>Puts read lines into a store's price list.</summary>
 internal static class PriceSaving
 {
-    public static async Task<Outcome<StoreView>> SaveAsync(ShopContext db, Guid storeId, PriceEdit edit, DateOnly today, CancellationToken cancel)
+    public static async Task<Outcome<StoreView>> SaveAsync(
+        ShopContext db,
+        Guid storeId,
+        PriceEdit edit,
+        DateOnly today,
+        CancellationToken cancel
+    )
     {
-        if (await db.Stores.FindAsync([storeId], cancel) is not { } store) return Outcome.Missing<StoreView>("store");
+        if (await db.Stores.FindAsync([storeId], cancel) is not { } store)
+            return Outcome.Missing<StoreView>("store");
         var faults = new List<Fault>();
         var read = new PriceReader(store.Unit, await MaterialIndex.LoadAsync(db, cancel)).Read(edit, faults);
-        if (read is null) return Outcome.Faulty<StoreView>(faults);
+        if (read is null)
+            return Outcome.Faulty<StoreView>(faults);
         var same = await FindAsync(db, storeId, read, cancel);
         if (same is not null && same.Id != edit.Id)
-            return Outcome.Faulty<StoreView>(Fault.Of(nameof(edit.Length), edit.Length, $"is in this list already, at {same.Price}: change the price there"));
+            return Outcome.Faulty<StoreView>(
+                Fault.Of(nameof(edit.Length), edit.Length, $"is in this list already, at {same.Price}: change the price there")
+            );
         var stored = edit.Id is null ? Add(db, storeId, read) : await db.Prices.FindAsync([edit.Id], cancel);
-        if (stored is null || stored.StoreId != storeId) return Outcome.Missing<StoreView>("price");
+        if (stored is null || stored.StoreId != storeId)
+            return Outcome.Missing<StoreView>("price");
         if (edit.Id is not null && stored.Version != edit.Version)
-            return Outcome.Conflict<StoreView>(Fault.Of(nameof(edit.Price), stored.Price.ToString(), "stands there now: another device changed the price since"));
+            return Outcome.Conflict<StoreView>(
+                Fault.Of(nameof(edit.Price), stored.Price.ToString(), "stands there now: another device changed the price since")
+            );
         Take(stored, read, today);
         await db.SaveChangesAsync(cancel);
         return (await StoreViews.FindAsync(db, storeId, cancel))!;
     }
 
     /// <summary>Adds lines of new sizes, updates those that are there.</summary>
-    public static async Task PutAllAsync(ShopContext db, Guid storeId, IEnumerable<PriceRead> lines, DateOnly today, CancellationToken cancel)
+    public static async Task PutAllAsync(
+        ShopContext db,
+        Guid storeId,
+        IEnumerable<PriceRead> lines,
+        DateOnly today,
+        CancellationToken cancel
+    )
     {
-        var stored = await db.Prices.Where(price => price.StoreId == storeId)
+        var stored = await db
+            .Prices.Where(price => price.StoreId == storeId)
             .ToDictionaryAsync(price => (price.MaterialId, price.Length, price.Width), cancel);
         foreach (var line in lines)
             Take(stored.GetValueOrDefault((line.Material.Id, line.Length, line.Width)) ?? Add(db, storeId, line), line, today);
@@ -40,11 +60,25 @@ internal static class PriceSaving
 
     private static Task<StoredPrice?> FindAsync(ShopContext db, Guid storeId, PriceRead read, CancellationToken cancel) =>
         db.Prices.SingleOrDefaultAsync(
-            price => price.StoreId == storeId && price.MaterialId == read.Material.Id && price.Length == read.Length && price.Width == read.Width,
-            cancel);
+            price =>
+                price.StoreId == storeId
+                && price.MaterialId == read.Material.Id
+                && price.Length == read.Length
+                && price.Width == read.Width,
+            cancel
+        );
 
     internal static StoredPrice Add(ShopContext db, Guid storeId, PriceRead read) =>
-        db.Prices.Add(new StoredPrice { Id = Guid.CreateVersion7(), StoreId = storeId, MaterialId = read.Material.Id }).Entity;
+        db
+            .Prices.Add(
+                new StoredPrice
+                {
+                    Id = Guid.CreateVersion7(),
+                    StoreId = storeId,
+                    MaterialId = read.Material.Id,
+                }
+            )
+            .Entity;
 
     internal static void Take(StoredPrice stored, PriceRead read, DateOnly today)
     {

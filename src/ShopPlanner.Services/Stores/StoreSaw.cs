@@ -14,7 +14,8 @@ internal static class StoreSaw
     private static readonly Length MostTolerance = Length.FromInches(2);
 
     /// <summary>Empty where the store makes none.</summary>
-    public static string CutsText(StoredStore store) => store.FirstCuts == 0 ? "" : store.FirstCuts.ToString(CultureInfo.InvariantCulture);
+    public static string CutsText(StoredStore store) =>
+        store.FirstCuts == 0 ? "" : store.FirstCuts.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Empty where there is neither a cut nor a tolerance.</summary>
     public static string ToleranceText(StoredStore store) =>
@@ -38,25 +39,43 @@ internal static class StoreSaw
     }
 
     // Common practice: the panel saw of a store is good to an eighth of an inch.
-    private static Length Usual(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3);
+    private static Length Usual(LengthUnit unit) =>
+        unit == LengthUnit.Inch ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3);
 
     private static int Cuts(string typed, List<Fault> faults)
     {
         var text = typed.Trim();
-        if (text.Length == 0) return 0;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var cuts) && cuts <= MostCuts) return cuts;
-        faults.Add(Fault.Of(nameof(StoreView.FirstCuts), typed, $"is not a number of cuts: write a whole number up to {MostCuts}, or nothing"));
+        if (text.Length == 0)
+            return 0;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var cuts) && cuts <= MostCuts)
+            return cuts;
+        faults.Add(
+            Fault.Of(
+                nameof(StoreView.FirstCuts),
+                typed,
+                $"is not a number of cuts: write a whole number up to {MostCuts}, or nothing"
+            )
+        );
         return 0;
     }
 
     private static Length Tolerance(StoreView wanted, List<Fault> faults)
     {
-        if (wanted.CutTolerance.Trim().Length == 0) return Length.Zero;
+        if (wanted.CutTolerance.Trim().Length == 0)
+            return Length.Zero;
         var parsed = LengthText.Parse(wanted.CutTolerance, wanted.Unit);
-        if (!parsed.Ok) faults.Add(parsed.Fault.At(nameof(wanted.CutTolerance)));
+        if (!parsed.Ok)
+            faults.Add(parsed.Fault.At(nameof(wanted.CutTolerance)));
         else if (parsed.Value > MostTolerance)
-            faults.Add(Fault.Of(nameof(wanted.CutTolerance), wanted.CutTolerance, $"is more than {LengthFormat.WithUnit(MostTolerance, wanted.Unit)}, which is surely a slip"));
-        else return parsed.Value;
+            faults.Add(
+                Fault.Of(
+                    nameof(wanted.CutTolerance),
+                    wanted.CutTolerance,
+                    $"is more than {LengthFormat.WithUnit(MostTolerance, wanted.Unit)}, which is surely a slip"
+                )
+            );
+        else
+            return parsed.Value;
         return Length.Zero;
     }
 }

@@ -31,10 +31,13 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
         work.WriteAsync(
             async db =>
             {
-                var gone = await db.Prices.Where(price => price.Id == priceId && price.StoreId == storeId).ExecuteDeleteAsync(cancel);
+                var gone = await db
+                    .Prices.Where(price => price.Id == priceId && price.StoreId == storeId)
+                    .ExecuteDeleteAsync(cancel);
                 return gone == 0 ? Outcome.Missing<StoreView>("price") : (await StoreViews.FindAsync(db, storeId, cancel))!;
             },
-            cancel);
+            cancel
+        );
 
     public async Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default) =>
         await GetAsync(storeId, cancel) is { } store ? PriceCsv.Write(store) : null;
@@ -49,10 +52,22 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
 
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
-    private static async Task<Outcome<StoreView>> CreateAsync(ShopContext db, string name, LengthUnit unit, CancellationToken cancel)
+    private static async Task<Outcome<StoreView>> CreateAsync(
+        ShopContext db,
+        string name,
+        LengthUnit unit,
+        CancellationToken cancel
+    )
     {
-        if (await IsTakenAsync(db, name, null, cancel)) return NameTaken(name);
-        var store = new StoredStore { Id = Guid.CreateVersion7(), Name = TextRules.Tidy(name), NameKey = TextRules.Key(name), Unit = unit };
+        if (await IsTakenAsync(db, name, null, cancel))
+            return NameTaken(name);
+        var store = new StoredStore
+        {
+            Id = Guid.CreateVersion7(),
+            Name = TextRules.Tidy(name),
+            NameKey = TextRules.Key(name),
+            Unit = unit,
+        };
         db.Stores.Add(store);
         await db.SaveChangesAsync(cancel);
         return (await StoreViews.FindAsync(db, store.Id, cancel))!;
@@ -60,13 +75,18 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
 
     private static async Task<Outcome<StoreView>> SaveAsync(ShopContext db, StoreView wanted, CancellationToken cancel)
     {
-        if (await db.Stores.FindAsync([wanted.Id], cancel) is not { } stored) return Outcome.Missing<StoreView>("store");
+        if (await db.Stores.FindAsync([wanted.Id], cancel) is not { } stored)
+            return Outcome.Missing<StoreView>("store");
         if (stored.Version != wanted.Version)
-            return Outcome.Conflict<StoreView>(Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the store since"));
+            return Outcome.Conflict<StoreView>(
+                Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the store since")
+            );
         var faults = Check(wanted);
         var saw = StoreSaw.Read(wanted, stored, faults);
-        if (faults.Count > 0) return Outcome.Faulty<StoreView>(faults);
-        if (await IsTakenAsync(db, wanted.Name, wanted.Id, cancel)) return NameTaken(wanted.Name);
+        if (faults.Count > 0)
+            return Outcome.Faulty<StoreView>(faults);
+        if (await IsTakenAsync(db, wanted.Name, wanted.Id, cancel))
+            return NameTaken(wanted.Name);
         (stored.FirstCuts, stored.CutTolerance) = saw;
         (stored.Name, stored.NameKey) = (TextRules.Tidy(wanted.Name), TextRules.Key(wanted.Name));
         (stored.Unit, stored.Note) = (wanted.Unit, wanted.Note);
@@ -87,9 +107,11 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
 
     private async Task<Outcome<StoreView>> ImportAsync(ShopContext db, Guid storeId, MemoryStream text, CancellationToken cancel)
     {
-        if (await db.Stores.FindAsync([storeId], cancel) is not { } store) return Outcome.Missing<StoreView>("store");
+        if (await db.Stores.FindAsync([storeId], cancel) is not { } store)
+            return Outcome.Missing<StoreView>("store");
         var (lines, faults) = PriceCsv.Read(text, store.Unit, await MaterialIndex.LoadAsync(db, cancel));
-        if (faults.Count > 0) return Outcome.Faulty<StoreView>(faults);
+        if (faults.Count > 0)
+            return Outcome.Faulty<StoreView>(faults);
         await PriceSaving.PutAllAsync(db, storeId, lines, Today, cancel);
         return (await StoreViews.FindAsync(db, storeId, cancel))!;
     }

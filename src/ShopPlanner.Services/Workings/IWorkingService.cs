@@ -14,8 +14,15 @@ namespace ShopPlanner.Services.Workings;
 /// <param name="Result">The main figure in one line, as it was when it was kept.</param>
 /// <param name="KeptUtc">When.</param>
 public sealed record KeptWorking(
-    Guid Id, Guid ProjectId, string Form, string Title, ImmutableSortedDictionary<string, string> Given, LengthUnit Unit, string Result,
-    DateTime KeptUtc);
+    Guid Id,
+    Guid ProjectId,
+    string Form,
+    string Title,
+    ImmutableSortedDictionary<string, string> Given,
+    LengthUnit Unit,
+    string Result,
+    DateTime KeptUtc
+);
 
 /// <summary>What keeping a working did.</summary>
 /// <param name="Working">The working.</param>
@@ -35,7 +42,12 @@ public interface IWorkingService
     /// <summary>Works the form out and keeps it with the project; parts that it proposes become rows of the parts list, as one step to
     /// undo. Faulty where the form finds a fault in what is given, its field being the key.</summary>
     Task<Outcome<KeptUse>> KeepAsync(
-        Guid projectId, string form, IReadOnlyDictionary<string, string> given, LengthUnit unit, CancellationToken cancel = default);
+        Guid projectId,
+        string form,
+        IReadOnlyDictionary<string, string> given,
+        LengthUnit unit,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Takes back what <see cref="KeepAsync"/> did, the rows too; a conflict, and nothing taken back, where the parts list was
     /// changed since.</summary>

@@ -18,15 +18,28 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
                 var latest = Of(db, projectId).OrderByDescending(row => row.KeptUtc).ThenByDescending(row => row.Id);
                 return [.. (await latest.ToListAsync(cancel)).Select(View)];
             },
-            cancel);
+            cancel
+        );
 
     public async Task<Outcome<KeptUse>> KeepAsync(
-        Guid projectId, string form, IReadOnlyDictionary<string, string> given, LengthUnit unit, CancellationToken cancel = default)
+        Guid projectId,
+        string form,
+        IReadOnlyDictionary<string, string> given,
+        LengthUnit unit,
+        CancellationToken cancel = default
+    )
     {
-        if (!WorkingForms.TryFind(form, out var found)) return Outcome.Faulty<KeptUse>(Fault.Of("form", form, "is no working"));
-        var texts = given.Where(pair => !string.IsNullOrWhiteSpace(pair.Value)).ToImmutableSortedDictionary(StringComparer.Ordinal);
-        var faults = texts.Select(pair => TextRules.Line(pair.Key, pair.Value, TextRules.CellCharacters)).OfType<Fault>().ToList();
-        if (faults.Count > 0) return Outcome.Faulty<KeptUse>(faults);
+        if (!WorkingForms.TryFind(form, out var found))
+            return Outcome.Faulty<KeptUse>(Fault.Of("form", form, "is no working"));
+        var texts = given
+            .Where(pair => !string.IsNullOrWhiteSpace(pair.Value))
+            .ToImmutableSortedDictionary(StringComparer.Ordinal);
+        var faults = texts
+            .Select(pair => TextRules.Line(pair.Key, pair.Value, TextRules.CellCharacters))
+            .OfType<Fault>()
+            .ToList();
+        if (faults.Count > 0)
+            return Outcome.Faulty<KeptUse>(faults);
         var outcome = found.Run(texts, unit);
         return outcome.Answer is { } answer
             ? await work.WriteAsync(db => KeepAsync(db, projectId, found, texts, unit, answer, cancel), cancel)
@@ -40,12 +53,14 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
                 if (use.Step is { } step)
                 {
                     var undone = await PartUndo.UndoAsync(db, use.Working.ProjectId, step, cancel);
-                    if (!undone.Ok) return new Outcome<KeptWorking>(undone.Kind, null, undone.Faults);
+                    if (!undone.Ok)
+                        return new Outcome<KeptWorking>(undone.Kind, null, undone.Faults);
                 }
 
                 return await RemoveAsync(db, use.Working.Id, cancel);
             },
-            cancel);
+            cancel
+        );
 
     public Task<Outcome<KeptWorking>> RemoveAsync(Guid id, CancellationToken cancel = default) =>
         work.WriteAsync(db => RemoveAsync(db, id, cancel), cancel);
@@ -59,25 +74,45 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
                 db.Workings.Add(Row(working));
                 return working;
             },
-            cancel);
+            cancel
+        );
 
     private async Task<Outcome<KeptUse>> KeepAsync(
-        ShopContext db, Guid projectId, WorkingForm form, ImmutableSortedDictionary<string, string> texts, LengthUnit unit, Answer answer,
-        CancellationToken cancel)
+        ShopContext db,
+        Guid projectId,
+        WorkingForm form,
+        ImmutableSortedDictionary<string, string> texts,
+        LengthUnit unit,
+        Answer answer,
+        CancellationToken cancel
+    )
     {
-        if (await MayKeepAsync(db, projectId, cancel) is { } refusal) return refusal;
+        if (await MayKeepAsync(db, projectId, cancel) is { } refusal)
+            return refusal;
         var now = clock.GetUtcNow();
         var working = new KeptWorking(
-            Guid.CreateVersion7(now), projectId, form.Name, form.Title, texts, unit, Line(answer, unit), now.UtcDateTime);
+            Guid.CreateVersion7(now),
+            projectId,
+            form.Name,
+            form.Title,
+            texts,
+            unit,
+            Line(answer, unit),
+            now.UtcDateTime
+        );
         db.Workings.Add(Row(working));
-        if (answer.Parts.IsEmpty) return new KeptUse(working, 0, null);
+        if (answer.Parts.IsEmpty)
+            return new KeptUse(working, 0, null);
         var rows = await WorkingParts.AddAsync(db, projectId, form, answer, cancel);
-        return rows.Ok ? new KeptUse(working, answer.Parts.Length, rows.Value.UndoStep) : new Outcome<KeptUse>(rows.Kind, null, rows.Faults);
+        return rows.Ok
+            ? new KeptUse(working, answer.Parts.Length, rows.Value.UndoStep)
+            : new Outcome<KeptUse>(rows.Kind, null, rows.Faults);
     }
 
     private static async Task<Outcome<KeptWorking>> RemoveAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
-        if (await db.Workings.FindAsync([id], cancel) is not { } row) return Outcome.Missing<KeptWorking>("working");
+        if (await db.Workings.FindAsync([id], cancel) is not { } row)
+            return Outcome.Missing<KeptWorking>("working");
         db.Workings.Remove(row);
         return View(row);
     }
@@ -85,13 +120,17 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
     // Null where one more may be kept.
     private static async Task<Outcome<KeptUse>?> MayKeepAsync(ShopContext db, Guid projectId, CancellationToken cancel)
     {
-        if (!await db.Projects.AnyAsync(project => project.Id == projectId, cancel)) return Outcome.Missing<KeptUse>("project");
+        if (!await db.Projects.AnyAsync(project => project.Id == projectId, cancel))
+            return Outcome.Missing<KeptUse>("project");
         return await Of(db, projectId).CountAsync(cancel) < IWorkingService.MostKept
             ? null
-            : Outcome.Faulty<KeptUse>(new Fault("project", "", $"holds {IWorkingService.MostKept} workings already: take some out first"));
+            : Outcome.Faulty<KeptUse>(
+                new Fault("project", "", $"holds {IWorkingService.MostKept} workings already: take some out first")
+            );
     }
 
-    private static IQueryable<StoredWorking> Of(ShopContext db, Guid projectId) => db.Workings.Where(row => row.ProjectId == projectId);
+    private static IQueryable<StoredWorking> Of(ShopContext db, Guid projectId) =>
+        db.Workings.Where(row => row.ProjectId == projectId);
 
     private static string Line(Answer answer, LengthUnit unit)
     {
@@ -99,14 +138,28 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
         return line.Length <= TextRules.CellCharacters ? line : line[..(TextRules.CellCharacters - 1)] + "…";
     }
 
-    private static StoredWorking Row(KeptWorking working) => new()
-    {
-        Id = working.Id, ProjectId = working.ProjectId, Form = working.Form, Given = ShopJson.Write(working.Given), Unit = working.Unit,
-        Result = working.Result, KeptUtc = working.KeptUtc,
-    };
+    private static StoredWorking Row(KeptWorking working) =>
+        new()
+        {
+            Id = working.Id,
+            ProjectId = working.ProjectId,
+            Form = working.Form,
+            Given = ShopJson.Write(working.Given),
+            Unit = working.Unit,
+            Result = working.Result,
+            KeptUtc = working.KeptUtc,
+        };
 
     // A form that a later version took away leaves its name and its result.
-    private static KeptWorking View(StoredWorking row) => new(
-        row.Id, row.ProjectId, row.Form, WorkingForms.TryFind(row.Form, out var form) ? form.Title : row.Form,
-        ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Given), row.Unit, row.Result, row.KeptUtc);
+    private static KeptWorking View(StoredWorking row) =>
+        new(
+            row.Id,
+            row.ProjectId,
+            row.Form,
+            WorkingForms.TryFind(row.Form, out var form) ? form.Title : row.Form,
+            ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Given),
+            row.Unit,
+            row.Result,
+            row.KeptUtc
+        );
 }

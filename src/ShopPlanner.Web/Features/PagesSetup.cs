@@ -11,12 +11,16 @@ internal static class PagesSetup
 {
     // Rows pasted from a spreadsheet travel in one message.
     private const int LargestMessage = 2 * 1024 * 1024;
-    private const string RefusedForm = "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
+    private const string RefusedForm =
+        "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
 
     /// <summary>Registers what pages need.</summary>
     public static void AddPages(this IServiceCollection services)
     {
-        services.AddRazorComponents().AddInteractiveServerComponents().AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
+        services
+            .AddRazorComponents()
+            .AddInteractiveServerComponents()
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         services.AddMudServices(options => options.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
         services.AddScoped<Notices>();
         services.AddScoped<LookState>();
@@ -34,7 +38,8 @@ internal static class PagesSetup
         app.UseAntiforgery();
     }
 
-    private static bool IsLooking(HttpContext context) => HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
+    private static bool IsLooking(HttpContext context) =>
+        HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method);
 
     /// <summary>Maps files and pages. The frame rule is sent with the other security headers.</summary>
     public static void MapPages(this WebApplication app)

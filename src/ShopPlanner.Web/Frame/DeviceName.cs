@@ -7,15 +7,20 @@ internal static class DeviceName
 {
     private static readonly (string Sign, string Name)[] Kinds =
     [
-        ("iPad", "iPad"), ("iPhone", "iPhone"), ("Android", "Android device"), ("Windows", "Windows computer"),
-        ("Macintosh", "Mac"), ("Linux", "Linux computer"),
+        ("iPad", "iPad"),
+        ("iPhone", "iPhone"),
+        ("Android", "Android device"),
+        ("Windows", "Windows computer"),
+        ("Macintosh", "Mac"),
+        ("Linux", "Linux computer"),
     ];
 
     /// <summary>The kind of device and its address; <c>this computer</c> for the one that the program runs on.</summary>
     public static string Of(HttpContext context)
     {
         var address = context.Connection.RemoteIpAddress;
-        if (address is null || IPAddress.IsLoopback(address)) return "this computer";
+        if (address is null || IPAddress.IsLoopback(address))
+            return "this computer";
         var agent = context.Request.Headers.UserAgent.ToString();
         var kind = Kinds.FirstOrDefault(known => agent.Contains(known.Sign, StringComparison.Ordinal)).Name ?? "device";
         return $"{kind} at {(address.IsIPv4MappedToIPv6 ? address.MapToIPv4() : address)}";

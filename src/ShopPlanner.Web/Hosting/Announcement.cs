@@ -10,13 +10,20 @@ internal static class Announcement
     /// <summary>Prints one line once the program listens.</summary>
     public static void AnnounceWhenListening(this WebApplication app) =>
         app.Lifetime.ApplicationStarted.Register(() =>
-            Console.Out.WriteLine(Text(Bound(app.Services.GetRequiredService<IServer>()), app.Services.GetRequiredService<LanAddresses>().ForTablet())));
+            Console.Out.WriteLine(
+                Text(
+                    Bound(app.Services.GetRequiredService<IServer>()),
+                    app.Services.GetRequiredService<LanAddresses>().ForTablet()
+                )
+            )
+        );
 
     /// <summary>The line: for this computer, and for a tablet where the program can be reached from one.</summary>
     internal static string Text(IReadOnlyCollection<Uri> bound, IPAddress? lan)
     {
         var first = bound.First();
-        var here = $"Shop Planner is at {first.Scheme}://{(IsAny(first) || first.IsLoopback ? "localhost" : first.Host)}:{first.Port}";
+        var here =
+            $"Shop Planner is at {first.Scheme}://{(IsAny(first) || first.IsLoopback ? "localhost" : first.Host)}:{first.Port}";
         var reachable = bound.FirstOrDefault(IsAny);
         return reachable is null || lan is null ? here : $"{here} — on the tablet: {reachable.Scheme}://{lan}:{reachable.Port}";
     }

@@ -18,7 +18,8 @@ internal sealed class LanAddresses(TimeProvider clock)
     {
         lock (gate)
         {
-            if (asked is { } then && clock.GetElapsedTime(then) < Fresh) return known;
+            if (asked is { } then && clock.GetElapsedTime(then) < Fresh)
+                return known;
             known = Ask();
             asked = clock.GetTimestamp();
             return known;
@@ -29,11 +30,14 @@ internal sealed class LanAddresses(TimeProvider clock)
     public IPAddress? ForTablet() => All().FirstOrDefault(address => address.AddressFamily == AddressFamily.InterNetwork);
 
     private static List<IPAddress> Ask() =>
-    [
-        .. NetworkInterface.GetAllNetworkInterfaces()
-            .Where(card => card.OperationalStatus == OperationalStatus.Up && card.NetworkInterfaceType != NetworkInterfaceType.Loopback)
-            .Select(card => card.GetIPProperties())
-            .OrderByDescending(card => card.GatewayAddresses.Count)
-            .SelectMany(card => card.UnicastAddresses.Select(unicast => unicast.Address)),
-    ];
+        [
+            .. NetworkInterface
+                .GetAllNetworkInterfaces()
+                .Where(card =>
+                    card.OperationalStatus == OperationalStatus.Up && card.NetworkInterfaceType != NetworkInterfaceType.Loopback
+                )
+                .Select(card => card.GetIPProperties())
+                .OrderByDescending(card => card.GatewayAddresses.Count)
+                .SelectMany(card => card.UnicastAddresses.Select(unicast => unicast.Address)),
+        ];
 }

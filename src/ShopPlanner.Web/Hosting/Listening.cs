@@ -21,13 +21,18 @@ internal static class Listening
 
     private static void SetAddresses(ConfigureWebHostBuilder host, WebSettings settings)
     {
-        if (settings.Urls.Count > 0) host.UseUrls([.. settings.Urls]);
-        else host.ConfigureKestrel(server =>
-        {
-            if (!settings.OnlyThisComputer) server.ListenAnyIP(settings.Port);
-            // A free port is chosen for one address, so there can be only one.
-            else if (settings.Port == 0 || !Socket.OSSupportsIPv6) server.Listen(IPAddress.Loopback, settings.Port);
-            else server.ListenLocalhost(settings.Port);
-        });
+        if (settings.Urls.Count > 0)
+            host.UseUrls([.. settings.Urls]);
+        else
+            host.ConfigureKestrel(server =>
+            {
+                if (!settings.OnlyThisComputer)
+                    server.ListenAnyIP(settings.Port);
+                // A free port is chosen for one address, so there can be only one.
+                else if (settings.Port == 0 || !Socket.OSSupportsIPv6)
+                    server.Listen(IPAddress.Loopback, settings.Port);
+                else
+                    server.ListenLocalhost(settings.Port);
+            });
     }
 }

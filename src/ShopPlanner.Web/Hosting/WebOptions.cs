@@ -13,7 +13,8 @@ internal static class WebOptions
 {
     private static readonly Option<string?> Data = new("--data")
     {
-        HelpName = "DIR", Description = "Folder for the shop's data. Default: a folder of your user's local application data.",
+        HelpName = "DIR",
+        Description = "Folder for the shop's data. Default: a folder of your user's local application data.",
     };
 
     private static readonly Option<bool> Demo = new("--demo")
@@ -23,12 +24,15 @@ internal static class WebOptions
 
     private static readonly Option<int> Port = new("--port")
     {
-        HelpName = "N", Description = "Port to listen on; 0 takes any free one.", DefaultValueFactory = _ => WebSettings.DefaultPort,
+        HelpName = "N",
+        Description = "Port to listen on; 0 takes any free one.",
+        DefaultValueFactory = _ => WebSettings.DefaultPort,
     };
 
     private static readonly Option<string[]> Urls = new("--urls")
     {
-        HelpName = "URL", Description = "Addresses to listen on, parted by ';', instead of --port.",
+        HelpName = "URL",
+        Description = "Addresses to listen on, parted by ';', instead of --port.",
     };
 
     private static readonly Option<bool> OnlyThisComputer = new("--only-this-computer")
@@ -38,7 +42,8 @@ internal static class WebOptions
 
     private static readonly Option<string[]> Hosts = new("--host")
     {
-        HelpName = "NAME", Description = "Another name or address that the program may be opened by. May be given several times.",
+        HelpName = "NAME",
+        Description = "Another name or address that the program may be opened by. May be given several times.",
     };
 
     /// <summary>Reads; writes help to standard output and faults to standard error.</summary>
@@ -48,7 +53,8 @@ internal static class WebOptions
         var command = Command();
         command.SetAction(result => settings = Settle(result));
         var parsed = command.Parse(args);
-        if (parsed.Errors.Count > 0) return Complain(parsed.Errors);
+        if (parsed.Errors.Count > 0)
+            return Complain(parsed.Errors);
         var status = parsed.Invoke();
         return new(settings, status);
     }
@@ -63,7 +69,12 @@ internal static class WebOptions
         Hosts.Validators.Add(CheckHosts);
         return new RootCommand("Shop Planner: what to buy and how to cut it, in your browser and on the tablet at the saw.")
         {
-            Data, Demo, Port, Urls, OnlyThisComputer, Hosts,
+            Data,
+            Demo,
+            Port,
+            Urls,
+            OnlyThisComputer,
+            Hosts,
         };
     }
 
@@ -72,8 +83,13 @@ internal static class WebOptions
         var demo = result.GetValue(Demo);
         var folder = result.GetValue(Data) is { Length: > 0 } given ? given : WebSettings.DefaultDataFolder(demo);
         return new(
-            Path.GetFullPath(folder), demo, result.GetValue(Port), [.. Split(result.GetValue(Urls))],
-            result.GetValue(OnlyThisComputer), [.. result.GetValue(Hosts) ?? []]);
+            Path.GetFullPath(folder),
+            demo,
+            result.GetValue(Port),
+            [.. Split(result.GetValue(Urls))],
+            result.GetValue(OnlyThisComputer),
+            [.. result.GetValue(Hosts) ?? []]
+        );
     }
 
     private static void CheckPort(OptionResult result)
@@ -85,14 +101,17 @@ internal static class WebOptions
     private static void CheckUrls(OptionResult result)
     {
         foreach (var url in Split(result.Tokens.Select(token => token.Value)))
-            if (!IsAddress(url)) result.AddError($"--urls: '{url}' is not an address: write it like http://0.0.0.0:5080");
+            if (!IsAddress(url))
+                result.AddError($"--urls: '{url}' is not an address: write it like http://0.0.0.0:5080");
     }
 
     private static void CheckHosts(OptionResult result)
     {
         foreach (var token in result.Tokens)
             if (Uri.CheckHostName(token.Value) == UriHostNameType.Unknown)
-                result.AddError($"--host: '{token.Value}' is not a name or address: write it without http:// and port, like workshop.example");
+                result.AddError(
+                    $"--host: '{token.Value}' is not a name or address: write it without http:// and port, like workshop.example"
+                );
     }
 
     /// <summary>An address with '*' and '+', which stand for every address of this computer, written out.</summary>
@@ -100,14 +119,18 @@ internal static class WebOptions
         url.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal);
 
     private static bool IsAddress(string url) =>
-        Uri.TryCreate(Spelled(url), UriKind.Absolute, out var uri) && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps);
+        Uri.TryCreate(Spelled(url), UriKind.Absolute, out var uri)
+        && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps);
 
     private static IEnumerable<string> Split(IEnumerable<string>? values) =>
-        (values ?? []).SelectMany(value => value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+        (values ?? []).SelectMany(value =>
+            value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+        );
 
     private static WebOptionsReading Complain(IReadOnlyList<ParseError> errors)
     {
-        foreach (var error in errors.Select(error => error.Message).Distinct()) Console.Error.WriteLine(error);
+        foreach (var error in errors.Select(error => error.Message).Distinct())
+            Console.Error.WriteLine(error);
         Console.Error.WriteLine("Ask for --help to see every option.");
         return new(null, 2);
     }

@@ -8,13 +8,25 @@ namespace ShopPlanner.Web.Hosting;
 /// <param name="OnlyThisComputer">True to listen on the loopback addresses alone.</param>
 /// <param name="Hosts">More names that the program may be opened by.</param>
 public sealed record WebSettings(
-    string DataFolder, bool Demo, int Port, IReadOnlyList<string> Urls, bool OnlyThisComputer, IReadOnlyList<string> Hosts)
+    string DataFolder,
+    bool Demo,
+    int Port,
+    IReadOnlyList<string> Urls,
+    bool OnlyThisComputer,
+    IReadOnlyList<string> Hosts
+)
 {
     /// <summary>Where the program listens unless told otherwise.</summary>
     public const int DefaultPort = 5080;
 
     /// <summary>Where data lies unless told otherwise: under the user's own application data, the demo apart from the rest.</summary>
-    public static string DefaultDataFolder(bool demo) => Path.Combine(
-        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify),
-        "ShopPlanner", demo ? "demo" : "data");
+    public static string DefaultDataFolder(bool demo) =>
+        Path.Combine(
+            Environment.GetFolderPath(
+                Environment.SpecialFolder.LocalApplicationData,
+                Environment.SpecialFolderOption.DoNotVerify
+            ),
+            "ShopPlanner",
+            demo ? "demo" : "data"
+        );
 }

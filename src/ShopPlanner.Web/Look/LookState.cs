@@ -12,7 +12,8 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
     public event Action? Changed;
 
     /// <summary>What a person can choose.</summary>
-    public static IReadOnlyList<(string Value, string Name)> Choices { get; } = [("", "As the system"), ("light", "Light"), ("dark", "Dark")];
+    public static IReadOnlyList<(string Value, string Name)> Choices { get; } =
+    [("", "As the system"), ("light", "Light"), ("dark", "Dark")];
 
     /// <summary><c>light</c>, <c>dark</c>, or empty to follow the system.</summary>
     public string Chosen { get; private set; } = "";
@@ -35,7 +36,8 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
     public async Task ChooseAsync(string look)
     {
         Chosen = look;
-        if (script is not null) IsDark = await script.InvokeAsync<bool>("choose", look.Length > 0 ? look : null);
+        if (script is not null)
+            IsDark = await script.InvokeAsync<bool>("choose", look.Length > 0 ? look : null);
         Changed?.Invoke();
     }
 

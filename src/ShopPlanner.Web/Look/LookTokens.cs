@@ -17,8 +17,11 @@ internal sealed partial record LookTokens(IReadOnlyDictionary<string, string> Li
     private static Dictionary<string, string> Colours(string css, Regex block)
     {
         var match = block.Match(css);
-        if (!match.Success) throw new InvalidDataException($"tokens.css has no block of colours like {block}");
-        return Colour().Matches(match.Groups["body"].Value).ToDictionary(m => m.Groups["name"].Value, m => m.Groups["value"].Value);
+        if (!match.Success)
+            throw new InvalidDataException($"tokens.css has no block of colours like {block}");
+        return Colour()
+            .Matches(match.Groups["body"].Value)
+            .ToDictionary(m => m.Groups["name"].Value, m => m.Groups["value"].Value);
     }
 
     [GeneratedRegex(@"^:root \{(?<body>[^}]*)\}", RegexOptions.Multiline)]

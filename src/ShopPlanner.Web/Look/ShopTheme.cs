@@ -8,13 +8,14 @@ internal sealed class ShopTheme
     private static readonly string[] Fonts = ["Source Sans 3", "sans-serif"];
 
     /// <summary>Makes the theme from the tokens.</summary>
-    public ShopTheme(LookTokens tokens) => Theme = new MudTheme
-    {
-        PaletteLight = Fill(new PaletteLight(), tokens.Light),
-        PaletteDark = Fill(new PaletteDark(), tokens.Dark),
-        Typography = new Typography { Default = new DefaultTypography { FontFamily = Fonts } },
-        LayoutProperties = new LayoutProperties { DefaultBorderRadius = "4px" },
-    };
+    public ShopTheme(LookTokens tokens) =>
+        Theme = new MudTheme
+        {
+            PaletteLight = Fill(new PaletteLight(), tokens.Light),
+            PaletteDark = Fill(new PaletteDark(), tokens.Dark),
+            Typography = new Typography { Default = new DefaultTypography { FontFamily = Fonts } },
+            LayoutProperties = new LayoutProperties { DefaultBorderRadius = "4px" },
+        };
 
     /// <summary>For the theme provider.</summary>
     public MudTheme Theme { get; }

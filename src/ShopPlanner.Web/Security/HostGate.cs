@@ -8,8 +8,7 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
     private const int LoggedCharacters = 100;
 
     /// <summary>Lets the request through or answers it.</summary>
-    public Task InvokeAsync(HttpContext context) =>
-        hosts.Knows(context.Request.Host) ? next(context) : RefuseAsync(context);
+    public Task InvokeAsync(HttpContext context) => hosts.Knows(context.Request.Host) ? next(context) : RefuseAsync(context);
 
     private Task RefuseAsync(HttpContext context)
     {
@@ -29,14 +28,14 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
 
     private static string Page(string name) =>
         $"""
-         <!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-         <title>Not under this name — Shop Planner</title>
-         <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
-         <h1>Shop Planner is not opened under this name</h1>
-         <p>This page was asked for as <b>{name}</b>, which is not a name or address of the computer that it runs on. That is refused,
-         because a strange web page could reach your shop in this way.</p>
-         <p>Open the address that Shop Planner printed when it was started. If <b>{name}</b> is right, start it with
-         <code>--host {name}</code>.</p>
-         </body></html>
-         """;
+            <!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>Not under this name — Shop Planner</title>
+            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
+            <h1>Shop Planner is not opened under this name</h1>
+            <p>This page was asked for as <b>{name}</b>, which is not a name or address of the computer that it runs on. That is refused,
+            because a strange web page could reach your shop in this way.</p>
+            <p>Open the address that Shop Planner printed when it was started. If <b>{name}</b> is right, start it with
+            <code>--host {name}</code>.</p>
+            </body></html>
+            """;
 }

@@ -12,7 +12,8 @@ internal sealed class KnownHosts(WebSettings settings, LanAddresses lan)
     /// <summary>True when the Host header names this computer.</summary>
     public bool Knows(HostString host)
     {
-        if (!host.HasValue) return false;
+        if (!host.HasValue)
+            return false;
         var name = host.Host.TrimEnd('.');
         return names.Contains(name) || (IPAddress.TryParse(name.Trim('[', ']'), out var address) && IsOwn(address));
     }

@@ -11,15 +11,24 @@ internal sealed class OriginGate(RequestDelegate next, ILogger<OriginGate> log)
     public Task InvokeAsync(HttpContext context)
     {
         var origin = context.Request.Headers.Origin.ToString();
-        if (origin.Length == 0 ? !NeedsOrigin(context) : IsOwn(origin, context.Request.Host) || !IsGuarded(context)) return next(context);
-        log.LogWarning("Refused {Method} {Path} from the origin '{Origin}'", context.Request.Method, context.Request.Path, origin);
+        if (origin.Length == 0 ? !NeedsOrigin(context) : IsOwn(origin, context.Request.Host) || !IsGuarded(context))
+            return next(context);
+        log.LogWarning(
+            "Refused {Method} {Path} from the origin '{Origin}'",
+            context.Request.Method,
+            context.Request.Path,
+            origin
+        );
         context.Response.StatusCode = StatusCodes.Status403Forbidden;
         context.Response.ContentType = "text/plain; charset=utf-8";
-        return context.Response.WriteAsync("Refused: this was not asked by a page of Shop Planner. Open the page again and repeat.\n");
+        return context.Response.WriteAsync(
+            "Refused: this was not asked by a page of Shop Planner. Open the page again and repeat.\n"
+        );
     }
 
     private static bool IsGuarded(HttpContext context) =>
-        IsUnsafe(context.Request.Method) || context.Request.Path.StartsWithSegments(LiveConnection, StringComparison.OrdinalIgnoreCase);
+        IsUnsafe(context.Request.Method)
+        || context.Request.Path.StartsWithSegments(LiveConnection, StringComparison.OrdinalIgnoreCase);
 
     // Browsers send no Origin with a plain GET of their own page; they do with every POST and every WebSocket.
     private static bool NeedsOrigin(HttpContext context) =>
@@ -30,8 +39,9 @@ internal sealed class OriginGate(RequestDelegate next, ILogger<OriginGate> log)
 
     // The scheme is left out: behind a proxy the browser speaks HTTPS and this program does not see it.
     private static bool IsOwn(string origin, HostString host) =>
-        Uri.TryCreate(origin, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" &&
-        Authority(uri.Host, uri.Port) == Authority(host.Host, host.Port ?? DefaultPort(uri));
+        Uri.TryCreate(origin, UriKind.Absolute, out var uri)
+        && uri.Scheme is "http" or "https"
+        && Authority(uri.Host, uri.Port) == Authority(host.Host, host.Port ?? DefaultPort(uri));
 
     private static int DefaultPort(Uri uri) => uri.Scheme == "https" ? 443 : 80;
 

@@ -17,7 +17,9 @@ internal static class SecuritySetup
         services.AddSingleton(settings);
         services.AddSingleton<LanAddresses>();
         services.AddSingleton<KnownHosts>();
-        services.AddDataProtection().SetApplicationName("ShopPlanner")
+        services
+            .AddDataProtection()
+            .SetApplicationName("ShopPlanner")
             .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(settings.DataFolder, "keys")));
         services.AddAntiforgery(Name);
     }

@@ -35,7 +35,9 @@ public static class FaultWords
 
     /// <summary>The first fault of a field, beside it; null when there is none.</summary>
     public static string? For(IEnumerable<Fault> faults, string field) =>
-        faults.FirstOrDefault(fault => string.Equals(fault.Field, field, StringComparison.OrdinalIgnoreCase)) is { } fault ? Beside(fault) : null;
+        faults.FirstOrDefault(fault => string.Equals(fault.Field, field, StringComparison.OrdinalIgnoreCase)) is { } fault
+            ? Beside(fault)
+            : null;
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -7,26 +7,37 @@ namespace ShopPlanner.Web.Shared;
 /// <summary>Short notes at the foot of the page. What can be taken back offers it there instead of asking beforehand.</summary>
 public sealed class Notices(ISnackbar bar)
 {
-    private const int ShownMilliseconds = 6_000, UndoMilliseconds = 15_000;
+    private const int ShownMilliseconds = 6_000,
+        UndoMilliseconds = 15_000;
 
     /// <summary>Says that something was done.</summary>
     public void Say(string text) => bar.Add(text, Severity.Normal, Calm);
 
     /// <summary>Says that something was done and offers to take it back.</summary>
-    public void SayWithUndo(string text, Func<Task> undo) => bar.Add(text, Severity.Normal, options =>
-    {
-        Calm(options);
-        options.VisibleStateDuration = UndoMilliseconds;
-        options.Action = "Undo";
-        options.OnClick = _ => undo();
-    });
+    public void SayWithUndo(string text, Func<Task> undo) =>
+        bar.Add(
+            text,
+            Severity.Normal,
+            options =>
+            {
+                Calm(options);
+                options.VisibleStateDuration = UndoMilliseconds;
+                options.Action = "Undo";
+                options.OnClick = _ => undo();
+            }
+        );
 
     /// <summary>Says why something was not done.</summary>
-    public void SayWrong(ImmutableArray<Fault> faults) => bar.Add(string.Join(' ', faults.Take(3).Select(FaultWords.Line)), Severity.Error, options =>
-    {
-        Calm(options);
-        options.VisibleStateDuration = UndoMilliseconds;
-    });
+    public void SayWrong(ImmutableArray<Fault> faults) =>
+        bar.Add(
+            string.Join(' ', faults.Take(3).Select(FaultWords.Line)),
+            Severity.Error,
+            options =>
+            {
+                Calm(options);
+                options.VisibleStateDuration = UndoMilliseconds;
+            }
+        );
 
     private static void Calm(SnackbarOptions options)
     {

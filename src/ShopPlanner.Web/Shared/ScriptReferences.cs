@@ -8,7 +8,8 @@ internal static class ScriptReferences
     /// <summary>Releases a script's reference. When the browser is gone, so is what it held.</summary>
     public static async ValueTask LetGoAsync(this IJSObjectReference? script)
     {
-        if (script is null) return;
+        if (script is null)
+            return;
         try
         {
             await script.DisposeAsync();

@@ -14,25 +14,28 @@ public static class Words
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many ?? one + "s")}");
 
     /// <summary>Where a project stands.</summary>
-    public static string Of(ProjectState state) => state switch
-    {
-        ProjectState.Planning => "Planning",
-        ProjectState.Building => "Building",
-        ProjectState.Finished => "Finished",
-        _ => "Put away",
-    };
+    public static string Of(ProjectState state) =>
+        state switch
+        {
+            ProjectState.Planning => "Planning",
+            ProjectState.Building => "Building",
+            ProjectState.Finished => "Finished",
+            _ => "Put away",
+        };
 
     /// <summary>Where a plan stands.</summary>
-    public static string Of(PlanState state) => state switch
-    {
-        PlanState.Ready => "Ready to cut",
-        PlanState.Cutting => "Being cut",
-        PlanState.Cut => "All cut",
-        _ => "Withdrawn",
-    };
+    public static string Of(PlanState state) =>
+        state switch
+        {
+            PlanState.Ready => "Ready to cut",
+            PlanState.Cutting => "Being cut",
+            PlanState.Cut => "All cut",
+            _ => "Withdrawn",
+        };
 
     /// <summary>The units a person chooses from.</summary>
-    public static IReadOnlyList<(LengthUnit Value, string Name)> Units { get; } = [(LengthUnit.Inch, "Inches"), (LengthUnit.Millimetre, "Millimetres")];
+    public static IReadOnlyList<(LengthUnit Value, string Name)> Units { get; } =
+    [(LengthUnit.Inch, "Inches"), (LengthUnit.Millimetre, "Millimetres")];
 
     /// <summary>The unit's name in a sentence.</summary>
     public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
@@ -45,13 +48,14 @@ public static class Words
     /// <param name="cost">The plan's.</param>
     /// <param name="bound">No plan costs less.</param>
     /// <param name="sign">The shop's currency sign.</param>
-    public static string Quality(PlanStatus status, Money cost, Money bound, string sign) => status switch
-    {
-        PlanStatus.Proven => "No cheaper way to buy exists",
-        PlanStatus.BestFound when cost > bound => $"At most {Money(cost - bound, sign)} cheaper is possible",
-        PlanStatus.BestFound => "No cheaper way to buy was found",
-        _ => "Some parts are left out",
-    };
+    public static string Quality(PlanStatus status, Money cost, Money bound, string sign) =>
+        status switch
+        {
+            PlanStatus.Proven => "No cheaper way to buy exists",
+            PlanStatus.BestFound when cost > bound => $"At most {Money(cost - bound, sign)} cheaper is possible",
+            PlanStatus.BestFound => "No cheaper way to buy was found",
+            _ => "Some parts are left out",
+        };
 
     /// <summary>The day, as it reads in a list.</summary>
     public static string Day(DateTime utc) => utc.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);

@@ -30,7 +30,9 @@ public static class BoardCheck
         }
 
         var cost = solution.Patterns.Sum(p => p.Times * problem.Stocks[p.Stock].Cost);
-        if (cost != solution.Cost) yield return $"the cost is {cost}, not {solution.Cost}";
-        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0)) yield return "completeness is told wrongly";
+        if (cost != solution.Cost)
+            yield return $"the cost is {cost}, not {solution.Cost}";
+        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0))
+            yield return "completeness is told wrongly";
     }
 }

@@ -11,8 +11,14 @@ namespace ShopPlanner.Benchmarks;
 /// <param name="StockLengths">As cut at the saw: without the kerf.</param>
 /// <param name="ItemLengths">As cut at the saw: without the kerf.</param>
 public sealed record BoardInstance(
-    string Set, string Name, BoardProblem Problem, double? Best, ImmutableArray<long> StockLengths,
-    ImmutableArray<long> ItemLengths, long Kerf)
+    string Set,
+    string Name,
+    BoardProblem Problem,
+    double? Best,
+    ImmutableArray<long> StockLengths,
+    ImmutableArray<long> ItemLengths,
+    long Kerf
+)
 {
     public static BoardInstance Read(JsonElement json, long kerf)
     {
@@ -25,9 +31,17 @@ public sealed record BoardInstance(
             throw new UsageException($"A kerf of {kerf} leaves nothing of an item of {InstanceFiles.Name(json)}.");
         var problem = new BoardProblem(
             [.. stocks.Select((s, i) => new BoardStock(stockLengths[i] + kerf, s.Cost, s.Available, false, null))],
-            [.. items.Select((item, i) => new BoardItem(itemLengths[i] + kerf, item.Demand))]);
-        return new(InstanceFiles.Set(json), InstanceFiles.Name(json), problem,
-            InstanceFiles.FirstNumber(json, "optimum", "best_ub"), stockLengths, itemLengths, kerf);
+            [.. items.Select((item, i) => new BoardItem(itemLengths[i] + kerf, item.Demand))]
+        );
+        return new(
+            InstanceFiles.Set(json),
+            InstanceFiles.Name(json),
+            problem,
+            InstanceFiles.FirstNumber(json, "optimum", "best_ub"),
+            stockLengths,
+            itemLengths,
+            kerf
+        );
     }
 
     private static List<(long Length, long Cost, int? Available)> Stocks(JsonElement json) =>
@@ -35,8 +49,7 @@ public sealed record BoardInstance(
             ? [.. stocks.EnumerateArray().Select(s => (s[0].GetInt64(), s[1].GetInt64(), Limit(s[2])))]
             : [(json.GetProperty("capacity").GetInt64(), 1, null)];
 
-    private static int? Limit(JsonElement available) =>
-        available.ValueKind == JsonValueKind.Null ? null : available.GetInt32();
+    private static int? Limit(JsonElement available) => available.ValueKind == JsonValueKind.Null ? null : available.GetInt32();
 
     private static List<(long Length, int Demand)> Pairs(JsonElement items) =>
         [.. items.EnumerateArray().Select(item => (item[0].GetInt64(), item[1].GetInt32()))];

@@ -6,12 +6,29 @@ namespace ShopPlanner.Benchmarks;
 /// <param name="Kerf">The saw's, in the unit of the lengths.</param>
 /// <param name="Layouts">Every stock cut, so that an outsider can check; null when not asked for.</param>
 public sealed record BoardLine(
-    string Set, string Name, double Value, double Bound, bool Proven, bool Complete, double Seconds, long Kerf,
-    IReadOnlyList<BoardLayoutLine>? Layouts)
+    string Set,
+    string Name,
+    double Value,
+    double Bound,
+    bool Proven,
+    bool Complete,
+    double Seconds,
+    long Kerf,
+    IReadOnlyList<BoardLayoutLine>? Layouts
+)
 {
     public static BoardLine From(BoardInstance instance, Outcome outcome, BoardSolution solution, bool layouts) =>
-        new(outcome.Set, outcome.Name, outcome.Value, outcome.Bound, outcome.Proven, solution.Complete, outcome.Seconds,
-            instance.Kerf, layouts ? [.. solution.Patterns.Select(pattern => BoardLayoutLine.From(instance, pattern))] : null);
+        new(
+            outcome.Set,
+            outcome.Name,
+            outcome.Value,
+            outcome.Bound,
+            outcome.Proven,
+            solution.Complete,
+            outcome.Seconds,
+            instance.Kerf,
+            layouts ? [.. solution.Patterns.Select(pattern => BoardLayoutLine.From(instance, pattern))] : null
+        );
 }
 
 /// <summary>How one stock, or several alike, is cut.</summary>

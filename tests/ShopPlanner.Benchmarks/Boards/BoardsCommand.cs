@@ -29,29 +29,44 @@ public static class BoardsCommand
         var instance = BoardInstance.Read(json, options.Whole("kerf", 0));
         var clock = Stopwatch.StartNew();
         var solution = BoardSolver.Solve(instance.Problem, Control(options));
-        var outcome = new Outcome(instance.Set, instance.Name, solution.Cost, instance.Best, solution.Bound,
-            solution.Proven, clock.Elapsed.TotalSeconds);
+        var outcome = new Outcome(
+            instance.Set,
+            instance.Name,
+            solution.Cost,
+            instance.Best,
+            solution.Bound,
+            solution.Proven,
+            clock.Elapsed.TotalSeconds
+        );
         table.Add(outcome);
         lines.Write(BoardLine.From(instance, outcome, solution, options.Has("layouts")));
-        if (options.Has("verbose")) Tell(outcome);
+        if (options.Has("verbose"))
+            Tell(outcome);
         return Faultless(instance, solution) && !SetTable.IsWrong(outcome);
     }
 
-    private static SearchControl Control(Options options) => new()
-    {
-        Time = TimeSpan.FromSeconds(options.Number("seconds", 60)),
-        Workers = options.Whole("workers", Environment.ProcessorCount),
-    };
+    private static SearchControl Control(Options options) =>
+        new()
+        {
+            Time = TimeSpan.FromSeconds(options.Number("seconds", 60)),
+            Workers = options.Whole("workers", Environment.ProcessorCount),
+        };
 
     private static bool Faultless(BoardInstance instance, BoardSolution solution)
     {
         var faults = BoardCheck.Faults(instance.Problem, solution);
-        if (!solution.Complete) Console.WriteLine($"{instance.Set}/{instance.Name}: not everything is placed");
+        if (!solution.Complete)
+            Console.WriteLine($"{instance.Set}/{instance.Name}: not everything is placed");
         foreach (var fault in faults)
             Console.Error.WriteLine($"{instance.Set}/{instance.Name}: {fault}");
         return faults.Count == 0;
     }
 
-    private static void Tell(Outcome o) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-        $"{o.Set}/{o.Name}: {o.Value} bound {o.Bound} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"));
+    private static void Tell(Outcome o) =>
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{o.Set}/{o.Name}: {o.Value} bound {o.Bound} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"
+            )
+        );
 }

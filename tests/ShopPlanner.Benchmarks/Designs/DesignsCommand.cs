@@ -31,10 +31,14 @@ public static class DesignsCommand
     private static IEnumerable<(string Name, string Text)> BuiltIn()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ShopPlanner.sln"))) folder = folder.Parent;
-        if (folder is null) throw new UsageException("The designs are read from the repository: run the program from within it.");
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ShopPlanner.sln")))
+            folder = folder.Parent;
+        if (folder is null)
+            throw new UsageException("The designs are read from the repository: run the program from within it.");
         var designs = Path.Combine(folder.FullName, "wwwroot-assets", "designs");
-        return Directory.GetFiles(designs, "*.json").Order(StringComparer.Ordinal)
+        return Directory
+            .GetFiles(designs, "*.json")
+            .Order(StringComparer.Ordinal)
             .Select(path => (Path.GetFileNameWithoutExtension(path), File.ReadAllText(path)));
     }
 
@@ -45,7 +49,9 @@ public static class DesignsCommand
         var (read, work) = (Mean(() => DesignJson.Read(json), runs), Mean(() => WorkOut(document), runs));
         var (scene, pieces) = (Mean(() => PieceGltf.Write(piece), runs), piece.Parts.Sum(part => part.Quantity));
         return string.Create(
-            CultureInfo.InvariantCulture, $"| {name} | {pieces} | {piece.Parts.Length} | {read:0.000} | {work:0.000} | {scene:0.000} |");
+            CultureInfo.InvariantCulture,
+            $"| {name} | {pieces} | {piece.Parts.Length} | {read:0.000} | {work:0.000} | {scene:0.000} |"
+        );
     }
 
     private static Piece WorkOut(DesignDocument document)
@@ -56,9 +62,11 @@ public static class DesignsCommand
 
     private static double Mean<T>(Func<T> work, int runs)
     {
-        for (var i = 0; i < WarmRuns; i++) work();
+        for (var i = 0; i < WarmRuns; i++)
+            work();
         var watch = Stopwatch.StartNew();
-        for (var i = 0; i < runs; i++) work();
+        for (var i = 0; i < runs; i++)
+            work();
         return watch.Elapsed.TotalMilliseconds / Math.Max(1, runs);
     }
 }

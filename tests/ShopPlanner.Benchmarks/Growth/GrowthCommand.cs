@@ -25,11 +25,12 @@ public static class GrowthCommand
         return faulty ? 1 : 0;
     }
 
-    private static (bool Boards, bool Sheets) Wanted(string? only) => only switch
-    {
-        null => (true, true),
-        "boards" => (true, false),
-        "sheets" => (false, true),
-        _ => throw new UsageException($"--only wants boards or sheets, not '{only}'."),
-    };
+    private static (bool Boards, bool Sheets) Wanted(string? only) =>
+        only switch
+        {
+            null => (true, true),
+            "boards" => (true, false),
+            "sheets" => (false, true),
+            _ => throw new UsageException($"--only wants boards or sheets, not '{only}'."),
+        };
 }

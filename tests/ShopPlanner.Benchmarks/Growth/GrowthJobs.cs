@@ -21,14 +21,18 @@ public static class GrowthJobs
         var random = new Random(pieces);
         var counts = Counts(random, pieces);
         var lengths = new HashSet<int>();
-        while (lengths.Count < counts.Length) lengths.Add(random.Next(6 * 16, 60 * 16));
+        while (lengths.Count < counts.Length)
+            lengths.Add(random.Next(6 * 16, 60 * 16));
         return Request(
             [Board(Pine, "3 1/2")],
             [
-                Stock("6 ft", Pine, "72", "3 1/2", 4.05m), Stock("8 ft", Pine, "96", "3 1/2", 5.35m),
-                Stock("10 ft", Pine, "120", "3 1/2", 6.90m), Stock("12 ft", Pine, "144", "3 1/2", 7.95m),
+                Stock("6 ft", Pine, "72", "3 1/2", 4.05m),
+                Stock("8 ft", Pine, "96", "3 1/2", 5.35m),
+                Stock("10 ft", Pine, "120", "3 1/2", 6.90m),
+                Stock("12 ft", Pine, "144", "3 1/2", 7.95m),
             ],
-            [.. lengths.Select((length, i) => Part($"P{i}", Pine, $"{length}/16", counts[i], "3 1/2"))]);
+            [.. lengths.Select((length, i) => Part($"P{i}", Pine, $"{length}/16", counts[i], "3 1/2"))]
+        );
     }
 
     /// <summary>Plywood in three sizes.</summary>
@@ -39,15 +43,27 @@ public static class GrowthJobs
         return Request(
             [Sheet(Ply)],
             [Stock("full", Ply, "96", "48", 58), Stock("half", Ply, "48", "48", 34), Stock("quarter", Ply, "48", "24", 20)],
-            [.. counts.Select((count, i) => Part(
-                $"P{i}", Ply, $"{random.Next(6 * 8, 40 * 8)}/8", count, $"{random.Next(3 * 8, 24 * 8)}/8",
-                i % 3 == 0 ? Grain.Any : Grain.Length))]);
+            [
+                .. counts.Select(
+                    (count, i) =>
+                        Part(
+                            $"P{i}",
+                            Ply,
+                            $"{random.Next(6 * 8, 40 * 8)}/8",
+                            count,
+                            $"{random.Next(3 * 8, 24 * 8)}/8",
+                            i % 3 == 0 ? Grain.Any : Grain.Length
+                        )
+                ),
+            ]
+        );
     }
 
     private static int[] Counts(Random random, int pieces)
     {
         var counts = new int[Math.Min(MostSizes, (pieces + 2) / 3)];
-        for (var piece = 0; piece < pieces; piece++) counts[piece < counts.Length ? piece : random.Next(counts.Length)]++;
+        for (var piece = 0; piece < pieces; piece++)
+            counts[piece < counts.Length ? piece : random.Next(counts.Length)]++;
         return counts;
     }
 }

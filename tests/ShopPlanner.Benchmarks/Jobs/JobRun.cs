@@ -13,12 +13,15 @@ public static class JobRun
     public static bool Measure(string name, CutRequest request, Options options, JsonLines lines)
     {
         var heard = new Milestones();
-        var plan = CutPlanner.Plan(request, new SearchControl
-        {
-            Time = TimeSpan.FromSeconds(options.Number("seconds", UsualSeconds)),
-            Workers = options.Whole("workers", Environment.ProcessorCount),
-            Progress = heard.Hear,
-        });
+        var plan = CutPlanner.Plan(
+            request,
+            new SearchControl
+            {
+                Time = TimeSpan.FromSeconds(options.Number("seconds", UsualSeconds)),
+                Workers = options.Whole("workers", Environment.ProcessorCount),
+                Progress = heard.Hear,
+            }
+        );
         var row = JobRow.Of(name, request, plan, heard);
         Console.WriteLine(row.Text());
         lines.Write(row);

@@ -35,15 +35,18 @@ public sealed class Milestones
         var now = _clock.Elapsed;
         lock (_one)
         {
-            if (progress.Cost is not null) _firstPlan ??= now;
-            if (IsEarly(now)) Remember(progress);
+            if (progress.Cost is not null)
+                _firstPlan ??= now;
+            if (IsEarly(now))
+                Remember(progress);
         }
     }
 
     // Threads may tell out of order: what was known stays known.
     private void Remember(SearchProgress progress)
     {
-        if (progress.Cost is { } cost) _cost = Math.Min(_cost ?? cost.Amount, cost.Amount);
+        if (progress.Cost is { } cost)
+            _cost = Math.Min(_cost ?? cost.Amount, cost.Amount);
         _bound = Math.Max(_bound, progress.Bound.Amount);
     }
 }

@@ -6,8 +6,11 @@ namespace ShopPlanner.Benchmarks;
 public static class SheetCheck
 {
     public static IReadOnlyList<string> Faults(SheetProblem problem, SheetSolution solution) =>
-        [.. solution.Layouts.SelectMany(layout => LayoutFaults(problem, layout)),
-            .. DemandFaults(problem, solution), .. StockFaults(problem, solution)];
+        [
+            .. solution.Layouts.SelectMany(layout => LayoutFaults(problem, layout)),
+            .. DemandFaults(problem, solution),
+            .. StockFaults(problem, solution),
+        ];
 
     private static IEnumerable<string> LayoutFaults(SheetProblem problem, SheetLayout layout)
     {
@@ -30,9 +33,9 @@ public static class SheetCheck
             : [.. ChildFaults(node), .. node.Children.SelectMany(child => NodeFaults(problem, child))];
     }
 
-    private static bool IsItem(SheetItem item, SheetNode node) => node.Children.Length == 0 && (node.Turned
-        ? item.CanTurn && (item.Dy, item.Dx) == (node.Dx, node.Dy)
-        : (item.Dx, item.Dy) == (node.Dx, node.Dy));
+    private static bool IsItem(SheetItem item, SheetNode node) =>
+        node.Children.Length == 0
+        && (node.Turned ? item.CanTurn && (item.Dy, item.Dx) == (node.Dx, node.Dy) : (item.Dx, item.Dy) == (node.Dx, node.Dy));
 
     private static IEnumerable<string> ChildFaults(SheetNode node)
     {
@@ -63,7 +66,8 @@ public static class SheetCheck
 
     private static void Count(SheetNode node, int times, long[] placed)
     {
-        if (node.Item is { } item) placed[item] += times;
+        if (node.Item is { } item)
+            placed[item] += times;
         foreach (var child in node.Children)
             Count(child, times, placed);
     }
@@ -78,7 +82,9 @@ public static class SheetCheck
         }
 
         var cost = solution.Layouts.Sum(l => l.Times * problem.Stocks[l.Stock].Cost);
-        if (cost != solution.Cost) yield return $"the cost is {cost}, not {solution.Cost}";
-        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0)) yield return "completeness is told wrongly";
+        if (cost != solution.Cost)
+            yield return $"the cost is {cost}, not {solution.Cost}";
+        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0))
+            yield return "completeness is told wrongly";
     }
 }

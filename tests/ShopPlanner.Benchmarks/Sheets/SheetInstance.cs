@@ -35,16 +35,34 @@ public sealed record SheetInstance(string Set, string Name, Turning Turning, She
         var scale = kerf > 0 ? 10 : 1;
         var sheet = json.GetProperty("sheet");
         var stock = new SheetStock(
-            Side(sheet[0], scale, kerf) + kerf, Side(sheet[1], scale, kerf) + kerf, 1, null, false, null, null);
+            Side(sheet[0], scale, kerf) + kerf,
+            Side(sheet[1], scale, kerf) + kerf,
+            1,
+            null,
+            false,
+            null,
+            null
+        );
         ImmutableArray<SheetItem> items =
         [
-            .. json.GetProperty("items").EnumerateArray().Select(item => new SheetItem(
-                Side(item[0], scale, kerf) + kerf, Side(item[1], scale, kerf) + kerf,
-                item[3].ValueKind == JsonValueKind.Null ? turning == Turning.Free : item[3].GetBoolean(), item[2].GetInt32())),
+            .. json.GetProperty("items")
+                .EnumerateArray()
+                .Select(item => new SheetItem(
+                    Side(item[0], scale, kerf) + kerf,
+                    Side(item[1], scale, kerf) + kerf,
+                    item[3].ValueKind == JsonValueKind.Null ? turning == Turning.Free : item[3].GetBoolean(),
+                    item[2].GetInt32()
+                )),
         ];
         var kind = turning == Turning.Free ? "turning" : "fixed";
-        return new($"{InstanceFiles.Set(json)} {kind}", InstanceFiles.Name(json), turning, new([stock], items),
-            InstanceFiles.FirstNumber(json, best), kerf);
+        return new(
+            $"{InstanceFiles.Set(json)} {kind}",
+            InstanceFiles.Name(json),
+            turning,
+            new([stock], items),
+            InstanceFiles.FirstNumber(json, best),
+            kerf
+        );
     }
 
     /// <summary>A side as cut at the saw: without the kerf.</summary>

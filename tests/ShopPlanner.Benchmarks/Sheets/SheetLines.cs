@@ -6,13 +6,31 @@ namespace ShopPlanner.Benchmarks;
 /// <param name="Kerf">The saw's, in the unit of the sides.</param>
 /// <param name="Layouts">Every sheet cut, so that an outsider can check; null when not asked for.</param>
 public sealed record SheetLine(
-    string Set, string Name, double Value, double? Best, double Bound, bool Proven, bool Complete, double Seconds, long Kerf,
-    IReadOnlyList<SheetLayoutLine>? Layouts)
+    string Set,
+    string Name,
+    double Value,
+    double? Best,
+    double Bound,
+    bool Proven,
+    bool Complete,
+    double Seconds,
+    long Kerf,
+    IReadOnlyList<SheetLayoutLine>? Layouts
+)
 {
     public static SheetLine From(SheetInstance instance, Outcome outcome, SheetSolution solution, bool layouts) =>
-        new(outcome.Set, outcome.Name, outcome.Value, outcome.Best, outcome.Bound, outcome.Proven, solution.Complete,
-            outcome.Seconds, instance.Kerf,
-            layouts ? [.. solution.Layouts.Select(layout => SheetLayoutLine.From(instance, layout))] : null);
+        new(
+            outcome.Set,
+            outcome.Name,
+            outcome.Value,
+            outcome.Best,
+            outcome.Bound,
+            outcome.Proven,
+            solution.Complete,
+            outcome.Seconds,
+            instance.Kerf,
+            layouts ? [.. solution.Layouts.Select(layout => SheetLayoutLine.From(instance, layout))] : null
+        );
 }
 
 /// <summary>How one sheet, or several alike, is cut.</summary>
@@ -26,6 +44,9 @@ public sealed record SheetLayoutLine(int Stock, int Times, IReadOnlyList<long[]>
 
     private static IEnumerable<long[]> Below(SheetNode node, long kerf) =>
         node.Item is { } item
-            ? [[item, node.X, node.Y, node.Dx - kerf, node.Dy - kerf]]
+            ?
+            [
+                [item, node.X, node.Y, node.Dx - kerf, node.Dy - kerf],
+            ]
             : node.Children.SelectMany(child => Below(child, kerf));
 }

@@ -14,7 +14,11 @@ public static class SheetsCommand
 {
     public static int Run(IReadOnlyList<string> words)
     {
-        var options = Options.Parse(words, ["seconds", "json", "kerf", "take", "workers", "seed", "rounds"], ["layouts", "verbose"]);
+        var options = Options.Parse(
+            words,
+            ["seconds", "json", "kerf", "take", "workers", "seed", "rounds"],
+            ["layouts", "verbose"]
+        );
         using var lines = new JsonLines(options.Text("json"));
         var tables = new Dictionary<Turning, SetTable> { [Turning.Free] = new(), [Turning.Fixed] = new() };
         var faulty = false;
@@ -30,21 +34,30 @@ public static class SheetsCommand
     {
         var clock = Stopwatch.StartNew();
         var solution = SheetSolver.Solve(instance.Problem, Control(options));
-        var outcome = new Outcome(instance.Set, instance.Name, solution.Cost, instance.Best, solution.Bound,
-            solution.Proven, clock.Elapsed.TotalSeconds);
+        var outcome = new Outcome(
+            instance.Set,
+            instance.Name,
+            solution.Cost,
+            instance.Best,
+            solution.Bound,
+            solution.Proven,
+            clock.Elapsed.TotalSeconds
+        );
         table.Add(outcome);
         lines.Write(SheetLine.From(instance, outcome, solution, options.Has("layouts")));
-        if (options.Has("verbose")) Tell(outcome);
+        if (options.Has("verbose"))
+            Tell(outcome);
         return Faultless(instance, solution) && !SetTable.IsWrong(outcome);
     }
 
-    private static SearchControl Control(Options options) => new()
-    {
-        Time = TimeSpan.FromSeconds(options.Number("seconds", 10)),
-        Iterations = options.Text("rounds") is null ? null : options.Whole("rounds", 0),
-        Seed = options.Whole("seed", 1),
-        Workers = options.Whole("workers", Environment.ProcessorCount),
-    };
+    private static SearchControl Control(Options options) =>
+        new()
+        {
+            Time = TimeSpan.FromSeconds(options.Number("seconds", 10)),
+            Iterations = options.Text("rounds") is null ? null : options.Whole("rounds", 0),
+            Seed = options.Whole("seed", 1),
+            Workers = options.Whole("workers", Environment.ProcessorCount),
+        };
 
     private static bool Faultless(SheetInstance instance, SheetSolution solution)
     {
@@ -54,6 +67,11 @@ public static class SheetsCommand
         return faults.Count == 0;
     }
 
-    private static void Tell(Outcome o) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-        $"{o.Set}/{o.Name}: {o.Value} bound {o.Bound} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"));
+    private static void Tell(Outcome o) =>
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{o.Set}/{o.Name}: {o.Value} bound {o.Bound} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"
+            )
+        );
 }

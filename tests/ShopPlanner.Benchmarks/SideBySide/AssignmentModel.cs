@@ -25,7 +25,8 @@ public sealed class AssignmentModel
         (_problem, _bins) = (problem, bins);
         _used = [.. bins.Select((_, bin) => _model.NewBoolVar($"u{bin}"))];
         _pieces = [.. problem.Items.SelectMany((item, i) => Enumerable.Range(0, item.Demand).Select(_ => Piece(i)))];
-        foreach (var (_, places) in _pieces) _model.AddExactlyOne(places.Select(place => place.In));
+        foreach (var (_, places) in _pieces)
+            _model.AddExactlyOne(places.Select(place => place.In));
         Fill();
         _model.Minimize(LinearExpr.WeightedSum(_used, bins.Select(stock => problem.Stocks[stock].Cost)));
     }
@@ -35,7 +36,8 @@ public sealed class AssignmentModel
     {
         var end = DateTime.UtcNow.AddSeconds(seconds);
         var bins = Bins(problem);
-        if (problem.Items.Sum(item => (long)item.Demand) * bins.Count > MostBooleans) return null;
+        if (problem.Items.Sum(item => (long)item.Demand) * bins.Count > MostBooleans)
+            return null;
         var model = new AssignmentModel(problem, bins);
         return model.Solve((end - DateTime.UtcNow).TotalSeconds, workers);
     }
@@ -55,16 +57,25 @@ public sealed class AssignmentModel
     }
 
     private (int Item, List<(int Bin, BoolVar In)> Places) Piece(int item) =>
-        (item, [.. Enumerable.Range(0, _bins.Count).Where(bin => Capacity(bin) >= _problem.Items[item].Size)
-            .Select(bin => (bin, _model.NewBoolVar("")))]);
+        (
+            item,
+            [
+                .. Enumerable
+                    .Range(0, _bins.Count)
+                    .Where(bin => Capacity(bin) >= _problem.Items[item].Size)
+                    .Select(bin => (bin, _model.NewBoolVar(""))),
+            ]
+        );
 
     private long Capacity(int bin) => _problem.Stocks[_bins[bin]].Capacity;
 
     private void Fill()
     {
-        var inside = (from piece in _pieces
-                      from place in piece.Places
-                      select (place.Bin, place.In, _problem.Items[piece.Item].Size)).ToLookup(place => place.Bin);
+        var inside = (
+            from piece in _pieces
+            from place in piece.Places
+            select (place.Bin, place.In, _problem.Items[piece.Item].Size)
+        ).ToLookup(place => place.Bin);
         for (var bin = 0; bin < _bins.Count; bin++)
         {
             var load = LinearExpr.WeightedSum(inside[bin].Select(place => place.In), inside[bin].Select(place => place.Size));
@@ -74,10 +85,13 @@ public sealed class AssignmentModel
 
     private BoardSolution? Solve(double seconds, int workers)
     {
-        if (seconds <= 0) return null;
+        if (seconds <= 0)
+            return null;
         using var solver = new CpSolver();
         solver.StringParameters = string.Create(
-            CultureInfo.InvariantCulture, $"max_time_in_seconds:{seconds:0.000} num_workers:{workers} random_seed:1");
+            CultureInfo.InvariantCulture,
+            $"max_time_in_seconds:{seconds:0.000} num_workers:{workers} random_seed:1"
+        );
         return solver.Solve(_model) switch
         {
             CpSolverStatus.Optimal => Read(solver, proven: true),

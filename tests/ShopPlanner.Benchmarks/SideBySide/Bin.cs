@@ -30,7 +30,12 @@ internal static class BinSolution
         var used = bins.Where(bin => bin.Load > 0).ToList();
         var unmet = problem.Items.Select((item, i) => item.Demand - used.Sum(bin => bin.Counts[i])).ToList();
         return new(
-            [.. used.Select(bin => new BoardPattern(bin.Stock, 1, [.. bin.Counts]))], [.. unmet],
-            used.Sum(bin => problem.Stocks[bin.Stock].Cost), bound, unmet.TrueForAll(count => count == 0), proven);
+            [.. used.Select(bin => new BoardPattern(bin.Stock, 1, [.. bin.Counts]))],
+            [.. unmet],
+            used.Sum(bin => problem.Stocks[bin.Stock].Cost),
+            bound,
+            unmet.TrueForAll(count => count == 0),
+            proven
+        );
     }
 }

@@ -12,10 +12,12 @@ public sealed class BoardMethods(Options options)
     private readonly int _workers = options.Whole("workers", Environment.ProcessorCount);
 
     /// <summary>Holds what <see cref="Answer"/> was told to note in it.</summary>
-    public MethodTable Table { get; } = new(
-        $"Boards: stocks used, or their cost where they differ, each method with {options.Text("seconds") ?? "10"} s. The plain"
-        + " model is handed to CP-SAT with one Boolean for each piece and bin, and not built where that makes more than"
-        + $" {AssignmentModel.MostBooleans:n0}.");
+    public MethodTable Table { get; } =
+        new(
+            $"Boards: stocks used, or their cost where they differ, each method with {options.Text("seconds") ?? "10"} s. The plain"
+                + " model is handed to CP-SAT with one Boolean for each piece and bin, and not built where that makes more than"
+                + $" {AssignmentModel.MostBooleans:n0}."
+        );
 
     public Answers Answer(JsonElement record)
     {
@@ -34,7 +36,10 @@ public sealed class BoardMethods(Options options)
     private SearchControl Control() => new() { Time = TimeSpan.FromSeconds(_seconds), Workers = _workers };
 
     private static (MethodOutcome Outcome, IEnumerable<string> Faults) Time(
-        BoardInstance instance, string method, Func<BoardSolution?> solve)
+        BoardInstance instance,
+        string method,
+        Func<BoardSolution?> solve
+    )
     {
         var clock = Stopwatch.StartNew();
         var solution = solve();
@@ -42,7 +47,9 @@ public sealed class BoardMethods(Options options)
         var value = solution is { Complete: true } ? solution.Cost : (double?)null;
         var faults = solution is null ? [] : BoardCheck.Faults(instance.Problem, solution);
         var proven = solution is { Complete: true, Proven: true };
-        return (new(instance.Set, instance.Name, method, value, instance.Best, proven, seconds),
-            faults.Select(fault => $"{instance.Set}/{instance.Name}: {method}: {fault}"));
+        return (
+            new(instance.Set, instance.Name, method, value, instance.Best, proven, seconds),
+            faults.Select(fault => $"{instance.Set}/{instance.Name}: {method}: {fault}")
+        );
     }
 }

@@ -19,10 +19,27 @@ public sealed class MethodTable(string title)
     /// </summary>
     public void Print(TextWriter to)
     {
-        if (_outcomes.Count == 0) return;
+        if (_outcomes.Count == 0)
+            return;
         to.WriteLine(title);
-        Write(to, "set", "method", "count", "answered", "proven", "cuttable", "value", "planner's", "best", "at best", "fewer",
-            "more", "median s", "max s", "all s");
+        Write(
+            to,
+            "set",
+            "method",
+            "count",
+            "answered",
+            "proven",
+            "cuttable",
+            "value",
+            "planner's",
+            "best",
+            "at best",
+            "fewer",
+            "more",
+            "median s",
+            "max s",
+            "all s"
+        );
         foreach (var set in _outcomes.GroupBy(outcome => outcome.Set))
             Print(to, set.Key, [.. set]);
         Print(to, "all", _outcomes);
@@ -40,12 +57,24 @@ public sealed class MethodTable(string title)
     {
         var answered = method.FindAll(outcome => outcome.Value is not null);
         var seconds = method.Select(outcome => outcome.Seconds).Order().ToList();
-        Write(to, set, method[0].Method, method.Count, answered.Count, method.Count(o => o.Proven),
+        Write(
+            to,
+            set,
+            method[0].Method,
+            method.Count,
+            answered.Count,
+            method.Count(o => o.Proven),
             method.Exists(o => o.Cuttable is not null) ? method.Count(o => o.Cuttable == true) : "-",
-            answered.Sum(o => o.Value), answered.Sum(planner), answered.Sum(o => o.Best ?? planner(o)),
-            answered.Count(o => o.Value <= o.Best), answered.Count(o => o.Value < planner(o)),
-            answered.Count(o => o.Value > planner(o)), Seconds(seconds[(seconds.Count - 1) / 2]), Seconds(seconds[^1]),
-            Seconds(seconds.Sum()));
+            answered.Sum(o => o.Value),
+            answered.Sum(planner),
+            answered.Sum(o => o.Best ?? planner(o)),
+            answered.Count(o => o.Value <= o.Best),
+            answered.Count(o => o.Value < planner(o)),
+            answered.Count(o => o.Value > planner(o)),
+            Seconds(seconds[(seconds.Count - 1) / 2]),
+            Seconds(seconds[^1]),
+            Seconds(seconds.Sum())
+        );
     }
 
     private static string Instance(MethodOutcome outcome) => $"{outcome.Set}/{outcome.Name}";

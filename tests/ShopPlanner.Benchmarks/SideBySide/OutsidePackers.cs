@@ -22,7 +22,8 @@ public sealed class OutsidePackers
     public static OutsidePackers? Find(string? folder)
     {
         var where = Path.GetFullPath(folder ?? Path.Combine(AppContext.BaseDirectory, "packers"));
-        if (!File.Exists(Path.Combine(where, Script))) throw new UsageException($"There is no {Script} in {where}.");
+        if (!File.Exists(Path.Combine(where, Script)))
+            throw new UsageException($"There is no {Script} in {where}.");
         if (!HasNode())
             Console.WriteLine("The rectangle packers are left out: there is no program 'node'. Install Node.js 20 or later.");
         else if (!Directory.Exists(Path.Combine(where, "node_modules")))
@@ -51,21 +52,38 @@ public sealed class OutsidePackers
         node.StandardInput.Close();
         var answer = node.StandardOutput.ReadToEnd();
         node.WaitForExit();
-        if (node.ExitCode == 0) return answer;
+        if (node.ExitCode == 0)
+            return answer;
         throw new InvalidOperationException($"{Script} ended with {node.ExitCode}; its reason stands above.");
     }
 
     private static List<PackerAnswer> Read(string text)
     {
         using var document = JsonDocument.Parse(text);
-        return [.. document.RootElement.EnumerateArray().Select(packer => new PackerAnswer(
-            packer.GetProperty("name").GetString()!, packer.GetProperty("seconds").GetDouble(),
-            new([.. packer.GetProperty("sheets").EnumerateArray().Select(Sheet)])))];
+        return
+        [
+            .. document
+                .RootElement.EnumerateArray()
+                .Select(packer => new PackerAnswer(
+                    packer.GetProperty("name").GetString()!,
+                    packer.GetProperty("seconds").GetDouble(),
+                    new([.. packer.GetProperty("sheets").EnumerateArray().Select(Sheet)])
+                )),
+        ];
     }
 
     private static List<Placed> Sheet(JsonElement sheet) =>
-        [.. sheet.EnumerateArray().Select(piece => new Placed(
-            piece[0].GetInt32(), piece[1].GetInt64(), piece[2].GetInt64(), piece[3].GetInt64(), piece[4].GetInt64()))];
+        [
+            .. sheet
+                .EnumerateArray()
+                .Select(piece => new Placed(
+                    piece[0].GetInt32(),
+                    piece[1].GetInt64(),
+                    piece[2].GetInt64(),
+                    piece[3].GetInt64(),
+                    piece[4].GetInt64()
+                )),
+        ];
 
     private static bool HasNode()
     {

@@ -30,13 +30,15 @@ public sealed record Packing(IReadOnlyList<IReadOnlyList<Placed>> Sheets)
         {
             if (piece.X < 0 || piece.Y < 0 || piece.X + piece.Dx > stock.Dx || piece.Y + piece.Dy > stock.Dy)
                 yield return $"{piece} sticks out of {stock.Dx} x {stock.Dy}";
-            if (!IsItem(problem.Items[piece.Item], piece)) yield return $"{piece} is not {problem.Items[piece.Item]}";
+            if (!IsItem(problem.Items[piece.Item], piece))
+                yield return $"{piece} is not {problem.Items[piece.Item]}";
         }
 
         for (var i = 0; i < sheet.Count; i++)
         {
             for (var j = 0; j < i; j++)
-                if (Overlap(sheet[i], sheet[j])) yield return $"{sheet[i]} overlaps {sheet[j]}";
+                if (Overlap(sheet[i], sheet[j]))
+                    yield return $"{sheet[i]} overlaps {sheet[j]}";
         }
     }
 
@@ -44,9 +46,9 @@ public sealed record Packing(IReadOnlyList<IReadOnlyList<Placed>> Sheets)
     {
         var counts = Sheets.SelectMany(sheet => sheet).CountBy(piece => piece.Item).ToDictionary();
         return from item in Enumerable.Range(0, problem.Items.Length)
-               let placed = counts.GetValueOrDefault(item)
-               where placed != problem.Items[item].Demand
-               select $"item {item}: {placed} placed of {problem.Items[item].Demand}";
+            let placed = counts.GetValueOrDefault(item)
+            where placed != problem.Items[item].Demand
+            select $"item {item}: {placed} placed of {problem.Items[item].Demand}";
     }
 
     private static bool IsItem(SheetItem item, Placed piece) =>
@@ -58,22 +60,27 @@ public sealed record Packing(IReadOnlyList<IReadOnlyList<Placed>> Sheets)
     // A cut that is possible never spoils another, so any cut found may be made first.
     private static bool IsCuttable(List<Placed> pieces)
     {
-        if (pieces.Count < 2) return true;
+        if (pieces.Count < 2)
+            return true;
         var (first, second) = Parted(pieces, piece => (piece.X, piece.Dx));
-        if (second.Count == 0) (first, second) = Parted(pieces, piece => (piece.Y, piece.Dy));
+        if (second.Count == 0)
+            (first, second) = Parted(pieces, piece => (piece.Y, piece.Dy));
         return second.Count > 0 && IsCuttable(first) && IsCuttable(second);
     }
 
     // The pieces before the first straight gap that runs through, and those behind it; none behind where there is no gap.
     private static (List<Placed> First, List<Placed> Second) Parted(
-        List<Placed> pieces, Func<Placed, (long At, long Size)> extent)
+        List<Placed> pieces,
+        Func<Placed, (long At, long Size)> extent
+    )
     {
         var ordered = pieces.OrderBy(piece => extent(piece).At).ToList();
         var end = 0L;
         for (var i = 0; i < ordered.Count; i++)
         {
             var (at, size) = extent(ordered[i]);
-            if (i > 0 && at >= end) return (ordered[..i], ordered[i..]);
+            if (i > 0 && at >= end)
+                return (ordered[..i], ordered[i..]);
             end = Math.Max(end, at + size);
         }
 

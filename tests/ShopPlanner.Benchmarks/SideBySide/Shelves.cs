@@ -13,7 +13,8 @@ public static class Shelves
     /// <summary>Sizes hold the kerf already, so rows of pieces are cut as they lie.</summary>
     public static Packing Pack(SheetProblem problem) =>
         new[] { (false, false), (false, true), (true, false), (true, true) }
-            .Select(how => Pack(problem, across: how.Item1, standing: how.Item2)).MinBy(packing => packing.Sheets.Count)!;
+            .Select(how => Pack(problem, across: how.Item1, standing: how.Item2))
+            .MinBy(packing => packing.Sheets.Count)!;
 
     private static Packing Pack(SheetProblem problem, bool across, bool standing)
     {
@@ -22,7 +23,8 @@ public static class Shelves
         var pieces = problem.Items.Select((item, i) => Lay(item, i, sheet, across, standing));
         foreach (var piece in pieces.OrderByDescending(piece => piece.Dy).ThenByDescending(piece => piece.Dx))
         {
-            for (var n = 0; n < problem.Items[piece.Item].Demand; n++) rows.Add(piece);
+            for (var n = 0; n < problem.Items[piece.Item].Demand; n++)
+                rows.Add(piece);
         }
 
         return new([.. rows.Sheets.Select(on => across ? on.Select(Mirror).ToImmutableArray() : [.. on])]);
@@ -32,7 +34,8 @@ public static class Shelves
     {
         var asWritten = across ? new Placed(index, 0, 0, item.Dy, item.Dx) : new(index, 0, 0, item.Dx, item.Dy);
         var turned = asWritten with { Dx = asWritten.Dy, Dy = asWritten.Dx };
-        if (!item.CanTurn || !Fits(turned, sheet)) return asWritten;
+        if (!item.CanTurn || !Fits(turned, sheet))
+            return asWritten;
         return !Fits(asWritten, sheet) || standing != asWritten.Dy > asWritten.Dx ? turned : asWritten;
     }
 
@@ -51,7 +54,8 @@ public static class Shelves
         public void Add(Placed piece)
         {
             var at = _shelves.FindIndex(shelf => piece.Dy <= shelf.Height && shelf.Used + piece.Dx <= width);
-            if (at < 0) at = NewShelf(piece.Dy);
+            if (at < 0)
+                at = NewShelf(piece.Dy);
             var shelf = _shelves[at];
             Sheets[shelf.Sheet].Add(piece with { X = shelf.Used, Y = shelf.Y });
             _shelves[at] = shelf with { Used = shelf.Used + piece.Dx };

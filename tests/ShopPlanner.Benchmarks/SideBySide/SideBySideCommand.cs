@@ -19,7 +19,8 @@ public static class SideBySideCommand
         var faultless = true;
         foreach (var record in records[false])
             faultless &= Note(boards.Answer(record), boards.Table, options, lines);
-        if (records[true].Any()) faultless &= Sheets(records[true], options, lines);
+        if (records[true].Any())
+            faultless &= Sheets(records[true], options, lines);
         boards.Table.Print(Console.Out);
         return faultless ? 0 : 1;
     }
@@ -35,7 +36,8 @@ public static class SideBySideCommand
         var faultless = true;
         foreach (var instance in records.SelectMany(record => SheetInstance.ReadAll(record, options.Whole("kerf", 0))))
             faultless &= Note(sheets.Answer(instance), tables[instance.Turning], options, lines);
-        foreach (var table in tables.Values) table.Print(Console.Out);
+        foreach (var table in tables.Values)
+            table.Print(Console.Out);
         return faultless;
     }
 
@@ -45,10 +47,12 @@ public static class SideBySideCommand
         foreach (var outcome in answers.Outcomes)
         {
             lines.Write(outcome);
-            if (options.Has("verbose")) Tell(outcome);
+            if (options.Has("verbose"))
+                Tell(outcome);
         }
 
-        foreach (var fault in answers.Faults) Console.Error.WriteLine(fault);
+        foreach (var fault in answers.Faults)
+            Console.Error.WriteLine(fault);
         return answers.Faults.Count == 0;
     }
 
@@ -57,8 +61,12 @@ public static class SideBySideCommand
     private static void Tell(MethodOutcome o)
     {
         var value = o.Value?.ToString(CultureInfo.InvariantCulture) ?? "no answer";
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{o.Set}/{o.Name}: {o.Method} {value} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"));
+        Console.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{o.Set}/{o.Name}: {o.Method} {value} published {o.Best} {(o.Proven ? "proven" : "OPEN")} {o.Seconds:0.000} s"
+            )
+        );
     }
 }
 

@@ -19,9 +19,10 @@ public static class WorkingsCommand
     {
         var options = Options.ParseWithoutPath(words, ["seconds", "json"], []);
         using var lines = new JsonLines(options.Text("json"));
-        Console.WriteLine($"{"working",-16}{"mean µs",10}{"rounds",10}");
+        Console.WriteLine($"{"working", -16}{"mean µs", 10}{"rounds", 10}");
         var faulty = false;
-        foreach (var form in WorkingForms.All) faulty |= !Measure(form, options.Number("seconds", UsualSeconds), lines);
+        foreach (var form in WorkingForms.All)
+            faulty |= !Measure(form, options.Number("seconds", UsualSeconds), lines);
         return faulty ? 1 : 0;
     }
 
@@ -30,16 +31,26 @@ public static class WorkingsCommand
         var given = EverydayValues.Of(form);
         if (form.Run(given, LengthUnit.Inch) is { Answer: null } refused)
         {
-            foreach (var fault in refused.Faults) Console.Error.WriteLine($"{form.Name}: {fault}");
+            foreach (var fault in refused.Faults)
+                Console.Error.WriteLine($"{form.Name}: {fault}");
             return false;
         }
 
-        for (var round = 0; round < WarmUp; round++) form.Run(given, LengthUnit.Inch);
+        for (var round = 0; round < WarmUp; round++)
+            form.Run(given, LengthUnit.Inch);
         var (rounds, clock) = (0, Stopwatch.StartNew());
-        for (; clock.Elapsed.TotalSeconds < seconds; rounds++) form.Run(given, LengthUnit.Inch);
+        for (; clock.Elapsed.TotalSeconds < seconds; rounds++)
+            form.Run(given, LengthUnit.Inch);
         var mean = clock.Elapsed.TotalMicroseconds / rounds;
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Name,-16}{mean,10:0.0}{rounds,10}"));
-        lines.Write(new { Working = form.Name, MeanMicroseconds = mean, Rounds = rounds });
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{form.Name, -16}{mean, 10:0.0}{rounds, 10}"));
+        lines.Write(
+            new
+            {
+                Working = form.Name,
+                MeanMicroseconds = mean,
+                Rounds = rounds,
+            }
+        );
         return mean < MostMicroseconds;
     }
 }

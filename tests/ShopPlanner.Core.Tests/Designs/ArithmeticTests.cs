@@ -60,9 +60,13 @@ public sealed class ArithmeticTests
         {
             var formula = Formula(chance, 4);
             var said = Convert.ToDouble(outside.Compute(formula, ""), CultureInfo.InvariantCulture);
-            if (!double.IsFinite(said) || Math.Abs(said) > 900) continue;
+            if (!double.IsFinite(said) || Math.Abs(said) > 900)
+                continue;
             var width = Made.Piece(Made.Carcass($"1000 in + ({formula}) * 1 in", "12", "30", "")).Outside.Dx;
-            Assert.True(Math.Abs((double)width.ToInches() - 1000 - said) < 0.0002, $"{formula}: {width.ToInches() - 1000}, outside {said}");
+            Assert.True(
+                Math.Abs((double)width.ToInches() - 1000 - said) < 0.0002,
+                $"{formula}: {width.ToInches() - 1000}, outside {said}"
+            );
             tried++;
         }
     }
@@ -70,13 +74,18 @@ public sealed class ArithmeticTests
     [Fact]
     public void The_order_of_names_does_not_matter()
     {
-        var turned = Made.Case.Replace("\"value\": \"30\", \"least\": \"10\", \"most\": \"60\"", "\"value\": \"gap * 5\"", StringComparison.Ordinal);
+        var turned = Made.Case.Replace(
+            "\"value\": \"30\", \"least\": \"10\", \"most\": \"60\"",
+            "\"value\": \"gap * 5\"",
+            StringComparison.Ordinal
+        );
         Assert.Equal(Made.Piece(Made.Case).Outside, Made.Piece(turned).Outside);
     }
 
     private static string Formula(Random chance, int depth)
     {
-        if (depth == 0 || chance.Next(4) == 0) return (chance.Next(1, 400) / 8m).ToString("0.000", CultureInfo.InvariantCulture);
+        if (depth == 0 || chance.Next(4) == 0)
+            return (chance.Next(1, 400) / 8m).ToString("0.000", CultureInfo.InvariantCulture);
         var (a, b) = (Formula(chance, depth - 1), Formula(chance, depth - 1));
         var text = $"{a} {"+-*/"[chance.Next(4)]} {b}";
         return chance.Next(3) == 0 ? "(" + text + ")" : text;

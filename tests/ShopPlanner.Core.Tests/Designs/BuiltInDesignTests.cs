@@ -29,10 +29,15 @@ public sealed class BuiltInDesignTests
         var chance = new Random(20261125);
         for (var i = 0; i < Trials; i++)
         {
-            var values = document.Dimensions.Where(one => HasPlainLimits(one, document.Unit)).ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
+            var values = document
+                .Dimensions.Where(one => HasPlainLimits(one, document.Unit))
+                .ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
             var said = name + ": " + string.Join(", ", values.Select(one => one.Key + "=" + one.Value));
             var evaluation = DesignEvaluator.Evaluate(document, values);
-            Assert.True(evaluation.Faults.IsEmpty, said + Environment.NewLine + string.Join(Environment.NewLine, evaluation.Faults));
+            Assert.True(
+                evaluation.Faults.IsEmpty,
+                said + Environment.NewLine + string.Join(Environment.NewLine, evaluation.Faults)
+            );
             Holds(evaluation.Piece!, said);
         }
     }
@@ -53,10 +58,18 @@ public sealed class BuiltInDesignTests
     private static string Value(DesignDimension dimension, LengthUnit unit, Random chance)
     {
         if (dimension.IsCount)
-            return chance.Next(int.Parse(dimension.Least!, CultureInfo.InvariantCulture), int.Parse(dimension.Most!, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture);
+            return chance
+                .Next(
+                    int.Parse(dimension.Least!, CultureInfo.InvariantCulture),
+                    int.Parse(dimension.Most!, CultureInfo.InvariantCulture) + 1
+                )
+                .ToString(CultureInfo.InvariantCulture);
         var (least, most) = (LengthText.Parse(dimension.Least, unit).Value, LengthText.Parse(dimension.Most, unit).Value);
         var step = unit == LengthUnit.Inch ? Length.TicksPerInch / 16 : Length.TicksPerMillimetre;
-        return LengthFormat.Exact(Length.FromTicks(least.Ticks + (chance.NextInt64(((most - least).Ticks / step) + 1) * step)), unit);
+        return LengthFormat.Exact(
+            Length.FromTicks(least.Ticks + (chance.NextInt64(((most - least).Ticks / step) + 1) * step)),
+            unit
+        );
     }
 
     private static void Holds(Piece piece, string said)
@@ -65,7 +78,12 @@ public sealed class BuiltInDesignTests
         OverlapsOnlyInJoints(piece, said);
         var marks = piece.Parts.SelectMany(part => part.Copies).Select(copy => copy.Mark).ToList();
         Assert.True(marks.Count == marks.Distinct().Count(), said + ": a mark stands twice");
-        Assert.DoesNotContain(piece.Warnings, warning => warning.Text.Contains("same place", StringComparison.Ordinal) || warning.Text.Contains("in the air", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            piece.Warnings,
+            warning =>
+                warning.Text.Contains("same place", StringComparison.Ordinal)
+                || warning.Text.Contains("in the air", StringComparison.Ordinal)
+        );
     }
 
     private static void FillsTheOutside(Piece piece, string said)
@@ -79,11 +97,12 @@ public sealed class BuiltInDesignTests
         var copies = piece.Parts.SelectMany(part => part.Copies).ToList();
         var joints = piece.Joints.ToLookup(joint => Pair(joint.From, joint.Into));
         foreach (var (a, i) in copies.Select((copy, i) => (copy, i)))
-            foreach (var b in copies.Skip(i + 1))
-                if (a.Box.Shared(b.Box) is { } shared)
-                    Assert.True(
-                        joints[Pair(a.Mark, b.Mark)].Any(joint => shared.Extent(joint.Along) == joint.Depth),
-                        $"{said}: {a.Mark} and {b.Mark} share {shared}, which no joint explains");
+        foreach (var b in copies.Skip(i + 1))
+            if (a.Box.Shared(b.Box) is { } shared)
+                Assert.True(
+                    joints[Pair(a.Mark, b.Mark)].Any(joint => shared.Extent(joint.Along) == joint.Depth),
+                    $"{said}: {a.Mark} and {b.Mark} share {shared}, which no joint explains"
+                );
     }
 
     private static (string, string) Pair(string a, string b) => string.CompareOrdinal(a, b) < 0 ? (a, b) : (b, a);

@@ -5,7 +5,8 @@ namespace ShopPlanner.Core.Tests.Designs;
 /// <summary>The built-in designs, read as the application reads them.</summary>
 internal static class DesignFiles
 {
-    public static IEnumerable<string> Names => Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
+    public static IEnumerable<string> Names =>
+        Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
 
     public static string PathOf(string name) => Path.Combine(Folder, name + ".json");
 
@@ -21,7 +22,8 @@ internal static class DesignFiles
         get
         {
             var folder = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln"))) folder = folder.Parent;
+            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln")))
+                folder = folder.Parent;
             return Path.Combine(folder.FullName, "wwwroot-assets", "designs");
         }
     }

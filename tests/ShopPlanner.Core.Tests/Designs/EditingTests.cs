@@ -13,11 +13,18 @@ public sealed class EditingTests
     [Fact]
     public void A_change_gives_a_document_that_reads_back_with_the_same_paths()
     {
-        var document = DesignFiles.Read("bookcase").Split("bays.bays.1", "divider", 3).AddFill("bays.bays.1.bays.2", "adjustable-shelves").AddFill("bays", "doors");
+        var document = DesignFiles
+            .Read("bookcase")
+            .Split("bays.bays.1", "divider", 3)
+            .AddFill("bays.bays.1.bays.2", "adjustable-shelves")
+            .AddFill("bays", "doors");
         var again = DesignJson.Read(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document))).Document!;
         Assert.Equal(again.AllBays().Select(bay => bay.Path), document.AllBays().Select(bay => bay.Path));
         Assert.Equal(again.Nodes().Select(node => node.Path), document.Nodes().Select(node => node.Path));
-        Assert.Equal(["bays", "bays.bays.0", "bays.bays.1", "bays.bays.1.bays.0", "bays.bays.1.bays.1", "bays.bays.1.bays.2"], document.AllBays().Select(bay => bay.Path));
+        Assert.Equal(
+            ["bays", "bays.bays.0", "bays.bays.1", "bays.bays.1.bays.0", "bays.bays.1.bays.1", "bays.bays.1.bays.2"],
+            document.AllBays().Select(bay => bay.Path)
+        );
     }
 
     [Theory, MemberData(nameof(Fills))]
@@ -60,11 +67,20 @@ public sealed class EditingTests
     [Fact]
     public void Limits_by_arithmetic_follow_the_other_values()
     {
-        var ranges = DimensionRange.Of(DesignFiles.Read("pantry-cupboard"), new Dictionary<string, string> { ["height"] = "50", ["width"] = "12" });
+        var ranges = DimensionRange.Of(
+            DesignFiles.Read("pantry-cupboard"),
+            new Dictionary<string, string> { ["height"] = "50", ["width"] = "12" }
+        );
         var lower = ranges.Single(one => one.Dimension.Name == "lower");
-        Assert.Equal((Length.FromInches(10).Ticks, Length.FromInches(28.5m).Ticks, false), (lower.Least, lower.Most, lower.IsSet));
+        Assert.Equal(
+            (Length.FromInches(10).Ticks, Length.FromInches(28.5m).Ticks, false),
+            (lower.Least, lower.Most, lower.IsSet)
+        );
         Assert.Equal(Length.FromInches(18.6m).Ticks, lower.Value);
-        Assert.Equal((null, true), (ranges.Single(one => one.Dimension.Name == "width").Value, ranges.Single(one => one.Dimension.Name == "width").IsSet));
+        Assert.Equal(
+            (null, true),
+            (ranges.Single(one => one.Dimension.Name == "width").Value, ranges.Single(one => one.Dimension.Name == "width").IsSet)
+        );
     }
 
     [Fact]
@@ -72,7 +88,10 @@ public sealed class EditingTests
     {
         var document = DesignFiles.Read("bookcase");
         foreach (var kind in DesignKinds.Frames)
-            Assert.All(DesignEvaluator.Evaluate(document.WithFrame(kind.Name) with { Bays = null }, NoChange).Faults, fault => Assert.StartsWith("frame", fault.Field, StringComparison.Ordinal));
+            Assert.All(
+                DesignEvaluator.Evaluate(document.WithFrame(kind.Name) with { Bays = null }, NoChange).Faults,
+                fault => Assert.StartsWith("frame", fault.Field, StringComparison.Ordinal)
+            );
         Assert.Empty(DesignEvaluator.Evaluate(document.WithTop("sheet-top").WithTop(null), NoChange).Faults);
     }
 }

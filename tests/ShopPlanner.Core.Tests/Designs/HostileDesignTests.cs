@@ -12,8 +12,35 @@ public sealed class HostileDesignTests
 
     private static readonly string[] Nasty =
     [
-        "", " ", "0", "-1", "1/0", "0 in", "-3 in", "1000", "1001", "99999999999999999999999999999", "1e999", "NaN", "3937 in", "0.000001 in", "width", "0 in - width",
-        "width / 3 * 3", "height * 1000", "count(width, 1/64 in)", "min(depth, 1/64 in)", "((((((((((", "*", "null", "case", "width + width", "π", "\u0000", "frame", "sheet",
+        "",
+        " ",
+        "0",
+        "-1",
+        "1/0",
+        "0 in",
+        "-3 in",
+        "1000",
+        "1001",
+        "99999999999999999999999999999",
+        "1e999",
+        "NaN",
+        "3937 in",
+        "0.000001 in",
+        "width",
+        "0 in - width",
+        "width / 3 * 3",
+        "height * 1000",
+        "count(width, 1/64 in)",
+        "min(depth, 1/64 in)",
+        "((((((((((",
+        "*",
+        "null",
+        "case",
+        "width + width",
+        "π",
+        "\u0000",
+        "frame",
+        "sheet",
     ];
 
     public static TheoryData<string> Names => [.. DesignFiles.Names];
@@ -26,7 +53,12 @@ public sealed class HostileDesignTests
         {
             var fault = Assert.Single(Made.Evaluate(bytes[..length]).Faults);
             Assert.Matches("^line [0-9]+, column [0-9]+$|^$", fault.Field);
-            Assert.True(fault.Field.Length > 0 || fault.Message.Contains("is empty", StringComparison.Ordinal) || fault.Message.Contains("UTF-8", StringComparison.Ordinal), fault.ToString());
+            Assert.True(
+                fault.Field.Length > 0
+                    || fault.Message.Contains("is empty", StringComparison.Ordinal)
+                    || fault.Message.Contains("UTF-8", StringComparison.Ordinal),
+                fault.ToString()
+            );
         }
     }
 
@@ -49,8 +81,15 @@ public sealed class HostileDesignTests
         var names = string.Join(",", Enumerable.Range(0, 490).Select(i => Name("d" + i, $"d{i + 1} + 1 in")));
         var faults = Made.Evaluate(With("dimensions", names)).Faults;
         Assert.Equal("dimensions.d59", faults[0].Field);
-        Assert.All(faults.SkipLast(1), fault =>
-            Assert.EndsWith("names that follow one another: write it with fewer steps", fault.Message, StringComparison.Ordinal));
+        Assert.All(
+            faults.SkipLast(1),
+            fault =>
+                Assert.EndsWith(
+                    "names that follow one another: write it with fewer steps",
+                    fault.Message,
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     // Each name that fails is asked for twice by the two before it: without memory that is 2^100 questions.
@@ -58,14 +97,24 @@ public sealed class HostileDesignTests
     public void Names_that_fail_are_asked_for_once()
     {
         var names = string.Join(",", Enumerable.Range(0, 50).Select(i => Name("d" + i, $"d{i + 1} + d{i + 2}")));
-        Assert.All(Made.Evaluate(With("dimensions", names)).Faults, fault => Assert.Contains("is not a name of this design", fault.Message, StringComparison.Ordinal));
+        Assert.All(
+            Made.Evaluate(With("dimensions", names)).Faults,
+            fault => Assert.Contains("is not a name of this design", fault.Message, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void A_thousand_entries_are_refused_and_five_hundred_of_two_copies_are_not()
     {
-        string Parts(int count) => string.Join(",", Enumerable.Range(0, count).Select(i =>
-            $$"""{ "name": "P{{i}}", "material": "rail", "length": "10 in", "flat": "y", "at": [ [ 0, 0, 0 ], [ 1, 1, 1 ] ] }"""));
+        string Parts(int count) =>
+            string.Join(
+                ",",
+                Enumerable
+                    .Range(0, count)
+                    .Select(i =>
+                        $$"""{ "name": "P{{i}}", "material": "rail", "length": "10 in", "flat": "y", "at": [ [ 0, 0, 0 ], [ 1, 1, 1 ] ] }"""
+                    )
+            );
         var fault = Assert.Single(Made.Evaluate(With("parts", Parts(1000))).Faults);
         Assert.Equal(("parts", "has more than 500 entries"), (fault.Field, fault.Message));
         var piece = Made.Piece(With("parts", Parts(499)));
@@ -77,10 +126,21 @@ public sealed class HostileDesignTests
     public void More_wood_than_any_furniture_has_is_refused_at_once()
     {
         var many = string.Join(",", Enumerable.Repeat("[0,0,0]", 500));
-        var parts = string.Join(",", Enumerable.Range(0, 200).Select(i => $$"""{ "name": "P{{i}}", "material": "rail", "length": "9 in", "flat": "y", "at": [ {{many}} ] }"""));
+        var parts = string.Join(
+            ",",
+            Enumerable
+                .Range(0, 200)
+                .Select(i => $$"""{ "name": "P{{i}}", "material": "rail", "length": "9 in", "flat": "y", "at": [ {{many}} ] }""")
+        );
         var free = Assert.Single(Made.Evaluate(With("parts", parts)).Faults);
         Assert.Equal(("parts.3", "asks for more than 2000 pieces of wood in all: fewer"), (free.Field, free.Message));
-        var fills = string.Join(",", Enumerable.Repeat("""{ "kind": "slats", "material": "thin", "count": 1000, "width": "1/64 in", "lie": "upright" }""", 490));
+        var fills = string.Join(
+            ",",
+            Enumerable.Repeat(
+                """{ "kind": "slats", "material": "thin", "count": 1000, "width": "1/64 in", "lie": "upright" }""",
+                490
+            )
+        );
         var filled = Made.Evaluate(Made.Carcass("300", "12", "30", fills)).Faults;
         Assert.Contains(filled, fault => fault.Message == "asks for more than 2000 pieces of wood in all: fewer");
     }
@@ -88,7 +148,8 @@ public sealed class HostileDesignTests
     [Fact]
     public void A_top_is_not_glued_up_from_splinters()
     {
-        var json = File.ReadAllText(DesignFiles.PathOf("table")).Replace("\"solid-top\",", "\"solid-top\", \"jointing\": \"5.499 in\",", StringComparison.Ordinal);
+        var json = File.ReadAllText(DesignFiles.PathOf("table"))
+            .Replace("\"solid-top\",", "\"solid-top\", \"jointing\": \"5.499 in\",", StringComparison.Ordinal);
         var fault = Assert.Single(Made.Evaluate(json).Faults);
         Assert.Equal("top.material", fault.Field);
         Assert.Contains("take a wider board", fault.Message, StringComparison.Ordinal);
@@ -98,15 +159,23 @@ public sealed class HostileDesignTests
     [InlineData("{\"a\":", 1000)]
     [InlineData("[", 100_000)]
     public void A_bottomless_document_is_refused(string open, int times) =>
-        Assert.Contains("is nested more than 64 deep", Assert.Single(Made.Evaluate(string.Concat(Enumerable.Repeat(open, times))).Faults).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "is nested more than 64 deep",
+            Assert.Single(Made.Evaluate(string.Concat(Enumerable.Repeat(open, times))).Faults).Message,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Bays_in_bays_have_an_end()
     {
         var bays = "{}";
-        for (var i = 0; i < 12; i++) bays = $$"""{ "split": { "kind": "fixed-shelf", "material": "case" }, "bays": [ {{bays}}, {} ] }""";
+        for (var i = 0; i < 12; i++)
+            bays = $$"""{ "split": { "kind": "fixed-shelf", "material": "case" }, "bays": [ {{bays}}, {} ] }""";
         var json = Made.Carcass("30", "12", "60", "").Replace("{ \"fills\": [  ] }", bays, StringComparison.Ordinal);
-        Assert.Contains(Made.Evaluate(json).Faults, fault => fault.Message.StartsWith("is nested too deeply", StringComparison.Ordinal));
+        Assert.Contains(
+            Made.Evaluate(json).Faults,
+            fault => fault.Message.StartsWith("is nested too deeply", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -116,13 +185,22 @@ public sealed class HostileDesignTests
         Assert.Empty(Made.Evaluate([0xEF, 0xBB, 0xBF, .. bytes]).Faults);
         bytes[Made.Case.IndexOf("A case.", StringComparison.Ordinal)] = 0xFF;
         Assert.Equal("is not UTF-8 text", Assert.Single(Made.Evaluate(bytes).Faults).Message);
-        Assert.StartsWith("is too long for a design", Assert.Single(Made.Evaluate(new byte[2_000_000]).Faults).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "is too long for a design",
+            Assert.Single(Made.Evaluate(new byte[2_000_000]).Faults).Message,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Of_very_many_faults_the_first_hundred_are_listed()
     {
-        var parts = string.Join(",", Enumerable.Range(0, 400).Select(i => $$"""{ "name": "P{{i}}", "material": "none", "length": "9 in", "at": [ [ 0, 0, 0 ] ] }"""));
+        var parts = string.Join(
+            ",",
+            Enumerable
+                .Range(0, 400)
+                .Select(i => $$"""{ "name": "P{{i}}", "material": "none", "length": "9 in", "at": [ [ 0, 0, 0 ] ] }""")
+        );
         var faults = Made.Evaluate(With("parts", parts)).Faults;
         Assert.Equal((101, "and 300 more"), (faults.Length, faults[^1].Value));
     }
@@ -139,8 +217,14 @@ public sealed class HostileDesignTests
             throw new InvalidOperationException(said, crash);
         }
 
-        if (evaluation.Piece is { } piece) Assert.True(piece.Parts.Length > 0, said);
-        else Assert.True(evaluation.Faults.All(fault => fault.Field.Length > 0 || fault.Value.StartsWith("and ", StringComparison.Ordinal)) && !evaluation.Faults.IsEmpty, said);
+        if (evaluation.Piece is { } piece)
+            Assert.True(piece.Parts.Length > 0, said);
+        else
+            Assert.True(
+                evaluation.Faults.All(fault => fault.Field.Length > 0 || fault.Value.StartsWith("and ", StringComparison.Ordinal))
+                    && !evaluation.Faults.IsEmpty,
+                said
+            );
     }
 
     private static string Change(JsonNode root, Random chance)
@@ -154,15 +238,22 @@ public sealed class HostileDesignTests
     }
 
     // What kind of document it is stays, or nothing else would be tried.
-    private static IEnumerable<JsonValue> Leaves(JsonNode node) => node switch
-    {
-        JsonObject members => members.Where(one => one.Key is not ("format" or "version") && one.Value is not null).SelectMany(one => Leaves(one.Value!)),
-        JsonArray items => items.OfType<JsonNode>().SelectMany(Leaves),
-        _ => [(JsonValue)node],
-    };
+    private static IEnumerable<JsonValue> Leaves(JsonNode node) =>
+        node switch
+        {
+            JsonObject members => members
+                .Where(one => one.Key is not ("format" or "version") && one.Value is not null)
+                .SelectMany(one => Leaves(one.Value!)),
+            JsonArray items => items.OfType<JsonNode>().SelectMany(Leaves),
+            _ => [(JsonValue)node],
+        };
 
     private static string Name(string name, string value) => $$"""{ "name": "{{name}}", "value": "{{value}}" }""";
 
-    private static string With(string list, string entries) => Made.Case.Replace(
-        string.Create(CultureInfo.InvariantCulture, $"\"{list}\": ["), $"\"{list}\": [ {entries},", StringComparison.Ordinal);
+    private static string With(string list, string entries) =>
+        Made.Case.Replace(
+            string.Create(CultureInfo.InvariantCulture, $"\"{list}\": ["),
+            $"\"{list}\": [ {entries},",
+            StringComparison.Ordinal
+        );
 }

@@ -38,12 +38,21 @@ public sealed class JudgingTests
     {
         var piece = One("Shelf", "Shelves", 60, 11, 0.75m, "plywood-hardwood-faced");
         var post = new PartCopy("B1", Box(20, 0, -10, 4, 11, 10), Hand.Either, Axis.Z, Axis.Y);
-        var propped = piece with { Parts = piece.Parts.Add(piece.Parts[0] with { Id = "B", Name = "Post", Assembly = "Frame", Copies = [post] }) };
+        var propped = piece with
+        {
+            Parts = piece.Parts.Add(piece.Parts[0] with { Id = "B", Name = "Post", Assembly = "Frame", Copies = [post] }),
+        };
         Assert.Equal((60, 36), (Span(piece), Span(propped)));
     }
 
     private static double Span(Piece piece) =>
-        PieceJudge.Of(piece, NoStock).First(one => one.Part == "A").Working!.Inputs[0].Working.Inputs.Single(one => one.Key == "span").Working.Figure.Number(LengthUnit.Inch)!.Value;
+        PieceJudge
+            .Of(piece, NoStock)
+            .First(one => one.Part == "A")
+            .Working!.Inputs[0]
+            .Working.Inputs.Single(one => one.Key == "span")
+            .Working.Figure.Number(LengthUnit.Inch)!
+            .Value;
 
     // Wood Handbook, Table 13-5: red oak 0.00369 flat-sawn; 32 in × 0.00369 × 5 % = 0.590 in.
     [Fact]
@@ -71,18 +80,28 @@ public sealed class JudgingTests
         var evaluation = DesignEvaluator.Evaluate(DesignFiles.Read("pantry-cupboard"), new Dictionary<string, string>());
         var tips = PieceJudge.Of(evaluation.Piece!, NoStock).First(one => one.Working?.Name == "Righting over tipping").Working!;
         var reach = tips.Inputs.Single(one => one.Key == "reach").Working.Figure.Number(LengthUnit.Inch)!.Value;
-        var stiles = evaluation.Piece!.Parts.Where(part => part.Name == "Door stile").SelectMany(part => part.Copies).OrderBy(copy => copy.Box.X).ToList();
+        var stiles = evaluation
+            .Piece!.Parts.Where(part => part.Name == "Door stile")
+            .SelectMany(part => part.Copies)
+            .OrderBy(copy => copy.Box.X)
+            .ToList();
         Assert.Equal((double)(stiles[1].Box.EndX - stiles[0].Box.X).ToInches(), reach, 6);
     }
 
     [Fact]
     public void A_part_longer_than_any_stock_is_named()
     {
-        var short4 = new Dictionary<string, LargestStock> { ["birch-ply-3-4"] = new(Length.FromInches(48), Length.FromInches(48)) };
+        var short4 = new Dictionary<string, LargestStock>
+        {
+            ["birch-ply-3-4"] = new(Length.FromInches(48), Length.FromInches(48)),
+        };
         var piece = DesignEvaluator.Evaluate(DesignFiles.Read("bookcase"), new Dictionary<string, string>()).Piece!;
         var side = PieceJudge.Of(piece, short4).Single(one => one.Text.Contains("longer than any", StringComparison.Ordinal));
         Assert.Equal((Gravity.Fails, piece.Parts.Single(part => part.Name == "Side").Id), (side.Gravity, side.Part));
-        Assert.DoesNotContain(PieceJudge.Of(piece, NoStock), one => one.Text.Contains("longer than any", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            PieceJudge.Of(piece, NoStock),
+            one => one.Text.Contains("longer than any", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -102,7 +121,10 @@ public sealed class JudgingTests
         var amounts = MaterialAmount.Of(piece);
         var members = piece.Parts.Where(part => part.Purpose == PartPurpose.Member).ToList();
         Assert.Equal(members.Sum(part => part.Quantity), amounts.Sum(one => one.Pieces));
-        Assert.Equal(members.Sum(part => part.RoughLength.Ticks * part.RoughWidth.Ticks * part.Quantity), amounts.Sum(one => one.Face.SquareTicks));
+        Assert.Equal(
+            members.Sum(part => part.RoughLength.Ticks * part.RoughWidth.Ticks * part.Quantity),
+            amounts.Sum(one => one.Face.SquareTicks)
+        );
         Assert.InRange(PieceWeight.Of(piece.Parts).Value, 1, 200);
     }
 
@@ -113,17 +135,53 @@ public sealed class JudgingTests
         return PieceJudge.Of(evaluation.Piece!, NoStock);
     }
 
-    private static Piece One(string name, string assembly, decimal length, decimal width, decimal thickness, string species, decimal? board = null)
+    private static Piece One(
+        string name,
+        string assembly,
+        decimal length,
+        decimal width,
+        decimal thickness,
+        string species,
+        decimal? board = null
+    )
     {
         var box = Box(0, 0, 0, length, width, thickness);
         var form = board is null ? Core.Materials.MaterialForm.Sheet : Core.Materials.MaterialForm.Board;
-        var material = new RoleMaterial("m", null, "Wood", form, box.Dz, board is { } wide ? Length.FromInches(wide) : null, species);
+        var material = new RoleMaterial(
+            "m",
+            null,
+            "Wood",
+            form,
+            box.Dz,
+            board is { } wide ? Length.FromInches(wide) : null,
+            species
+        );
         var part = new PiecePart(
-            "A", name, assembly, material, Working.Given("Length", box.Dx), Working.Given("Width", box.Dy), Working.Given("Thickness", box.Dz), box.Dx, box.Dy, true,
-            PartPurpose.Member, "", [new("A1", box, Hand.Either, Axis.X, Axis.Z)], 1);
+            "A",
+            name,
+            assembly,
+            material,
+            Working.Given("Length", box.Dx),
+            Working.Given("Width", box.Dy),
+            Working.Given("Thickness", box.Dz),
+            box.Dx,
+            box.Dy,
+            true,
+            PartPurpose.Member,
+            "",
+            [new("A1", box, Hand.Either, Axis.X, Axis.Z)],
+            1
+        );
         return new("One", LengthUnit.Inch, box, [part], [], [], [], [], []);
     }
 
-    private static Box Box(decimal x, decimal y, decimal z, decimal dx, decimal dy, decimal dz) => new(
-        Length.FromInches(x), Length.FromInches(y), Length.FromInches(z), Length.FromInches(dx), Length.FromInches(dy), Length.FromInches(dz));
+    private static Box Box(decimal x, decimal y, decimal z, decimal dx, decimal dy, decimal dz) =>
+        new(
+            Length.FromInches(x),
+            Length.FromInches(y),
+            Length.FromInches(z),
+            Length.FromInches(dx),
+            Length.FromInches(dy),
+            Length.FromInches(dz)
+        );
 }

@@ -35,22 +35,23 @@ internal static class Made
     private static readonly Dictionary<string, string> Nothing = [];
 
     /// <summary>A sheet carcass of 3/4 sheet with this in its bay.</summary>
-    public static string Carcass(string width, string depth, string height, string fills, string frame = "") => $$"""
-        {
-          "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Case",
-          "dimensions": [
-            { "name": "width", "value": "{{width}}" }, { "name": "depth", "value": "{{depth}}" }, { "name": "height", "value": "{{height}}" }
-          ],
-          "materials": [
-            { "role": "case", "name": "Plywood", "form": "sheet", "thickness": "3/4" },
-            { "role": "thin", "name": "Thin plywood", "form": "sheet", "thickness": "1/4" },
-            { "role": "box", "name": "Half plywood", "form": "sheet", "thickness": "1/2" },
-            { "role": "stile", "name": "Poplar 1x3", "form": "board", "thickness": "3/4", "width": "2 1/2" }
-          ],
-          "frame": { "kind": "sheet-carcass", "case": "case" {{frame}} },
-          "bays": { "fills": [ {{fills}} ] }
-        }
-        """;
+    public static string Carcass(string width, string depth, string height, string fills, string frame = "") =>
+        $$"""
+            {
+              "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Case",
+              "dimensions": [
+                { "name": "width", "value": "{{width}}" }, { "name": "depth", "value": "{{depth}}" }, { "name": "height", "value": "{{height}}" }
+              ],
+              "materials": [
+                { "role": "case", "name": "Plywood", "form": "sheet", "thickness": "3/4" },
+                { "role": "thin", "name": "Thin plywood", "form": "sheet", "thickness": "1/4" },
+                { "role": "box", "name": "Half plywood", "form": "sheet", "thickness": "1/2" },
+                { "role": "stile", "name": "Poplar 1x3", "form": "board", "thickness": "3/4", "width": "2 1/2" }
+              ],
+              "frame": { "kind": "sheet-carcass", "case": "case" {{frame}} },
+              "bays": { "fills": [ {{fills}} ] }
+            }
+            """;
 
     /// <summary>Its piece, which must have no fault.</summary>
     public static Piece Piece(string json)
@@ -71,5 +72,6 @@ internal static class Made
 
     public static Length Inches(decimal inches) => Length.FromInches(inches);
 
-    public static IEnumerable<PartCopy> Copies(this Piece piece, string name) => piece.Parts.Where(part => part.Name == name).SelectMany(part => part.Copies);
+    public static IEnumerable<PartCopy> Copies(this Piece piece, string name) =>
+        piece.Parts.Where(part => part.Name == name).SelectMany(part => part.Copies);
 }

@@ -14,9 +14,28 @@ public sealed partial class MarkTests
         var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf(name)));
         var copies = piece.Parts.SelectMany(part => part.Copies).ToList();
         Assert.Distinct(copies.Select(copy => copy.Mark));
-        Assert.All(copies, copy => Assert.Equal(copy.Hand switch { Hand.Left => "L", Hand.Right => "R", _ => "" }, Mark().Match(copy.Mark).Groups["hand"].Value));
-        Assert.All(piece.Parts, part => Assert.All(part.Copies, (copy, i) => Assert.StartsWith(part.Id + (i + 1), copy.Mark, StringComparison.Ordinal)));
-        Assert.All(piece.Joints, joint => Assert.True(copies.Any(copy => copy.Mark == joint.From) && copies.Any(copy => copy.Mark == joint.Into)));
+        Assert.All(
+            copies,
+            copy =>
+                Assert.Equal(
+                    copy.Hand switch
+                    {
+                        Hand.Left => "L",
+                        Hand.Right => "R",
+                        _ => "",
+                    },
+                    Mark().Match(copy.Mark).Groups["hand"].Value
+                )
+        );
+        Assert.All(
+            piece.Parts,
+            part =>
+                Assert.All(part.Copies, (copy, i) => Assert.StartsWith(part.Id + (i + 1), copy.Mark, StringComparison.Ordinal))
+        );
+        Assert.All(
+            piece.Joints,
+            joint => Assert.True(copies.Any(copy => copy.Mark == joint.From) && copies.Any(copy => copy.Mark == joint.Into))
+        );
     }
 
     // What is made as a left one has a right one, at the mirrored place.
@@ -27,7 +46,9 @@ public sealed partial class MarkTests
         Assert.Contains(piece.Parts, part => part.Copies.Any(copy => copy.Hand != Hand.Either));
         foreach (var part in piece.Parts.Where(part => part.Copies.Any(copy => copy.Hand != Hand.Either)))
         {
-            var mirrored = part.Copies.Where(copy => copy.Hand == Hand.Left).Select(copy => copy.Box with { X = piece.Outside.Dx - copy.Box.EndX });
+            var mirrored = part
+                .Copies.Where(copy => copy.Hand == Hand.Left)
+                .Select(copy => copy.Box with { X = piece.Outside.Dx - copy.Box.EndX });
             var rights = part.Copies.Where(copy => copy.Hand == Hand.Right).Select(copy => copy.Box);
             Assert.Equal(mirrored.OrderBy(box => box.Y), rights.OrderBy(box => box.Y));
         }
@@ -36,8 +57,14 @@ public sealed partial class MarkTests
     [Fact]
     public void Letters_go_on_after_z_and_leave_out_what_looks_like_a_figure()
     {
-        var parts = string.Join(",", Enumerable.Range(0, 60).Select(i =>
-            $$"""{ "name": "P{{i}}", "material": "stile", "length": "{{i + 1}} in", "flat": "y", "at": [ [ "{{i}} in", 0, 0 ] ] }"""));
+        var parts = string.Join(
+            ",",
+            Enumerable
+                .Range(0, 60)
+                .Select(i =>
+                    $$"""{ "name": "P{{i}}", "material": "stile", "length": "{{i + 1}} in", "flat": "y", "at": [ [ "{{i}} in", 0, 0 ] ] }"""
+                )
+        );
         var json = Made.Carcass("300", "12", "30", "").TrimEnd('}', '\n', ' ') + $$""" }, "parts": [ {{parts}} ] }""";
         var ids = Made.Piece(json).Parts.Select(part => part.Id).ToList();
         Assert.Distinct(ids);

@@ -11,7 +11,14 @@ public sealed class PublishedPieceTests
     {
         var piece = Made.Piece(PublishedPieces.PlantStand);
         var bill = Bill(
-            (1, 0.75m, 15.5m, 15.5m), (4, 1.25m, 1.25m, 20), (4, 0.75m, 3, 11), (2, 0.75m, 2, 11), (1, 0.75m, 6, 10), (4, 0.25m, 2, 12.25m), (2, 0.25m, 2, 12.75m));
+            (1, 0.75m, 15.5m, 15.5m),
+            (4, 1.25m, 1.25m, 20),
+            (4, 0.75m, 3, 11),
+            (2, 0.75m, 2, 11),
+            (1, 0.75m, 6, 10),
+            (4, 0.25m, 2, 12.25m),
+            (2, 0.25m, 2, 12.75m)
+        );
         Assert.Equal(bill, Bill(piece.Parts));
         Assert.All(piece.Parts, part => Assert.Equal((part.Length.Value, part.Width.Value), (part.RoughLength, part.RoughWidth)));
     }
@@ -19,7 +26,10 @@ public sealed class PublishedPieceTests
     // A free part has no joint: the slats' mortises, and the lower rails that ours does not set in, are what remains.
     [Fact]
     public void What_the_plant_stand_warns_of_is_its_slats() =>
-        Assert.All(Made.Piece(PublishedPieces.PlantStand).Warnings, warning => Assert.Matches("^End (apron|stretcher) and (long )?slat would be", warning.Text));
+        Assert.All(
+            Made.Piece(PublishedPieces.PlantStand).Warnings,
+            warning => Assert.Matches("^End (apron|stretcher) and (long )?slat would be", warning.Text)
+        );
 
     [Fact]
     public void The_bookcase_comes_to_the_lines_of_its_case()
@@ -38,14 +48,20 @@ public sealed class PublishedPieceTests
     }
 
     private static List<string> Bill(params (int Count, decimal Thickness, decimal Width, decimal Length)[] rows) =>
-        [.. rows.Select(row => Row(row.Count, Made.Inches(row.Thickness), Made.Inches(row.Width), Made.Inches(row.Length))).Order()];
+        [
+            .. rows.Select(row => Row(row.Count, Made.Inches(row.Thickness), Made.Inches(row.Width), Made.Inches(row.Length)))
+                .Order(),
+        ];
 
     // A bill does not tell parts of one size apart.
     private static List<string> Bill(IEnumerable<PiecePart> parts) =>
-    [
-        .. parts.GroupBy(part => (part.Thickness.Value, part.Width.Value, part.Length.Value))
-            .Select(group => Row(group.Sum(part => part.Quantity), group.Key.Item1, group.Key.Item2, group.Key.Item3)).Order(),
-    ];
+        [
+            .. parts
+                .GroupBy(part => (part.Thickness.Value, part.Width.Value, part.Length.Value))
+                .Select(group => Row(group.Sum(part => part.Quantity), group.Key.Item1, group.Key.Item2, group.Key.Item3))
+                .Order(),
+        ];
 
-    private static string Row(int count, Length thickness, Length width, Length length) => $"{count} of {thickness} by {width} by {length}";
+    private static string Row(int count, Length thickness, Length width, Length length) =>
+        $"{count} of {thickness} by {width} by {length}";
 }

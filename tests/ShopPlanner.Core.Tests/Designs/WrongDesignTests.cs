@@ -5,13 +5,38 @@ public sealed class WrongDesignTests
 {
     [Theory]
     [InlineData("\"says\": \"A case.\"", "\"sais\": \"A case.\"", "sais", "is not a member that is known here")]
-    [InlineData("\"let_in\"", "\"letin\"", "frame.letin", "is given to a member that sheet-carcass does not take: it takes case,")]
-    [InlineData("\"name\": \"gap\"", "\"name\": \"gap\", \"colour\": 1", "dimensions.3.colour", "is not a member that is known here")]
-    [InlineData("\"value\": \"6\"", "\"value\": \"height - width\"", "dimensions.height", "depends on itself: height → gap → height")]
+    [InlineData(
+        "\"let_in\"",
+        "\"letin\"",
+        "frame.letin",
+        "is given to a member that sheet-carcass does not take: it takes case,"
+    )]
+    [InlineData(
+        "\"name\": \"gap\"",
+        "\"name\": \"gap\", \"colour\": 1",
+        "dimensions.3.colour",
+        "is not a member that is known here"
+    )]
+    [InlineData(
+        "\"value\": \"6\"",
+        "\"value\": \"height - width\"",
+        "dimensions.height",
+        "depends on itself: height → gap → height"
+    )]
     [InlineData("\"value\": \"6\"", "\"value\": \"gap * 2\"", "dimensions.gap", "depends on itself: gap → gap")]
     [InlineData("width + gap", "width + gab", "dimensions.height", "is not a name of this design: it has depth, ")]
-    [InlineData("width + gap", "width + 6", "dimensions.height", "cannot be worked out, for a length and a bare number are added")]
-    [InlineData("width + gap", "min(width, 6)", "dimensions.height", "cannot be worked out, for a length and a bare number are compared")]
+    [InlineData(
+        "width + gap",
+        "width + 6",
+        "dimensions.height",
+        "cannot be worked out, for a length and a bare number are added"
+    )]
+    [InlineData(
+        "width + gap",
+        "min(width, 6)",
+        "dimensions.height",
+        "cannot be worked out, for a length and a bare number are compared"
+    )]
     [InlineData("width + gap", "width * gap", "dimensions.height", "multiplies a length by a length")]
     [InlineData("width + gap", "6 / gap", "dimensions.height", "divides a bare number by a length")]
     [InlineData("width + gap", "width / gap", "dimensions.height", "is a bare number: a length is wanted")]
@@ -26,8 +51,18 @@ public sealed class WrongDesignTests
     [InlineData("width + gap", "1e400", "dimensions.height", "has 'e400' where nothing more")]
     [InlineData("width + gap", "4000", "dimensions.height", "is more than 100 m")]
     [InlineData("width + gap", "-5", "dimensions.height", "is less than nothing")]
-    [InlineData("width + gap", "width * 999999999999 * 999999999999", "dimensions.height", "comes to a size beyond all furniture")]
-    [InlineData("width + gap", "width * 99999999999999999999 * 99999999999999999999", "dimensions.height", "comes to a size beyond all furniture")]
+    [InlineData(
+        "width + gap",
+        "width * 999999999999 * 999999999999",
+        "dimensions.height",
+        "comes to a size beyond all furniture"
+    )]
+    [InlineData(
+        "width + gap",
+        "width * 99999999999999999999 * 99999999999999999999",
+        "dimensions.height",
+        "comes to a size beyond all furniture"
+    )]
     [InlineData("width + gap", "width * 1000000000", "dimensions.height", "comes to a size beyond all furniture")]
     [InlineData("width + gap", "gap - width", "dimensions", "must have width, depth and height")]
     [InlineData("\"value\": \"12\"", "\"value\": \"0\"", "dimensions", "must have width, depth and height")]
@@ -44,8 +79,18 @@ public sealed class WrongDesignTests
     [InlineData("\"1/4 in\"", "\"gap - width\"", "frame.let_in", "comes to −24, less than nothing: there is no room for it")]
     [InlineData("\"1/4 in\"", "[ 1 ]", "frame.let_in", "is not a text or a number")]
     [InlineData("\"kind\": \"sheet-carcass\"", "\"kind\": \"barrel\"", "frame.kind", "is not known here: one of sheet-carcass, ")]
-    [InlineData("\"kind\": \"adjustable-shelves\"", "\"kind\": \"divider\"", "bays.fills.0.kind", "is not known here: one of doors, ")]
-    [InlineData("\"frame\": { \"kind\": \"sheet-carcass\", \"case\": \"case\", \"let_in\": \"1/4 in\" },", "", "frame.kind", "is not given")]
+    [InlineData(
+        "\"kind\": \"adjustable-shelves\"",
+        "\"kind\": \"divider\"",
+        "bays.fills.0.kind",
+        "is not known here: one of doors, "
+    )]
+    [InlineData(
+        "\"frame\": { \"kind\": \"sheet-carcass\", \"case\": \"case\", \"let_in\": \"1/4 in\" },",
+        "",
+        "frame.kind",
+        "is not given"
+    )]
     [InlineData("\"count\": \"shelves\"", "\"count\": \"width\"", "bays.fills.0.count", "is not a whole number from 0 to 1000")]
     [InlineData("\"count\": \"shelves\"", "\"count\": 2.5", "bays.fills.0.count", "is not a whole number from 0 to 1000")]
     [InlineData("\"count\": \"shelves\"", "\"count\": -1", "bays.fills.0.count", "is not a whole number from 0 to 1000")]
@@ -53,10 +98,25 @@ public sealed class WrongDesignTests
     [InlineData("\"4 * 2\"", "\"width\"", "hardware.0.quantity", "is not a whole number from 0 to 1000")]
     [InlineData("\"flat\": \"y\"", "\"flat\": \"x\"", "parts.0.flat", "is the direction of its length too")]
     [InlineData("\"material\": \"rail\"", "\"material\": \"rale\"", "parts.0.material", "is not a role of this design")]
-    [InlineData("\"material\": \"rail\"", "\"material\": \"case\"", "parts.0.width", "is not given, and a sheet has no width of its own")]
-    [InlineData("\"10 in\"", "\"width - 40 in\"", "parts.0", "is what rail comes to, less than nothing in one direction: there is no room for it")]
+    [InlineData(
+        "\"material\": \"rail\"",
+        "\"material\": \"case\"",
+        "parts.0.width",
+        "is not given, and a sheet has no width of its own"
+    )]
+    [InlineData(
+        "\"10 in\"",
+        "\"width - 40 in\"",
+        "parts.0",
+        "is what rail comes to, less than nothing in one direction: there is no room for it"
+    )]
     [InlineData("[ \"1 in\", \"1 in\", \"1 in\" ]", "[ \"1 in\", \"1 in\" ]", "parts.0.at.0", "is not a corner")]
-    [InlineData("[ \"1 in\", \"1 in\", \"1 in\" ]", "[ \"1 in\", \"nowhere\", \"1 in\" ]", "parts.0.at.0.1", "is not a name of this design")]
+    [InlineData(
+        "[ \"1 in\", \"1 in\", \"1 in\" ]",
+        "[ \"1 in\", \"nowhere\", \"1 in\" ]",
+        "parts.0.at.0.1",
+        "is not a name of this design"
+    )]
     [InlineData("[ [ \"1 in\", \"1 in\", \"1 in\" ] ]", "7", "parts.0.at", "is not a list")]
     [InlineData("\"form\": \"board\", ", "\"form\": \"plank\", ", "materials.1.form", "is not known: one of board, sheet")]
     [InlineData("\"form\": \"board\", ", "\"form\": \"sheet\", ", "materials.1.width", "is given to a sheet")]
@@ -65,10 +125,20 @@ public sealed class WrongDesignTests
     [InlineData("\"thickness\": \"3/4\" }", "\"thickness\": \"thick\" }", "materials.0.thickness", "is not a length")]
     [InlineData("\"unit\": \"in\"", "\"unit\": \"cubit\"", "unit", "is not known: one of in, mm")]
     [InlineData("\"version\": 1", "\"version\": 2", "version", "is not a version that this program reads: 1 at most")]
-    [InlineData("\"shop-planner/design\"", "\"shop-planner/cut-request\"", "format", "is not a design: shop-planner/design is wanted")]
+    [InlineData(
+        "\"shop-planner/design\"",
+        "\"shop-planner/cut-request\"",
+        "format",
+        "is not a design: shop-planner/design is wanted"
+    )]
     [InlineData("\"name\": \"Case\",", "", "name", "is not given")]
     [InlineData("\"name\": \"Case\",", "\"name\": \"Case\", \"name\": \"Box\",", "name", "stands twice")]
-    [InlineData("\"name\": \"Case\",", "\"name\": \"C\\ud800\",", "line 3, column 11", "is not text: an escape such as \\ud800 stands alone")]
+    [InlineData(
+        "\"name\": \"Case\",",
+        "\"name\": \"C\\ud800\",",
+        "line 3, column 11",
+        "is not text: an escape such as \\ud800 stands alone"
+    )]
     [InlineData("\"name\": \"Case\",", "\"name\": \"Case\"", "line 3, column 18", "is no JSON here")]
     public void A_fault_names_its_place(string old, string replacement, string place, string says)
     {
@@ -76,7 +146,10 @@ public sealed class WrongDesignTests
         var at = Made.Case.IndexOf(old, StringComparison.Ordinal);
         var evaluation = Made.Evaluate(Made.Case[..at] + replacement + Made.Case[(at + old.Length)..]);
         Assert.Null(evaluation.Piece);
-        Assert.Contains(evaluation.Faults, fault => fault.Field == place && fault.Message.Contains(says, StringComparison.Ordinal));
+        Assert.Contains(
+            evaluation.Faults,
+            fault => fault.Field == place && fault.Message.Contains(says, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -88,9 +161,14 @@ public sealed class WrongDesignTests
     [InlineData("\"10 in\", \"10 in\"", "leave 7 3/4 in of the bay over: write * for one of them")]
     public void Clear_sizes_must_share_the_bay(string sizes, string says)
     {
-        var json = Made.Carcass("30", "12", "30", "").Replace("\"fills\": [  ]", $$"""
-            "split": { "kind": "divider", "material": "case" }, "sizes": [ {{sizes}} ], "bays": [ {}, {} ]
-            """, StringComparison.Ordinal);
+        var json = Made.Carcass("30", "12", "30", "")
+            .Replace(
+                "\"fills\": [  ]",
+                $$"""
+                "split": { "kind": "divider", "material": "case" }, "sizes": [ {{sizes}} ], "bays": [ {}, {} ]
+                """,
+                StringComparison.Ordinal
+            );
         var fault = Assert.Single(Made.Evaluate(json).Faults);
         Assert.Equal("bays.sizes", fault.Field);
         Assert.StartsWith(says, fault.Message, StringComparison.Ordinal);
@@ -99,7 +177,11 @@ public sealed class WrongDesignTests
     [Fact]
     public void What_cannot_be_built_as_it_stands_is_a_warning()
     {
-        var wide = Made.Case.Replace("\"length\": \"10 in\"", "\"length\": \"40 in\", \"width\": \"5 in\"", StringComparison.Ordinal);
+        var wide = Made.Case.Replace(
+            "\"length\": \"10 in\"",
+            "\"length\": \"40 in\", \"width\": \"5 in\"",
+            StringComparison.Ordinal
+        );
         var texts = Made.Piece(wide).Warnings.Select(warning => warning.Text).ToList();
         Assert.Contains(texts, text => text.StartsWith("Rail is 5″ wide, but its board 2 ½″", StringComparison.Ordinal));
         Assert.Contains("Rail stands out beyond the outside size.", texts);

@@ -45,25 +45,50 @@ public sealed class BoardMeasureTests
     public void Packing_case_of_the_textbook() =>
         Assert.Equal(
             67 + 8m / 9,
-            Sum(ThinStock.RealThickness, (2, "1", "56", "38"), (2, "1", "56", "30"), (2, "1", "36", "30")).ToBoardFeet(), 20);
+            Sum(ThinStock.RealThickness, (2, "1", "56", "38"), (2, "1", "56", "30"), (2, "1", "36", "30")).ToBoardFeet(),
+            20
+        );
 
     /// <summary>Oracle: Mission Furniture, part 1, the magazine stand's list; sums by arithmetic.</summary>
     [Theory]
     [InlineData(ThinStock.AsOneInch, 13.098)]
     [InlineData(ThinStock.RealThickness, 11.461)]
     public void Magazine_stand_of_the_old_plan(ThinStock rule, double boardFeet) =>
-        Assert.Equal((decimal)boardFeet, Sum(rule,
-            (1, "7/8", "15 1/2", "16 1/2"), (1, "7/8", "11 1/2", "12 1/2"), (1, "7/8", "12 1/2", "14 3/4"),
-            (1, "7/8", "13 1/2", "16 1/2"), (2, "7/8", "14 1/2", "33 1/2"), (1, "7/8", "3 1/4", "17"),
-            (1, "7/8", "2 1/2", "11 1/2"), (6, "7/8", "2", "2")).ToBoardFeet(), 3);
+        Assert.Equal(
+            (decimal)boardFeet,
+            Sum(
+                    rule,
+                    (1, "7/8", "15 1/2", "16 1/2"),
+                    (1, "7/8", "11 1/2", "12 1/2"),
+                    (1, "7/8", "12 1/2", "14 3/4"),
+                    (1, "7/8", "13 1/2", "16 1/2"),
+                    (2, "7/8", "14 1/2", "33 1/2"),
+                    (1, "7/8", "3 1/4", "17"),
+                    (1, "7/8", "2 1/2", "11 1/2"),
+                    (6, "7/8", "2", "2")
+                )
+                .ToBoardFeet(),
+            3
+        );
 
     /// <summary>Oracle: Mission Furniture, part 1, the chair's list of 20 pieces; sum by arithmetic at actual size.</summary>
     [Fact]
     public void Chair_of_the_old_plan() =>
-        Assert.Equal(13.312m, Sum(ThinStock.RealThickness,
-            (4, "2 1/2", "2 1/2", "32 1/2"), (2, "7/8", "5 3/4", "23 1/2"), (2, "7/8", "5 3/4", "28 1/2"),
-            (2, "7/8", "4 1/2", "23 1/2"), (1, "7/8", "4 1/2", "28 1/2"), (2, "7/8", "2 1/2", "26 1/2"),
-            (7, "1/2", "2", "24")).ToBoardFeet(), 3);
+        Assert.Equal(
+            13.312m,
+            Sum(
+                    ThinStock.RealThickness,
+                    (4, "2 1/2", "2 1/2", "32 1/2"),
+                    (2, "7/8", "5 3/4", "23 1/2"),
+                    (2, "7/8", "5 3/4", "28 1/2"),
+                    (2, "7/8", "4 1/2", "23 1/2"),
+                    (1, "7/8", "4 1/2", "28 1/2"),
+                    (2, "7/8", "2 1/2", "26 1/2"),
+                    (7, "1/2", "2", "24")
+                )
+                .ToBoardFeet(),
+            3
+        );
 
     [Fact]
     public void Too_large_an_area_overflows_instead_of_wrapping() =>
@@ -73,8 +98,10 @@ public sealed class BoardMeasureTests
         BoardMeasure.Counted(In(thickness), In(width), In(length), 1, ThinStock.AsOneInch).ToBoardFeet();
 
     private static Volume Sum(ThinStock rule, params (int Count, string Thickness, string Width, string Length)[] list) =>
-        list.Aggregate(Volume.Zero, (sum, p) =>
-            sum + BoardMeasure.Counted(In(p.Thickness), In(p.Width), In(p.Length), p.Count, rule));
+        list.Aggregate(
+            Volume.Zero,
+            (sum, p) => sum + BoardMeasure.Counted(In(p.Thickness), In(p.Width), In(p.Length), p.Count, rule)
+        );
 
     private static Length In(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;
 }

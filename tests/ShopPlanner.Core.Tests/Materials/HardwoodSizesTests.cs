@@ -20,7 +20,8 @@ public sealed class HardwoodSizesTests
     public void Thickness_is_the_grading_rules(string name, string rough, string oneSide, string twoSides) =>
         Assert.Equal(
             new HardwoodThickness(name, In(rough), In(oneSide), In(twoSides)),
-            HardwoodSizes.Thicknesses.Single(t => t.Name == name));
+            HardwoodSizes.Thicknesses.Single(t => t.Name == name)
+        );
 
     /// <summary>Oracle: a dealer's size chart for 4/4, 5/4, 8/4 and for widths 4 and 6; the other widths are common
     /// practice.</summary>

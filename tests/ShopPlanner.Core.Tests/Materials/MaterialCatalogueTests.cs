@@ -30,12 +30,15 @@ public sealed class MaterialCatalogueTests
 
     [Fact]
     public void Board_has_a_wood_and_lengths_and_a_sheet_has_a_good_and_sizes() =>
-        Assert.All(MaterialCatalogue.StoreMaterials, m =>
-        {
-            var board = m.Form == MaterialForm.Board;
-            Assert.Equal((board, board, board), (m.SpeciesId is not null, m.Width is not null, m.Lengths.Length > 0));
-            Assert.Equal((!board, !board), (m.SheetGoodId is not null, m.Sizes.Length > 0));
-        });
+        Assert.All(
+            MaterialCatalogue.StoreMaterials,
+            m =>
+            {
+                var board = m.Form == MaterialForm.Board;
+                Assert.Equal((board, board, board), (m.SpeciesId is not null, m.Width is not null, m.Lengths.Length > 0));
+                Assert.Equal((!board, !board), (m.SheetGoodId is not null, m.Sizes.Length > 0));
+            }
+        );
 
     [Fact]
     public void Wood_is_found_by_its_id()
@@ -60,7 +63,8 @@ public sealed class MaterialCatalogueTests
     public void Ink_reads_on_every_tint() =>
         Assert.All(
             MaterialCatalogue.Species.Select(s => s.Tint).Concat(MaterialCatalogue.SheetGoods.Select(s => s.Tint)),
-            tint => Assert.InRange(Contrast(Ink, tint), 4.5, 21));
+            tint => Assert.InRange(Contrast(Ink, tint), 4.5, 21)
+        );
 
     /// <summary>Oracle: the W3C definition on white: #000000 21, #767676 4.54, #777777 4.48.</summary>
     [Theory]

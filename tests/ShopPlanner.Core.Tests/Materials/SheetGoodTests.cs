@@ -21,7 +21,13 @@ public sealed class SheetGoodTests
     [InlineData("softwood-ply-1", "0.970", "0.950", 24.13, "1.050", 26.67)]
     [InlineData("softwood-ply-1-1-8", "1.091", "1.069", 27.15, "1.181", 30.00)]
     public void Plywood_category_is_the_standards(
-        string id, string label, string least, double leastMillimetres, string greatest, double greatestMillimetres)
+        string id,
+        string label,
+        string least,
+        double leastMillimetres,
+        string greatest,
+        double greatestMillimetres
+    )
     {
         var sheet = Sheet(id);
         Assert.Equal((In(label), In(least), In(greatest)), (sheet.Thickness, sheet.Thinnest, sheet.Thickest));

@@ -34,8 +34,11 @@ public sealed class LengthTests
 
     [Fact]
     public void Sums_never_drift() =>
-        Gen.Long[-1_000_000, 1_000_000].List[0, 200].Sample(ticks =>
-            Assert.Equal(ticks.Sum(), ticks.Aggregate(Length.Zero, (sum, t) => sum + Length.FromTicks(t)).Ticks));
+        Gen.Long[-1_000_000, 1_000_000]
+            .List[0, 200]
+            .Sample(ticks =>
+                Assert.Equal(ticks.Sum(), ticks.Aggregate(Length.Zero, (sum, t) => sum + Length.FromTicks(t)).Ticks)
+            );
 
     [Fact]
     public void Overflow_is_an_error_and_not_a_wrong_length()

@@ -96,7 +96,8 @@ public sealed class LengthTextTests
     public void Fault_names_the_field_and_the_text() =>
         Assert.Equal(
             "parts[3].length: '12 1/0' is not a length: a fraction is divided by zero",
-            LengthText.Parse("12 1/0", LengthUnit.Inch).Fault!.At("parts[3].length").ToString());
+            LengthText.Parse("12 1/0", LengthUnit.Inch).Fault!.At("parts[3].length").ToString()
+        );
 
     [Theory]
     [InlineData("0", false)]
@@ -106,23 +107,33 @@ public sealed class LengthTextTests
 
     [Fact]
     public void Exact_text_reads_back_to_the_same_length() =>
-        Gen.Select(Gen.Long[0, LengthText.Longest.Ticks], Gen.Enum<LengthUnit>()).Sample((ticks, unit) =>
-            Assert.Equal(Length.FromTicks(ticks), LengthText.Parse(LengthFormat.Exact(Length.FromTicks(ticks), unit), unit).Value));
+        Gen.Select(Gen.Long[0, LengthText.Longest.Ticks], Gen.Enum<LengthUnit>())
+            .Sample(
+                (ticks, unit) =>
+                    Assert.Equal(
+                        Length.FromTicks(ticks),
+                        LengthText.Parse(LengthFormat.Exact(Length.FromTicks(ticks), unit), unit).Value
+                    )
+            );
 
     [Fact]
     public void Set_text_reads_back_to_the_same_length() =>
-        Gen.Select(Gen.Long[0, 64 * 3900], Gen.Int[0, 6].Select(power => 1 << power)).Sample((steps, denominator) =>
-        {
-            var length = Length.FromTicks(steps * 127);
-            var set = LengthFormat.Set(length, LengthUnit.Inch, denominator);
-            Assert.Equal(length, LengthText.Parse(set.Text, LengthUnit.Inch).Value + set.Remainder);
-        });
+        Gen.Select(Gen.Long[0, 64 * 3900], Gen.Int[0, 6].Select(power => 1 << power))
+            .Sample(
+                (steps, denominator) =>
+                {
+                    var length = Length.FromTicks(steps * 127);
+                    var set = LengthFormat.Set(length, LengthUnit.Inch, denominator);
+                    Assert.Equal(length, LengthText.Parse(set.Text, LengthUnit.Inch).Value + set.Remainder);
+                }
+            );
 
     [Fact]
     public void No_text_is_read_as_something_else_than_it_says_or_throws() =>
-        Gen.String[Gen.Char["0123456789 /.-'\"½⅜inftcm,e"], 0, 14].Sample(text =>
-        {
-            var parsed = LengthText.Parse(text, LengthUnit.Inch);
-            Assert.True(!parsed.Ok || (parsed.Value >= Length.Zero && parsed.Value <= LengthText.Longest));
-        });
+        Gen.String[Gen.Char["0123456789 /.-'\"½⅜inftcm,e"], 0, 14]
+            .Sample(text =>
+            {
+                var parsed = LengthText.Parse(text, LengthUnit.Inch);
+                Assert.True(!parsed.Ok || (parsed.Value >= Length.Zero && parsed.Value <= LengthText.Longest));
+            });
 }

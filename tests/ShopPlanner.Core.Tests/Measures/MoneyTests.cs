@@ -46,8 +46,8 @@ public sealed class MoneyTests
 
     [Fact]
     public void Text_reads_back_to_the_same_amount() =>
-        Gen.Long[0, MoneyText.Largest.Count].Sample(count =>
-            Assert.Equal(Money.FromCount(count), MoneyText.Parse(Money.FromCount(count).ToString()).Value));
+        Gen.Long[0, MoneyText.Largest.Count]
+            .Sample(count => Assert.Equal(Money.FromCount(count), MoneyText.Parse(Money.FromCount(count).ToString()).Value));
 
     [Fact]
     public void Overflow_is_an_error_and_not_a_wrong_amount()
@@ -59,5 +59,8 @@ public sealed class MoneyTests
 
     [Fact]
     public void Order_is_by_amount() =>
-        Assert.Equal([Money.From(1), Money.From(2), Money.From(3)], new[] { Money.From(3), Money.From(1), Money.From(2) }.Order());
+        Assert.Equal(
+            [Money.From(1), Money.From(2), Money.From(3)],
+            new[] { Money.From(3), Money.From(1), Money.From(2) }.Order()
+        );
 }

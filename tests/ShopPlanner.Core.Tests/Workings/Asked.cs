@@ -21,11 +21,14 @@ internal static class Asked
         return outcome.Answer!;
     }
 
-    public static Working Result(string name, string result, params string[] given) => Answer(name, given).Results.Single(one => one.Name == result);
+    public static Working Result(string name, string result, params string[] given) =>
+        Answer(name, given).Results.Single(one => one.Name == result);
 
-    public static double Number(string name, string result, params string[] given) => Result(name, result, given).Figure.Number(LengthUnit.Inch)!.Value;
+    public static double Number(string name, string result, params string[] given) =>
+        Result(name, result, given).Figure.Number(LengthUnit.Inch)!.Value;
 
-    public static Length Length(string name, string result, params string[] given) => ((Working<Length>)Result(name, result, given)).Value;
+    public static Length Length(string name, string result, params string[] given) =>
+        ((Working<Length>)Result(name, result, given)).Value;
 
     public static Length Inch(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;
 }

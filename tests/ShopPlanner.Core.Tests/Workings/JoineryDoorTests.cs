@@ -13,20 +13,24 @@ public sealed class JoineryDoorTests
     // Any length up to 2 m in sixty-fourths of an inch or tenths of a millimetre: the steps that people set.
     private static readonly Gen<Length> Settable = Gen.OneOf(
         Gen.Long[1, 5000].Select(n => Length.FromTicks(n * Length.TicksPerInch / 64)),
-        Gen.Long[1, 20_000].Select(n => Length.FromTicks(n * 32)));
+        Gen.Long[1, 20_000].Select(n => Length.FromTicks(n * 32))
+    );
 
-    public static TheoryData<string, string, string, string> Geometry() => new()
-    {
-        { "Rail length", "11 1/4", "15 − 2 × 2 1/4 + 2 × 3/8", "Geometry of a cope-and-stick frame" },
-        { "Panel width", "11 1/8", "10 1/2 + 2 × 3/8 − 2 × 1/16", "Geometry; 1/16 in at each side across the grain" },
-        { "Panel height", "20 3/16", "19 1/2 + 2 × 3/8 − 2 × 1/32", "Geometry; 1/32 in at each end along the grain" },
-        { "Stile length", "24", "as high as the door", "Geometry: stiles run through" },
-        { "Door width", "15", "no gap", "Geometry" }, { "Door height", "24", "no gap", "Geometry" },
-        { "Stiles cut at", "24 1/2", "24 + 1/2", "Geometry" }, { "Rails cut at", "11 3/4", "11 1/4 + 1/2", "Geometry" },
-        { "Panel cut, across", "11 5/8", "11 1/8 + 1/2", "Geometry" },
-        { "Panel cut, along", "20 11/16", "20 3/16 + 1/2", "Geometry" },
-        { "Panel's edge in the groove", "5/16", "3/8 − 1/16", "Geometry" },
-    };
+    public static TheoryData<string, string, string, string> Geometry() =>
+        new()
+        {
+            { "Rail length", "11 1/4", "15 − 2 × 2 1/4 + 2 × 3/8", "Geometry of a cope-and-stick frame" },
+            { "Panel width", "11 1/8", "10 1/2 + 2 × 3/8 − 2 × 1/16", "Geometry; 1/16 in at each side across the grain" },
+            { "Panel height", "20 3/16", "19 1/2 + 2 × 3/8 − 2 × 1/32", "Geometry; 1/32 in at each end along the grain" },
+            { "Stile length", "24", "as high as the door", "Geometry: stiles run through" },
+            { "Door width", "15", "no gap", "Geometry" },
+            { "Door height", "24", "no gap", "Geometry" },
+            { "Stiles cut at", "24 1/2", "24 + 1/2", "Geometry" },
+            { "Rails cut at", "11 3/4", "11 1/4 + 1/2", "Geometry" },
+            { "Panel cut, across", "11 5/8", "11 1/8 + 1/2", "Geometry" },
+            { "Panel cut, along", "20 11/16", "20 3/16 + 1/2", "Geometry" },
+            { "Panel's edge in the groove", "5/16", "3/8 − 1/16", "Geometry" },
+        };
 
     [Theory]
     [MemberData(nameof(Geometry))]
@@ -34,7 +38,12 @@ public sealed class JoineryDoorTests
     {
         string[] door =
         [
-            "opening-width=15", "opening-height=24", "gap=0", "stile=2 1/4", "groove=3/8", "clearance=1/16",
+            "opening-width=15",
+            "opening-height=24",
+            "gap=0",
+            "stile=2 1/4",
+            "groove=3/8",
+            "clearance=1/16",
             "clearance-along=1/32",
             "oversize=1/2",
         ];
@@ -47,14 +56,23 @@ public sealed class JoineryDoorTests
     public void A_pair_of_doors_on_a_case_of_304_mm(string width, string reveal, string gap, string door, string source)
     {
         var outcome = Asked.Run(
-            LengthUnit.Millimetre, "door", "opening-width=" + width, "opening-height=700", "leaves=2", "gap=" + reveal,
+            LengthUnit.Millimetre,
+            "door",
+            "opening-width=" + width,
+            "opening-height=700",
+            "leaves=2",
+            "gap=" + reveal,
             "middle=" + gap,
-            "stile=50", "clearance=1");
+            "stile=50",
+            "clearance=1"
+        );
         Assert.True(Mm(door) == ((Working<Length>)outcome.Answer!.Results[0]).Value, source);
         // The same as doors on the face of sides of 18 mm, which they cover but for the reveal.
         var (opening, overlay) = (Mm(width) - Mm("36"), Mm("18") - Mm(reveal));
-        Assert.Equal(Mm(door), DoorSizes.Overlay(Given(opening), Given(Mm("700")), 2, Given(overlay),
-            Given(Mm(gap))).Width.Value);
+        Assert.Equal(
+            Mm(door),
+            DoorSizes.Overlay(Given(opening), Given(Mm("700")), 2, Given(overlay), Given(Mm(gap))).Width.Value
+        );
     }
 
     /// <summary>Oracle: trade forum, 3/32 in gaps: a single door is 3/16 in, a pair 9/32 in less than the opening.</summary>
@@ -81,9 +99,11 @@ public sealed class JoineryDoorTests
     /// edges is
     /// as wide as the case.</summary>
     [Fact]
-    public void A_door_over_the_edges_of_a_plywood_case() => Assert.Equal(
-        Asked.Inch("24"), Asked.Length("door", "Door width", "opening-width=22 9/16", "opening-height=30", "fit=overlay",
-            "overlay=23/32"));
+    public void A_door_over_the_edges_of_a_plywood_case() =>
+        Assert.Equal(
+            Asked.Inch("24"),
+            Asked.Length("door", "Door width", "opening-width=22 9/16", "opening-height=30", "fit=overlay", "overlay=23/32")
+        );
 
     /// <summary>Oracle: Wood Handbook coefficient of yellow-poplar, 14 1/2 in built at 8 %, worst 11 %: 0.1257 in.</summary>
     [Fact]
@@ -93,64 +113,100 @@ public sealed class JoineryDoorTests
         Assert.Equal(Asked.Inch("14 1/2"), Asked.Length("door", "Panel width", given));
         Assert.Equal(0.1257, Asked.Number("door", "Change in the panel's width", given), 0.0001);
         Assert.Contains(Asked.Answer("door", given).Verdicts, verdict => verdict.Gravity == Gravity.Fails);
-        Assert.DoesNotContain(Asked.Answer("door", [.. given, "clearance=5/64"]).Verdicts, verdict =>
-            verdict.Gravity == Gravity.Fails);
+        Assert.DoesNotContain(
+            Asked.Answer("door", [.. given, "clearance=5/64"]).Verdicts,
+            verdict => verdict.Gravity == Gravity.Fails
+        );
     }
 
     [Fact]
     public void Doors_and_gaps_fill_the_opening_to_the_tick() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2]).Sample((opening, gap, middle, leaves) =>
-    {
-        if (opening - (gap * 2) - middle <= Length.Zero) return;
-        var sizes = DoorSizes.Inset(Given(opening), Given(opening), leaves, Given(gap), Given(middle));
-        Assert.Equal(opening, (sizes.Width.Value * leaves) + (gap * 2) + (sizes.Middle?.Value ?? Length.Zero));
-        Assert.Equal(opening, sizes.Height.Value + (gap * 2));
-        if (sizes.Middle is { } between) Assert.Equal(middle + sizes.Rest, between.Value);
-        Assert.InRange(sizes.Rest.Ticks, 0, leaves - 1);
-    });
+        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2])
+            .Sample(
+                (opening, gap, middle, leaves) =>
+                {
+                    if (opening - (gap * 2) - middle <= Length.Zero)
+                        return;
+                    var sizes = DoorSizes.Inset(Given(opening), Given(opening), leaves, Given(gap), Given(middle));
+                    Assert.Equal(opening, (sizes.Width.Value * leaves) + (gap * 2) + (sizes.Middle?.Value ?? Length.Zero));
+                    Assert.Equal(opening, sizes.Height.Value + (gap * 2));
+                    if (sizes.Middle is { } between)
+                        Assert.Equal(middle + sizes.Rest, between.Value);
+                    Assert.InRange(sizes.Rest.Ticks, 0, leaves - 1);
+                }
+            );
 
     [Fact]
     public void Doors_on_the_face_cover_it_to_the_tick() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2]).Sample((opening, overlay, gap, leaves) =>
-    {
-        if (opening + (overlay * 2) <= gap) return;
-        var sizes = DoorSizes.Overlay(Given(opening), Given(opening), leaves, Given(overlay), Given(gap));
-        Assert.Equal(opening + (overlay * 2), (sizes.Width.Value * leaves) + (sizes.Middle?.Value ?? Length.Zero));
-        Assert.Equal(opening + (overlay * 2), sizes.Height.Value);
-    });
+        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2])
+            .Sample(
+                (opening, overlay, gap, leaves) =>
+                {
+                    if (opening + (overlay * 2) <= gap)
+                        return;
+                    var sizes = DoorSizes.Overlay(Given(opening), Given(opening), leaves, Given(overlay), Given(gap));
+                    Assert.Equal(opening + (overlay * 2), (sizes.Width.Value * leaves) + (sizes.Middle?.Value ?? Length.Zero));
+                    Assert.Equal(opening + (overlay * 2), sizes.Height.Value);
+                }
+            );
 
     [Fact]
     public void Fronts_and_gaps_fill_the_opening_and_no_gap_is_off_by_more_than_their_rest() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 9]).Sample((opening, edge, between, count) =>
-        {
-            if (opening - (edge * 2) - (between * (count - 1)) < Length.FromTicks(count)) return;
-            var fronts = EqualFronts.Of("Front", Given(opening), count, Given(edge), Given(between));
-            Assert.Equal(edge, fronts.Places[0]);
-            Assert.Equal(opening - edge, fronts.Places[^1] + fronts.Each.Value + (count == 1 ? fronts.Rest : Length.Zero));
-            Assert.InRange(fronts.Rest.Ticks, 0, count - 1);
-            foreach (var (one, next) in fronts.Places.Zip(fronts.Places.Skip(1)))
-                Assert.InRange((next - one - fronts.Each.Value - between).Ticks, 0, 2);
-        });
+        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 9])
+            .Sample(
+                (opening, edge, between, count) =>
+                {
+                    if (opening - (edge * 2) - (between * (count - 1)) < Length.FromTicks(count))
+                        return;
+                    var fronts = EqualFronts.Of("Front", Given(opening), count, Given(edge), Given(between));
+                    Assert.Equal(edge, fronts.Places[0]);
+                    Assert.Equal(
+                        opening - edge,
+                        fronts.Places[^1] + fronts.Each.Value + (count == 1 ? fronts.Rest : Length.Zero)
+                    );
+                    Assert.InRange(fronts.Rest.Ticks, 0, count - 1);
+                    foreach (var (one, next) in fronts.Places.Zip(fronts.Places.Skip(1)))
+                        Assert.InRange((next - one - fronts.Each.Value - between).Ticks, 0, 2);
+                }
+            );
 
     [Fact]
     public void Rails_panels_and_stiles_fill_the_door() =>
-        Gen.Select(Settable, Settable, Settable, Settable).Sample((width, stile, groove, room) =>
-    {
-        if (stile * 2 >= width || groove >= stile || room >= groove) return;
-        var parts = FrameDoor.Of(Given(width), Given(width), Given(stile), Given(stile), Given(groove), Given(room), Given(room));
-        Assert.Equal(width, parts.Rail.Value + (stile * 2) - (groove * 2));
-        Assert.Equal(width, parts.PanelWidth.Value + (room * 2) + ((stile - groove) * 2));
-        Assert.Equal(parts.PanelWidth.Value, parts.PanelHeight.Value);
-        Assert.Equal(parts.Rail.Value, parts.PanelWidth.Value + (room * 2));
-    });
+        Gen.Select(Settable, Settable, Settable, Settable)
+            .Sample(
+                (width, stile, groove, room) =>
+                {
+                    if (stile * 2 >= width || groove >= stile || room >= groove)
+                        return;
+                    var parts = FrameDoor.Of(
+                        Given(width),
+                        Given(width),
+                        Given(stile),
+                        Given(stile),
+                        Given(groove),
+                        Given(room),
+                        Given(room)
+                    );
+                    Assert.Equal(width, parts.Rail.Value + (stile * 2) - (groove * 2));
+                    Assert.Equal(width, parts.PanelWidth.Value + (room * 2) + ((stile - groove) * 2));
+                    Assert.Equal(parts.PanelWidth.Value, parts.PanelHeight.Value);
+                    Assert.Equal(parts.Rail.Value, parts.PanelWidth.Value + (room * 2));
+                }
+            );
 
     [Theory]
     [InlineData("1", 2, 2, 1)]
     [InlineData("2", 4, 4, 2)]
     public void Parts_are_proposed_with_what_is_cut_long(string leaves, int stiles, int rails, int panels)
     {
-        var answer = Asked.Answer("door", "opening-width=30", "opening-height=30", "leaves=" + leaves, "oversize=3/4",
-            "thickness=13/16");
+        var answer = Asked.Answer(
+            "door",
+            "opening-width=30",
+            "opening-height=30",
+            "leaves=" + leaves,
+            "oversize=3/4",
+            "thickness=13/16"
+        );
         Assert.Equal([stiles, rails, panels], answer.Parts.Select(part => part.Quantity));
         Assert.All(answer.Parts, part => Assert.Equal(Asked.Inch("3/4"), part.CutLongBy));
         Assert.Equal(Asked.Inch("3/4"), answer.Parts[2].CutWideBy);
@@ -173,15 +229,18 @@ public sealed class JoineryDoorTests
     }
 
     [Fact]
-    public void A_panel_that_can_slip_out_at_one_side_fails() => Assert.Contains(
-        Asked.Answer("door", "opening-width=15", "opening-height=24", "groove=1/4", "clearance=1/8").Verdicts,
-        verdict => verdict.Gravity == Gravity.Fails && verdict.Text.Contains("slips out", StringComparison.Ordinal));
+    public void A_panel_that_can_slip_out_at_one_side_fails() =>
+        Assert.Contains(
+            Asked.Answer("door", "opening-width=15", "opening-height=24", "groove=1/4", "clearance=1/8").Verdicts,
+            verdict => verdict.Gravity == Gravity.Fails && verdict.Text.Contains("slips out", StringComparison.Ordinal)
+        );
 
     [Fact]
     public void The_gravest_verdict_comes_first_and_lengths_are_told_in_the_unit_asked_for()
     {
-        var answer = Asked.Run(LengthUnit.Millimetre, "door", "opening-width=700", "opening-height=900", "clearance=5",
-            "groove=9").Answer!;
+        var answer = Asked
+            .Run(LengthUnit.Millimetre, "door", "opening-width=700", "opening-height=900", "clearance=5", "groove=9")
+            .Answer!;
         Assert.Equal(Gravity.Fails, answer.Verdicts[0].Gravity);
         Assert.All(answer.Verdicts, verdict => Assert.DoesNotContain("″", verdict.Text));
     }

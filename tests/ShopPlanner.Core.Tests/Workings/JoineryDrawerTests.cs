@@ -9,8 +9,14 @@ namespace ShopPlanner.Core.Tests.Workings;
 /// <summary>Drawers by their geometry.</summary>
 public sealed class JoineryDrawerTests
 {
-    private static readonly string[] Opening = ["opening-width=15", "opening-height=6", "opening-depth=21",
-        "slide-clearance=1/2", "side=1/2"];
+    private static readonly string[] Opening =
+    [
+        "opening-width=15",
+        "opening-height=6",
+        "opening-depth=21",
+        "slide-clearance=1/2",
+        "side=1/2",
+    ];
 
     // The length of front and back and what they are let in, for a box of 14 in with sides of 1/2 in.
     [Theory]
@@ -20,8 +26,10 @@ public sealed class JoineryDrawerTests
     [InlineData("dovetail", "14", "1/2", "geometry of through dovetails")]
     public void Front_and_back_by_joint(string joint, string length, string letIn, string source)
     {
-        Assert.True(Asked.Inch(length) == Asked.Length("drawer", "Front and back length", [.. Opening, "joint=" + joint]),
-            source);
+        Assert.True(
+            Asked.Inch(length) == Asked.Length("drawer", "Front and back length", [.. Opening, "joint=" + joint]),
+            source
+        );
         Assert.True(Asked.Inch(letIn) == Asked.Length("drawer", "Let in at each end", [.. Opening, "joint=" + joint]), source);
     }
 
@@ -57,8 +65,15 @@ public sealed class JoineryDrawerTests
     [Fact]
     public void On_runners_of_wood_the_box_is_as_deep_as_the_room_allows()
     {
-        string[] given = ["opening-width=15", "opening-height=6", "opening-depth=9", "slides=none", "slide-clearance=1/16",
-            "depth-clearance=1/2"];
+        string[] given =
+        [
+            "opening-width=15",
+            "opening-height=6",
+            "opening-depth=9",
+            "slides=none",
+            "slide-clearance=1/16",
+            "depth-clearance=1/2",
+        ];
         Assert.Equal(Asked.Inch("8 1/2"), Asked.Length("drawer", "Box depth", given));
         Assert.Equal(Asked.Inch("14 7/8"), Asked.Length("drawer", "Box width", given));
         Assert.DoesNotContain(Asked.Answer("drawer", given).Results, result => result.Name == "Slide length");
@@ -68,17 +83,29 @@ public sealed class JoineryDrawerTests
 
     [Fact]
     public void Box_and_slides_fill_the_opening_and_the_bottom_its_grooves() =>
-        Gen.Select(Any, Any, Any, Any, Gen.Enum<DrawerJoint>(), Any).Sample((opening, clearance, side, groove, joint, play) =>
-        {
-            if ((clearance + side) * 2 >= opening || groove >= side || play >= groove * 2) return;
-            var box = DrawerBox.Of(Given(opening), Given(opening), Given(opening), Given(clearance), Given(side), joint,
-                Given(groove), Given(play));
-            Assert.Equal(opening, box.Width.Value + (clearance * 2));
-            Assert.Equal(box.Width.Value, box.FrontBack.Value + ((side - box.LetIn) * 2));
-            Assert.Equal(box.Width.Value, box.BottomWidth.Value + play + ((side - groove) * 2));
-            Assert.Equal(box.Depth.Value, box.BottomDepth.Value + play + ((side - groove) * 2));
-            Assert.InRange(box.LetIn.Ticks, 0, side.Ticks);
-        });
+        Gen.Select(Any, Any, Any, Any, Gen.Enum<DrawerJoint>(), Any)
+            .Sample(
+                (opening, clearance, side, groove, joint, play) =>
+                {
+                    if ((clearance + side) * 2 >= opening || groove >= side || play >= groove * 2)
+                        return;
+                    var box = DrawerBox.Of(
+                        Given(opening),
+                        Given(opening),
+                        Given(opening),
+                        Given(clearance),
+                        Given(side),
+                        joint,
+                        Given(groove),
+                        Given(play)
+                    );
+                    Assert.Equal(opening, box.Width.Value + (clearance * 2));
+                    Assert.Equal(box.Width.Value, box.FrontBack.Value + ((side - box.LetIn) * 2));
+                    Assert.Equal(box.Width.Value, box.BottomWidth.Value + play + ((side - groove) * 2));
+                    Assert.Equal(box.Depth.Value, box.BottomDepth.Value + play + ((side - groove) * 2));
+                    Assert.InRange(box.LetIn.Ticks, 0, side.Ticks);
+                }
+            );
 
     [Fact]
     public void A_bottom_planted_on_from_below_is_as_large_as_the_box() =>

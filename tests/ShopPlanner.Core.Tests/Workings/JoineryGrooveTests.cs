@@ -28,17 +28,18 @@ public sealed class JoineryGrooveTests
         Assert.Equal(Asked.Inch("1/4"), Asked.Length("groove", "Taken off each face", "stock=3/4", "groove=1/4", "fit=0"));
     }
 
-    public static TheoryData<string, string, double, string, string> Settings() => new()
-    {
-        // stock and keys, first fence setting, passes, settings, width reached; all by geometry.
-        { "stock=3/4 groove=1/4", "1/4", 1, "1/4", "1/4" },
-        { "stock=3/4 groove=1/4 cutter=1/8", "1/4", 2, "1/4", "1/4" },
-        { "stock=3/4 groove=1/8 panel=7/32 fit=1/32", "1/4", 2, "1/4", "1/4" },
-        { "stock=3/4 panel=7/32 fit=1/32", "1/4", 1, "1/4", "1/4" },
-        { "stock=1 groove=1/2 cutter=1/8", "1/4", 4, "1/4 3/8", "1/2" },
-        { "stock=1 1/2 groove=3/4 cutter=1/8", "3/8", 6, "3/8 1/2 5/8", "3/4" },
-        { "stock=1 groove=3/8 cutter=1/8", "5/16", 4, "5/16 3/8", "3/8" },
-    };
+    public static TheoryData<string, string, double, string, string> Settings() =>
+        new()
+        {
+            // stock and keys, first fence setting, passes, settings, width reached; all by geometry.
+            { "stock=3/4 groove=1/4", "1/4", 1, "1/4", "1/4" },
+            { "stock=3/4 groove=1/4 cutter=1/8", "1/4", 2, "1/4", "1/4" },
+            { "stock=3/4 groove=1/8 panel=7/32 fit=1/32", "1/4", 2, "1/4", "1/4" },
+            { "stock=3/4 panel=7/32 fit=1/32", "1/4", 1, "1/4", "1/4" },
+            { "stock=1 groove=1/2 cutter=1/8", "1/4", 4, "1/4 3/8", "1/2" },
+            { "stock=1 1/2 groove=3/4 cutter=1/8", "3/8", 6, "3/8 1/2 5/8", "3/4" },
+            { "stock=1 groove=3/8 cutter=1/8", "5/16", 4, "5/16 3/8", "3/8" },
+        };
 
     [Theory]
     [MemberData(nameof(Settings))]
@@ -47,8 +48,10 @@ public sealed class JoineryGrooveTests
         var given = keys.Replace("1 1/2", "1-1/2", StringComparison.Ordinal).Split(' ');
         Assert.Equal(Asked.Inch(first), Asked.Length("groove", "First fence setting", given));
         Assert.Equal(passes, Asked.Number("groove", "Passes", given));
-        Assert.Equal(settings.Split(' ').Select(Asked.Inch),
-            ((LengthsFigure)Asked.Result("groove", "Fence settings", given).Figure).Lengths);
+        Assert.Equal(
+            settings.Split(' ').Select(Asked.Inch),
+            ((LengthsFigure)Asked.Result("groove", "Fence settings", given).Figure).Lengths
+        );
         Assert.Equal(Asked.Inch(reached), Asked.Length("groove", "Width reached", given));
     }
 
@@ -56,46 +59,68 @@ public sealed class JoineryGrooveTests
 
     [Fact]
     public void Walls_and_groove_fill_the_piece_and_so_do_cheeks_and_tongue() =>
-        Gen.Select(Any, Any, Any, Gen.Long[0, 150]).Sample((stock, width, blade, fit) =>
-    {
-        if (width >= stock || blade > width) return;
-        var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.FromTicks(fit)));
-        if (blade < width) Assert.Equal(stock, (groove.Fence.Value * 2) + groove.Reached.Value);
-        Assert.Equal(stock, (groove.Cheek.Value * 2) + groove.Tongue.Value);
-        Assert.InRange((width - groove.Reached.Value).Ticks, 0, 1);
-        Assert.InRange((width - Length.FromTicks(fit) - groove.Tongue.Value).Ticks, 0, 1);
-    });
+        Gen.Select(Any, Any, Any, Gen.Long[0, 150])
+            .Sample(
+                (stock, width, blade, fit) =>
+                {
+                    if (width >= stock || blade > width)
+                        return;
+                    var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.FromTicks(fit)));
+                    if (blade < width)
+                        Assert.Equal(stock, (groove.Fence.Value * 2) + groove.Reached.Value);
+                    Assert.Equal(stock, (groove.Cheek.Value * 2) + groove.Tongue.Value);
+                    Assert.InRange((width - groove.Reached.Value).Ticks, 0, 1);
+                    Assert.InRange((width - Length.FromTicks(fit) - groove.Tongue.Value).Ticks, 0, 1);
+                }
+            );
 
     [Fact]
     public void Passes_clear_all_of_the_groove_and_nothing_beside_it() =>
-        Gen.Select(Any, Any, Any).Sample((stock, width, blade) =>
-    {
-        if (width >= stock || blade >= width || blade.Ticks * 200 < width.Ticks) return;
-        var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero));
-        // Each setting cuts from its fence on, and the same again from the other face.
-        var cuts = groove.Settings.Value.Select(one => (From: one, To: one + blade))
-            .SelectMany(cut => new[] { cut, (From: stock - cut.To, To: stock - cut.From) }).OrderBy(cut => cut.From).ToList();
-        Assert.Equal(groove.Fence.Value, cuts[0].From);
-        Assert.Equal(stock - groove.Fence.Value, cuts.Max(cut => cut.To));
-        var end = cuts[0].To;
-        foreach (var (from, to) in cuts.Skip(1))
-        {
-            Assert.True(from <= end, $"a strip stands from {end} to {from}");
-            end = Length.Max(end, to);
-        }
+        Gen.Select(Any, Any, Any)
+            .Sample(
+                (stock, width, blade) =>
+                {
+                    if (width >= stock || blade >= width || blade.Ticks * 200 < width.Ticks)
+                        return;
+                    var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero));
+                    // Each setting cuts from its fence on, and the same again from the other face.
+                    var cuts = groove
+                        .Settings.Value.Select(one => (From: one, To: one + blade))
+                        .SelectMany(cut => new[] { cut, (From: stock - cut.To, To: stock - cut.From) })
+                        .OrderBy(cut => cut.From)
+                        .ToList();
+                    Assert.Equal(groove.Fence.Value, cuts[0].From);
+                    Assert.Equal(stock - groove.Fence.Value, cuts.Max(cut => cut.To));
+                    var end = cuts[0].To;
+                    foreach (var (from, to) in cuts.Skip(1))
+                    {
+                        Assert.True(from <= end, $"a strip stands from {end} to {from}");
+                        end = Length.Max(end, to);
+                    }
 
-        Assert.Equal(cuts.Count, groove.Passes.Value);
-    });
+                    Assert.Equal(cuts.Count, groove.Passes.Value);
+                }
+            );
 
     [Fact]
-    public void A_wider_blade_never_wants_more_passes() => Gen.Select(Any, Any, Any, Any).Sample((stock, width, one, other) =>
-    {
-        if (width >= stock || one > width || other > width || one.Ticks * 200 < width.Ticks
-            || other.Ticks * 200 < width.Ticks) return;
-        double Passes(Length blade) => CentredGroove.Of(Given(stock), Given(blade), Given(width),
-            Given(Length.Zero)).Passes.Value;
-        Assert.True(one <= other ? Passes(one) >= Passes(other) : Passes(one) <= Passes(other));
-    });
+    public void A_wider_blade_never_wants_more_passes() =>
+        Gen.Select(Any, Any, Any, Any)
+            .Sample(
+                (stock, width, one, other) =>
+                {
+                    if (
+                        width >= stock
+                        || one > width
+                        || other > width
+                        || one.Ticks * 200 < width.Ticks
+                        || other.Ticks * 200 < width.Ticks
+                    )
+                        return;
+                    double Passes(Length blade) =>
+                        CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero)).Passes.Value;
+                    Assert.True(one <= other ? Passes(one) >= Passes(other) : Passes(one) <= Passes(other));
+                }
+            );
 
     [Fact]
     public void It_is_said_that_turning_the_piece_centres_the_groove_and_practice_pieces_are_proposed()
@@ -118,8 +143,10 @@ public sealed class JoineryGrooveTests
     public void What_is_to_be_watched_is_said(string keys, string words)
     {
         var given = keys.Replace("1 1/", "1-1/", StringComparison.Ordinal).Split(' ');
-        Assert.Contains(Asked.Answer("groove", given).Verdicts, verdict =>
-            verdict.Gravity == Gravity.Watch && verdict.Text.Contains(words, StringComparison.Ordinal));
+        Assert.Contains(
+            Asked.Answer("groove", given).Verdicts,
+            verdict => verdict.Gravity == Gravity.Watch && verdict.Text.Contains(words, StringComparison.Ordinal)
+        );
     }
 
     private static Working<Length> Given(Length length) => Working.Given("given", length);

@@ -9,15 +9,43 @@ namespace ShopPlanner.Core.Tests.Workings;
 public sealed class ShelfTests
 {
     [Theory]
-    [InlineData(0.95, "3/4", 40, 40), InlineData(0.95, "3/4", 50, 37), InlineData(0.95, "1", 40, 53), InlineData(0.95, "1", 50, 49)]
-    [InlineData(1.80, "3/4", 40, 49), InlineData(1.80, "3/4", 50, 46), InlineData(1.80, "1", 40, 66), InlineData(1.80, "1", 50, 61)]
-    [InlineData(1.82, "3/4", 40, 49), InlineData(1.82, "3/4", 50, 46), InlineData(1.82, "1", 40, 66), InlineData(1.82, "1", 50, 61)]
+    [
+        InlineData(0.95, "3/4", 40, 40),
+        InlineData(0.95, "3/4", 50, 37),
+        InlineData(0.95, "1", 40, 53),
+        InlineData(0.95, "1", 50, 49)
+    ]
+    [
+        InlineData(1.80, "3/4", 40, 49),
+        InlineData(1.80, "3/4", 50, 46),
+        InlineData(1.80, "1", 40, 66),
+        InlineData(1.80, "1", 50, 61)
+    ]
+    [
+        InlineData(1.82, "3/4", 40, 49),
+        InlineData(1.82, "3/4", 50, 46),
+        InlineData(1.82, "1", 40, 66),
+        InlineData(1.82, "1", 50, 61)
+    ]
     public void Published_shelf_spans_AWS_2009(double millionPsi, string thickness, int poundsPerSquareFoot, int span)
     {
         var elasticity = Working.Given("E", QuantityKind.Modulus.ToMetric(millionPsi, LengthUnit.Inch), QuantityKind.Modulus, 2);
         var (at, depth) = (Working.Given("Span", Length.FromInches(span)), Working.Given("Depth", Length.FromInches(12)));
-        var load = Working.Given("Load", QuantityKind.Mass.ToMetric(poundsPerSquareFoot * span / 12.0, LengthUnit.Inch), QuantityKind.Mass, 0);
-        var first = Sag.Deflection(elasticity, at, depth, Working.Given("T", Asked.Inch(thickness)), load, false, Working.Given("Strip", 1, QuantityKind.Bare, 0));
+        var load = Working.Given(
+            "Load",
+            QuantityKind.Mass.ToMetric(poundsPerSquareFoot * span / 12.0, LengthUnit.Inch),
+            QuantityKind.Mass,
+            0
+        );
+        var first = Sag.Deflection(
+            elasticity,
+            at,
+            depth,
+            Working.Given("T", Asked.Inch(thickness)),
+            load,
+            false,
+            Working.Given("Strip", 1, QuantityKind.Bare, 0)
+        );
         Assert.InRange((double)(Sag.LongestSpan(first, at).Value - at.Value).ToInches(), -1, 1);
     }
 
@@ -25,7 +53,15 @@ public sealed class ShelfTests
     [InlineData("600", 1.51), InlineData("800", 3.59), InlineData("1000", 7.01)]
     public void An_MDF_shelf_under_20_kg_a_European_associations_formula(string span, double millimetres)
     {
-        var outcome = Asked.Run(LengthUnit.Millimetre, "sag", "modulus=2.5 GPa", "span=" + span, "depth=300", "thickness=18", "load=20 kg");
+        var outcome = Asked.Run(
+            LengthUnit.Millimetre,
+            "sag",
+            "modulus=2.5 GPa",
+            "span=" + span,
+            "depth=300",
+            "thickness=18",
+            "load=20 kg"
+        );
         Assert.Equal(millimetres, outcome.Answer!.Results[0].Figure.Number(LengthUnit.Millimetre)!.Value, 0.006);
     }
 
@@ -35,8 +71,8 @@ public sealed class ShelfTests
         Assert.Equal(inches, Pine("span=36", "load=75 lb", "support=" + support), 0.00013);
 
     [Fact]
-    public void The_same_shelf_of_plywood_at_1_1_million_psi_bends_0_1047_in() => Assert.Equal(
-        0.1047, Asked.Number("sag", "Deflection at first", "modulus=1.1", "span=36", "load=75 lb"), 0.00006);
+    public void The_same_shelf_of_plywood_at_1_1_million_psi_bends_0_1047_in() =>
+        Assert.Equal(0.1047, Asked.Number("sag", "Deflection at first", "modulus=1.1", "span=36", "load=75 lb"), 0.00006);
 
     [Fact]
     public void Half_the_span_bends_an_eighth_under_the_same_load_and_a_sixteenth_under_the_same_load_for_each_foot_Record()
@@ -54,11 +90,11 @@ public sealed class ShelfTests
         Assert.Equal(Pine("span=40", "load=200 lb") / 5, Pine("span=40", "load=200 lb", "support=fixed"), 0.0005);
 
     [Fact]
-    public void An_edge_strip_makes_it_stiffer() => Assert.True(Pine("span=36", "load=75 lb", "edge-strip=1 1/2") < Pine("span=36", "load=75 lb"));
+    public void An_edge_strip_makes_it_stiffer() =>
+        Assert.True(Pine("span=36", "load=75 lb", "edge-strip=1 1/2") < Pine("span=36", "load=75 lb"));
 
     [Fact]
-    public void The_limit_is_span_over_144_AWS() =>
-        Assert.Equal(0.25, Asked.Number("sag", "Limit", "span=36", "load=75 lb"), 6);
+    public void The_limit_is_span_over_144_AWS() => Assert.Equal(0.25, Asked.Number("sag", "Limit", "span=36", "load=75 lb"), 6);
 
     [Fact]
     public void The_longest_span_passes_and_a_longer_one_does_not()
@@ -71,5 +107,6 @@ public sealed class ShelfTests
     private static Gravity Judged(double span) =>
         Asked.Answer("sag", "span=" + span.ToString("0.####", CultureInfo.InvariantCulture), "load=25 lb/ft").Verdicts[0].Gravity;
 
-    private static double Pine(params string[] given) => Asked.Number("sag", "Deflection at first", ["species=pine-ponderosa", .. given]);
+    private static double Pine(params string[] given) =>
+        Asked.Number("sag", "Deflection at first", ["species=pine-ponderosa", .. given]);
 }

@@ -53,7 +53,9 @@ public class ExactnessTests
     [Fact]
     public void Free_offcuts_are_used_before_boards_are_bought()
     {
-        var solution = Some.Solve(Some.Problem([Some.Stock(96, 648), Some.Offcut(40), Some.Offcut(25)], (38, 1), (24, 1), (90, 1)));
+        var solution = Some.Solve(
+            Some.Problem([Some.Stock(96, 648), Some.Offcut(40), Some.Offcut(25)], (38, 1), (24, 1), (90, 1))
+        );
         Assert.Equal(648, solution.Cost);
         Assert.Equal([1, 1, 1], Enumerable.Range(0, 3).Select(stock => Rules.Used(solution, stock)));
     }

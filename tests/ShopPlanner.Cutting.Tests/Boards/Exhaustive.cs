@@ -19,18 +19,23 @@ internal sealed class Exhaustive
     // Stocks are taken in order; of one stock as many as there are, each with any pieces.
     private (int Unmet, long Cost) From(int stock, int used, int[] left)
     {
-        if (left.Sum() == 0) return (0, 0);
-        if (stock == _problem.Stocks.Length) return (left.Sum(), 0);
+        if (left.Sum() == 0)
+            return (0, 0);
+        if (stock == _problem.Stocks.Length)
+            return (left.Sum(), 0);
         var key = $"{stock}/{used}/{string.Join(',', left)}";
-        if (_known.TryGetValue(key, out var known)) return known;
+        if (_known.TryGetValue(key, out var known))
+            return known;
         var best = From(stock + 1, 0, left);
         if (used < (_problem.Stocks[stock].Available ?? int.MaxValue))
         {
             foreach (var rest in Fillings(left, 0, _problem.Stocks[stock].Capacity))
             {
-                if (rest.AsSpan().SequenceEqual(left)) continue;
+                if (rest.AsSpan().SequenceEqual(left))
+                    continue;
                 var (unmet, cost) = From(stock, used + 1, rest);
-                if ((unmet, cost + _problem.Stocks[stock].Cost).CompareTo(best) < 0) best = (unmet, cost + _problem.Stocks[stock].Cost);
+                if ((unmet, cost + _problem.Stocks[stock].Cost).CompareTo(best) < 0)
+                    best = (unmet, cost + _problem.Stocks[stock].Cost);
             }
         }
 
@@ -39,12 +44,16 @@ internal sealed class Exhaustive
 
     private IEnumerable<int[]> Fillings(int[] left, int item, long room)
     {
-        if (item == left.Length) return [left];
-        return Enumerable.Range(0, left[item] + 1).Where(count => count * _problem.Items[item].Size <= room).SelectMany(count =>
-        {
-            var rest = (int[])left.Clone();
-            rest[item] -= count;
-            return Fillings(rest, item + 1, room - (count * _problem.Items[item].Size));
-        });
+        if (item == left.Length)
+            return [left];
+        return Enumerable
+            .Range(0, left[item] + 1)
+            .Where(count => count * _problem.Items[item].Size <= room)
+            .SelectMany(count =>
+            {
+                var rest = (int[])left.Clone();
+                rest[item] -= count;
+                return Fillings(rest, item + 1, room - (count * _problem.Items[item].Size));
+            });
     }
 }

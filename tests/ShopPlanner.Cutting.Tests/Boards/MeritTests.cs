@@ -46,7 +46,10 @@ public class MeritTests
         for (var n = 0; n < 60; n++)
         {
             var plain = Some.Random(random, 5, 3, true);
-            var shop = plain with { Stocks = [.. plain.Stocks.Select(s => s with { FromBin = s.Available > 0, KeepAtLeast = 4 })] };
+            var shop = plain with
+            {
+                Stocks = [.. plain.Stocks.Select(s => s with { FromBin = s.Available > 0, KeepAtLeast = 4 })],
+            };
             var (cheap, merited) = (Some.Solve(plain), Some.Solve(shop));
             Assert.Equal(cheap.Cost, merited.Cost);
             Assert.True(BoardMerit.Of(shop, merited) >= BoardMerit.Of(shop, cheap), $"problem {n}");
@@ -63,6 +66,7 @@ public class MeritTests
     }
 
     private static IEnumerable<long> Leftovers(BoardSolution solution, long[] sizes, long capacity) =>
-        solution.Patterns.SelectMany(p => Enumerable.Repeat(capacity - p.Counts.Select((c, i) => c * sizes[i]).Sum(), p.Times))
+        solution
+            .Patterns.SelectMany(p => Enumerable.Repeat(capacity - p.Counts.Select((c, i) => c * sizes[i]).Sum(), p.Times))
             .Where(left => left > 0);
 }

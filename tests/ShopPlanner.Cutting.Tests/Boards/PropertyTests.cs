@@ -15,11 +15,15 @@ public class PropertyTests
 
     [Fact]
     public void More_stock_never_costs_more() =>
-        Problems.Sample(problem =>
-        {
-            var more = problem with { Stocks = problem.Stocks.Add(Some.Stock(17, 4, 2)) };
-            return Some.Solve(more).Cost <= Some.Solve(problem).Cost;
-        }, iter: 40, threads: 1);
+        Problems.Sample(
+            problem =>
+            {
+                var more = problem with { Stocks = problem.Stocks.Add(Some.Stock(17, 4, 2)) };
+                return Some.Solve(more).Cost <= Some.Solve(problem).Cost;
+            },
+            iter: 40,
+            threads: 1
+        );
 
     [Fact]
     public void Seven_times_the_size_changes_nothing() =>
@@ -27,13 +31,19 @@ public class PropertyTests
 
     [Fact]
     public void The_order_of_items_and_stocks_changes_no_cost() =>
-        Problems.Sample(problem =>
-        {
-            var turned = new BoardProblem([.. problem.Stocks.Reverse()], [.. problem.Items.Reverse()]);
-            return Some.Solve(turned).Cost == Some.Solve(problem).Cost;
-        }, iter: 40, threads: 1);
+        Problems.Sample(
+            problem =>
+            {
+                var turned = new BoardProblem([.. problem.Stocks.Reverse()], [.. problem.Items.Reverse()]);
+                return Some.Solve(turned).Cost == Some.Solve(problem).Cost;
+            },
+            iter: 40,
+            threads: 1
+        );
 
-    private static BoardProblem Scaled(BoardProblem problem, long by) => new(
-        [.. problem.Stocks.Select(stock => stock with { Capacity = stock.Capacity * by })],
-        [.. problem.Items.Select(item => item with { Size = item.Size * by })]);
+    private static BoardProblem Scaled(BoardProblem problem, long by) =>
+        new(
+            [.. problem.Stocks.Select(stock => stock with { Capacity = stock.Capacity * by })],
+            [.. problem.Items.Select(item => item with { Size = item.Size * by })]
+        );
 }

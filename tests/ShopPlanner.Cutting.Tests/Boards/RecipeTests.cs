@@ -33,7 +33,10 @@ public class RecipeTests
         var random = new Random(7);
         var items = Enumerable.Range(0, 200).Select(i => (200L + (i * 37) + random.Next(30), 50)).ToArray();
         var clock = System.Diagnostics.Stopwatch.StartNew();
-        var solution = Some.Solve(Some.Problem([Some.Stock(16_000, 900), Some.Stock(12_000, 700), Some.Stock(8_000, 500)], items), 9);
+        var solution = Some.Solve(
+            Some.Problem([Some.Stock(16_000, 900), Some.Stock(12_000, 700), Some.Stock(8_000, 500)], items),
+            9
+        );
         Assert.True(solution.Complete);
         Assert.InRange(clock.Elapsed.TotalSeconds, 0, 10);
         Assert.InRange(solution.Cost - solution.Bound, 0, solution.Cost / 1000);

@@ -21,11 +21,13 @@ public class ReferenceTests
     {
         var model = new CpModel();
         var pieces = problem.Items.SelectMany(item => Enumerable.Repeat(item.Size, item.Demand)).ToList();
-        var boards = problem.Stocks
-            .SelectMany(stock => Enumerable.Repeat(stock, Math.Min(pieces.Count, stock.Available ?? int.MaxValue))).ToList();
+        var boards = problem
+            .Stocks.SelectMany(stock => Enumerable.Repeat(stock, Math.Min(pieces.Count, stock.Available ?? int.MaxValue)))
+            .ToList();
         var opened = boards.Select((_, b) => model.NewBoolVar($"open{b}")).ToList();
         var assigned = pieces.Select((_, p) => boards.Select((_, b) => model.NewBoolVar($"{p}on{b}")).ToList()).ToList();
-        foreach (var choice in assigned) model.AddExactlyOne(choice);
+        foreach (var choice in assigned)
+            model.AddExactlyOne(choice);
         for (var b = 0; b < boards.Count; b++)
         {
             var load = LinearExpr.WeightedSum(assigned.Select(choice => choice[b]), pieces);

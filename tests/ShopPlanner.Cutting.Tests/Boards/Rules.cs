@@ -23,11 +23,14 @@ internal static class Rules
         }
 
         for (var stock = 0; stock < problem.Stocks.Length; stock++)
-            if (Used(solution, stock) > (problem.Stocks[stock].Available ?? int.MaxValue)) broken.Add($"stock {stock} overdrawn");
+            if (Used(solution, stock) > (problem.Stocks[stock].Available ?? int.MaxValue))
+                broken.Add($"stock {stock} overdrawn");
         if (solution.Cost != solution.Patterns.Sum(pattern => pattern.Times * problem.Stocks[pattern.Stock].Cost))
             broken.Add("cost");
-        if (solution.Bound > solution.Cost || (solution.Proven && solution.Bound != solution.Cost)) broken.Add("bound");
-        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0)) broken.Add("completeness");
+        if (solution.Bound > solution.Cost || (solution.Proven && solution.Bound != solution.Cost))
+            broken.Add("bound");
+        if (solution.Complete != solution.Unmet.All(unmet => unmet == 0))
+            broken.Add("completeness");
         return broken;
     }
 

@@ -5,7 +5,8 @@ namespace ShopPlanner.Cutting.Tests.Boards;
 /// <summary>Problems and settings, made short.</summary>
 internal static class Some
 {
-    public static BoardStock Stock(long capacity, long cost, int? available = null) => new(capacity, cost, available, false, null);
+    public static BoardStock Stock(long capacity, long cost, int? available = null) =>
+        new(capacity, cost, available, false, null);
 
     public static BoardStock Offcut(long capacity, long? keepAtLeast = null) => new(capacity, 0, 1, true, keepAtLeast);
 
@@ -32,11 +33,15 @@ internal static class Some
     /// <summary>A small problem of several stocks, some limited.</summary>
     public static BoardProblem Random(Random random, int mostItems, int mostDemand, bool alwaysComplete)
     {
-        var stocks = Enumerable.Range(0, random.Next(1, 4))
-            .Select(_ => Stock(random.Next(8, 21), random.Next(0, 10), random.Next(3) == 0 ? random.Next(0, 3) : null)).ToList();
-        if (alwaysComplete) stocks.Add(Stock(20, random.Next(1, 12)));
+        var stocks = Enumerable
+            .Range(0, random.Next(1, 4))
+            .Select(_ => Stock(random.Next(8, 21), random.Next(0, 10), random.Next(3) == 0 ? random.Next(0, 3) : null))
+            .ToList();
+        if (alwaysComplete)
+            stocks.Add(Stock(20, random.Next(1, 12)));
         var longest = (int)stocks.Max(stock => stock.Capacity);
-        var items = Enumerable.Range(0, random.Next(1, mostItems + 1))
+        var items = Enumerable
+            .Range(0, random.Next(1, mostItems + 1))
             .Select(_ => ((long)random.Next(2, longest + 1), random.Next(1, mostDemand + 1)));
         return Problem(stocks, [.. items]);
     }

@@ -45,7 +45,12 @@ public class StoppingTests
     [Fact]
     public void The_same_seed_and_iterations_give_the_same_plan()
     {
-        var control = new SearchControl { Iterations = 4, Seed = 5, Cancel = TestContext.Current.CancellationToken };
+        var control = new SearchControl
+        {
+            Iterations = 4,
+            Seed = 5,
+            Cancel = TestContext.Current.CancellationToken,
+        };
         var (one, other) = (Some.Solve(Small(), control), Some.Solve(Small(), control));
         Assert.Equal(one.Patterns.Select(Told), other.Patterns.Select(Told));
     }

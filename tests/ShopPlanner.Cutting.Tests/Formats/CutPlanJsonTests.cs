@@ -12,7 +12,10 @@ public sealed class CutPlanJsonTests
     {
         var (plan, faults) = ReadPlan(Plan);
         Assert.Empty(faults);
-        Assert.Equal((LengthUnit.Inch, PlanStatus.Proven, Money.From(76.96m), Money.From(76.96m), 0.05), (plan!.Unit, plan.Status, plan.Cost, plan.CostLowerBound, plan.Seconds));
+        Assert.Equal(
+            (LengthUnit.Inch, PlanStatus.Proven, Money.From(76.96m), Money.From(76.96m), 0.05),
+            (plan!.Unit, plan.Status, plan.Cost, plan.CostLowerBound, plan.Seconds)
+        );
         Assert.Equal([new Purchase("birch-full", 1, Money.From(64))], plan.Buy);
         Assert.Equal([new UnplacedPart("Z", 1, "longer than any stock of this material")], plan.Unplaced);
         var layout = plan.Layouts.Single();
@@ -75,7 +78,12 @@ public sealed class CutPlanJsonTests
     [InlineData("\"crosscut\"", "\"mitre\"", "layouts[0].cuts[0].kind", "mitre")]
     [InlineData("[\"1a\", \"1b\"]", "[]", "layouts[0].cuts[0].gives", "[…]")]
     [InlineData("[\"1a\", \"1b\"]", "[\"1a\", \"1b\", \"1c\"]", "layouts[0].cuts[0].gives", "3")]
-    [InlineData("\"part\": \"Z\", \"quantity\": 1", "\"part\": \"Z\", \"quantity\": 1, \"quantity\": 1", "unplaced[0].quantity", "1")]
+    [InlineData(
+        "\"part\": \"Z\", \"quantity\": 1",
+        "\"part\": \"Z\", \"quantity\": 1, \"quantity\": 1",
+        "unplaced[0].quantity",
+        "1"
+    )]
     public void A_wrong_member_is_named_with_its_value(string old, string replacement, string path, string value)
     {
         var (plan, faults) = ReadPlan(Plan.With(old, replacement));

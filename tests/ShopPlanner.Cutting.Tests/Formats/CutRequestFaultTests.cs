@@ -25,7 +25,12 @@ public sealed class CutRequestFaultTests
     [InlineData("\"boardEndTrim\": \"1/2\"", "\"boardEndTrim\": \"8 ft\"", "saw.boardEndTrim", "8 ft")]
     [InlineData("\"sheetEdgeTrim\": \"1/4\"", "\"sheetEdgeTrim\": 24", "saw.sheetEdgeTrim", "24")]
     [InlineData("\"boardLength\": 12", "\"boardLength\": true", "keep.boardLength", "true")]
-    [InlineData("\"materials\": [", "\"materials\": [ { \"id\": \"birch-18\", \"form\": \"sheet\" },", "materials[2].id", "birch-18")]
+    [InlineData(
+        "\"materials\": [",
+        "\"materials\": [ { \"id\": \"birch-18\", \"form\": \"sheet\" },",
+        "materials[2].id",
+        "birch-18"
+    )]
     [InlineData("\"form\": \"board\"", "\"form\": \"plank\"", "materials[0].form", "plank")]
     [InlineData("\"form\": \"board\", ", "", "materials[0].form", "")]
     [InlineData(", \"width\": \"2 1/2\"", "", "materials[0].width", "")]
@@ -122,14 +127,28 @@ public sealed class CutRequestFaultTests
     [Fact]
     public void Every_fault_is_reported_at_once()
     {
-        var json = Request.With("\"1/8\"", "-1").With("\"price\": 6.48", "\"price\": -1").With("\"34 1/2\"", "\"12 1/0\"").With("\"grain\": \"length\"", "\"grain\": 1");
-        Assert.Equal(["saw.kerf", "stock[0].price", "parts[0].length", "parts[1].grain"], ReadRequest(json).Faults.Select(fault => fault.Field));
+        var json = Request
+            .With("\"1/8\"", "-1")
+            .With("\"price\": 6.48", "\"price\": -1")
+            .With("\"34 1/2\"", "\"12 1/0\"")
+            .With("\"grain\": \"length\"", "\"grain\": 1");
+        Assert.Equal(
+            ["saw.kerf", "stock[0].price", "parts[0].length", "parts[1].grain"],
+            ReadRequest(json).Faults.Select(fault => fault.Field)
+        );
     }
 
     [Fact]
     public void A_hundred_faults_are_listed_and_the_rest_counted()
     {
-        var bad = string.Join(",", Enumerable.Range(0, 250).Select(i => string.Create(CultureInfo.InvariantCulture, $$"""{ "id": "x{{i}}", "material": "pine-1x3", "length": 0 }""")));
+        var bad = string.Join(
+            ",",
+            Enumerable
+                .Range(0, 250)
+                .Select(i =>
+                    string.Create(CultureInfo.InvariantCulture, $$"""{ "id": "x{{i}}", "material": "pine-1x3", "length": 0 }""")
+                )
+        );
         var (request, faults) = ReadRequest(Request.With("\"parts\": [", "\"parts\": [" + bad + ","));
         Assert.Null(request);
         Assert.Equal(101, faults.Length);
@@ -141,6 +160,10 @@ public sealed class CutRequestFaultTests
     public void A_fault_reads_as_one_line()
     {
         var faults = ReadRequest(Request.With("\"34 1/2\"", "\"12 1/0\"")).Faults;
-        Assert.StartsWith("parts[0].length: '12 1/0' is not a length", Assert.Single(faults).ToString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "parts[0].length: '12 1/0' is not a length",
+            Assert.Single(faults).ToString(),
+            StringComparison.Ordinal
+        );
     }
 }

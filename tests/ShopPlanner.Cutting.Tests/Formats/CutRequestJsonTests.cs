@@ -15,37 +15,50 @@ public sealed class CutRequestJsonTests
         Assert.Empty(faults);
         Assert.Equal(new SawSettings(In(0.125m), In(0.5m), In(0.25m)), request!.Saw);
         Assert.Equal(new KeepRule(In(12), In(12), In(6)), request.Keep);
-        Assert.Equal([new("pine-1x3", StockForm.Board, In(0.75m), In(2.5m)), new("birch-18", StockForm.Sheet, In(0.71875m), null)], request.Materials);
+        Assert.Equal(
+            [new("pine-1x3", StockForm.Board, In(0.75m), In(2.5m)), new("birch-18", StockForm.Sheet, In(0.71875m), null)],
+            request.Materials
+        );
         Assert.Equal(
             [
                 new("pine-1x3-8ft", "pine-1x3", In(96), In(2.5m), Money.From(6.48m), null, false),
                 new("B7", "pine-1x3", In(41.375m), In(2.5m), Money.Zero, 1, true),
                 new("birch-full", "birch-18", In(96), In(48), Money.From(64), 4, false),
             ],
-            request.Stock);
+            request.Stock
+        );
         Assert.Equal(
             [
                 new("A", "Leg", "pine-1x3", In(34.5m), In(2.5m), Grain.Length, 4),
                 new("P", "Side panel", "birch-18", In(27), In(13.25m), Grain.Length, 2),
             ],
-            request.Parts);
+            request.Parts
+        );
         Assert.Equal(10, request.Limits.Seconds);
     }
 
     [Fact]
     public void What_may_be_absent_has_the_value_of_the_description()
     {
-        var (request, faults) = ReadRequest("""
+        var (request, faults) = ReadRequest(
+            """
             { "format": "shop-planner/cut-request", "version": 1, "unit": "mm",
               "materials": [ { "id": "m", "form": "board", "width": 60 } ],
               "stock": [ { "id": "s", "material": "m", "length": 2400 } ],
               "parts": [ { "id": "p", "material": "m", "length": 500 } ] }
-            """);
+            """
+        );
         Assert.Empty(faults);
         Assert.Equal(new SawSettings(Length.Zero, Length.Zero, Length.Zero), request!.Saw);
         Assert.Equal(new KeepRule(null, null, null), request.Keep);
-        Assert.Equal(new CutStock("s", "m", Length.FromMillimetres(2400), Length.FromMillimetres(60), Money.Zero, null, false), request.Stock.Single());
-        Assert.Equal(new CutPart("p", "p", "m", Length.FromMillimetres(500), Length.FromMillimetres(60), Grain.Length, 1), request.Parts.Single());
+        Assert.Equal(
+            new CutStock("s", "m", Length.FromMillimetres(2400), Length.FromMillimetres(60), Money.Zero, null, false),
+            request.Stock.Single()
+        );
+        Assert.Equal(
+            new CutPart("p", "p", "m", Length.FromMillimetres(500), Length.FromMillimetres(60), Grain.Length, 1),
+            request.Parts.Single()
+        );
         Assert.Equal(10, request.Limits.Seconds);
     }
 
@@ -85,7 +98,9 @@ public sealed class CutRequestJsonTests
     [InlineData("mm")]
     public void What_is_written_reads_back_equal(string unit)
     {
-        var request = ReadRequest(Request.With("\"in\"", $"\"{unit}\"").With("34 1/2", "33 21/64 in").With("\"Leg\"", "\"Pied \\\"½\\\" — 脚\"")).Request!;
+        var request = ReadRequest(
+            Request.With("\"in\"", $"\"{unit}\"").With("34 1/2", "33 21/64 in").With("\"Leg\"", "\"Pied \\\"½\\\" — 脚\"")
+        ).Request!;
         var text = CutRequestJson.Write(request);
         var (back, faults) = ReadRequest(text);
         Assert.Empty(faults);
@@ -105,7 +120,9 @@ public sealed class CutRequestJsonTests
         var request = ReadRequest(Request).Request!;
         foreach (var unit in new[] { LengthUnit.Inch, LengthUnit.Millimetre })
         {
-            var parts = Enumerable.Range(1, 8128).Select(ticks => request.Parts[0] with { Id = $"t{ticks}", Length = Length.FromTicks(ticks * 3001L) });
+            var parts = Enumerable
+                .Range(1, 8128)
+                .Select(ticks => request.Parts[0] with { Id = $"t{ticks}", Length = Length.FromTicks(ticks * 3001L) });
             var (back, faults) = ReadRequest(CutRequestJson.Write(request with { Unit = unit, Parts = [.. parts] }));
             Assert.Empty(faults);
             Assert.Equal(parts, back!.Parts);
@@ -116,7 +133,11 @@ public sealed class CutRequestJsonTests
     public void Members_are_written_in_a_fixed_order_and_plain_digits()
     {
         var text = CutRequestJson.Write(ReadRequest(Request).Request!);
-        Assert.StartsWith("{\n  \"format\": \"shop-planner/cut-request\",\n  \"version\": 1,\n  \"unit\": \"in\",\n  \"saw\": {\n    \"kerf\": 0.125,\n", text, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "{\n  \"format\": \"shop-planner/cut-request\",\n  \"version\": 1,\n  \"unit\": \"in\",\n  \"saw\": {\n    \"kerf\": 0.125,\n",
+            text,
+            StringComparison.Ordinal
+        );
         Assert.Contains("\"thickness\": 0.71875", text, StringComparison.Ordinal);
         Assert.Contains("\"price\": 64,\n      \"quantity\": 4,\n      \"offcut\": false", text, StringComparison.Ordinal);
         Assert.EndsWith("}\n", text, StringComparison.Ordinal);
@@ -130,7 +151,8 @@ public sealed class CutRequestJsonTests
     [InlineData("\"length\": 27,", "\"length\": \"12 ft\",")]
     [InlineData("\"quantity\": 2,", "\"quantity\": 2.0,")]
     [InlineData("\"seconds\": 10", "\"seconds\": 86400")]
-    public void These_are_no_faults(string old, string replacement) => Assert.Empty(ReadRequest(Request.With(old, replacement)).Faults);
+    public void These_are_no_faults(string old, string replacement) =>
+        Assert.Empty(ReadRequest(Request.With(old, replacement)).Faults);
 
     [Fact]
     public void A_byte_order_mark_is_passed_over() => Assert.Empty(ReadRequest("\uFEFF" + Request).Faults);

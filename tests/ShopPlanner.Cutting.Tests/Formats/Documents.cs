@@ -47,9 +47,11 @@ internal static class Documents
         }
         """;
 
-    public static (CutRequest? Request, ImmutableArray<Fault> Faults) ReadRequest(string json) => CutRequestJson.Read(Encoding.UTF8.GetBytes(json));
+    public static (CutRequest? Request, ImmutableArray<Fault> Faults) ReadRequest(string json) =>
+        CutRequestJson.Read(Encoding.UTF8.GetBytes(json));
 
-    public static (CutPlan? Plan, ImmutableArray<Fault> Faults) ReadPlan(string json) => CutPlanJson.Read(Encoding.UTF8.GetBytes(json));
+    public static (CutPlan? Plan, ImmutableArray<Fault> Faults) ReadPlan(string json) =>
+        CutPlanJson.Read(Encoding.UTF8.GetBytes(json));
 
     /// <summary>The document with one text, which must stand in it exactly once, replaced.</summary>
     public static string With(this string json, string old, string replacement)

@@ -49,8 +49,14 @@ public sealed class HostileDocumentTests
     [Fact]
     public void Fifty_megabytes_of_numbers_is_refused_before_a_document_is_built()
     {
-        var json = Request.With("\"in\",", "\"in\", \"noise\": [" + string.Concat(Enumerable.Repeat("1,", 25 * Megabyte)) + "1],");
-        Assert.Equal("has more than 5,000,000 values: that is no cutting job", Assert.Single(Bounded(Encoding.UTF8.GetBytes(json), Megabyte)).Message);
+        var json = Request.With(
+            "\"in\",",
+            "\"in\", \"noise\": [" + string.Concat(Enumerable.Repeat("1,", 25 * Megabyte)) + "1],"
+        );
+        Assert.Equal(
+            "has more than 5,000,000 values: that is no cutting job",
+            Assert.Single(Bounded(Encoding.UTF8.GetBytes(json), Megabyte)).Message
+        );
     }
 
     [Fact]
@@ -63,7 +69,16 @@ public sealed class HostileDocumentTests
     [Fact]
     public void Four_hundred_thousand_parts_are_refused_by_their_number()
     {
-        var json = Request.With("\"parts\": [", "\"parts\": [" + string.Concat(Enumerable.Repeat("{\"id\":\"A\",\"material\":\"pine-1x3\",\"length\":34.5,\"quantity\":1,\"name\":\"a part with a long name, one of very many parts of the very same kind\"},", 400_000)));
+        var json = Request.With(
+            "\"parts\": [",
+            "\"parts\": ["
+                + string.Concat(
+                    Enumerable.Repeat(
+                        "{\"id\":\"A\",\"material\":\"pine-1x3\",\"length\":34.5,\"quantity\":1,\"name\":\"a part with a long name, one of very many parts of the very same kind\"},",
+                        400_000
+                    )
+                )
+        );
         Assert.True(json.Length > 48 * Megabyte);
         var fault = Assert.Single(Bounded(Encoding.UTF8.GetBytes(json), 256 * Megabyte));
         Assert.Equal(("parts", "400002"), (fault.Field, fault.Value));
@@ -81,7 +96,10 @@ public sealed class HostileDocumentTests
     public void Too_many_members_of_an_object_are_refused()
     {
         var many = string.Concat(Enumerable.Range(0, 2000).Select(i => $"\"m{i}\": 0, "));
-        Assert.Contains(ReadRequest(Request.With("\"kerf\"", many + "\"kerf\"")).Faults, fault => fault.Field == "saw" && fault.Message == "has more than 1000 members");
+        Assert.Contains(
+            ReadRequest(Request.With("\"kerf\"", many + "\"kerf\"")).Faults,
+            fault => fault.Field == "saw" && fault.Message == "has more than 1000 members"
+        );
     }
 
     private static ImmutableArray<Fault> Bounded(byte[] utf8, long mostBytes)

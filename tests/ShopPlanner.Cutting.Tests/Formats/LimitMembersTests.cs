@@ -13,15 +13,21 @@ public sealed class LimitMembersTests
     private const string Part = "\"grain\": \"length\" }";
 
     private static readonly string Full = Request
-        .With(Saw, """
+        .With(
+            Saw,
+            """
             "sheetEdgeTrim": "1/4", "widestRip": 24, "longestCrosscut": "12 1/4" },
             "store": { "cuts": 2, "tolerance": "1/8" },
             "carry": { "longest": "5 ft", "widest": 30 },
-            """)
-        .With(Part, """
+            """
+        )
+        .With(
+            Part,
+            """
             "grain": "length", "finishedLength": "26 1/2", "finishedWidth": 13 },
             { "id": "X", "material": "birch-18", "length": 6, "width": 4, "practiceFor": "P" }
-            """);
+            """
+        );
 
     [Fact]
     public void Each_member_reads_to_what_it_says()
@@ -31,7 +37,10 @@ public sealed class LimitMembersTests
         Assert.Equal((In(24), In(12.25m)), (request!.Saw.WidestRip, request.Saw.LongestCrosscut));
         Assert.Equal(new StoreCuts(2, In(0.125m)), request.Store);
         Assert.Equal(new CarryLimit(In(60), In(30)), request.Carry);
-        Assert.Equal((In(26.5m), In(13), null), (request.Parts[1].FinishedLength, request.Parts[1].FinishedWidth, request.Parts[1].PracticeFor));
+        Assert.Equal(
+            (In(26.5m), In(13), null),
+            (request.Parts[1].FinishedLength, request.Parts[1].FinishedWidth, request.Parts[1].PracticeFor)
+        );
         Assert.Equal("P", request.Parts[2].PracticeFor);
     }
 
@@ -73,7 +82,12 @@ public sealed class LimitMembersTests
     [InlineData("{ \"cuts\": 2, \"tolerance\": \"1/8\" }", "2", "store", "is not an object")]
     [InlineData("\"26 1/2\"", "\"27 1/64\"", "parts[1].finishedLength", "is more than its length, 27 in")]
     [InlineData("\"finishedWidth\": 13", "\"finishedWidth\": 14", "parts[1].finishedWidth", "is more than its width, 13 1/4 in")]
-    [InlineData("\"practiceFor\": \"P\"", "\"practiceFor\": \"Q\"", "parts[2].practiceFor", "is not the id of a part of this request")]
+    [InlineData(
+        "\"practiceFor\": \"P\"",
+        "\"practiceFor\": \"Q\"",
+        "parts[2].practiceFor",
+        "is not the id of a part of this request"
+    )]
     [InlineData("\"practiceFor\": \"P\"", "\"practiceFor\": \"X\"", "parts[2].practiceFor", "is the part itself")]
     public void A_fault_names_the_member(string right, string wrong, string path, string message)
     {
@@ -87,7 +101,9 @@ public sealed class LimitMembersTests
     [Fact]
     public void A_full_width_board_part_is_finished_no_wider_than_its_material()
     {
-        var fault = Assert.Single(ReadRequest(Request.With("\"34 1/2\", \"quantity\"", "\"34 1/2\", \"finishedWidth\": 3, \"quantity\"")).Faults);
+        var fault = Assert.Single(
+            ReadRequest(Request.With("\"34 1/2\", \"quantity\"", "\"34 1/2\", \"finishedWidth\": 3, \"quantity\"")).Faults
+        );
         Assert.Equal("parts[0].finishedWidth", fault.Field);
     }
 

@@ -11,13 +11,38 @@ public sealed class MutatedDocumentTests
     // Bits of text that change a document's meaning more often than a chance byte does.
     private static readonly byte[][] Pieces =
     [
-        .. new[] { "null", "true", "-", "0", "1e400", "1e-400", "99999999999999999999", "\"\"", "[]", "{}", "{", "]", ",", ":", "\"", "\\ud800", "\\u0000", "\"id\":\"A\",", "\"8 ft\"", "½", "NaN" }
-            .Select(Encoding.UTF8.GetBytes),
+        .. new[]
+        {
+            "null",
+            "true",
+            "-",
+            "0",
+            "1e400",
+            "1e-400",
+            "99999999999999999999",
+            "\"\"",
+            "[]",
+            "{}",
+            "{",
+            "]",
+            ",",
+            ":",
+            "\"",
+            "\\ud800",
+            "\\u0000",
+            "\"id\":\"A\",",
+            "\"8 ft\"",
+            "½",
+            "NaN",
+        }.Select(Encoding.UTF8.GetBytes),
     ];
 
     [Fact]
     public void A_damaged_request_is_read_or_refused() =>
-        EachDamage(Documents.Request, utf8 => CutRequestJson.Read(utf8) is var (request, faults) && request is null == faults.Length > 0);
+        EachDamage(
+            Documents.Request,
+            utf8 => CutRequestJson.Read(utf8) is var (request, faults) && request is null == faults.Length > 0
+        );
 
     [Fact]
     public void A_damaged_plan_is_read_or_refused() =>
@@ -43,7 +68,12 @@ public sealed class MutatedDocumentTests
                 0 => utf8[..at],
                 1 => [.. utf8[..at], (byte)random.Next(256), .. utf8[(at + 1)..]],
                 2 => [.. utf8[..at], .. utf8[Math.Min(utf8.Length, at + random.Next(1, 12))..]],
-                _ => [.. utf8[..at], .. Pieces[random.Next(Pieces.Length)], .. utf8[Math.Min(utf8.Length, at + random.Next(0, 6))..]],
+                _ =>
+                [
+                    .. utf8[..at],
+                    .. Pieces[random.Next(Pieces.Length)],
+                    .. utf8[Math.Min(utf8.Length, at + random.Next(0, 6))..],
+                ],
             };
         }
 

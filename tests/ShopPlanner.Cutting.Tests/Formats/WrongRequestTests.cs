@@ -59,8 +59,16 @@ public sealed class WrongRequestTests
     // Lists that are no lists, ids that are taken or not known, commas too many.
     [InlineData("\"material\": \"birch-18\", \"length\": 96", "\"material\": \"Birch-18\", \"length\": 96", "stock[2].material")]
     [InlineData("\"id\": \"birch-full\"", "\"id\": \"B7\"", "stock[2].id")]
-    [InlineData("{ \"id\": \"A\", \"name\": \"Leg\", \"material\": \"pine-1x3\", \"length\": \"34 1/2\", \"quantity\": 4 }", "null", "parts[0]")]
-    [InlineData("{ \"id\": \"A\", \"name\": \"Leg\", \"material\": \"pine-1x3\", \"length\": \"34 1/2\", \"quantity\": 4 }", "[]", "parts[0]")]
+    [InlineData(
+        "{ \"id\": \"A\", \"name\": \"Leg\", \"material\": \"pine-1x3\", \"length\": \"34 1/2\", \"quantity\": 4 }",
+        "null",
+        "parts[0]"
+    )]
+    [InlineData(
+        "{ \"id\": \"A\", \"name\": \"Leg\", \"material\": \"pine-1x3\", \"length\": \"34 1/2\", \"quantity\": 4 }",
+        "[]",
+        "parts[0]"
+    )]
     [InlineData("{ \"seconds\": 10 }", "{ \"seconds\": 10, }", "limits.seconds")]
     public void A_wrong_member_is_named(string old, string replacement, string path)
     {
@@ -77,9 +85,17 @@ public sealed class WrongRequestTests
     [InlineData("parts", "null")]
     public void A_list_that_is_none_is_named(string name, string instead)
     {
-        var lists = new Dictionary<string, string> { ["materials"] = "[]", ["stock"] = "[]", ["parts"] = "[]", [name] = instead };
+        var lists = new Dictionary<string, string>
+        {
+            ["materials"] = "[]",
+            ["stock"] = "[]",
+            ["parts"] = "[]",
+            [name] = instead,
+        };
         var members = string.Join(", ", lists.Select(list => $"\"{list.Key}\": {list.Value}"));
-        var (request, faults) = ReadRequest($$"""{ "format": "shop-planner/cut-request", "version": 1, "unit": "in", {{members}} }""");
+        var (request, faults) = ReadRequest(
+            $$"""{ "format": "shop-planner/cut-request", "version": 1, "unit": "in", {{members}} }"""
+        );
         Assert.Null(request);
         Assert.Contains(faults, fault => fault.Field == name);
     }

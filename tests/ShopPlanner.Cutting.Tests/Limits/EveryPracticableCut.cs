@@ -2,8 +2,16 @@ namespace ShopPlanner.Cutting.Tests.Limits;
 
 /// <summary>A tiny job in whole inches: one size of new sheet without margins, as many as wanted.</summary>
 internal sealed record TinyJob(
-    int Dx, int Dy, int Kerf, int? WidestRip, int? LongestCrosscut, int StoreCuts, int Tolerance,
-    (int Longest, int Widest)? Car, (int Dx, int Dy, bool CanTurn)[] Pieces);
+    int Dx,
+    int Dy,
+    int Kerf,
+    int? WidestRip,
+    int? LongestCrosscut,
+    int StoreCuts,
+    int Tolerance,
+    (int Longest, int Widest)? Car,
+    (int Dx, int Dy, bool CanTurn)[] Pieces
+);
 
 /// <summary>
 /// The fewest sheets of a tiny job by trying every cut at every inch, by the store and at home, and every way of sharing the pieces
@@ -30,31 +38,44 @@ internal sealed class EveryPracticableCut(TinyJob job)
         var fewest = new int?[all + 1];
         fewest[0] = 0;
         for (var set = 1; set <= all; set++)
-            for (var one = set; one > 0; one = (one - 1) & set)
-                if (fewest[set & ~one] + 1 is { } sheets && !(sheets >= fewest[set]) && OneSheet(one)) fewest[set] = sheets;
+        for (var one = set; one > 0; one = (one - 1) & set)
+            if (fewest[set & ~one] + 1 is { } sheets && !(sheets >= fewest[set]) && OneSheet(one))
+                fewest[set] = sheets;
         return fewest[all];
     }
 
     private bool OneSheet(int set)
     {
-        if (GoesHome(job.Dx, job.Dy) && Home(job.Dx, job.Dy, Rough.None, set)) return true;
-        return job.StoreCuts > 0 && (Store(true, 0, job.StoreCuts, Rough.None, set) || Store(false, 0, job.StoreCuts, Rough.None, set));
+        if (GoesHome(job.Dx, job.Dy) && Home(job.Dx, job.Dy, Rough.None, set))
+            return true;
+        return job.StoreCuts > 0
+            && (Store(true, 0, job.StoreCuts, Rough.None, set) || Store(false, 0, job.StoreCuts, Rough.None, set));
     }
 
     // What the store has not parted yet: from a place on to the end of the stock.
     private bool Store(bool alongX, int from, int cuts, Rough low, int set)
     {
         var rest = (alongX ? job.Dx : job.Dy) - from;
-        if (rest <= 0) return set == 0;
-        if (from > 0 && Panel(alongX, rest, low, set)) return true;
-        var high = job.Tolerance == 0 ? Rough.None : alongX ? Rough.Right : Rough.Top;
-        var next = job.Tolerance == 0 ? Rough.None : alongX ? Rough.Left : Rough.Bottom;
+        if (rest <= 0)
+            return set == 0;
+        if (from > 0 && Panel(alongX, rest, low, set))
+            return true;
+        var high =
+            job.Tolerance == 0 ? Rough.None
+            : alongX ? Rough.Right
+            : Rough.Top;
+        var next =
+            job.Tolerance == 0 ? Rough.None
+            : alongX ? Rough.Left
+            : Rough.Bottom;
         for (var at = 1; at < rest && cuts > 0; at++)
-            for (var part = set; ; part = (part - 1) & set)
-            {
-                if (Panel(alongX, at, low | high, part) && Store(alongX, from + at + job.Kerf, cuts - 1, next, set & ~part)) return true;
-                if (part == 0) break;
-            }
+        for (var part = set; ; part = (part - 1) & set)
+        {
+            if (Panel(alongX, at, low | high, part) && Store(alongX, from + at + job.Kerf, cuts - 1, next, set & ~part))
+                return true;
+            if (part == 0)
+                break;
+        }
 
         return false;
     }
@@ -70,28 +91,40 @@ internal sealed class EveryPracticableCut(TinyJob job)
 
     private bool Home(int dx, int dy, Rough rough, int set)
     {
-        if (set == 0) return true;
-        if (dx <= 0 || dy <= 0 || Area(set) > dx * dy) return false;
-        if (rough == Rough.None && IsFinished(dx, dy, set)) return true;
-        if (known.TryGetValue((dx, dy, rough, set), out var answer)) return answer;
+        if (set == 0)
+            return true;
+        if (dx <= 0 || dy <= 0 || Area(set) > dx * dy)
+            return false;
+        if (rough == Rough.None && IsFinished(dx, dy, set))
+            return true;
+        if (known.TryGetValue((dx, dy, rough, set), out var answer))
+            return answer;
         return known[(dx, dy, rough, set)] = Square(dx, dy, rough, set) || Cross(dx, dy, rough, set) || Rip(dx, dy, rough, set);
     }
 
     private bool Square(int dx, int dy, Rough rough, int set) =>
         (rough.HasFlag(Rough.Left) && Crosses(dy) && Home(dx - job.Tolerance, dy, rough & ~Rough.Left, set))
-        || (rough.HasFlag(Rough.Bottom) && Rips(Math.Max(0, job.Tolerance - job.Kerf), dy)
-            && Home(dx, dy - job.Tolerance, rough & ~Rough.Bottom, set));
+        || (
+            rough.HasFlag(Rough.Bottom)
+            && Rips(Math.Max(0, job.Tolerance - job.Kerf), dy)
+            && Home(dx, dy - job.Tolerance, rough & ~Rough.Bottom, set)
+        );
 
     private bool Cross(int dx, int dy, Rough rough, int set)
     {
         for (var at = 1; at < dx && Crosses(dy); at++)
-            for (var part = set; ; part = (part - 1) & set)
-            {
-                var sound = Sound(at, dx, part, set, rough.HasFlag(Rough.Left), rough.HasFlag(Rough.Right));
-                if (sound && Home(at, dy, rough & ~Rough.Right, part)
-                    && Home(dx - at - job.Kerf, dy, rough & ~Rough.Left, set & ~part)) return true;
-                if (part == 0) break;
-            }
+        for (var part = set; ; part = (part - 1) & set)
+        {
+            var sound = Sound(at, dx, part, set, rough.HasFlag(Rough.Left), rough.HasFlag(Rough.Right));
+            if (
+                sound
+                && Home(at, dy, rough & ~Rough.Right, part)
+                && Home(dx - at - job.Kerf, dy, rough & ~Rough.Left, set & ~part)
+            )
+                return true;
+            if (part == 0)
+                break;
+        }
 
         return false;
     }
@@ -99,20 +132,26 @@ internal sealed class EveryPracticableCut(TinyJob job)
     private bool Rip(int dx, int dy, Rough rough, int set)
     {
         for (var at = 1; at < dy; at++)
-            for (var part = set; Rips(at, dy); part = (part - 1) & set)
-            {
-                var sound = Sound(at, dy, part, set, rough.HasFlag(Rough.Bottom), rough.HasFlag(Rough.Top));
-                if (sound && Home(dx, at, rough & ~Rough.Top, part)
-                    && Home(dx, dy - at - job.Kerf, rough & ~Rough.Bottom, set & ~part)) return true;
-                if (part == 0) break;
-            }
+        for (var part = set; Rips(at, dy); part = (part - 1) & set)
+        {
+            var sound = Sound(at, dy, part, set, rough.HasFlag(Rough.Bottom), rough.HasFlag(Rough.Top));
+            if (
+                sound
+                && Home(dx, at, rough & ~Rough.Top, part)
+                && Home(dx, dy - at - job.Kerf, rough & ~Rough.Bottom, set & ~part)
+            )
+                return true;
+            if (part == 0)
+                break;
+        }
 
         return false;
     }
 
     // A cut through the wood left on for tolerance makes no square edge.
     private bool Sound(int at, int size, int first, int set, bool lowRough, bool highRough) =>
-        !(highRough && first != 0 && at > size - job.Tolerance) && !(lowRough && (set & ~first) != 0 && at + job.Kerf < job.Tolerance);
+        !(highRough && first != 0 && at > size - job.Tolerance)
+        && !(lowRough && (set & ~first) != 0 && at + job.Kerf < job.Tolerance);
 
     private bool Crosses(int dy) => !(dy > job.LongestCrosscut);
 
@@ -120,7 +159,8 @@ internal sealed class EveryPracticableCut(TinyJob job)
 
     private bool IsFinished(int dx, int dy, int set)
     {
-        if ((set & (set - 1)) != 0) return false;
+        if ((set & (set - 1)) != 0)
+            return false;
         var piece = job.Pieces[int.TrailingZeroCount(set)];
         return (piece.Dx == dx && piece.Dy == dy) || (piece.CanTurn && piece.Dx == dy && piece.Dy == dx);
     }

@@ -16,9 +16,11 @@ public sealed class SawReachTests
     }
 
     [Fact]
-    public void A_part_that_needs_a_longer_crosscut_says_so() => Assert.Equal(
-        "needs a longer crosscut than the saw makes, 24 in at most",
-        Assert.Single(Some.Planned(Limited.Sheets([Limited.Panel("A", "30", "30")]).Saw(crosscut: "24")).Unplaced).Reason);
+    public void A_part_that_needs_a_longer_crosscut_says_so() =>
+        Assert.Equal(
+            "needs a longer crosscut than the saw makes, 24 in at most",
+            Assert.Single(Some.Planned(Limited.Sheets([Limited.Panel("A", "30", "30")]).Saw(crosscut: "24")).Unplaced).Reason
+        );
 
     // Without trims and tolerance the store's one crosscut at 30 in finishes both ends of a panel, which needs no crosscut at home.
     [Fact]
@@ -59,7 +61,12 @@ public sealed class SawReachTests
     public void A_board_wider_than_the_crosscut_is_ripped_first()
     {
         var request = Some.Request(
-            [Some.Board(width: "11 1/4")], [Some.Stock("s", "96", "11 1/4", 20)], [Some.Part("A", "40", 4, "5")], endTrim: "1/2").Saw(crosscut: "8");
+                [Some.Board(width: "11 1/4")],
+                [Some.Stock("s", "96", "11 1/4", 20)],
+                [Some.Part("A", "40", 4, "5")],
+                endTrim: "1/2"
+            )
+            .Saw(crosscut: "8");
         var plan = Some.Planned(request);
         Assert.Empty(plan.Unplaced);
         Assert.Equal(CutKind.Rip, plan.Layouts[0].Cuts[0].Kind);
@@ -68,8 +75,16 @@ public sealed class SawReachTests
     [Fact]
     public void A_board_of_full_width_that_the_saw_cannot_cross_says_so()
     {
-        var request = Some.Request([Some.Board(width: "11 1/4")], [Some.Stock("s", "96", "11 1/4", 20)], [Some.Part("A", "40", 4, "11 1/4")]).Saw(crosscut: "8");
-        Assert.Equal("needs a longer crosscut than the saw makes, 8 in at most", Assert.Single(Some.Planned(request).Unplaced).Reason);
+        var request = Some.Request(
+                [Some.Board(width: "11 1/4")],
+                [Some.Stock("s", "96", "11 1/4", 20)],
+                [Some.Part("A", "40", 4, "11 1/4")]
+            )
+            .Saw(crosscut: "8");
+        Assert.Equal(
+            "needs a longer crosscut than the saw makes, 8 in at most",
+            Assert.Single(Some.Planned(request).Unplaced).Reason
+        );
     }
 
     [Fact]
@@ -79,6 +94,10 @@ public sealed class SawReachTests
         var reason = Assert.Single(Some.Planned(request).Unplaced).Reason;
         Assert.Equal("needs a longer crosscut than the saw makes, 24 in at most", reason);
         var neither = Some.Planned(request.By(longest: "60", widest: "40"));
-        Assert.StartsWith("cannot be cut within these limits together: carried home 60 in × 40 in at most, crosscut 24 in", Assert.Single(neither.Unplaced).Reason, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "cannot be cut within these limits together: carried home 60 in × 40 in at most, crosscut 24 in",
+            Assert.Single(neither.Unplaced).Reason,
+            StringComparison.Ordinal
+        );
     }
 }

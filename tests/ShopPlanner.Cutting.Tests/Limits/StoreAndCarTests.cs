@@ -11,7 +11,10 @@ public sealed class StoreAndCarTests
     public void Two_store_cuts_do_not_bring_a_sheet_into_a_car_of_60_by_30()
     {
         var plan = Some.Planned(Limited.Sheets([Limited.Panel("A", "20", "15")]).By(2, longest: "60", widest: "30"));
-        Assert.Equal("its stock cannot be carried home with 2 cuts by the store: 60 in × 30 in at most", Assert.Single(plan.Unplaced).Reason);
+        Assert.Equal(
+            "its stock cannot be carried home with 2 cuts by the store: 60 in × 30 in at most",
+            Assert.Single(plan.Unplaced).Reason
+        );
     }
 
     [Fact]
@@ -43,7 +46,11 @@ public sealed class StoreAndCarTests
     [Fact]
     public void Without_store_cuts_only_what_goes_home_as_bought_is_bought()
     {
-        var stock = new[] { Some.Stock("full", "96", "48", 40, material: "ply"), Some.Stock("half", "48", "48", 38, material: "ply") };
+        var stock = new[]
+        {
+            Some.Stock("full", "96", "48", 40, material: "ply"),
+            Some.Stock("half", "48", "48", 38, material: "ply"),
+        };
         var request = Some.Request([Some.Sheet()], stock, [Limited.Panel("A", "40", "20", 4)]).By(longest: "60", widest: "50");
         Assert.All(Some.Planned(request).Layouts, layout => Assert.Equal("half", layout.Stock));
     }
@@ -63,7 +70,9 @@ public sealed class StoreAndCarTests
     [InlineData("70", "20", "longer than can be carried home: 70 in wanted, 60 in at most")]
     public void A_part_that_the_car_does_not_take_says_so(string length, string width, string reason)
     {
-        var plan = Some.Planned(Limited.Sheets([Limited.Panel("A", length, width), Limited.Panel("B", "20", "15")]).By(3, longest: "60", widest: "30"));
+        var plan = Some.Planned(
+            Limited.Sheets([Limited.Panel("A", length, width), Limited.Panel("B", "20", "15")]).By(3, longest: "60", widest: "30")
+        );
         Assert.Equal(("A", reason), (Assert.Single(plan.Unplaced).Part, plan.Unplaced[0].Reason));
         Assert.Equal("B", Assert.Single(plan.AllPieces()).Part);
     }
@@ -93,7 +102,12 @@ public sealed class StoreAndCarTests
     [Fact]
     public void Boards_of_16_ft_are_cut_by_the_store_for_a_car_of_8_ft()
     {
-        var request = Some.Request([Some.Board()], [Some.Stock("16ft", "16 ft", price: 12)], [Some.Part("A", "47", 4), Some.Part("B", "90", 2)], endTrim: "1/2");
+        var request = Some.Request(
+            [Some.Board()],
+            [Some.Stock("16ft", "16 ft", price: 12)],
+            [Some.Part("A", "47", 4), Some.Part("B", "90", 2)],
+            endTrim: "1/2"
+        );
         var plan = Some.Planned(request.By(2, "1/8", "8 ft"));
         Assert.Empty(plan.Unplaced);
         Assert.All(plan.Layouts, layout => Assert.NotEmpty(layout.StoreCuts()));
@@ -103,8 +117,12 @@ public sealed class StoreAndCarTests
     [Fact]
     public void A_board_part_longer_than_the_car_says_so()
     {
-        var request = Some.Request([Some.Board()], [Some.Stock("16ft", "16 ft", price: 12)], [Some.Part("A", "100")]).By(2, "1/8", "8 ft");
-        Assert.Equal("longer than can be carried home: 100 in wanted, 96 in at most", Assert.Single(Some.Planned(request).Unplaced).Reason);
+        var request = Some.Request([Some.Board()], [Some.Stock("16ft", "16 ft", price: 12)], [Some.Part("A", "100")])
+            .By(2, "1/8", "8 ft");
+        Assert.Equal(
+            "longer than can be carried home: 100 in wanted, 96 in at most",
+            Assert.Single(Some.Planned(request).Unplaced).Reason
+        );
     }
 
     [Fact]

@@ -40,22 +40,37 @@ public sealed class TinyJobTests
     private static TinyJob Random(Random random)
     {
         var (dx, dy) = (random.Next(5, 13), random.Next(4, 10));
-        var pieces = Enumerable.Range(0, random.Next(1, 5))
-            .Select(_ => (random.Next(1, dx), random.Next(1, dy), random.Next(2) == 0)).ToArray();
+        var pieces = Enumerable
+            .Range(0, random.Next(1, 5))
+            .Select(_ => (random.Next(1, dx), random.Next(1, dy), random.Next(2) == 0))
+            .ToArray();
         var longest = random.Next(4, 12);
         return new(
-            dx, dy, random.Next(2), random.Next(2) == 0 ? null : random.Next(1, 6), random.Next(2) == 0 ? null : random.Next(2, 9),
-            random.Next(4), random.Next(3), random.Next(2) == 0 ? null : (longest, random.Next(2, longest + 1)), pieces);
+            dx,
+            dy,
+            random.Next(2),
+            random.Next(2) == 0 ? null : random.Next(1, 6),
+            random.Next(2) == 0 ? null : random.Next(2, 9),
+            random.Next(4),
+            random.Next(3),
+            random.Next(2) == 0 ? null : (longest, random.Next(2, longest + 1)),
+            pieces
+        );
     }
 
     private static CutRequest Request(TinyJob job)
     {
-        var parts = job.Pieces.Select((piece, i) => Limited.Panel($"P{i}", In(piece.Dx), In(piece.Dy), 1, piece.CanTurn ? Grain.Any : Grain.Length));
+        var parts = job.Pieces.Select(
+            (piece, i) => Limited.Panel($"P{i}", In(piece.Dx), In(piece.Dy), 1, piece.CanTurn ? Grain.Any : Grain.Length)
+        );
         var plain = Limited.Sheets(parts, In(job.Kerf), "0", In(job.Dx), In(job.Dy));
         return plain
             .By(
-                job.StoreCuts == 0 ? null : job.StoreCuts, In(job.Tolerance),
-                job.Car is { } car ? In(car.Longest) : null, job.Car is { } wide ? In(wide.Widest) : null)
+                job.StoreCuts == 0 ? null : job.StoreCuts,
+                In(job.Tolerance),
+                job.Car is { } car ? In(car.Longest) : null,
+                job.Car is { } wide ? In(wide.Widest) : null
+            )
             .Saw(job.WidestRip is { } rip ? In(rip) : null, job.LongestCrosscut is { } crosscut ? In(crosscut) : null);
     }
 

@@ -21,17 +21,28 @@ public sealed class AssignmentModelTests
             var request = Random(random);
             var plan = Some.Planned(request, Enough);
             Assert.Equal(Best(request), (plan.Unplaced.Sum(part => part.Quantity), plan.Cost));
-            if (plan.Unplaced.IsEmpty) Assert.Equal(PlanStatus.Proven, plan.Status);
+            if (plan.Unplaced.IsEmpty)
+                Assert.Equal(PlanStatus.Proven, plan.Status);
         }
     }
 
     private static CutRequest Random(Random random)
     {
-        var parts = Enumerable.Range(0, random.Next(1, 5))
+        var parts = Enumerable
+            .Range(0, random.Next(1, 5))
             .Select(i => Some.Part($"P{i}", $"{random.Next(60, 800)}/16", random.Next(1, 4)));
-        var stock = Enumerable.Range(0, random.Next(1, 4)).Select(i => random.Next(3) == 0
-            ? Some.Stock($"B{i}", $"{random.Next(100, 900)}/16", quantity: random.Next(1, 3), offcut: true)
-            : Some.Stock($"S{i}", $"{random.Next(50, 97)}", price: random.Next(1, 30), quantity: random.Next(3) == 0 ? random.Next(1, 3) : null));
+        var stock = Enumerable
+            .Range(0, random.Next(1, 4))
+            .Select(i =>
+                random.Next(3) == 0
+                    ? Some.Stock($"B{i}", $"{random.Next(100, 900)}/16", quantity: random.Next(1, 3), offcut: true)
+                    : Some.Stock(
+                        $"S{i}",
+                        $"{random.Next(50, 97)}",
+                        price: random.Next(1, 30),
+                        quantity: random.Next(3) == 0 ? random.Next(1, 3) : null
+                    )
+            );
         string[] kerfs = ["0", "1/8", "3/32", "3 mm"];
         string[] trims = ["0", "1/16", "1/2"];
         return Some.Request([Some.Board()], stock, parts, kerfs[random.Next(4)], trims[random.Next(3)]);
@@ -40,14 +51,20 @@ public sealed class AssignmentModelTests
     private static (int LeftOver, Money Cost) Best(CutRequest request)
     {
         var pieces = request.Parts.SelectMany(part => Enumerable.Repeat(part.Length.Ticks, part.Quantity)).ToList();
-        var boards = request.Stock.SelectMany(stock => Enumerable.Repeat(stock, Math.Min(pieces.Count, stock.Quantity ?? pieces.Count))).ToList();
+        var boards = request
+            .Stock.SelectMany(stock => Enumerable.Repeat(stock, Math.Min(pieces.Count, stock.Quantity ?? pieces.Count)))
+            .ToList();
         var model = new CpModel();
         var opened = boards.Select((_, b) => model.NewBoolVar($"open{b}")).ToList();
         var lies = pieces.Select((_, p) => boards.Select((_, b) => model.NewBoolVar($"{p}on{b}")).ToList()).ToList();
-        foreach (var places in lies.Where(places => places.Count > 0)) model.AddAtMostOne(places);
+        foreach (var places in lies.Where(places => places.Count > 0))
+            model.AddAtMostOne(places);
         for (var b = 0; b < boards.Count; b++)
         {
-            var load = LinearExpr.WeightedSum(lies.Select(places => places[b]), pieces.Select(piece => piece + request.Saw.Kerf.Ticks));
+            var load = LinearExpr.WeightedSum(
+                lies.Select(places => places[b]),
+                pieces.Select(piece => piece + request.Saw.Kerf.Ticks)
+            );
             model.Add(load <= opened[b] * Room(request, boards[b]));
         }
 
@@ -59,7 +76,12 @@ public sealed class AssignmentModelTests
         stock.Length.Ticks - (stock.Offcut ? 0 : request.Saw.BoardEndTrim.Ticks) + request.Saw.Kerf.Ticks;
 
     private static (int LeftOver, Money Cost) Solve(
-        CpModel model, List<BoolVar> lies, List<BoolVar> opened, List<CutStock> boards, int pieces)
+        CpModel model,
+        List<BoolVar> lies,
+        List<BoolVar> opened,
+        List<CutStock> boards,
+        int pieces
+    )
     {
         var prices = boards.Select(board => board.Price.Count).ToList();
         var dear = 1 + prices.Sum();

@@ -48,7 +48,9 @@ public sealed class BoardPlanTests
     [Fact]
     public void A_squaring_cut_comes_first_on_a_new_board()
     {
-        var plan = Some.Planned(Some.Request([Some.Board()], [Some.Stock("new", "48", price: 5)], [Some.Part("A", "20", 2)], endTrim: "1/2"));
+        var plan = Some.Planned(
+            Some.Request([Some.Board()], [Some.Stock("new", "48", price: 5)], [Some.Part("A", "20", 2)], endTrim: "1/2")
+        );
         var cut = plan.Layouts[0].Cuts[0];
         Assert.Equal((Some.Of("3/8"), CutKind.Crosscut, "board"), (cut.At, cut.Kind, cut.Piece));
         Assert.Equal(Some.Of("1/2"), plan.AllPieces().Min(piece => piece.X));
@@ -75,8 +77,13 @@ public sealed class BoardPlanTests
     [Fact]
     public void A_narrower_part_is_ripped_from_the_board()
     {
-        var plan = Some.Planned(Some.Request(
-            [Some.Board(width: "5 1/2")], [Some.Stock("s", "96", "5 1/2", 9)], [Some.Part("A", "40", 4, "2 5/8"), Some.Part("B", "12", 1, "5 1/2")]));
+        var plan = Some.Planned(
+            Some.Request(
+                [Some.Board(width: "5 1/2")],
+                [Some.Stock("s", "96", "5 1/2", 9)],
+                [Some.Part("A", "40", 4, "2 5/8"), Some.Part("B", "12", 1, "5 1/2")]
+            )
+        );
         Assert.Equal(1, plan.Buy.Sum(one => one.Quantity));
         Assert.Contains(plan.Layouts[0].Cuts, cut => cut.Kind == CutKind.Rip);
     }
@@ -85,14 +92,23 @@ public sealed class BoardPlanTests
     public void Inches_and_millimetres_without_a_common_measure_are_planned_exactly()
     {
         var parts = new[] { Some.Part("A", "300.1 mm", 3), Some.Part("B", "11 63/64", 4), Some.Part("C", "7.3 mm", 5) };
-        var plan = Some.Planned(Some.Request([Some.Board()], [Some.Stock("s", "8 ft", price: 6), Some.Stock("m", "2400 mm", price: 6)], parts, "2.7 mm"));
+        var plan = Some.Planned(
+            Some.Request(
+                [Some.Board()],
+                [Some.Stock("s", "8 ft", price: 6), Some.Stock("m", "2400 mm", price: 6)],
+                parts,
+                "2.7 mm"
+            )
+        );
         Assert.Equal((PlanStatus.Proven, 12), (plan.Status, plan.AllPieces().Length));
     }
 
     [Fact]
     public void Equal_parts_under_different_ids_each_get_their_own_pieces()
     {
-        var plan = Some.Planned(Some.Request([Some.Board()], [Some.Stock("s", "96", price: 6)], [Some.Part("A", "23", 4), Some.Part("B", "23", 4)]));
+        var plan = Some.Planned(
+            Some.Request([Some.Board()], [Some.Stock("s", "96", price: 6)], [Some.Part("A", "23", 4), Some.Part("B", "23", 4)])
+        );
         Assert.Equal((Money.From(12), 4), (plan.Cost, plan.AllPieces().Count(piece => piece.Part == "B")));
     }
 

@@ -8,7 +8,12 @@ public sealed class EarlierPlanTests
     private static readonly CutRequest Before = Some.Request(
         [Some.Board(), Some.Sheet()],
         [Some.Stock("b", "96", price: 6), Some.Stock("s", "96", "48", 60, material: "ply")],
-        [Some.Part("A", "31", 7), Some.Part("P", "23", 9, "15", Grain.Any, "ply"), Some.Part("Q", "31", 5, "11", Grain.Length, "ply")]);
+        [
+            Some.Part("A", "31", 7),
+            Some.Part("P", "23", 9, "15", Grain.Any, "ply"),
+            Some.Part("Q", "31", 5, "11", Grain.Length, "ply"),
+        ]
+    );
 
     [Fact]
     public void A_material_that_did_not_change_keeps_its_layouts()
@@ -35,7 +40,10 @@ public sealed class EarlierPlanTests
         var scarce = Before with { Stock = [Before.Stock[0] with { Quantity = 1 }, Before.Stock[1]] };
         var plan = Some.Planned(scarce);
         Assert.Equal(PlanStatus.Incomplete, plan.Status);
-        Assert.Equal(plan.Unplaced.Sum(one => one.Quantity), Some.Planned(scarce, Some.Short with { Earlier = new(scarce, plan) }).Unplaced.Sum(one => one.Quantity));
+        Assert.Equal(
+            plan.Unplaced.Sum(one => one.Quantity),
+            Some.Planned(scarce, Some.Short with { Earlier = new(scarce, plan) }).Unplaced.Sum(one => one.Quantity)
+        );
     }
 
     [Fact]
@@ -48,5 +56,7 @@ public sealed class EarlierPlanTests
     }
 
     private static IEnumerable<string> Sheets(CutPlan plan) =>
-        plan.Layouts.Where(layout => layout.Stock == "s").Select(layout => $"{layout.Copies}: {string.Join(' ', layout.Pieces)} {string.Join(' ', layout.Cuts)}");
+        plan
+            .Layouts.Where(layout => layout.Stock == "s")
+            .Select(layout => $"{layout.Copies}: {string.Join(' ', layout.Pieces)} {string.Join(' ', layout.Cuts)}");
 }

@@ -25,22 +25,29 @@ internal sealed class EveryWayToCut
     public static Money? LeastCost(CutRequest request)
     {
         var search = new EveryWayToCut(request);
-        return search.Least((1 << search.pieces.Length) - 1, [.. request.Stock.Select(stock => stock.Quantity ?? search.pieces.Length)]);
+        return search.Least(
+            (1 << search.pieces.Length) - 1,
+            [.. request.Stock.Select(stock => stock.Quantity ?? search.pieces.Length)]
+        );
     }
 
     private Money? Least(int wanted, int[] left)
     {
-        if (wanted == 0) return Money.Zero;
+        if (wanted == 0)
+            return Money.Zero;
         Money? best = null;
         for (var s = 0; s < left.Length; s++)
         {
-            if (left[s] == 0) continue;
+            if (left[s] == 0)
+                continue;
             left[s]--;
             foreach (var set in Sets(wanted).Where(set => IsCutFrom(request.Stock[s], set)))
             {
-                if (Least(wanted & ~set, left) is not { } rest) continue;
+                if (Least(wanted & ~set, left) is not { } rest)
+                    continue;
                 var cost = rest + request.Stock[s].Price;
-                if (best is null || cost < best) best = cost;
+                if (best is null || cost < best)
+                    best = cost;
             }
 
             left[s]++;
@@ -53,7 +60,8 @@ internal sealed class EveryWayToCut
     private static IEnumerable<int> Sets(int wanted)
     {
         for (var set = wanted; set > 0; set = (set - 1) & wanted)
-            if ((set & wanted & -wanted) != 0) yield return set;
+            if ((set & wanted & -wanted) != 0)
+                yield return set;
     }
 
     private bool IsCutFrom(CutStock stock, int set)
@@ -67,9 +75,12 @@ internal sealed class EveryWayToCut
 
     private bool IsCutFrom(int dx, int dy, int set)
     {
-        if (dx <= 0 || dy <= 0) return false;
-        if ((set & (set - 1)) == 0) return Holds(dx, dy, pieces[int.TrailingZeroCount(set)]);
-        if (!known.TryGetValue((dx, dy, set), out var answer)) known.Add((dx, dy, set), answer = TryCuts(dx, dy, set));
+        if (dx <= 0 || dy <= 0)
+            return false;
+        if ((set & (set - 1)) == 0)
+            return Holds(dx, dy, pieces[int.TrailingZeroCount(set)]);
+        if (!known.TryGetValue((dx, dy, set), out var answer))
+            known.Add((dx, dy, set), answer = TryCuts(dx, dy, set));
         return answer;
     }
 
@@ -78,9 +89,11 @@ internal sealed class EveryWayToCut
         for (var part = (set - 1) & set; part > 0; part = (part - 1) & set)
         {
             for (var x = 1; x + kerf < dx; x++)
-                if (IsCutFrom(x, dy, part) && IsCutFrom(dx - x - kerf, dy, set & ~part)) return true;
+                if (IsCutFrom(x, dy, part) && IsCutFrom(dx - x - kerf, dy, set & ~part))
+                    return true;
             for (var y = 1; y + kerf < dy; y++)
-                if (IsCutFrom(dx, y, part) && IsCutFrom(dx, dy - y - kerf, set & ~part)) return true;
+                if (IsCutFrom(dx, y, part) && IsCutFrom(dx, dy - y - kerf, set & ~part))
+                    return true;
         }
 
         return false;

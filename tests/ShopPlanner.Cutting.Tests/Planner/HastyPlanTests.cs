@@ -4,7 +4,12 @@ namespace ShopPlanner.Cutting.Tests.Planner;
 public sealed class HastyPlanTests
 {
     private const int Requests = 30;
-    private static readonly SearchControl Haste = new() { Iterations = 1, Workers = 1, Cancel = new(canceled: true) };
+    private static readonly SearchControl Haste = new()
+    {
+        Iterations = 1,
+        Workers = 1,
+        Cancel = new(canceled: true),
+    };
     private static readonly SearchControl Leisure = new() { Iterations = 1500, Workers = 1 };
 
     [Fact]
@@ -14,7 +19,10 @@ public sealed class HastyPlanTests
         foreach (var request in RandomRequests.From(5_003, Requests, mostParts: 14))
         {
             var (hasty, best) = (Some.Planned(request, Haste), Some.Planned(request, Leisure));
-            Assert.True(hasty.CostLowerBound <= best.Cost, $"request {n}: bound {hasty.CostLowerBound} in haste, cost {best.Cost} at leisure");
+            Assert.True(
+                hasty.CostLowerBound <= best.Cost,
+                $"request {n}: bound {hasty.CostLowerBound} in haste, cost {best.Cost} at leisure"
+            );
             Assert.True(best.Cost <= hasty.Cost, $"request {n}: cost {hasty.Cost} in haste, {best.Cost} at leisure");
             mended += best.Cost < hasty.Cost ? 1 : 0;
             n++;

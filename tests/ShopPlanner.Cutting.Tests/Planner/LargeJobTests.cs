@@ -50,14 +50,23 @@ public sealed class LargeJobTests
             Parts = [.. sheets.Parts, .. Boards(40, 30, named: true).Parts],
         };
         var looks = new List<string>();
-        var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(1.5), Workers = 1, Progress = one => Note(looks, one.Material) });
+        var plan = Some.Planned(
+            request,
+            new SearchControl
+            {
+                Time = TimeSpan.FromSeconds(1.5),
+                Workers = 1,
+                Progress = one => Note(looks, one.Material),
+            }
+        );
         Assert.True(plan.Seconds > 1.2, $"gave up after {plan.Seconds} s, looking at {string.Join(' ', looks)}");
     }
 
     private static void Note(List<string> looks, string material)
     {
         lock (looks)
-            if (looks.Count == 0 || looks[^1] != material) looks.Add(material);
+            if (looks.Count == 0 || looks[^1] != material)
+                looks.Add(material);
     }
 
     private static void AssertPlanned(CutRequest request, double seconds, decimal gap)
@@ -67,7 +76,10 @@ public sealed class LargeJobTests
         Assert.True(plan.Seconds < seconds * 10, $"planned for {plan.Seconds} s of {seconds} s");
         Assert.True(watch.Elapsed.TotalSeconds < seconds * 20, $"planned and checked for {watch.Elapsed}");
         Assert.Empty(plan.Unplaced);
-        Assert.True(plan.Cost.Amount - plan.CostLowerBound.Amount <= plan.Cost.Amount * gap, $"{plan.Cost} and at least {plan.CostLowerBound}");
+        Assert.True(
+            plan.Cost.Amount - plan.CostLowerBound.Amount <= plan.Cost.Amount * gap,
+            $"{plan.Cost} and at least {plan.CostLowerBound}"
+        );
     }
 
     private static CutRequest Boards(int lengths, int each, bool named)
@@ -75,8 +87,10 @@ public sealed class LargeJobTests
         var chance = new Random(7);
         var sizes = Enumerable.Range(0, lengths).Select(_ => $"{chance.Next(96, 960)}/16").ToList();
         return Some.Request(
-            [Some.Board()], [Some.Stock("8", "96", price: 5.35m), Some.Stock("10", "120", price: 6.90m), Some.Stock("12", "144", price: 7.95m)],
-            Parts(lengths, each, named, (id, i, quantity) => Some.Part(id, sizes[i], quantity)));
+            [Some.Board()],
+            [Some.Stock("8", "96", price: 5.35m), Some.Stock("10", "120", price: 6.90m), Some.Stock("12", "144", price: 7.95m)],
+            Parts(lengths, each, named, (id, i, quantity) => Some.Part(id, sizes[i], quantity))
+        );
     }
 
     private static CutRequest Sheets(int sizes, int each, bool named)
@@ -84,16 +98,30 @@ public sealed class LargeJobTests
         var chance = new Random(150);
         var sides = Enumerable.Range(0, sizes).Select(_ => ($"{chance.Next(48, 320)}/8", $"{chance.Next(24, 192)}/8")).ToList();
         return Some.Request(
-            [Some.Sheet()], [Some.Stock("full", "96", "48", 58, material: "ply"), Some.Stock("half", "48", "48", 34, material: "ply")],
-            Parts(sizes, each, named, (id, i, quantity) =>
-                Some.Part(id, sides[i].Item1, quantity, sides[i].Item2, i % 3 == 0 ? Grain.Any : Grain.Length, "ply")));
+            [Some.Sheet()],
+            [Some.Stock("full", "96", "48", 58, material: "ply"), Some.Stock("half", "48", "48", 34, material: "ply")],
+            Parts(
+                sizes,
+                each,
+                named,
+                (id, i, quantity) =>
+                    Some.Part(id, sides[i].Item1, quantity, sides[i].Item2, i % 3 == 0 ? Grain.Any : Grain.Length, "ply")
+            )
+        );
     }
 
-    private static IEnumerable<CutPart> Parts(int sizes, int each, bool named, Func<string, int, int, CutPart> part) => named
-        ? Enumerable.Range(0, sizes * each).Select(i => part("N" + i.ToString(CultureInfo.InvariantCulture), i % sizes, 1))
-        : Enumerable.Range(0, sizes).Select(i => part("P" + i.ToString(CultureInfo.InvariantCulture), i, each));
+    private static IEnumerable<CutPart> Parts(int sizes, int each, bool named, Func<string, int, int, CutPart> part) =>
+        named
+            ? Enumerable.Range(0, sizes * each).Select(i => part("N" + i.ToString(CultureInfo.InvariantCulture), i % sizes, 1))
+            : Enumerable.Range(0, sizes).Select(i => part("P" + i.ToString(CultureInfo.InvariantCulture), i, each));
 
-    private static IEnumerable<string> Lengths(CutPlan plan) => plan.Layouts
-        .SelectMany(layout => Enumerable.Repeat($"{layout.Stock}: {string.Join(' ', layout.Pieces.Select(piece => piece.Dx.Ticks))}", layout.Copies))
-        .Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Lengths(CutPlan plan) =>
+        plan
+            .Layouts.SelectMany(layout =>
+                Enumerable.Repeat(
+                    $"{layout.Stock}: {string.Join(' ', layout.Pieces.Select(piece => piece.Dx.Ticks))}",
+                    layout.Copies
+                )
+            )
+            .Order(StringComparer.Ordinal);
 }

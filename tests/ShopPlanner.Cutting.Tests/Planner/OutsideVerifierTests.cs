@@ -13,8 +13,7 @@ public sealed class OutsideVerifierTests : IDisposable
     private const int Plans = 60;
 
     // The program checks one pair of documents; starting it once for all saves most of the time.
-    private const string CheckAll =
-        """
+    private const string CheckAll = """
         import importlib.util, sys
         spec = importlib.util.spec_from_file_location("verify_plan", sys.argv[1])
         verify = importlib.util.module_from_spec(spec)
@@ -54,7 +53,8 @@ public sealed class OutsideVerifierTests : IDisposable
         for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             var program = Path.Combine(at.FullName, "shared", "tools", "verify_plan.py");
-            if (File.Exists(program)) return program;
+            if (File.Exists(program))
+                return program;
         }
 
         return null;
@@ -62,9 +62,13 @@ public sealed class OutsideVerifierTests : IDisposable
 
     private async Task<(int Status, string Said)> Run(string program, CancellationToken cancel)
     {
-        var start = new ProcessStartInfo("python3", ["-c", CheckAll, program, folder, Plans.ToString(CultureInfo.InvariantCulture)])
+        var start = new ProcessStartInfo(
+            "python3",
+            ["-c", CheckAll, program, folder, Plans.ToString(CultureInfo.InvariantCulture)]
+        )
         {
-            RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         using var process = new Process { StartInfo = start };
         try

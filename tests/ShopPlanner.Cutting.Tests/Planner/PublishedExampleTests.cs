@@ -7,8 +7,19 @@ public sealed class PublishedExampleTests
 {
     private static readonly (int Length, int Quantity)[] Rolls =
     [
-        (2200, 20), (2150, 18), (2140, 16), (2100, 14), (2050, 12), (2000, 10), (1930, 20), (1880, 18), (1820, 18), (1710, 14),
-        (1560, 12), (1520, 25), (1380, 22),
+        (2200, 20),
+        (2150, 18),
+        (2140, 16),
+        (2100, 14),
+        (2050, 12),
+        (2000, 10),
+        (1930, 20),
+        (1880, 18),
+        (1820, 18),
+        (1710, 14),
+        (1560, 12),
+        (1520, 25),
+        (1380, 22),
     ];
 
     // Rolls of 5600: cutting stock sample of OR-Tools' math_opt, "Best known solution uses 73 boards" (data from Wikipedia's
@@ -31,11 +42,18 @@ public sealed class PublishedExampleTests
     [Fact]
     public void One_board_of_eight_and_one_of_twelve_feet_for_a_retaining_wall()
     {
-        var plan = Some.Planned(Some.Request(
-            [Some.Board()],
-            [Some.Stock("8", "8 ft", price: 20.57m), Some.Stock("10", "10 ft", price: 29.97m), Some.Stock("12", "12 ft", price: 37.27m)],
-            [Some.Part("A", "43 1/8"), Some.Part("B", "48 7/8"), Some.Part("C", "44 1/2", 3)],
-            kerf: "0"));
+        var plan = Some.Planned(
+            Some.Request(
+                [Some.Board()],
+                [
+                    Some.Stock("8", "8 ft", price: 20.57m),
+                    Some.Stock("10", "10 ft", price: 29.97m),
+                    Some.Stock("12", "12 ft", price: 37.27m),
+                ],
+                [Some.Part("A", "43 1/8"), Some.Part("B", "48 7/8"), Some.Part("C", "44 1/2", 3)],
+                kerf: "0"
+            )
+        );
         Assert.Equal((PlanStatus.Proven, Money.From(57.84m)), (plan.Status, plan.Cost));
         Assert.Equal(["8", "12"], plan.Buy.Select(purchase => purchase.Stock));
     }
@@ -49,12 +67,14 @@ public sealed class PublishedExampleTests
     public void Three_sheets_for_a_furniture_order(int length1, int width1, int quantity1, int length2, int width2, int quantity2)
     {
         var request = Some.Request(
-            [Some.Sheet()], [Some.Stock("s", "2750 mm", "1220 mm", 1, material: "ply")],
+            [Some.Sheet()],
+            [Some.Stock("s", "2750 mm", "1220 mm", 1, material: "ply")],
             [
                 Some.Part("A", $"{length1} mm", quantity1, $"{width1} mm", material: "ply"),
                 Some.Part("B", $"{length2} mm", quantity2, $"{width2} mm", material: "ply"),
             ],
-            kerf: "0");
+            kerf: "0"
+        );
         var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(20) });
         Assert.Equal((PlanStatus.Proven, Money.From(3)), (plan.Status, plan.Cost));
     }
@@ -62,9 +82,11 @@ public sealed class PublishedExampleTests
     private static void Check(int boards, int kerf, int stock, params (int Length, int Quantity)[] parts)
     {
         var request = Some.Request(
-            [Some.Board()], [Some.Stock("s", $"{stock - kerf} mm", price: 1)],
+            [Some.Board()],
+            [Some.Stock("s", $"{stock - kerf} mm", price: 1)],
             parts.Select(part => Some.Part($"P{part.Length}", $"{part.Length - kerf} mm", part.Quantity)),
-            kerf: $"{kerf} mm");
+            kerf: $"{kerf} mm"
+        );
         var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(20) });
         Assert.Equal((PlanStatus.Proven, Money.From(boards)), (plan.Status, plan.Cost));
     }

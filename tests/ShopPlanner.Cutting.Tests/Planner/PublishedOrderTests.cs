@@ -30,9 +30,22 @@ public sealed class PublishedOrderTests
     // Cases beside the Python interface of AMPL's solver library (ampls-api, CuttingCases: Schrage19 in quarters, Sorrentino in
     // hundredths), which print no answer: no fewer than the total length needs, and so many are enough.
     [Fact]
-    public void Thirty_four_rolls_of_349() => Check(
-        34, 1396, 1396, (183, 26, 183), (179, 13, 179), (169, 19, 169), (167, 47, 167), (163, 58, 163), (159, 39, 159), (155, 10, 155),
-        (151, 31, 151), (139, 23, 139), (135, 23, 135));
+    public void Thirty_four_rolls_of_349() =>
+        Check(
+            34,
+            1396,
+            1396,
+            (183, 26, 183),
+            (179, 13, 179),
+            (169, 19, 169),
+            (167, 47, 167),
+            (163, 58, 163),
+            (159, 39, 159),
+            (155, 10, 155),
+            (151, 31, 151),
+            (139, 23, 139),
+            (135, 23, 135)
+        );
 
     [Fact]
     public void Eighteen_rolls_of_64_and_a_half() =>
@@ -58,7 +71,8 @@ public sealed class PublishedOrderTests
             [Some.Board()],
             [Some.Stock("5", "5 ft", price: 6), Some.Stock("6", "6 ft", price: 7), Some.Stock("9", "9 ft", price: 10)],
             [Some.Part("2", "2 ft", 20), Some.Part("3", "3 ft", 10), Some.Part("4", "4 ft", 20)],
-            kerf: "0");
+            kerf: "0"
+        );
         var plan = Some.Planned(request, Enough);
         Assert.Equal((PlanStatus.Proven, Money.From(170)), (plan.Status, plan.Cost));
     }
@@ -70,8 +84,18 @@ public sealed class PublishedOrderTests
     [InlineData(3, "431 1001 24")]
     public void Sheets_for_a_furniture_order(int sheets, params string[] order)
     {
-        var parts = order.Select(line => line.Split(' ')).Select((part, i) => Some.Part(
-            $"P{i}", part[0] + " mm", int.Parse(part[2], CultureInfo.InvariantCulture), part[1] + " mm", material: "ply"));
+        var parts = order
+            .Select(line => line.Split(' '))
+            .Select(
+                (part, i) =>
+                    Some.Part(
+                        $"P{i}",
+                        part[0] + " mm",
+                        int.Parse(part[2], CultureInfo.InvariantCulture),
+                        part[1] + " mm",
+                        material: "ply"
+                    )
+            );
         var request = Some.Request([Some.Sheet()], [Some.Stock("s", "2550 mm", "2100 mm", 1, material: "ply")], parts, kerf: "0");
         var plan = Some.Planned(request, Enough);
         Assert.Equal((PlanStatus.Proven, Money.From(sheets)), (plan.Status, plan.Cost));
@@ -85,7 +109,10 @@ public sealed class PublishedOrderTests
         foreach (var (by, kerf) in new[] { (1, 0), (10, 3) })
         {
             var parts = order.Select(part => Some.Part($"P{part.Length}", $"{(part.Length * by) - kerf} mm", part.Quantity));
-            var plan = Some.Planned(Some.Request([Some.Board()], [Some.Stock("s", $"{(stock * by) - kerf} mm", price: 1)], parts, $"{kerf} mm"), Enough);
+            var plan = Some.Planned(
+                Some.Request([Some.Board()], [Some.Stock("s", $"{(stock * by) - kerf} mm", price: 1)], parts, $"{kerf} mm"),
+                Enough
+            );
             Assert.Equal((PlanStatus.Proven, Money.From(boards)), (plan.Status, plan.Cost));
         }
     }
@@ -95,7 +122,11 @@ public sealed class PublishedOrderTests
     {
         var best = new int[stock + 1];
         for (var room = 1; room <= stock; room++)
-            best[room] = order.Where(part => part.Length <= room).Select(part => best[room - part.Length] + part.Weight).Append(0).Max();
+            best[room] = order
+                .Where(part => part.Length <= room)
+                .Select(part => best[room - part.Length] + part.Weight)
+                .Append(0)
+                .Max();
         return best[stock];
     }
 }

@@ -23,12 +23,19 @@ internal static class RandomRequests
     {
         var kinds = random.Next(1, 4);
         var materials = new List<CutMaterial>();
-        if (kinds != 2) materials.Add(new("board", StockForm.Board, null, BoardWidth));
-        if (kinds != 1) materials.Add(new("sheet", StockForm.Sheet, null, null));
+        if (kinds != 2)
+            materials.Add(new("board", StockForm.Board, null, BoardWidth));
+        if (kinds != 1)
+            materials.Add(new("sheet", StockForm.Sheet, null, null));
         return new(
-            LengthUnit.Inch, new(Of(random, Kerfs), Of(random, Trims), Of(random, Trims)), new(Some.Of("12"), Some.Of("12"), Some.Of("6")),
-            [.. materials], [.. materials.SelectMany(material => Stock(random, material))],
-            [.. materials.SelectMany(material => Parts(random, material, mostParts))], new(5));
+            LengthUnit.Inch,
+            new(Of(random, Kerfs), Of(random, Trims), Of(random, Trims)),
+            new(Some.Of("12"), Some.Of("12"), Some.Of("6")),
+            [.. materials],
+            [.. materials.SelectMany(material => Stock(random, material))],
+            [.. materials.SelectMany(material => Parts(random, material, mostParts))],
+            new(5)
+        );
     }
 
     private static IEnumerable<CutStock> Stock(Random random, CutMaterial material)
@@ -37,7 +44,15 @@ internal static class RandomRequests
         var width = material.Width ?? Some.Of("48");
         yield return new($"{id}long", material.Id, Some.Of("96"), width, Money.From(random.Next(20, 60)), null, false);
         if (random.Next(2) == 0)
-            yield return new($"{id}short", material.Id, Size(random, 50, 80), width, Money.From(random.Next(10, 40)), null, false);
+            yield return new(
+                $"{id}short",
+                material.Id,
+                Size(random, 50, 80),
+                width,
+                Money.From(random.Next(10, 40)),
+                null,
+                false
+            );
         if (random.Next(2) == 0)
         {
             var across = material.Width ?? Size(random, 10, 40);
@@ -48,17 +63,28 @@ internal static class RandomRequests
     private static IEnumerable<CutPart> Parts(Random random, CutMaterial material, int most)
     {
         var rips = random.Next(3) == 0;
-        return Enumerable.Range(0, random.Next(1, most + 1)).Select(i =>
-        {
-            var width = material.Width is { } full ? (rips && i == 0 ? Size(random, 1, 5) : full) : Size(random, 4, 40);
-            var grain = material.Form == StockForm.Sheet && random.Next(2) == 0 ? Grain.Any : Grain.Length;
-            return new CutPart($"{material.Id[..1]}{i}", "", material.Id, Size(random, 6, 44), width, grain, random.Next(1, 4));
-        });
+        return Enumerable
+            .Range(0, random.Next(1, most + 1))
+            .Select(i =>
+            {
+                var width = material.Width is { } full ? (rips && i == 0 ? Size(random, 1, 5) : full) : Size(random, 4, 40);
+                var grain = material.Form == StockForm.Sheet && random.Next(2) == 0 ? Grain.Any : Grain.Length;
+                return new CutPart(
+                    $"{material.Id[..1]}{i}",
+                    "",
+                    material.Id,
+                    Size(random, 6, 44),
+                    width,
+                    grain,
+                    random.Next(1, 4)
+                );
+            });
     }
 
-    private static Length Size(Random random, int from, int to) => random.Next(2) == 0
-        ? Length.FromInches(random.Next(from * 16, to * 16) / 16m)
-        : Length.FromMillimetres(random.Next(from * 254, to * 254) / 10m);
+    private static Length Size(Random random, int from, int to) =>
+        random.Next(2) == 0
+            ? Length.FromInches(random.Next(from * 16, to * 16) / 16m)
+            : Length.FromMillimetres(random.Next(from * 254, to * 254) / 10m);
 
     private static Length Of(Random random, string[] texts) => Some.Of(texts[random.Next(texts.Length)]);
 }

@@ -58,11 +58,20 @@ public sealed class SeededSearchTests
         return chance.Next(6) switch
         {
             0 => request with { Parts = request.Parts.RemoveAt(i) },
-            1 => request with { Parts = request.Parts.Add(part with { Id = "new", Length = part.Length + Length.FromInches(1) }) },
+            1 => request with
+            {
+                Parts = request.Parts.Add(part with { Id = "new", Length = part.Length + Length.FromInches(1) }),
+            },
             2 => request with { Parts = request.Parts.Replace(part, part with { Quantity = part.Quantity + 3 }) },
-            3 => request with { Parts = request.Parts.Replace(part, part with { Length = part.Length - Length.FromInches(0.5m) }) },
+            3 => request with
+            {
+                Parts = request.Parts.Replace(part, part with { Length = part.Length - Length.FromInches(0.5m) }),
+            },
             4 => request with { Saw = request.Saw with { Kerf = Some.Of("3/16") } },
-            _ => request with { Stock = [.. request.Stock.Select(stock => stock with { Length = stock.Length - Length.FromInches(1) })] },
+            _ => request with
+            {
+                Stock = [.. request.Stock.Select(stock => stock with { Length = stock.Length - Length.FromInches(1) })],
+            },
         };
     }
 
@@ -70,18 +79,39 @@ public sealed class SeededSearchTests
     {
         var chance = new Random(seed);
         return Some.Request(
-            [Some.Sheet()], [Some.Stock("s", "96", "48", 60, material: "ply"), Some.Stock("h", "48", "48", 33, material: "ply"), Some.Stock("o", "40", "30", 0, 2, true, "ply")],
-            Enumerable.Range(0, parts).Select(i => Some.Part(
-                "P" + i.ToString(CultureInfo.InvariantCulture), Size(chance, 8, 36), 1 + chance.Next(3), Size(chance, 4, 20), chance.Next(2) == 0 ? Grain.Any : Grain.Length, "ply")));
+            [Some.Sheet()],
+            [
+                Some.Stock("s", "96", "48", 60, material: "ply"),
+                Some.Stock("h", "48", "48", 33, material: "ply"),
+                Some.Stock("o", "40", "30", 0, 2, true, "ply"),
+            ],
+            Enumerable
+                .Range(0, parts)
+                .Select(i =>
+                    Some.Part(
+                        "P" + i.ToString(CultureInfo.InvariantCulture),
+                        Size(chance, 8, 36),
+                        1 + chance.Next(3),
+                        Size(chance, 4, 20),
+                        chance.Next(2) == 0 ? Grain.Any : Grain.Length,
+                        "ply"
+                    )
+                )
+        );
     }
 
     private static CutRequest Boards(int parts, int seed)
     {
         var chance = new Random(seed);
         return Some.Request(
-            [Some.Board()], [Some.Stock("8", "96", price: 6), Some.Stock("6", "72", price: 5), Some.Stock("o", "40", quantity: 2, offcut: true)],
-            Enumerable.Range(0, parts).Select(i => Some.Part("A" + i.ToString(CultureInfo.InvariantCulture), Size(chance, 6, 60), 1 + chance.Next(4))));
+            [Some.Board()],
+            [Some.Stock("8", "96", price: 6), Some.Stock("6", "72", price: 5), Some.Stock("o", "40", quantity: 2, offcut: true)],
+            Enumerable
+                .Range(0, parts)
+                .Select(i => Some.Part("A" + i.ToString(CultureInfo.InvariantCulture), Size(chance, 6, 60), 1 + chance.Next(4)))
+        );
     }
 
-    private static string Size(Random chance, int least, int most) => (chance.Next(least * 4, most * 4) / 4m).ToString(CultureInfo.InvariantCulture);
+    private static string Size(Random chance, int least, int most) =>
+        (chance.Next(least * 4, most * 4) / 4m).ToString(CultureInfo.InvariantCulture);
 }

@@ -54,15 +54,31 @@ public sealed class SheetPlanTests
     [Fact]
     public void A_large_job_with_leftovers_worth_keeping_is_planned_whole()
     {
-        var parts = Enumerable.Range(0, 25).Select(i => Some.Part($"P{i}", $"{8 + (i * 7 % 23)} {i % 8}/8", 6, $"{5 + (i * 5 % 11)} 1/4", i % 2 == 0 ? Grain.Any : Grain.Length, "ply"));
+        var parts = Enumerable
+            .Range(0, 25)
+            .Select(i =>
+                Some.Part(
+                    $"P{i}",
+                    $"{8 + (i * 7 % 23)} {i % 8}/8",
+                    6,
+                    $"{5 + (i * 5 % 11)} 1/4",
+                    i % 2 == 0 ? Grain.Any : Grain.Length,
+                    "ply"
+                )
+            );
         var stock = new[]
         {
-            Some.Stock("whole", "96", "48", 64, material: "ply"), Some.Stock("half", "48", "48", 36, material: "ply"),
-            Some.Stock("quarter", "48", "24", 20, material: "ply"), Some.Stock("B1", "40", "20", 0, 1, true, "ply"),
+            Some.Stock("whole", "96", "48", 64, material: "ply"),
+            Some.Stock("half", "48", "48", 36, material: "ply"),
+            Some.Stock("quarter", "48", "24", 20, material: "ply"),
+            Some.Stock("B1", "40", "20", 0, 1, true, "ply"),
         };
         var request = Some.Request([Some.Sheet()], stock, parts, edgeTrim: "1/4");
         foreach (var seed in new[] { 1, 2, 3 })
-            Assert.Equal(150, Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(1.5), Seed = seed }).AllPieces().Length);
+            Assert.Equal(
+                150,
+                Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(1.5), Seed = seed }).AllPieces().Length
+            );
     }
 
     private static CutRequest Request(CutPart[] parts, string edgeTrim = "0") =>

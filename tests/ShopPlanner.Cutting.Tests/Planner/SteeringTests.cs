@@ -13,15 +13,19 @@ public sealed class SteeringTests
         [Some.Stock("b", "96", price: 6), Some.Stock("s", "96", "48", 60, material: "ply")],
         [
             Some.Part("L", "31 3/8", 7),
-            .. Enumerable.Range(0, 11).Select(i => Some.Part($"P{i}", $"{17 + (3 * i)}", 2 + (i % 3), $"{9 + (2 * (i % 7))}", Grain.Any, "ply")),
-        ]);
+            .. Enumerable
+                .Range(0, 11)
+                .Select(i => Some.Part($"P{i}", $"{17 + (3 * i)}", 2 + (i % 3), $"{9 + (2 * (i % 7))}", Grain.Any, "ply")),
+        ]
+    );
 
     [Fact]
     public void A_proven_plan_is_not_searched_on()
     {
         var plan = Some.Planned(
             Some.Request([Some.Board()], [Some.Stock("s", "96", price: 6)], [Some.Part("A", "40", 4)]),
-            new SearchControl { Time = TimeSpan.FromMinutes(5) });
+            new SearchControl { Time = TimeSpan.FromMinutes(5) }
+        );
         Assert.Equal(PlanStatus.Proven, plan.Status);
         Assert.True(plan.Seconds < 60);
     }
@@ -49,7 +53,8 @@ public sealed class SteeringTests
         stop.CancelAfter(TimeSpan.FromSeconds(1));
         var plan = await Task.Run(
             () => Some.Planned(Hard, new SearchControl { Time = TimeSpan.FromMinutes(5), Cancel = stop.Token }),
-            TestContext.Current.CancellationToken);
+            TestContext.Current.CancellationToken
+        );
         Assert.Empty(plan.Unplaced);
         Assert.True(plan.Seconds < 60);
     }
@@ -57,7 +62,12 @@ public sealed class SteeringTests
     [Fact]
     public void The_same_seed_and_rounds_give_the_same_plan()
     {
-        var control = new SearchControl { Iterations = 3000, Seed = 7, Workers = 1 };
+        var control = new SearchControl
+        {
+            Iterations = 3000,
+            Seed = 7,
+            Workers = 1,
+        };
         var (one, other) = (Some.Planned(Hard, control), Some.Planned(Hard, control));
         Assert.Equal(Drawn(one), Drawn(other));
     }
@@ -76,10 +86,7 @@ public sealed class SteeringTests
     [Fact]
     public void Free_offcuts_that_seem_too_few_are_searched_beyond_the_first_look()
     {
-        var request = Hard with
-        {
-            Stock = [Some.Stock("b", "96", price: 6), Some.Stock("s", "96", "48", 0, 1, true, "ply")],
-        };
+        var request = Hard with { Stock = [Some.Stock("b", "96", price: 6), Some.Stock("s", "96", "48", 0, 1, true, "ply")] };
         var told = new ConcurrentQueue<SearchProgress>();
         var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromSeconds(1), Progress = told.Enqueue });
         Assert.Equal(PlanStatus.Incomplete, plan.Status);
@@ -88,5 +95,7 @@ public sealed class SteeringTests
     }
 
     private static IEnumerable<string> Drawn(CutPlan plan) =>
-        plan.Layouts.Select(layout => $"{layout.Stock} {layout.Copies}: {string.Join(' ', layout.Pieces)} {string.Join(' ', layout.Cuts)}");
+        plan.Layouts.Select(layout =>
+            $"{layout.Stock} {layout.Copies}: {string.Join(' ', layout.Pieces)} {string.Join(' ', layout.Cuts)}"
+        );
 }

@@ -20,7 +20,8 @@ public sealed class TinyRequestTests
             var request = Next(random, form);
             var (plan, least) = (Some.Planned(request, Rounds), EveryWayToCut.LeastCost(request));
             Assert.True(plan.Unplaced.IsEmpty == least is not null, $"request {n}: {plan.Status}");
-            if (least is not { } cost) continue;
+            if (least is not { } cost)
+                continue;
             Assert.True(plan.Cost == cost, $"request {n} costs {plan.Cost}, trying everything {cost}");
             placed++;
         }
@@ -36,9 +37,14 @@ public sealed class TinyRequestTests
         while (parts.Sum(part => part.Quantity) < most)
             parts.Add(Part(random, $"P{parts.Count}", board ? width : null));
         return new(
-            LengthUnit.Millimetre, new(Mm(random, 0, 2), Mm(random, 0, 2), Mm(random, 0, 1)), new(null, null, null),
+            LengthUnit.Millimetre,
+            new(Mm(random, 0, 2), Mm(random, 0, 2), Mm(random, 0, 1)),
+            new(null, null, null),
             [new("m", form, null, board ? Length.FromMillimetres(width) : null)],
-            [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Stock(random, i, board ? width : null))], [.. parts], new(5));
+            [.. Enumerable.Range(0, random.Next(1, 4)).Select(i => Stock(random, i, board ? width : null))],
+            [.. parts],
+            new(5)
+        );
     }
 
     private static CutPart Part(Random random, string id, int? board)
@@ -51,9 +57,16 @@ public sealed class TinyRequestTests
     {
         var offcut = random.Next(3) == 0;
         return new(
-            $"S{i}", "m", Mm(random, 5, 14), width is { } w ? Length.FromMillimetres(w) : Mm(random, 5, 11),
+            $"S{i}",
+            "m",
+            Mm(random, 5, 14),
+            width is { } w ? Length.FromMillimetres(w) : Mm(random, 5, 11),
             Money.From(offcut ? 0 : random.Next(1, 9)),
-            offcut ? random.Next(0, 3) : random.Next(3) == 0 ? random.Next(1, 3) : null, offcut);
+            offcut ? random.Next(0, 3)
+                : random.Next(3) == 0 ? random.Next(1, 3)
+                : null,
+            offcut
+        );
     }
 
     private static Length Mm(Random random, int from, int to) => Length.FromMillimetres(random.Next(from, to + 1));

@@ -10,7 +10,10 @@ public sealed partial class VerifiedPlansTests
     {
         var root = Root();
         Assert.SkipWhen(root is null, "the sources are not beside the built tests");
-        var sources = Directory.EnumerateFiles(root!, "*.cs", SearchOption.AllDirectories).Where(path => Plan().IsMatch(File.ReadAllText(path))).ToList();
+        var sources = Directory
+            .EnumerateFiles(root!, "*.cs", SearchOption.AllDirectories)
+            .Where(path => Plan().IsMatch(File.ReadAllText(path)))
+            .ToList();
         Assert.NotEmpty(sources);
         Assert.DoesNotContain(sources, path => File.ReadAllText(path) is var text && Plan().Count(text) > Check().Count(text));
     }
@@ -18,7 +21,8 @@ public sealed partial class VerifiedPlansTests
     private static string? Root()
     {
         for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (at.GetFiles("ShopPlanner.Cutting.Tests.csproj").Length > 0) return at.FullName;
+            if (at.GetFiles("ShopPlanner.Cutting.Tests.csproj").Length > 0)
+                return at.FullName;
         return null;
     }
 

@@ -15,32 +15,44 @@ public class ColumnBoundTests
     /// <summary>Sides in many sizes without a common measure.</summary>
     private static readonly Gen<SheetProblem> Fine = Gen.Select(
         Gen.Select(Gen.Int[900, 1500], Gen.Int[500, 1000], Gen.Int[2, 9], (dx, dy, cost) => Sheet(dx, dy, cost)).Array[1, 2],
-        Gen.Select(Gen.Int[90, 500], Gen.Int[90, 500], Gen.Bool, Gen.Int[1, 5], (dx, dy, turn, n) => new SheetItem(dx, dy, turn, n))
-            .Array[5, 10],
-        (stocks, items) => new SheetProblem([.. stocks], [.. items]));
+        Gen.Select(
+            Gen.Int[90, 500],
+            Gen.Int[90, 500],
+            Gen.Bool,
+            Gen.Int[1, 5],
+            (dx, dy, turn, n) => new SheetItem(dx, dy, turn, n)
+        ).Array[5, 10],
+        (stocks, items) => new SheetProblem([.. stocks], [.. items])
+    );
 
     [Fact]
-    public void No_bound_passes_the_least_cost_of_a_tiny_job() => Tiny.Sample(
-        problem =>
-        {
-            if (new EveryCut(problem).LeastCost() is not { } least)
-                return;
-            var (model, packing) = First(problem);
-            Assert.True(Bound(model, packing).Cost <= least);
-        },
-        iter: 300, print: Text);
+    public void No_bound_passes_the_least_cost_of_a_tiny_job() =>
+        Tiny.Sample(
+            problem =>
+            {
+                if (new EveryCut(problem).LeastCost() is not { } least)
+                    return;
+                var (model, packing) = First(problem);
+                Assert.True(Bound(model, packing).Cost <= least);
+            },
+            iter: 300,
+            print: Text
+        );
 
     [Fact]
-    public void Every_inequality_holds_for_every_packing_found() => Small.Sample(
-        problem =>
-        {
-            var (model, packing) = First(problem);
-            if (!packing.IsComplete)
-                return;
-            foreach (var row in Rows(model, packing))
-                Assert.True(Measure(row, packing) >= row.Wanted);
-        },
-        iter: 200, print: Text);
+    public void Every_inequality_holds_for_every_packing_found() =>
+        Small.Sample(
+            problem =>
+            {
+                var (model, packing) = First(problem);
+                if (!packing.IsComplete)
+                    return;
+                foreach (var row in Rows(model, packing))
+                    Assert.True(Measure(row, packing) >= row.Wanted);
+            },
+            iter: 200,
+            print: Text
+        );
 
     [Fact]
     public void An_inequality_from_lengths_measured_coarsely_holds_too()
@@ -59,45 +71,53 @@ public class ColumnBoundTests
                 Assert.True(PlanBounds.Of(model, bound.Rows).Cost <= packing.Cost);
                 Interlocked.Increment(ref tried);
             },
-            iter: 40, print: Text);
+            iter: 40,
+            print: Text
+        );
         Assert.True(tried > 10, $"only {tried} were measured coarsely");
     }
 
     // Gilmore and Gomory 1966: a layout may hold any number of a piece, and a rectangle is worth what its best cut gives.
     [Fact]
-    public void A_rectangle_is_worth_its_best_cut() => Tiny.Sample(
-        problem =>
-        {
-            var model = SheetModel.From(problem with { Items = [.. problem.Items.Select(i => i with { Demand = 36 })] });
-            if (model.Pieces == 0 || CutGrid.Of(model, Plenty) is not { } grid)
-                return;
-            int[] values = [.. model.Types.Select((t, i) => (int)t.Area + (i % 3))];
-            var most = new CutKnapsack(grid).Solve(values, () => false)!;
-            for (var s = 0; s < most.Length; s++)
-                Assert.Equal(Worth(model, values, model.Stocks[s].W, model.Stocks[s].H), most[s]);
-        },
-        iter: 300, print: Text);
+    public void A_rectangle_is_worth_its_best_cut() =>
+        Tiny.Sample(
+            problem =>
+            {
+                var model = SheetModel.From(problem with { Items = [.. problem.Items.Select(i => i with { Demand = 36 })] });
+                if (model.Pieces == 0 || CutGrid.Of(model, Plenty) is not { } grid)
+                    return;
+                int[] values = [.. model.Types.Select((t, i) => (int)t.Area + (i % 3))];
+                var most = new CutKnapsack(grid).Solve(values, () => false)!;
+                for (var s = 0; s < most.Length; s++)
+                    Assert.Equal(Worth(model, values, model.Stocks[s].W, model.Stocks[s].H), most[s]);
+            },
+            iter: 300,
+            print: Text
+        );
 
     [Fact]
-    public void A_counted_type_is_cut_no_more_often_than_wanted() => Tiny.Sample(
-        problem =>
-        {
-            var model = SheetModel.From(problem);
-            if (model.Pieces == 0 || CutGrid.Of(model, Plenty) is not { } grid)
-                return;
-            var knapsack = new CutKnapsack(grid);
-            knapsack.Count(CountStates.Of([.. model.Types.Select((t, i) => (i, t.Demand))]));
-            int[] values = [.. model.Types.Select((t, i) => (int)t.Area + (i % 3))];
-            var most = knapsack.Solve(values, () => false)!;
-            for (var s = 0; s < most.Length; s++)
+    public void A_counted_type_is_cut_no_more_often_than_wanted() =>
+        Tiny.Sample(
+            problem =>
             {
-                var pattern = knapsack.Pattern(s);
-                Assert.All(pattern.Select((n, t) => (n, t)), p => Assert.InRange(p.n, 0, model.Types[p.t].Demand));
-                Assert.Equal(most[s], pattern.Select((n, t) => (long)n * values[t]).Sum());
-                Assert.True(CanBeCut(problem, model, pattern, s));
-            }
-        },
-        iter: 300, print: Text);
+                var model = SheetModel.From(problem);
+                if (model.Pieces == 0 || CutGrid.Of(model, Plenty) is not { } grid)
+                    return;
+                var knapsack = new CutKnapsack(grid);
+                knapsack.Count(CountStates.Of([.. model.Types.Select((t, i) => (i, t.Demand))]));
+                int[] values = [.. model.Types.Select((t, i) => (int)t.Area + (i % 3))];
+                var most = knapsack.Solve(values, () => false)!;
+                for (var s = 0; s < most.Length; s++)
+                {
+                    var pattern = knapsack.Pattern(s);
+                    Assert.All(pattern.Select((n, t) => (n, t)), p => Assert.InRange(p.n, 0, model.Types[p.t].Demand));
+                    Assert.Equal(most[s], pattern.Select((n, t) => (long)n * values[t]).Sum());
+                    Assert.True(CanBeCut(problem, model, pattern, s));
+                }
+            },
+            iter: 300,
+            print: Text
+        );
 
     [Theory]
     [InlineData(7, 560)]
@@ -121,11 +141,16 @@ public class ColumnBoundTests
     [InlineData(true, 11)]
     public void Order_A07_of_a_furniture_maker_is_proven(bool turn, long sheets)
     {
-        var problem = new SheetProblem([Sheet(2750, 1220)],
+        var problem = new SheetProblem(
+            [Sheet(2750, 1220)],
             [
-                new(1120, 986, turn, 12), new(706, 516, turn, 16), new(1120, 486, turn, 12), new(986, 433, turn, 10),
+                new(1120, 986, turn, 12),
+                new(706, 516, turn, 16),
+                new(1120, 486, turn, 12),
+                new(986, 433, turn, 10),
                 new(706, 286, turn, 8),
-            ]);
+            ]
+        );
         var solution = SheetSolver.Solve(problem, Rounds(60_000));
         LayoutRules.Check(problem, solution);
         Assert.Equal((sheets, true), (solution.Cost, solution.Proven));
@@ -191,7 +216,9 @@ public class ColumnBoundTests
 
     private static bool CanBeCut(SheetProblem problem, SheetModel model, int[] pattern, int stock)
     {
-        var items = pattern.Select((n, t) => (n, t)).Where(p => p.n > 0)
+        var items = pattern
+            .Select((n, t) => (n, t))
+            .Where(p => p.n > 0)
             .Select(p => problem.Items[model.Types[p.t].Members[0]] with { Demand = p.n });
         return new EveryCut(new([problem.Stocks[stock] with { Available = 1 }], [.. items])).LeastCost() is not null;
     }

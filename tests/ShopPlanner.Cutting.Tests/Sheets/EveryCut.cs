@@ -19,7 +19,8 @@ internal sealed class EveryCut
     }
 
     /// <summary>Least cost of all pieces; null when they cannot all be placed.</summary>
-    public long? LeastCost() => LeastCost((1 << pieces.Length) - 1, [.. problem.Stocks.Select(s => s.Available ?? pieces.Length)]);
+    public long? LeastCost() =>
+        LeastCost((1 << pieces.Length) - 1, [.. problem.Stocks.Select(s => s.Available ?? pieces.Length)]);
 
     private long? LeastCost(int wanted, int[] stocks)
     {

@@ -24,12 +24,23 @@ internal static class Problems
     public static SearchControl Rounds(long rounds, int workers = 1) => new() { Iterations = rounds, Workers = workers };
 
     private static Gen<SheetStock[]> Stocks(int side, int most) =>
-        Gen.Select(Gen.Int[2, side], Gen.Int[2, side], Gen.Int[1, 9], Gen.Int[1, 3], Gen.Bool,
-            (dx, dy, cost, count, limited) => Sheet(dx, dy, cost, limited ? count : null)).Array[1, most];
+        Gen.Select(
+            Gen.Int[2, side],
+            Gen.Int[2, side],
+            Gen.Int[1, 9],
+            Gen.Int[1, 3],
+            Gen.Bool,
+            (dx, dy, cost, count, limited) => Sheet(dx, dy, cost, limited ? count : null)
+        ).Array[1, most];
 
     private static Gen<SheetItem[]> Items(int side, int most) =>
-        Gen.Select(Gen.Int[1, side], Gen.Int[1, side], Gen.Bool, Gen.Int[1, 2],
-            (dx, dy, turn, demand) => new SheetItem(dx, dy, turn, demand)).Array[1, most];
+        Gen.Select(
+            Gen.Int[1, side],
+            Gen.Int[1, side],
+            Gen.Bool,
+            Gen.Int[1, 2],
+            (dx, dy, turn, demand) => new SheetItem(dx, dy, turn, demand)
+        ).Array[1, most];
 
     /// <summary>Items that fit no stock are left out, as the contract wants it.</summary>
     private static SheetProblem Join(SheetStock[] stocks, SheetItem[] items) =>

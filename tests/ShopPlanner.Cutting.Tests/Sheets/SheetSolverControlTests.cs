@@ -9,7 +9,8 @@ public class SheetSolverControlTests
     // Sizes from a small recurrence; four pieces or so to a sheet, so no bound proves the first plan.
     private static readonly SheetProblem Hard = new(
         [Sheet(100, 100)],
-        [.. Enumerable.Range(1, 60).Select(i => new SheetItem(20 + (i * 37 % 61), 18 + (i * 53 % 59), i % 3 == 0, 1))]);
+        [.. Enumerable.Range(1, 60).Select(i => new SheetItem(20 + (i * 37 % 61), 18 + (i * 53 % 59), i % 3 == 0, 1))]
+    );
 
     [Fact]
     public void The_deadline_is_kept()

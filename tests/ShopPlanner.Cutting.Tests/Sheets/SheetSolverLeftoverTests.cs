@@ -22,7 +22,8 @@ public class SheetSolverLeftoverTests
     {
         var problem = new SheetProblem(
             [new(100, 50, 10, null, false, null, null), new(100, 50, 10, 1, true, null, null)],
-            [new(100, 25, false, 3)]);
+            [new(100, 25, false, 3)]
+        );
         var solution = Solved(problem, Control);
         Assert.Equal([0, 1], solution.Layouts.Select(l => l.Stock).Order());
     }
@@ -30,8 +31,7 @@ public class SheetSolverLeftoverTests
     [Fact]
     public void At_equal_cost_less_new_stock_is_opened()
     {
-        var problem = new SheetProblem(
-            [Sheet(100, 100, 10), Sheet(60, 60, 10)], [new(50, 30, false, 1), new(20, 20, false, 1)]);
+        var problem = new SheetProblem([Sheet(100, 100, 10), Sheet(60, 60, 10)], [new(50, 30, false, 1), new(20, 20, false, 1)]);
         var solution = Solved(problem, Control);
         Assert.Equal(1, Assert.Single(solution.Layouts).Stock);
     }
@@ -40,7 +40,9 @@ public class SheetSolverLeftoverTests
     public void A_small_part_comes_from_the_small_offcut()
     {
         var problem = new SheetProblem(
-            [new(100, 100, 0, 1, true, 20, 20), new(30, 30, 0, 1, true, 20, 20)], [new(25, 25, false, 1)]);
+            [new(100, 100, 0, 1, true, 20, 20), new(30, 30, 0, 1, true, 20, 20)],
+            [new(25, 25, false, 1)]
+        );
         var solution = Solved(problem, Control);
         Assert.Equal(1, Assert.Single(solution.Layouts).Stock);
     }
@@ -49,7 +51,9 @@ public class SheetSolverLeftoverTests
     public void Pieces_that_fit_no_stock_still_there_are_told_and_the_rest_is_cut_cheaply()
     {
         var problem = new SheetProblem(
-            [Sheet(100, 100, 50, 0), Sheet(60, 60, 10), Sheet(60, 60, 12)], [new(90, 90, false, 2), new(30, 30, false, 4)]);
+            [Sheet(100, 100, 50, 0), Sheet(60, 60, 10), Sheet(60, 60, 12)],
+            [new(90, 90, false, 2), new(30, 30, false, 4)]
+        );
         var solution = Solved(problem, Control);
         Assert.Equal([2, 0], solution.Unmet);
         Assert.Equal((10L, true, false), (solution.Cost, solution.Proven, solution.Complete));
@@ -62,8 +66,7 @@ public class SheetSolverLeftoverTests
     [InlineData(2625, 1200)]
     public void A_narrow_board_is_ripped_where_parts_are_half_as_wide(long full, long half)
     {
-        var problem = new SheetProblem(
-            [Sheet(93_600, 2_625)], [new(46_800, full, false, 2), new(31_200, half, false, 6)]);
+        var problem = new SheetProblem([Sheet(93_600, 2_625)], [new(46_800, full, false, 2), new(31_200, half, false, 6)]);
         var solution = Solved(problem, Control);
         Assert.Equal((2L, true), (solution.Cost, solution.Proven));
     }
@@ -71,7 +74,10 @@ public class SheetSolverLeftoverTests
     [Fact]
     public void Sheets_are_cut_alike_where_they_can_be()
     {
-        var problem = new SheetProblem([Sheet(100, 60)], [new(60, 30, false, 20), new(40, 30, false, 20), new(100, 40, false, 1)]);
+        var problem = new SheetProblem(
+            [Sheet(100, 60)],
+            [new(60, 30, false, 20), new(40, 30, false, 20), new(100, 40, false, 1)]
+        );
         var solution = Solved(problem, Control);
         Assert.Equal(11, solution.Cost);
         Assert.Equal(2, solution.Layouts.Length);
@@ -81,7 +87,9 @@ public class SheetSolverLeftoverTests
     public void Short_stock_is_cut_alike_too()
     {
         var problem = new SheetProblem(
-            [Sheet(100, 60, 7, 4), Sheet(200, 60, 9, 0)], [new(60, 30, false, 8), new(40, 30, false, 8), new(150, 40, false, 1)]);
+            [Sheet(100, 60, 7, 4), Sheet(200, 60, 9, 0)],
+            [new(60, 30, false, 8), new(40, 30, false, 8), new(150, 40, false, 1)]
+        );
         var solution = Solved(problem, Control);
         Assert.Equal([0, 0, 1], solution.Unmet);
         Assert.Equal(4, Assert.Single(solution.Layouts).Times);

@@ -7,16 +7,19 @@ namespace ShopPlanner.Cutting.Tests.Sheets;
 public class SheetSolverOptimumTests
 {
     [Fact]
-    public void Tiny_jobs_cost_what_trying_every_cut_finds() => Tiny.Sample(
-        problem =>
-        {
-            var solution = Solved(problem, Rounds(30_000));
-            var least = new EveryCut(problem).LeastCost();
-            Assert.Equal(least is not null, solution.Complete);
-            if (least is { } cost)
-                Assert.Equal(cost, solution.Cost);
-        },
-        iter: 600, print: Text);
+    public void Tiny_jobs_cost_what_trying_every_cut_finds() =>
+        Tiny.Sample(
+            problem =>
+            {
+                var solution = Solved(problem, Rounds(30_000));
+                var least = new EveryCut(problem).LeastCost();
+                Assert.Equal(least is not null, solution.Complete);
+                if (least is { } cost)
+                    Assert.Equal(cost, solution.Cost);
+            },
+            iter: 600,
+            print: Text
+        );
 
     // Macedo, Alves and Valério de Carvalho 2010, "Arc-flow model for the two-dimensional guillotine cutting stock problem":
     // orders A01 and A22 of furniture makers; the optima are proven for any number of stages.

@@ -13,34 +13,41 @@ namespace ShopPlanner.Cutting.Tests.Sheets;
 public class SmallJobTests
 {
     [Fact]
-    public void Tiny_jobs_come_to_the_least_cost() => Tiny.Sample(
-        problem => Compare(problem), iter: 300, print: Text);
+    public void Tiny_jobs_come_to_the_least_cost() => Tiny.Sample(problem => Compare(problem), iter: 300, print: Text);
 
     // With a kerf of 2 the sides of stock and pieces are longer by it, as the contract of the problem says.
     [Fact]
-    public void A_kerf_changes_nothing_about_that() => Tiny.Select(WithKerf).Sample(
-        problem => Compare(problem), iter: 300, print: Text);
+    public void A_kerf_changes_nothing_about_that() =>
+        Tiny.Select(WithKerf).Sample(problem => Compare(problem), iter: 300, print: Text);
 
     [Fact]
-    public void A_job_that_cannot_be_cut_whole_places_the_most_area() => Tiny.Select(Short).Where(p => p.Items.Length > 0).Sample(
-        problem =>
-        {
-            var model = SheetModel.From(problem);
-            var answer = Job(model).PlaceMost(new Packing(model), Clock);
-            Assert.True(answer.IsProven);
-            Assert.Equal(MostArea(problem), model.TotalArea - answer.Packing.LeftArea);
-        },
-        iter: 300, print: Text);
+    public void A_job_that_cannot_be_cut_whole_places_the_most_area() =>
+        Tiny.Select(Short)
+            .Where(p => p.Items.Length > 0)
+            .Sample(
+                problem =>
+                {
+                    var model = SheetModel.From(problem);
+                    var answer = Job(model).PlaceMost(new Packing(model), Clock);
+                    Assert.True(answer.IsProven);
+                    Assert.Equal(MostArea(problem), model.TotalArea - answer.Packing.LeftArea);
+                },
+                iter: 300,
+                print: Text
+            );
 
     [Fact]
-    public void Tiny_jobs_are_proven_without_a_single_round() => Tiny.Sample(
-        problem =>
-        {
-            var solution = SheetSolver.Solve(problem, Rounds(0));
-            LayoutRules.Check(problem, solution);
-            Assert.True(solution.Proven);
-        },
-        iter: 300, print: Text);
+    public void Tiny_jobs_are_proven_without_a_single_round() =>
+        Tiny.Sample(
+            problem =>
+            {
+                var solution = SheetSolver.Solve(problem, Rounds(0));
+                LayoutRules.Check(problem, solution);
+                Assert.True(solution.Proven);
+            },
+            iter: 300,
+            print: Text
+        );
 
     [Fact]
     public void Too_much_to_try_is_told()
@@ -84,16 +91,24 @@ public class SmallJobTests
         return packing;
     }
 
-    private static SheetProblem WithKerf(SheetProblem problem) => new(
-        [.. problem.Stocks.Select(s => s with { Dx = (s.Dx * 5) + 2, Dy = (s.Dy * 5) + 2 })],
-        [.. problem.Items.Select(i => i with { Dx = Math.Max(1, (i.Dx * 5) - 1) + 2, Dy = Math.Max(1, (i.Dy * 5) - 2) + 2 })]);
+    private static SheetProblem WithKerf(SheetProblem problem) =>
+        new(
+            [.. problem.Stocks.Select(s => s with { Dx = (s.Dx * 5) + 2, Dy = (s.Dy * 5) + 2 })],
+            [.. problem.Items.Select(i => i with { Dx = Math.Max(1, (i.Dx * 5) - 1) + 2, Dy = Math.Max(1, (i.Dy * 5) - 2) + 2 })]
+        );
 
     /// <summary>One sheet of the first stock.</summary>
     private static SheetProblem Short(SheetProblem problem)
     {
         var stock = problem.Stocks[0] with { Available = 1 };
-        return new([stock], [.. problem.Items.Where(i =>
-            (i.Dx <= stock.Dx && i.Dy <= stock.Dy) || (i.CanTurn && i.Dy <= stock.Dx && i.Dx <= stock.Dy))]);
+        return new(
+            [stock],
+            [
+                .. problem.Items.Where(i =>
+                    (i.Dx <= stock.Dx && i.Dy <= stock.Dy) || (i.CanTurn && i.Dy <= stock.Dx && i.Dx <= stock.Dy)
+                ),
+            ]
+        );
     }
 
     /// <summary>Over all choices of pieces that can be cut, in the search's measure.</summary>

@@ -31,13 +31,21 @@ internal static class BillRequest
 
     public static CutRequest Of(StockBill bill, WidePieces wide)
     {
-        var parts = bill.Pieces.Select((piece, i) =>
-            wide == WidePieces.FromStrips && piece.Width > WidestBoard ? Strips(piece, i) : Part(piece, i, wide)).ToList();
+        var parts = bill
+            .Pieces.Select(
+                (piece, i) => wide == WidePieces.FromStrips && piece.Width > WidestBoard ? Strips(piece, i) : Part(piece, i, wide)
+            )
+            .ToList();
         var materials = parts.Select(part => part.Material).Distinct().ToList();
         return new(
-            LengthUnit.Inch, new(Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 4)),
+            LengthUnit.Inch,
+            new(Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 2), Length.FromInches(0, 1, 4)),
             new(Length.FromInches(12), Length.FromInches(12), Length.FromInches(6)),
-            [.. materials.Select(Material)], [.. materials.SelectMany(Stock)], [.. parts], new(5));
+            [.. materials.Select(Material)],
+            [.. materials.SelectMany(Stock)],
+            [.. parts],
+            new(5)
+        );
     }
 
     private static CutPart Part(BillPiece piece, int i, WidePieces wide)
@@ -59,21 +67,28 @@ internal static class BillRequest
     private static string Board(BillPiece piece) =>
         $"{SoftwoodSizes.Thicknesses.TakeWhile(size => size.Dry < piece.Thickness).Count()}|{piece.Wood}";
 
-    private static SheetGood? Sheet(Length thickness) => MaterialCatalogue.SheetGoods
-        .Where(sheet => sheet.Kind == SheetKind.SoftwoodPlywood && LengthText.ParsePositive(sheet.Nominal, LengthUnit.Inch).Value >= thickness)
-        .MinBy(sheet => sheet.Thickness);
+    private static SheetGood? Sheet(Length thickness) =>
+        MaterialCatalogue
+            .SheetGoods.Where(sheet =>
+                sheet.Kind == SheetKind.SoftwoodPlywood
+                && LengthText.ParsePositive(sheet.Nominal, LengthUnit.Inch).Value >= thickness
+            )
+            .MinBy(sheet => sheet.Thickness);
 
     private static NominalSize? Nominal(string material) =>
         material.Split('|') is [var place, _] ? SoftwoodSizes.Thicknesses[int.Parse(place, CultureInfo.InvariantCulture)] : null;
 
-    private static CutMaterial Material(string id) => Nominal(id) is { } size
-        ? new(id, StockForm.Board, size.Dry, Twelve.Dry)
-        : new(id, StockForm.Sheet, MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id).Thickness, null);
+    private static CutMaterial Material(string id) =>
+        Nominal(id) is { } size
+            ? new(id, StockForm.Board, size.Dry, Twelve.Dry)
+            : new(id, StockForm.Sheet, MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id).Thickness, null);
 
     private static IEnumerable<CutStock> Stock(string id)
     {
         if (Nominal(id) is { } size)
-            return Feet.Select(feet => Bought(id, $"{feet} ft of {id}", size.Nominal, new(Length.FromFeet(feet), Twelve.Nominal), Twelve.Dry));
+            return Feet.Select(feet =>
+                Bought(id, $"{feet} ft of {id}", size.Nominal, new(Length.FromFeet(feet), Twelve.Nominal), Twelve.Dry)
+            );
         var good = MaterialCatalogue.SheetGoods.Single(sheet => sheet.Id == id);
         var thickness = LengthText.ParsePositive(good.Nominal, LengthUnit.Inch).Value;
         return good.Sizes.Select(side => Bought(id, $"a sheet of {id}", thickness, side, side.Width));

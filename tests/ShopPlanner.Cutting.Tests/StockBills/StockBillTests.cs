@@ -32,8 +32,16 @@ public sealed class StockBillTests
     {
         var bills = StockBill.FromFile();
         Assert.SkipWhen(bills is null, NoFile);
-        Assert.All(TypedBills.All.Values, typed => Assert.Equal(
-            bills!.Single(bill => bill.Title == typed.Title).Pieces.Select(piece => piece with { Wood = piece.Wood.Split(" (")[0] }), typed.Pieces));
+        Assert.All(
+            TypedBills.All.Values,
+            typed =>
+                Assert.Equal(
+                    bills!
+                        .Single(bill => bill.Title == typed.Title)
+                        .Pieces.Select(piece => piece with { Wood = piece.Wood.Split(" (")[0] }),
+                    typed.Pieces
+                )
+        );
     }
 
     // By hand: the top, 17 in wide, is glued up. Of the legs two lie beside each other across the board's 11 1/4 in, so four take two
@@ -54,9 +62,13 @@ public sealed class StockBillTests
         var plan = Some.Planned(request, Rounds);
         Assert.All(request.Parts, part => Placed(request, plan, part));
         Assert.True(plan.CostLowerBound <= plan.Cost, bill.Title);
-        Assert.True(Least(bill, plan) <= plan.Cost.Amount, $"{bill.Title}: {plan.Cost} board feet bought for {Least(bill, plan)} of pieces");
+        Assert.True(
+            Least(bill, plan) <= plan.Cost.Amount,
+            $"{bill.Title}: {plan.Cost} board feet bought for {Least(bill, plan)} of pieces"
+        );
         Assert.Equal(!plan.Unplaced.IsEmpty, plan.Status == PlanStatus.Incomplete);
-        if (wide == WidePieces.FromStrips) Assert.Empty(plan.Unplaced);
+        if (wide == WidePieces.FromStrips)
+            Assert.Empty(plan.Unplaced);
     }
 
     private static void Placed(CutRequest request, CutPlan plan, CutPart part)
@@ -64,7 +76,8 @@ public sealed class StockBillTests
         var board = request.Materials.Single(material => material.Id == part.Material).Form == StockForm.Board;
         var glued = board && part.Width > BillRequest.WidestBoard;
         Assert.Equal(glued ? 0 : part.Quantity, plan.AllPieces().Count(piece => piece.Part == part.Id));
-        if (!glued) return;
+        if (!glued)
+            return;
         var reason = Assert.Single(plan.Unplaced, one => one.Part == part.Id && one.Quantity == part.Quantity).Reason;
         Assert.StartsWith("wider than any stock of this material: ", reason, StringComparison.Ordinal);
         Assert.EndsWith(" wanted, 11 1/4 in usable at most: glue it up from strips", reason, StringComparison.Ordinal);

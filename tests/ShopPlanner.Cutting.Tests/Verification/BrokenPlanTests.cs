@@ -10,38 +10,83 @@ public sealed class BrokenPlanTests
     private static readonly Dictionary<string, (Func<CutPlan, CutPlan> Spoil, string Message)> Ways = new()
     {
         // Layouts and pieces.
-        ["a stock that is not requested"] = (p => p.Layout(Damage.New, l => l with { Stock = "other" }), "is no stock of the request"),
+        ["a stock that is not requested"] = (
+            p => p.Layout(Damage.New, l => l with { Stock = "other" }),
+            "is no stock of the request"
+        ),
         ["no copies"] = (p => p.Layout(Damage.New, l => l with { Copies = 0 }), "must be one or more"),
         ["a stock cut for nothing"] = (p => p.Layout(Damage.New, l => l with { Pieces = [], Cuts = [] }), "is cut for no part"),
         ["a part that is not requested"] = (p => p.Piece("A", a => a with { Part = "Z" }), "is no part of the request"),
         ["a part of another material"] = (p => p.Piece("A", a => a with { Part = "P" }), "is another material"),
-        ["a part turned across its grain"] = (p => p.Piece("P", a => a with { Turned = true, Dx = a.Dy, Dy = a.Dx }), "is turned across the grain"),
+        ["a part turned across its grain"] = (
+            p => p.Piece("P", a => a with { Turned = true, Dx = a.Dy, Dy = a.Dx }),
+            "is turned across the grain"
+        ),
         ["a board part turned"] = (p => p.Piece("A", a => a with { Turned = true }), "is turned across the grain"),
-        ["a piece a sixty-fourth too long"] = (p => p.Piece("A", a => a with { Dx = a.Dx + Damage.SixtyFourth }), "is not the size wanted"),
-        ["a piece a tick too narrow"] = (p => p.Piece("P", a => a with { Dy = a.Dy - Length.FromTicks(1) }), "is not the size wanted"),
+        ["a piece a sixty-fourth too long"] = (
+            p => p.Piece("A", a => a with { Dx = a.Dx + Damage.SixtyFourth }),
+            "is not the size wanted"
+        ),
+        ["a piece a tick too narrow"] = (
+            p => p.Piece("P", a => a with { Dy = a.Dy - Length.FromTicks(1) }),
+            "is not the size wanted"
+        ),
         ["a piece in the margin of a new sheet"] = (p => p.Piece("P", a => a with { X = Length.Zero }), "leaves the usable wood"),
         ["a piece beyond the end"] = (p => p.Piece("A", a => a with { X = Some.Of("57") }), "leaves the usable wood"),
         ["pieces on top of each other"] = (p => p.Piece("A", a => a with { X = Some.Of("1/2") }), "cannot be freed"),
         ["pieces a tick closer than the kerf"] = (p => p.Layout(Damage.New, Closer), "cannot be freed"),
 
         // Leftovers.
-        ["a leftover outside the stock"] = (p => p.Kept(Damage.Ply, left => left with { Dx = Some.Of("96") }), "outside the stock"),
+        ["a leftover outside the stock"] = (
+            p => p.Kept(Damage.Ply, left => left with { Dx = Some.Of("96") }),
+            "outside the stock"
+        ),
         ["a leftover without size"] = (p => p.Kept(Damage.Ply, left => left with { Dx = Length.Zero }), "outside the stock"),
-        ["a kept leftover on a piece"] = (p => p.Kept(Damage.New, left => left with { X = left.X - Some.Of("2") }), "overlaps a piece"),
-        ["a kept leftover that touches a piece"] = (p => p.Kept(Damage.New, left => left with { X = left.X - Length.FromTicks(1) }), "overlaps a piece"),
-        ["a sliver kept"] = (p => p.Kept(Damage.Ply, left => left with { Dy = Some.Of("5") }), "smaller than what is worth keeping"),
-        ["a short end kept"] = (p => p.Kept(Damage.New, left => left with { X = Some.Of("90"), Dx = Some.Of("6") }), "smaller than what is worth keeping"),
+        ["a kept leftover on a piece"] = (
+            p => p.Kept(Damage.New, left => left with { X = left.X - Some.Of("2") }),
+            "overlaps a piece"
+        ),
+        ["a kept leftover that touches a piece"] = (
+            p => p.Kept(Damage.New, left => left with { X = left.X - Length.FromTicks(1) }),
+            "overlaps a piece"
+        ),
+        ["a sliver kept"] = (
+            p => p.Kept(Damage.Ply, left => left with { Dy = Some.Of("5") }),
+            "smaller than what is worth keeping"
+        ),
+        ["a short end kept"] = (
+            p => p.Kept(Damage.New, left => left with { X = Some.Of("90"), Dx = Some.Of("6") }),
+            "smaller than what is worth keeping"
+        ),
 
         // Cuts.
         ["a cut out of order"] = (p => p.Cut(Damage.Ply, 1, cut => cut with { N = 7 }), "is out of order"),
-        ["a cut into a piece that is not there"] = (p => p.Cut(Damage.Ply, ^1, cut => cut with { Piece = "9b" }), "is not in hand"),
-        ["a cut beside the piece"] = (p => p.Cut(Damage.New, ^1, cut => cut with { At = Some.Of("96") }), "is not on the piece in hand"),
-        ["a setting off by a sixty-fourth"] = (p => p.Cut(Damage.New, ^1, cut => cut with { At = cut.At + Damage.SixtyFourth }), "is not cut free"),
-        ["a rip where a crosscut is meant"] = (p => p.Cut(Damage.New, ^1, cut => cut with { Kind = CutKind.Rip }), "is not on the piece in hand"),
+        ["a cut into a piece that is not there"] = (
+            p => p.Cut(Damage.Ply, ^1, cut => cut with { Piece = "9b" }),
+            "is not in hand"
+        ),
+        ["a cut beside the piece"] = (
+            p => p.Cut(Damage.New, ^1, cut => cut with { At = Some.Of("96") }),
+            "is not on the piece in hand"
+        ),
+        ["a setting off by a sixty-fourth"] = (
+            p => p.Cut(Damage.New, ^1, cut => cut with { At = cut.At + Damage.SixtyFourth }),
+            "is not cut free"
+        ),
+        ["a rip where a crosscut is meant"] = (
+            p => p.Cut(Damage.New, ^1, cut => cut with { Kind = CutKind.Rip }),
+            "is not on the piece in hand"
+        ),
         ["the last cut forgotten"] = (p => p.Layout(Damage.Ply, l => l with { Cuts = l.Cuts[..^1] }), "is not cut free"),
         ["a name given twice"] = (p => p.Cut(Damage.New, ^1, cut => cut with { First = "1a" }), "is a name given before"),
-        ["a piece without a name"] = (p => p.Cut(Damage.New, ^1, cut => cut with { Second = null }), "leaves a piece without a name"),
-        ["a finished part not named"] = (p => p.Cut(Damage.New, ^1, cut => cut with { FirstPart = null, SecondPart = null }), "is not named"),
+        ["a piece without a name"] = (
+            p => p.Cut(Damage.New, ^1, cut => cut with { Second = null }),
+            "leaves a piece without a name"
+        ),
+        ["a finished part not named"] = (
+            p => p.Cut(Damage.New, ^1, cut => cut with { FirstPart = null, SecondPart = null }),
+            "is not named"
+        ),
         ["a finished part named as another"] = (p => p.Cut(Damage.New, ^1, cut => cut with { FirstPart = "P" }), "is not named"),
         ["waste called a part"] = (p => p.Cut(Damage.New, 0, cut => cut with { FirstPart = "A" }), "finishes more parts"),
 
@@ -53,12 +98,21 @@ public sealed class BrokenPlanTests
         ["more stock than there is"] = (p => p.Layout(Damage.Ply, l => l with { Copies = 3 }), "are used and 2 are there"),
         ["a purchase forgotten"] = (p => p with { Buy = p.Buy[..1] }, "are on the shopping list"),
         ["an offcut bought"] = (p => p with { Buy = [.. p.Buy, new("B1", 1, Money.Zero)] }, "are on the shopping list"),
-        ["a purchase of something else"] = (p => p with { Buy = [.. p.Buy, new("other", 1, Money.Zero)] }, "is no stock of the request"),
-        ["a wrong price"] = (p => p with { Buy = [p.Buy[0] with { Cost = Money.From(5) }, .. p.Buy[1..]] }, "is not 1 times 6.00"),
+        ["a purchase of something else"] = (
+            p => p with { Buy = [.. p.Buy, new("other", 1, Money.Zero)] },
+            "is no stock of the request"
+        ),
+        ["a wrong price"] = (
+            p => p with { Buy = [p.Buy[0] with { Cost = Money.From(5) }, .. p.Buy[1..]] },
+            "is not 1 times 6.00"
+        ),
         ["a wrong sum"] = (p => p with { Cost = Money.From(65.99m) }, "is not what the stock comes to"),
         ["a bound above the cost"] = (p => p with { CostLowerBound = Money.From(67) }, "is more than the cost"),
         ["a claim without proof"] = (p => p with { CostLowerBound = Money.From(65) }, "the bound does not meet the cost"),
-        ["incomplete with everything placed"] = (p => p with { Status = PlanStatus.Incomplete }, "does not agree with what is unplaced"),
+        ["incomplete with everything placed"] = (
+            p => p with { Status = PlanStatus.Incomplete },
+            "does not agree with what is unplaced"
+        ),
         ["another unit"] = (p => p with { Unit = LengthUnit.Millimetre }, "is not the request's"),
     };
 
@@ -80,8 +134,9 @@ public sealed class BrokenPlanTests
         Assert.Contains(faults, fault => fault.Message.Contains(message, StringComparison.Ordinal));
     }
 
-    private static Layout Closer(Layout layout) => layout with
-    {
-        Pieces = [layout.Pieces[0], layout.Pieces[1] with { X = layout.Pieces[1].X - Length.FromTicks(1) }],
-    };
+    private static Layout Closer(Layout layout) =>
+        layout with
+        {
+            Pieces = [layout.Pieces[0], layout.Pieces[1] with { X = layout.Pieces[1].X - Length.FromTicks(1) }],
+        };
 }

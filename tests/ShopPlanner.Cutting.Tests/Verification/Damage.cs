@@ -23,28 +23,42 @@ internal static class Damage
             Some.Part("P", "30", 1, "20", material: "ply"),
             Some.Part("Q", "20", 1, "10", Grain.Any, "ply"),
         ],
-        endTrim: "1/2", edgeTrim: "1/4");
+        endTrim: "1/2",
+        edgeTrim: "1/4"
+    );
 
     public static readonly CutPlan Sound = Some.Planned(Request);
 
     public static Length SixtyFourth => Some.Of("1/64");
 
     public static CutPlan Layout(this CutPlan plan, string stock, Func<Layout, Layout> spoil) =>
-        plan with { Layouts = [.. plan.Layouts.Select(layout => layout.Stock == stock ? spoil(layout) : layout)] };
-
-    public static CutPlan Piece(this CutPlan plan, string part, Func<PlacedPiece, PlacedPiece> spoil) => plan with
-    {
-        Layouts = [.. plan.Layouts.Select(layout => layout with
+        plan with
         {
-            Pieces = [.. layout.Pieces.Select(piece => piece.Part == part ? spoil(piece) : piece)],
-        })],
-    };
+            Layouts = [.. plan.Layouts.Select(layout => layout.Stock == stock ? spoil(layout) : layout)],
+        };
+
+    public static CutPlan Piece(this CutPlan plan, string part, Func<PlacedPiece, PlacedPiece> spoil) =>
+        plan with
+        {
+            Layouts =
+            [
+                .. plan.Layouts.Select(layout =>
+                    layout with
+                    {
+                        Pieces = [.. layout.Pieces.Select(piece => piece.Part == part ? spoil(piece) : piece)],
+                    }
+                ),
+            ],
+        };
 
     public static CutPlan Cut(this CutPlan plan, string stock, Index at, Func<Cut, Cut> spoil) =>
         plan.Layout(stock, layout => layout with { Cuts = Replaced(layout.Cuts, at, spoil) });
 
-    public static CutPlan Kept(this CutPlan plan, string stock, Func<Leftover, Leftover> spoil) => plan.Layout(
-        stock, layout => layout with { Leftovers = [.. layout.Leftovers.Select(left => left.Keep ? spoil(left) : left)] });
+    public static CutPlan Kept(this CutPlan plan, string stock, Func<Leftover, Leftover> spoil) =>
+        plan.Layout(
+            stock,
+            layout => layout with { Leftovers = [.. layout.Leftovers.Select(left => left.Keep ? spoil(left) : left)] }
+        );
 
     private static ImmutableArray<T> Replaced<T>(ImmutableArray<T> all, Index at, Func<T, T> spoil)
     {

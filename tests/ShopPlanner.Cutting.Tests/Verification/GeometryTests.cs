@@ -13,14 +13,23 @@ public sealed class GeometryTests
     public void A_windmill_cannot_be_cut()
     {
         var windmill = Check(
-            Piece("A", 0, 0, 20, 10), Piece("B", 20, 0, 10, 20), Piece("C", 10, 20, 20, 10), Piece("D", 0, 10, 10, 20));
+            Piece("A", 0, 0, 20, 10),
+            Piece("B", 20, 0, 10, 20),
+            Piece("C", 10, 20, 20, 10),
+            Piece("D", 0, 10, 10, 20)
+        );
         Assert.Contains(windmill, fault => fault.Message.Contains("cannot be freed by straight cuts", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_same_parts_in_rows_can_be_cut()
     {
-        var rows = Check(Piece("A", 0, 0, 20, 10), Piece("B", 20, 0, 10, 20), Piece("C", 0, 20, 20, 10), Piece("D", 30, 0, 10, 20));
+        var rows = Check(
+            Piece("A", 0, 0, 20, 10),
+            Piece("B", 20, 0, 10, 20),
+            Piece("C", 0, 20, 20, 10),
+            Piece("D", 30, 0, 10, 20)
+        );
         Assert.DoesNotContain(rows, fault => fault.Message.Contains("cannot be freed", StringComparison.Ordinal));
     }
 
@@ -30,25 +39,42 @@ public sealed class GeometryTests
         var request = Some.Request([Some.Board()], [Some.Stock("s", "96", price: 6)], [Some.Part("A", "95 1/2")], endTrim: "1/2");
         var plan = Some.Planned(request);
         var moved = plan.Piece("A", piece => piece with { X = Some.Of("1/4") });
-        Assert.Contains(PlanVerifier.Check(request, moved), fault => fault.Message.Contains("no end squared", StringComparison.Ordinal));
+        Assert.Contains(
+            PlanVerifier.Check(request, moved),
+            fault => fault.Message.Contains("no end squared", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void A_board_of_thousands_of_pieces_is_checked()
     {
         var request = Some.Request(
-            [Some.Board()], [Some.Stock("s", "3900", price: 6)], [Some.Part("A", "1/4", 10_000)], keep: new(null, null, null));
+            [Some.Board()],
+            [Some.Stock("s", "3900", price: 6)],
+            [Some.Part("A", "1/4", 10_000)],
+            keep: new(null, null, null)
+        );
         Assert.Equal(10_000, Some.Planned(request).AllPieces().Length);
     }
 
     private static ImmutableArray<Fault> Check(params PlacedPiece[] pieces)
     {
         var request = Some.Request(
-            [Some.Sheet()], [Some.Stock("s", "48", "48", 9, material: "ply")],
-            pieces.Select(piece => new CutPart(piece.Part, piece.Part, "ply", piece.Dx, piece.Dy, Grain.Length, 1)), kerf: "0");
+            [Some.Sheet()],
+            [Some.Stock("s", "48", "48", 9, material: "ply")],
+            pieces.Select(piece => new CutPart(piece.Part, piece.Part, "ply", piece.Dx, piece.Dy, Grain.Length, 1)),
+            kerf: "0"
+        );
         var plan = new CutPlan(
-            LengthUnit.Inch, PlanStatus.Proven, Money.From(9), Money.From(9), 0, [new("s", 1, Money.From(9))],
-            [new("s", 1, [.. pieces], [], [])], []);
+            LengthUnit.Inch,
+            PlanStatus.Proven,
+            Money.From(9),
+            Money.From(9),
+            0,
+            [new("s", 1, Money.From(9))],
+            [new("s", 1, [.. pieces], [], [])],
+            []
+        );
         return PlanVerifier.Check(request, plan);
     }
 

@@ -12,7 +12,8 @@ internal static class BuiltInPieces
         get
         {
             var folder = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln"))) folder = folder.Parent;
+            while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln")))
+                folder = folder.Parent;
             return folder.FullName;
         }
     }
@@ -26,8 +27,13 @@ internal static class BuiltInPieces
         return DesignEvaluator.Evaluate(Joined(reading.Document!, joint), new Dictionary<string, string>()).Piece!;
     }
 
-    private static DesignDocument Joined(DesignDocument document, string? joint) => joint is null ? document
-        : document with { Frame = document.Frame with { Members = document.Frame.Members.SetItem("joint", joint) } };
+    private static DesignDocument Joined(DesignDocument document, string? joint) =>
+        joint is null
+            ? document
+            : document with
+            {
+                Frame = document.Frame with { Members = document.Frame.Members.SetItem("joint", joint) },
+            };
 
     private static string Folder => Path.Combine(Root, "wwwroot-assets", "designs");
 }

@@ -16,20 +16,42 @@ public sealed class JointDetailTests
         var details = JointDetails.Of(piece);
         Assert.Equal(piece.Joints.Length, details.Sum(one => one.Count));
         Assert.Equal(details.Length, details.Select(one => (one.Title, one.Drawing.Description)).Distinct().Count());
-        Assert.All(details, detail => Assert.All(detail.Drawing.Leaves().Select(PieceDrawingTests.Extent), box => PieceDrawingTests.Within(box, detail.Drawing)));
-        Assert.All(details, detail => Assert.Equal(2, detail.Drawing.Primitives().OfType<Marked>().Count(one => one.Shapes.OfType<Caption>().Any())));
+        Assert.All(
+            details,
+            detail =>
+                Assert.All(
+                    detail.Drawing.Leaves().Select(PieceDrawingTests.Extent),
+                    box => PieceDrawingTests.Within(box, detail.Drawing)
+                )
+        );
+        Assert.All(
+            details,
+            detail =>
+                Assert.Equal(2, detail.Drawing.Primitives().OfType<Marked>().Count(one => one.Shapes.OfType<Caption>().Any()))
+        );
     }
 
     /// <summary>Depths as the designs' files say them.</summary>
     [Theory]
-    [InlineData("bookcase", JointKind.Dado, "¼"), InlineData("table", JointKind.MortiseAndTenon, "1 ¼"), InlineData("pantry-cupboard", JointKind.Groove, "¼")]
+    [
+        InlineData("bookcase", JointKind.Dado, "¼"),
+        InlineData("table", JointKind.MortiseAndTenon, "1 ¼"),
+        InlineData("pantry-cupboard", JointKind.Groove, "¼")
+    ]
     public void Depth_is_dimensioned(string design, JointKind kind, string figure) =>
-        Assert.Contains(JointDetails.Of(BuiltInPieces.Read(design)), one => one.Kind == kind && one.Drawing.Shapes.OfType<Dimension>().Any(dimension => dimension.Words == figure));
+        Assert.Contains(
+            JointDetails.Of(BuiltInPieces.Read(design)),
+            one => one.Kind == kind && one.Drawing.Shapes.OfType<Dimension>().Any(dimension => dimension.Words == figure)
+        );
 
     [Fact]
     public void Depth_is_drawn_to_the_scale_of_the_thickness()
     {
-        var dado = JointDetails.Of(BuiltInPieces.Read("bookcase")).First(one => one.Kind == JointKind.Dado).Drawing.Shapes.OfType<Dimension>().ToList();
+        var dado = JointDetails
+            .Of(BuiltInPieces.Read("bookcase"))
+            .First(one => one.Kind == JointKind.Dado)
+            .Drawing.Shapes.OfType<Dimension>()
+            .ToList();
         var (depth, thick) = (dado.Single(one => one.Words == "¼"), dado.Single(one => one.Words != "¼"));
         Assert.Equal(0.25 / (23 / 32.0), (depth.To - depth.From) / (thick.To - thick.From), 3);
     }
@@ -37,7 +59,12 @@ public sealed class JointDetailTests
     /// <summary>A face frame shows its front: pockets are bored from behind.</summary>
     [Fact]
     public void Pockets_of_a_face_frame_are_bored_from_the_back() =>
-        Assert.Contains(JointDetails.Of(BuiltInPieces.Read("bookcase")), one => one.Kind == JointKind.PocketScrew && one.Note.EndsWith("from the back of the face rail.", StringComparison.Ordinal));
+        Assert.Contains(
+            JointDetails.Of(BuiltInPieces.Read("bookcase")),
+            one =>
+                one.Kind == JointKind.PocketScrew
+                && one.Note.EndsWith("from the back of the face rail.", StringComparison.Ordinal)
+        );
 
     /// <summary>A cup of 35 mm with 5 mm of wood beside it has its centre at 22.5 mm: a hardware maker's sheet.</summary>
     [Fact]
@@ -52,8 +79,18 @@ public sealed class JointDetailTests
     [Fact]
     public void A_dowel_never_breaks_through_a_thin_part()
     {
-        var details = JointDetails.Of(BuiltInPieces.Read("plant-stand", joint: "dowel")).Where(one => one.Kind == JointKind.Dowel).ToList();
+        var details = JointDetails
+            .Of(BuiltInPieces.Read("plant-stand", joint: "dowel"))
+            .Where(one => one.Kind == JointKind.Dowel)
+            .ToList();
         Assert.Contains(details, one => one.Note.Contains("too thin for longer ones", StringComparison.Ordinal));
-        Assert.All(details, one => PieceDrawingTests.Within(PieceDrawingTests.Extent(one.Drawing.Leaves().OfType<Patch>().Last(patch => patch.Tint == "#E3CDAE")), one.Drawing));
+        Assert.All(
+            details,
+            one =>
+                PieceDrawingTests.Within(
+                    PieceDrawingTests.Extent(one.Drawing.Leaves().OfType<Patch>().Last(patch => patch.Tint == "#E3CDAE")),
+                    one.Drawing
+                )
+        );
     }
 }

@@ -15,7 +15,15 @@ namespace ShopPlanner.Drawing.Tests.Pieces;
 /// </summary>
 public sealed class PaintOrderTests
 {
-    private static readonly RoleMaterial Pine = new("case", null, "Pine", MaterialForm.Board, Length.FromInches(1), null, "pine-sugar");
+    private static readonly RoleMaterial Pine = new(
+        "case",
+        null,
+        "Pine",
+        MaterialForm.Board,
+        Length.FromInches(1),
+        null,
+        "pine-sugar"
+    );
 
     [Theory]
     [InlineData(1, 12), InlineData(2, 40), InlineData(3, 40), InlineData(4, 90), InlineData(5, 90)]
@@ -29,8 +37,14 @@ public sealed class PaintOrderTests
         for (var ray = 0; ray < 4000; ray++)
         {
             var (x, y, z) = (chance.NextDouble() * 1000, chance.NextDouble() * 1000, chance.NextDouble() * 1000);
-            var met = painted.Select((mark, i) => (Order: i, Mark: mark, Near: Meets(at[mark], x, y, z))).Where(one => one.Near is not null).ToList();
-            Assert.True(met.Zip(met.Skip(1)).All(two => two.First.Near < two.Second.Near), $"seed {seed}: {string.Join(", ", met.Select(one => $"{one.Mark} at {one.Near:0.#}"))}");
+            var met = painted
+                .Select((mark, i) => (Order: i, Mark: mark, Near: Meets(at[mark], x, y, z)))
+                .Where(one => one.Near is not null)
+                .ToList();
+            Assert.True(
+                met.Zip(met.Skip(1)).All(two => two.First.Near < two.Second.Near),
+                $"seed {seed}: {string.Join(", ", met.Select(one => $"{one.Mark} at {one.Near:0.#}"))}"
+            );
         }
     }
 
@@ -62,7 +76,8 @@ public sealed class PaintOrderTests
         {
             var box = all.MaxBy(one => chance.NextDouble() * one.Dx.Ticks * one.Dy.Ticks * one.Dz.Ticks);
             var axis = (Axis)chance.Next(3);
-            if (box.Extent(axis) < Length.FromMillimetres(30)) continue;
+            if (box.Extent(axis) < Length.FromMillimetres(30))
+                continue;
             var cut = box.Start(axis) + Length.FromTicks(box.Extent(axis).Ticks * chance.Next(20, 80) / 100);
             all.Remove(box);
             all.AddRange([box.With(axis, box.Start(axis), cut), box.With(axis, cut, box.End(axis))]);
@@ -73,10 +88,38 @@ public sealed class PaintOrderTests
 
     private static Piece PieceOf(List<Solid> boxes)
     {
-        ImmutableArray<PartCopy> copies = [.. boxes.Select((box, i) => new PartCopy($"A{i + 1}", box, Hand.Either, Axis.X, Axis.Z))];
+        ImmutableArray<PartCopy> copies =
+        [
+            .. boxes.Select((box, i) => new PartCopy($"A{i + 1}", box, Hand.Either, Axis.X, Axis.Z)),
+        ];
         var (size, length) = (Working.Given("Length", Length.FromInches(1)), Length.FromInches(1));
-        var part = new PiecePart("A", "Block", "Blocks", Pine, size, size, size, length, length, true, PartPurpose.Member, "", copies, copies.Length);
+        var part = new PiecePart(
+            "A",
+            "Block",
+            "Blocks",
+            Pine,
+            size,
+            size,
+            size,
+            length,
+            length,
+            true,
+            PartPurpose.Member,
+            "",
+            copies,
+            copies.Length
+        );
         var edge = Length.FromMillimetres(1000);
-        return new("Blocks", LengthUnit.Inch, new(Length.Zero, Length.Zero, Length.Zero, edge, edge, edge), [part], [], [], [], [], []);
+        return new(
+            "Blocks",
+            LengthUnit.Inch,
+            new(Length.Zero, Length.Zero, Length.Zero, edge, edge, edge),
+            [part],
+            [],
+            [],
+            [],
+            [],
+            []
+        );
     }
 }

@@ -39,8 +39,11 @@ public sealed class PieceDrawingTests
         {
             var words = drawing.Leaves().OfType<Caption>().ToList();
             for (var i = 0; i < words.Count; i++)
-                for (var k = i + 1; k < words.Count; k++)
-                    Assert.False(words[i].Extent.Inset(0.6).Overlaps(words[k].Extent.Inset(0.6)), $"{design}, {view}: {words[i].Words} covers {words[k].Words}");
+            for (var k = i + 1; k < words.Count; k++)
+                Assert.False(
+                    words[i].Extent.Inset(0.6).Overlaps(words[k].Extent.Inset(0.6)),
+                    $"{design}, {view}: {words[i].Words} covers {words[k].Words}"
+                );
         }
     }
 
@@ -49,7 +52,10 @@ public sealed class PieceDrawingTests
     {
         var piece = BuiltInPieces.Read(design);
         var rings = PieceDrawings.Exploded(piece, 640, 480).Leaves().OfType<Caption>().Select(one => one.Words).ToHashSet();
-        Assert.All(piece.Parts.Where(part => !part.Copies.IsEmpty), part => Assert.True(rings.Contains(part.Id) || part.Copies.Any(copy => rings.Contains(copy.Mark)), part.Name));
+        Assert.All(
+            piece.Parts.Where(part => !part.Copies.IsEmpty),
+            part => Assert.True(rings.Contains(part.Id) || part.Copies.Any(copy => rings.Contains(copy.Mark)), part.Name)
+        );
     }
 
     [Theory, MemberData(nameof(Designs))]
@@ -58,14 +64,22 @@ public sealed class PieceDrawingTests
         var outside = BuiltInPieces.Read(design).Outside;
         var unit = BuiltInPieces.Read(design).Unit;
         string Figure(Length length) => LengthFormat.Set(length, unit, 32).WithSign;
-        var figures = PieceDrawings.ThreeViews(BuiltInPieces.Read(design), Paper).Shapes.OfType<Dimension>().Select(one => one.Words).ToList();
+        var figures = PieceDrawings
+            .ThreeViews(BuiltInPieces.Read(design), Paper)
+            .Shapes.OfType<Dimension>()
+            .Select(one => one.Words)
+            .ToList();
         Assert.All(new[] { outside.Dx, outside.Dy, outside.Dz }, length => Assert.Contains(Figure(length), figures));
     }
 
     [Fact]
     public void Clear_sizes_lie_nearer_than_the_outside_size()
     {
-        var dimensions = PieceDrawings.Front(BuiltInPieces.Read("bookcase"), 600, 500).Shapes.OfType<Dimension>().Where(one => one.Run == Run.Up).ToList();
+        var dimensions = PieceDrawings
+            .Front(BuiltInPieces.Read("bookcase"), 600, 500)
+            .Shapes.OfType<Dimension>()
+            .Where(one => one.Run == Run.Up)
+            .ToList();
         Assert.Equal(["27 ³⁄₁₆ −", "27 ³⁄₁₆ −", "60"], dimensions.Select(one => one.Words));
         Assert.True(dimensions[2].At < dimensions[0].At && dimensions[0].At == dimensions[1].At);
     }
@@ -74,8 +88,19 @@ public sealed class PieceDrawingTests
     public void Paper_scale_is_a_whole_number_and_true()
     {
         var drawing = PieceDrawings.Front(BuiltInPieces.Read("table"), Paper);
-        var scale = int.Parse(drawing.Leaves().OfType<Caption>().Single(c => c.Words.StartsWith("scale", StringComparison.Ordinal)).Words.Split(' ', ',')[3], System.Globalization.CultureInfo.InvariantCulture);
-        Assert.Equal(60 * 72.0 / scale, drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).Max(p => p.Box.Width), 6);
+        var scale = int.Parse(
+            drawing
+                .Leaves()
+                .OfType<Caption>()
+                .Single(c => c.Words.StartsWith("scale", StringComparison.Ordinal))
+                .Words.Split(' ', ',')[3],
+            System.Globalization.CultureInfo.InvariantCulture
+        );
+        Assert.Equal(
+            60 * 72.0 / scale,
+            drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).Max(p => p.Box.Width),
+            6
+        );
     }
 
     [Fact]
@@ -85,7 +110,12 @@ public sealed class PieceDrawingTests
         var shelf = piece.Parts.Single(part => part.Name == "Fixed shelf").Copies[0].Mark;
         foreach (var drawing in Views(piece, shelf).Values)
         {
-            var chalk = drawing.Primitives().OfType<Marked>().Where(one => one.Shapes.Any(IsChalk)).Select(one => one.Mark).Distinct();
+            var chalk = drawing
+                .Primitives()
+                .OfType<Marked>()
+                .Where(one => one.Shapes.Any(IsChalk))
+                .Select(one => one.Mark)
+                .Distinct();
             Assert.Equal([shelf], chalk);
         }
     }
@@ -94,19 +124,43 @@ public sealed class PieceDrawingTests
     public void A_tap_on_a_part_finds_its_mark()
     {
         var piece = BuiltInPieces.Read("table");
-        var groups = XDocument.Parse(SvgWriter.Write(PieceDrawings.Isometric(piece, 600, 500), "t")).Descendants().Where(e => e.Name.LocalName == "g").ToList();
-        Assert.All(piece.Parts.SelectMany(part => part.Copies), copy =>
-            Assert.Contains(groups, g => g.Attribute("data-mark")!.Value == copy.Mark && g.Elements().Any(e => e.Name.LocalName == "polygon")));
+        var groups = XDocument
+            .Parse(SvgWriter.Write(PieceDrawings.Isometric(piece, 600, 500), "t"))
+            .Descendants()
+            .Where(e => e.Name.LocalName == "g")
+            .ToList();
+        Assert.All(
+            piece.Parts.SelectMany(part => part.Copies),
+            copy =>
+                Assert.Contains(
+                    groups,
+                    g => g.Attribute("data-mark")!.Value == copy.Mark && g.Elements().Any(e => e.Name.LocalName == "polygon")
+                )
+        );
     }
 
     [Theory]
-    [InlineData("bookcase", "front"), InlineData("bookcase", "isometric"), InlineData("table", "front"), InlineData("table", "exploded")]
+    [
+        InlineData("bookcase", "front"),
+        InlineData("bookcase", "isometric"),
+        InlineData("table", "front"),
+        InlineData("table", "exploded")
+    ]
     public void It_is_drawn_as_it_was_looked_at(string design, string view)
     {
         var svg = SvgWriter.Write(Views(BuiltInPieces.Read(design))[view], design + "-" + view, alone: true);
-        var kept = Path.Combine(BuiltInPieces.Root, "tests", "ShopPlanner.Drawing.Tests", "Pieces", "Golden", $"{design}-{view}.svg");
-        Assert.True(File.Exists(kept) && File.ReadAllText(kept).ReplaceLineEndings("\n") == svg.ReplaceLineEndings("\n"),
-            $"{design}, {view} is drawn otherwise than it was looked at: set {Folder} to a folder, look at what is written there, and copy it to {kept} where it is right");
+        var kept = Path.Combine(
+            BuiltInPieces.Root,
+            "tests",
+            "ShopPlanner.Drawing.Tests",
+            "Pieces",
+            "Golden",
+            $"{design}-{view}.svg"
+        );
+        Assert.True(
+            File.Exists(kept) && File.ReadAllText(kept).ReplaceLineEndings("\n") == svg.ReplaceLineEndings("\n"),
+            $"{design}, {view} is drawn otherwise than it was looked at: set {Folder} to a folder, look at what is written there, and copy it to {kept} where it is right"
+        );
     }
 
     [Theory, MemberData(nameof(Designs))]
@@ -116,18 +170,29 @@ public sealed class PieceDrawingTests
         var piece = BuiltInPieces.Read(design);
         var details = JointDetails.Of(piece).Select((one, i) => KeyValuePair.Create($"joint{i + 1}", one.Drawing));
         foreach (var (view, drawing) in Views(piece).Concat(details))
-            File.WriteAllText(Path.Combine(Environment.GetEnvironmentVariable(Folder)!, $"{design}-{view}.svg"), SvgWriter.Write(drawing, design + "-" + view, alone: true));
+            File.WriteAllText(
+                Path.Combine(Environment.GetEnvironmentVariable(Folder)!, $"{design}-{view}.svg"),
+                SvgWriter.Write(drawing, design + "-" + view, alone: true)
+            );
     }
 
-    internal static void Within(Box box, LineDrawing drawing) => Assert.True(
-        box.X >= -0.01 && box.Y >= -0.01 && box.Right <= drawing.Width + 0.01 && box.Bottom <= drawing.Height + 0.01,
-        $"{drawing.Title}: {box} lies outside {drawing.Width} × {drawing.Height}");
+    internal static void Within(Box box, LineDrawing drawing) =>
+        Assert.True(
+            box.X >= -0.01 && box.Y >= -0.01 && box.Right <= drawing.Width + 0.01 && box.Bottom <= drawing.Height + 0.01,
+            $"{drawing.Title}: {box} lies outside {drawing.Width} × {drawing.Height}"
+        );
 
-    internal static Box Extent(Shape shape) => shape switch
-    {
-        Caption caption => caption.Extent, Frame frame => frame.Box, Patch patch => patch.Box, Face face => Around(face.Spots), Polyline polyline => Around(polyline.Spots),
-        Line line => Around([line.From, line.To]), _ => throw new ArgumentException("an unknown shape", nameof(shape)),
-    };
+    internal static Box Extent(Shape shape) =>
+        shape switch
+        {
+            Caption caption => caption.Extent,
+            Frame frame => frame.Box,
+            Patch patch => patch.Box,
+            Face face => Around(face.Spots),
+            Polyline polyline => Around(polyline.Spots),
+            Line line => Around([line.From, line.To]),
+            _ => throw new ArgumentException("an unknown shape", nameof(shape)),
+        };
 
     private static Box Around(ImmutableArray<Spot> spots)
     {
@@ -137,10 +202,14 @@ public sealed class PieceDrawingTests
 
     private static bool IsChalk(Shape shape) => shape is Frame { Stroke: Stroke.NextCut } or Polyline { Stroke: Stroke.NextCut };
 
-    private static Dictionary<string, LineDrawing> Views(Piece piece, string? chosen = null) => new()
-    {
-        ["front"] = PieceDrawings.Front(piece, 600, 500, chosen), ["side"] = PieceDrawings.Side(piece, 600, 500, chosen), ["plan"] = PieceDrawings.Plan(piece, 600, 500, chosen),
-        ["isometric"] = PieceDrawings.Isometric(piece, 600, 500, chosen), ["exploded"] = PieceDrawings.Exploded(piece, 600, 600, chosen),
-        ["three"] = PieceDrawings.ThreeViews(piece, Paper, chosen),
-    };
+    private static Dictionary<string, LineDrawing> Views(Piece piece, string? chosen = null) =>
+        new()
+        {
+            ["front"] = PieceDrawings.Front(piece, 600, 500, chosen),
+            ["side"] = PieceDrawings.Side(piece, 600, 500, chosen),
+            ["plan"] = PieceDrawings.Plan(piece, 600, 500, chosen),
+            ["isometric"] = PieceDrawings.Isometric(piece, 600, 500, chosen),
+            ["exploded"] = PieceDrawings.Exploded(piece, 600, 600, chosen),
+            ["three"] = PieceDrawings.ThreeViews(piece, Paper, chosen),
+        };
 }

@@ -10,13 +10,25 @@ public sealed class WorkingSketchTests
 {
     public static TheoryData<string> Forms() => [.. WorkingForms.All.Select(form => form.Name)];
 
-    public static TheoryData<string, string, string> Awkward() => new()
-    {
-        { "board-feet", "length", "40 ft" }, { "board-feet", "width", "1/64" }, { "board-feet", "length", "what?" }, { "spacing", "span", "40 ft" },
-        { "spacing", "member", "12 in" }, { "spacing", "count", "500" }, { "pins", "height", "7 in" }, { "pins", "pitch", "1/2" }, { "screws", "into", "24 in" },
-        { "screws", "joint", "pocket" }, { "screws", "joint", "edge" }, { "dowels", "width", "10 ft" }, { "stability", "height", "10 ft" },
-        { "stability", "reach", "5 ft" }, { "stability", "doors", "0" },
-    };
+    public static TheoryData<string, string, string> Awkward() =>
+        new()
+        {
+            { "board-feet", "length", "40 ft" },
+            { "board-feet", "width", "1/64" },
+            { "board-feet", "length", "what?" },
+            { "spacing", "span", "40 ft" },
+            { "spacing", "member", "12 in" },
+            { "spacing", "count", "500" },
+            { "pins", "height", "7 in" },
+            { "pins", "pitch", "1/2" },
+            { "screws", "into", "24 in" },
+            { "screws", "joint", "pocket" },
+            { "screws", "joint", "edge" },
+            { "dowels", "width", "10 ft" },
+            { "stability", "height", "10 ft" },
+            { "stability", "reach", "5 ft" },
+            { "stability", "doors", "0" },
+        };
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -38,13 +50,21 @@ public sealed class WorkingSketchTests
     [Theory]
     [MemberData(nameof(Drawn))]
     public void A_form_whose_keys_are_called_otherwise_is_drawn_with_everyday_sizes(string name) =>
-        StaysOnThePage(WorkingSketch.Of(new(name, name, "", [], _ => null!), new Dictionary<string, string>(), LengthUnit.Inch, null)!);
+        StaysOnThePage(
+            WorkingSketch.Of(new(name, name, "", [], _ => null!), new Dictionary<string, string>(), LengthUnit.Inch, null)!
+        );
 
     [Fact]
     public void Members_stand_where_the_answer_says_to_scale()
     {
         var drawing = Draw("spacing", Everyday("spacing"));
-        var posts = drawing.Primitives().OfType<Frame>().Where(frame => frame.Box.Height > 50).OrderBy(frame => frame.Box.X).Select(frame => frame.Box).ToList();
+        var posts = drawing
+            .Primitives()
+            .OfType<Frame>()
+            .Where(frame => frame.Box.Height > 50)
+            .OrderBy(frame => frame.Box.X)
+            .Select(frame => frame.Box)
+            .ToList();
         Assert.Equal(5, posts.Count);
         var gaps = posts.Zip(posts.Skip(1), (one, next) => next.X - one.Right).ToList();
         Assert.All(gaps, gap => Assert.Equal(gaps[0], gap, 0.1));
@@ -55,11 +75,21 @@ public sealed class WorkingSketchTests
     [Fact]
     public void Dimensions_are_the_texts_that_were_given_in_the_unit_that_is_shown()
     {
-        var words = Draw("board-feet", Everyday("board-feet")).Primitives().OfType<Caption>().Select(caption => caption.Words).ToList();
+        var words = Draw("board-feet", Everyday("board-feet"))
+            .Primitives()
+            .OfType<Caption>()
+            .Select(caption => caption.Words)
+            .ToList();
         Assert.Contains("96″", words);
         Assert.Contains("6″", words);
         Assert.Contains("4 bd ft", words);
-        Assert.Contains("100 mm", Draw("board-feet", new() { ["width"] = "100" }, LengthUnit.Millimetre).Primitives().OfType<Caption>().Select(caption => caption.Words));
+        Assert.Contains(
+            "100 mm",
+            Draw("board-feet", new() { ["width"] = "100" }, LengthUnit.Millimetre)
+                .Primitives()
+                .OfType<Caption>()
+                .Select(caption => caption.Words)
+        );
     }
 
     [Fact]
@@ -72,29 +102,54 @@ public sealed class WorkingSketchTests
 
     [Fact]
     public void A_form_that_is_not_drawn_gives_nothing() =>
-        Assert.Null(WorkingSketch.Of(new("horoscope", "", "", [], _ => null!), new Dictionary<string, string>(), LengthUnit.Inch, null));
+        Assert.Null(
+            WorkingSketch.Of(new("horoscope", "", "", [], _ => null!), new Dictionary<string, string>(), LengthUnit.Inch, null)
+        );
 
-    private static Dictionary<string, string> Everyday(string name) => name switch
-    {
-        "board-feet" => new() { ["thickness"] = "1", ["width"] = "6", ["length"] = "8 ft" },
-        "spacing" => new() { ["span"] = "32 1/2", ["member"] = "2 1/2", ["count"] = "5" },
-        "pins" => new() { ["height"] = "30" },
-        "screws" => new() { ["thickness"] = "3/4", ["into"] = "1 1/2" },
-        "dowels" => new() { ["thickness"] = "3/4", ["width"] = "4" },
-        "stability" => new() { ["depth"] = "12", ["height"] = "36", ["weight"] = "60" },
-        _ => [],
-    };
+    private static Dictionary<string, string> Everyday(string name) =>
+        name switch
+        {
+            "board-feet" => new()
+            {
+                ["thickness"] = "1",
+                ["width"] = "6",
+                ["length"] = "8 ft",
+            },
+            "spacing" => new()
+            {
+                ["span"] = "32 1/2",
+                ["member"] = "2 1/2",
+                ["count"] = "5",
+            },
+            "pins" => new() { ["height"] = "30" },
+            "screws" => new() { ["thickness"] = "3/4", ["into"] = "1 1/2" },
+            "dowels" => new() { ["thickness"] = "3/4", ["width"] = "4" },
+            "stability" => new()
+            {
+                ["depth"] = "12",
+                ["height"] = "36",
+                ["weight"] = "60",
+            },
+            _ => [],
+        };
 
     private static LineDrawing Draw(string name, Dictionary<string, string> given, LengthUnit unit = LengthUnit.Inch)
     {
         Assert.True(WorkingForms.TryFind(name, out var form));
-        return WorkingSketch.Of(form, given, unit, form.Run(given, unit).Answer) ?? throw new InvalidOperationException($"{name} has no drawing");
+        return WorkingSketch.Of(form, given, unit, form.Run(given, unit).Answer)
+            ?? throw new InvalidOperationException($"{name} has no drawing");
     }
 
     private static void StaysOnThePage(LineDrawing drawing)
     {
         var svg = new SvgText(SvgWriter.Write(drawing, "s"));
-        Assert.All(svg.Everything, box => Assert.True(
-            box is { X: >= -1, Y: >= -1 } && box.Right <= svg.Page.Width + 1 && box.Bottom <= svg.Page.Height + 1, $"{box} is off the page {svg.Page}"));
+        Assert.All(
+            svg.Everything,
+            box =>
+                Assert.True(
+                    box is { X: >= -1, Y: >= -1 } && box.Right <= svg.Page.Width + 1 && box.Bottom <= svg.Page.Height + 1,
+                    $"{box} is off the page {svg.Page}"
+                )
+        );
     }
 }

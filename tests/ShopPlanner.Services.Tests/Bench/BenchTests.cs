@@ -28,7 +28,10 @@ public sealed class BenchTests : IAsyncLifetime
     public async Task The_bench_shows_every_board_in_order()
     {
         var view = (await Bench.GetAsync(plan, TestShop.Cancel))!;
-        Assert.Equal([(1, 0, 1, "B1"), (2, 1, 1, (string?)null)], view.Stocks.Select(s => (s.Number, s.Layout, s.Copy, s.Stock.Tag)));
+        Assert.Equal(
+            [(1, 0, 1, "B1"), (2, 1, 1, (string?)null)],
+            view.Stocks.Select(s => (s.Number, s.Layout, s.Copy, s.Stock.Tag))
+        );
         Assert.All(view.Stocks.SelectMany(stock => stock.Cuts), cut => Assert.False(cut.Made));
     }
 
@@ -89,7 +92,10 @@ public sealed class BenchTests : IAsyncLifetime
     {
         await FinishAsync(1);
         var entries = await given.Shop.Stock.HistoryAsync(null, 2, TestShop.Cancel);
-        Assert.Equal([("R1", StockEntryKind.Cut), ("R1", StockEntryKind.Bought)], entries.Select(entry => (entry.Tag, entry.Kind)));
+        Assert.Equal(
+            [("R1", StockEntryKind.Cut), ("R1", StockEntryKind.Bought)],
+            entries.Select(entry => (entry.Tag, entry.Kind))
+        );
         Assert.DoesNotContain(await given.Shop.Stock.ListAsync(TestShop.Cancel), piece => piece.Tag == "R1");
     }
 
@@ -156,7 +162,10 @@ public sealed class BenchTests : IAsyncLifetime
     [InlineData(0, 2, 1)]
     [InlineData(0, 1, 99)]
     public async Task What_the_plan_does_not_have_is_refused(int layout, int copy, int cut) =>
-        Assert.Equal(OutcomeKind.Faulty, (await Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, copy, cut, true, Some.Device, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Faulty,
+            (await Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, copy, cut, true, Some.Device, TestShop.Cancel)).Kind
+        );
 
     private async Task<PlanState> StateAsync() => (await given.ReadAsync(plan)).Summary.State;
 
@@ -173,5 +182,6 @@ public sealed class BenchTests : IAsyncLifetime
         return outcome.Value;
     }
 
-    private Task<Outcome<BenchView>> ReopenAsync(int layout) => Bench.ReopenAsync(Guid.CreateVersion7(), plan, layout, 1, Some.Device, TestShop.Cancel);
+    private Task<Outcome<BenchView>> ReopenAsync(int layout) =>
+        Bench.ReopenAsync(Guid.CreateVersion7(), plan, layout, 1, Some.Device, TestShop.Cancel);
 }

@@ -39,7 +39,8 @@ public sealed class DemoTests : IAsyncLifetime
     public async Task It_leaves_a_shop_in_use_alone()
     {
         var folder = TestShop.NewFolder();
-        await using (var used = await TestShop.OpenAsync(folder: folder)) await Some.ProjectAsync(used, "My own");
+        await using (var used = await TestShop.OpenAsync(folder: folder))
+            await Some.ProjectAsync(used, "My own");
         await using (var again = await TestShop.OpenAsync(demo: true, folder: folder))
             Assert.Equal(["My own"], (await again.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Name));
         Directory.Delete(folder, recursive: true);
@@ -104,25 +105,43 @@ public sealed class DemoTests : IAsyncLifetime
     [Fact]
     public async Task The_real_planner_cuts_all_three_pieces_and_a_packet_is_printed()
     {
-        await using var real = await TestShop.OpenAsync(demo: true, change: services => services.AddSingleton<ICutPlanner, ShopCutPlanner>());
+        await using var real = await TestShop.OpenAsync(
+            demo: true,
+            change: services => services.AddSingleton<ICutPlanner, ShopCutPlanner>()
+        );
         var projects = (await real.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Id);
         var stores = (await real.Stores.ListAsync(TestShop.Cancel)).Select(store => store.Id);
-        var job = (await real.Plans.StartAsync(new PlanOrder([.. projects], null, [.. stores], true, true, 3, null), TestShop.Cancel)).Value!;
-        while (real.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(20, TestShop.Cancel);
+        var job = (
+            await real.Plans.StartAsync(new PlanOrder([.. projects], null, [.. stores], true, true, 3, null), TestShop.Cancel)
+        ).Value!;
+        while (real.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(20, TestShop.Cancel);
         var end = real.Plans.FindJob(job.Id)!;
         Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
         var plan = (await real.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
         Assert.Empty(plan.Plan.Unplaced);
         Assert.NotEmpty((await real.Plans.PacketAsync(plan.Summary.Id, Services.Shop.PaperSize.Letter, TestShop.Cancel))!);
-        Assert.NotEmpty((await real.Bench.GetAsync(plan.Summary.Id, TestShop.Cancel))!.Stocks.Select(stock => PlanPictures.ForLayout(plan, stock.Layout)));
-        TestContext.Current.TestOutputHelper!.WriteLine($"{plan.Summary.Cost} (bound {plan.Plan.CostLowerBound}), {plan.Summary.Stocks} boards and sheets, {plan.Summary.Status}");
-        foreach (var buy in plan.Plan.Buy) TestContext.Current.TestOutputHelper!.WriteLine($"{buy.Quantity} of {plan.Stocks[buy.Stock].Name} at {plan.Stocks[buy.Stock].Store}");
+        Assert.NotEmpty(
+            (await real.Bench.GetAsync(plan.Summary.Id, TestShop.Cancel))!.Stocks.Select(stock =>
+                PlanPictures.ForLayout(plan, stock.Layout)
+            )
+        );
+        TestContext.Current.TestOutputHelper!.WriteLine(
+            $"{plan.Summary.Cost} (bound {plan.Plan.CostLowerBound}), {plan.Summary.Stocks} boards and sheets, {plan.Summary.Status}"
+        );
+        foreach (var buy in plan.Plan.Buy)
+            TestContext.Current.TestOutputHelper!.WriteLine(
+                $"{buy.Quantity} of {plan.Stocks[buy.Stock].Name} at {plan.Stocks[buy.Stock].Store}"
+            );
     }
 
     private async Task<Dictionary<string, CutPart>> PartsAsync(string name)
     {
         var project = (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Single(project => project.Name == name);
-        return (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows.ToDictionary(row => row.Texts.Mark, row => row.Part!);
+        return (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows.ToDictionary(
+            row => row.Texts.Mark,
+            row => row.Part!
+        );
     }
 
     private static Length In(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;

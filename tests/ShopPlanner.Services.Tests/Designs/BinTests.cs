@@ -17,7 +17,12 @@ public sealed class BinTests
     {
         await using var given = await Ideas.BeginAsync("boot-room-bench");
         // One slat of about 13 in comes from each offcut of 20 in.
-        await given.Shop.Stock.AddAsync(Some.Offcut("20", "pine-1x3", offcuts.ToString(System.Globalization.CultureInfo.InvariantCulture)), Some.Inch, Some.Device, Ideas.Cancel);
+        await given.Shop.Stock.AddAsync(
+            Some.Offcut("20", "pine-1x3", offcuts.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            Some.Inch,
+            Some.Device,
+            Ideas.Cancel
+        );
         var answer = await AskAsync(given, "slats");
         Assert.Equal((expected, "Slat"), (answer.Value!.Count, answer.Value.Parts.Single()));
     }
@@ -33,7 +38,15 @@ public sealed class BinTests
     public async Task What_lies_in_the_rack_is_not_the_bin()
     {
         await using var given = await Ideas.BeginAsync("boot-room-bench");
-        await given.Shop.Stock.AddAsync(Some.Offcut("96", "pine-1x3", "3") with { Place = ShopPlanner.Services.Stock.StockPlace.Rack }, Some.Inch, Some.Device, Ideas.Cancel);
+        await given.Shop.Stock.AddAsync(
+            Some.Offcut("96", "pine-1x3", "3") with
+            {
+                Place = ShopPlanner.Services.Stock.StockPlace.Rack,
+            },
+            Some.Inch,
+            Some.Device,
+            Ideas.Cancel
+        );
         Assert.Null((await AskAsync(given, "slats")).Value!.Count);
     }
 
@@ -49,7 +62,12 @@ public sealed class BinTests
     public async Task The_shops_stores_rack_and_bin_say_what_is_largest_and_cheapest()
     {
         await using var given = await Ideas.BeginAsync();
-        await Some.StoreAsync(given.Shop, Some.Price("96", "6.48"), Some.Price("72", "5.40"), Some.Price("96", "64", Some.Birch, "48"));
+        await Some.StoreAsync(
+            given.Shop,
+            Some.Price("96", "6.48"),
+            Some.Price("72", "5.40"),
+            Some.Price("96", "64", Some.Birch, "48")
+        );
         await given.Shop.Stock.AddAsync(Some.Offcut("120"), Some.Inch, Some.Device, Ideas.Cancel);
         var reach = await given.Pieces.ReachAsync(Ideas.Cancel);
         Assert.Equal(Length.FromInches(120), reach.Largest[Some.Pine].Length);

@@ -44,7 +44,12 @@ public sealed class DesignTests
         Assert.Equal((OutcomeKind.Faulty, "format"), (refused.Kind, refused.Faults[0].Field));
         Assert.Equal(0, shop.CountRows()["OwnDesigns"]);
         var document = (await shop.Get<IDesignService>().GetAsync("table", Cancel))!.Document;
-        Assert.True((await shop.Get<IDesignService>().ImportAsync(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)), Cancel)).Ok);
+        Assert.True(
+            (
+                await shop.Get<IDesignService>()
+                    .ImportAsync(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)), Cancel)
+            ).Ok
+        );
         Assert.Equal("name", (await shop.Get<IDesignService>().SaveAsync(document with { Name = " " }, Cancel)).Faults[0].Field);
     }
 }

@@ -35,7 +35,10 @@ public sealed class IdeaTests
         var last = await given.SetAsync("depth", "12");
         Assert.Equal("depth", last.Undo);
         var undone = (await given.Service.UndoAsync(given.Project, last.Version, Ideas.Cancel)).Value!;
-        Assert.Equal(("24", false, "width", "depth"), (undone.Idea.Changed["width"], undone.Idea.Changed.ContainsKey("depth"), undone.Undo, undone.Redo));
+        Assert.Equal(
+            ("24", false, "width", "depth"),
+            (undone.Idea.Changed["width"], undone.Idea.Changed.ContainsKey("depth"), undone.Undo, undone.Redo)
+        );
         undone = (await given.Service.UndoAsync(given.Project, undone.Version, Ideas.Cancel)).Value!;
         Assert.Empty(undone.Idea.Changed);
         Assert.Equal(OutcomeKind.Faulty, (await given.Service.UndoAsync(given.Project, undone.Version, Ideas.Cancel)).Kind);

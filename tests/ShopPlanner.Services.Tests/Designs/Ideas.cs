@@ -19,7 +19,10 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
 
     public static CancellationToken Cancel => TestShop.Cancel;
 
-    public static async Task<Ideas> BeginAsync(string design = "bookcase", Action<Microsoft.Extensions.DependencyInjection.IServiceCollection>? change = null)
+    public static async Task<Ideas> BeginAsync(
+        string design = "bookcase",
+        Action<Microsoft.Extensions.DependencyInjection.IServiceCollection>? change = null
+    )
     {
         var shop = await TestShop.OpenAsync(change: change);
         var begun = await shop.Get<IIdeaService>().BeginAsync(design, "", Cancel);
@@ -33,7 +36,16 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
     public async Task<IdeaView> SetAsync(string name, string text)
     {
         var view = await ReadAsync();
-        var saved = await Service.SaveAsync(Project, view.Idea with { Changed = view.Idea.Changed.SetItem(name, text) }, view.Version, name, Cancel);
+        var saved = await Service.SaveAsync(
+            Project,
+            view.Idea with
+            {
+                Changed = view.Idea.Changed.SetItem(name, text),
+            },
+            view.Version,
+            name,
+            Cancel
+        );
         Assert.True(saved.Ok, string.Join("; ", saved.Faults));
         return saved.Value;
     }
@@ -42,8 +54,19 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
     public async Task LeaveOpenAsync(string role)
     {
         var view = await ReadAsync();
-        var materials = view.Idea.Document.Materials.Select(one => one.Role == role ? one with { Id = null, Name = "To be chosen" } : one);
-        var saved = await Service.SaveAsync(Project, view.Idea with { Document = view.Idea.Document with { Materials = [.. materials] } }, view.Version, role, Cancel);
+        var materials = view.Idea.Document.Materials.Select(one =>
+            one.Role == role ? one with { Id = null, Name = "To be chosen" } : one
+        );
+        var saved = await Service.SaveAsync(
+            Project,
+            view.Idea with
+            {
+                Document = view.Idea.Document with { Materials = [.. materials] },
+            },
+            view.Version,
+            role,
+            Cancel
+        );
         Assert.True(saved.Ok, string.Join("; ", saved.Faults));
     }
 

@@ -24,7 +24,10 @@ public sealed class PartMakingTests
         {
             var row = rows[part.Id];
             Assert.True(row.Faults.IsEmpty, $"{part.Id} {part.Name}: {string.Join("; ", row.Faults)}");
-            Assert.Equal((part.RoughLength, part.RoughWidth, part.Quantity), (row.Part!.Length, row.Part.Width, row.Part.Quantity));
+            Assert.Equal(
+                (part.RoughLength, part.RoughWidth, part.Quantity),
+                (row.Part!.Length, row.Part.Width, row.Part.Quantity)
+            );
             Assert.Equal(part.Length.Value, row.Part.FinishedLength ?? row.Part.Length);
         }
 
@@ -53,7 +56,10 @@ public sealed class PartMakingTests
         var after = await given.RowsAsync();
         Assert.Equal(before.Select(row => row.Texts.Id), after.Select(row => row.Texts.Id));
         Assert.Equal(hand, after.Single(row => row.Texts.Mark == "Z").Texts);
-        Assert.NotEqual(before.Single(row => row.Texts.Name == "Bottom").Texts.Length, after.Single(row => row.Texts.Name == "Bottom").Texts.Length);
+        Assert.NotEqual(
+            before.Single(row => row.Texts.Name == "Bottom").Texts.Length,
+            after.Single(row => row.Texts.Name == "Bottom").Texts.Length
+        );
     }
 
     [Fact]
@@ -94,7 +100,11 @@ public sealed class PartMakingTests
         await given.MakeAsync();
         var leg = (await given.RowsAsync()).Single(row => row.Texts.Name == "Leg");
         Assert.Equal("Material", Assert.Single(leg.Faults).Field);
-        await given.Shop.Parts.SaveAsync(given.Project, [new PartEdit(leg.Texts with { Material = "Whitewood 4x4" }, leg.Version)], Ideas.Cancel);
+        await given.Shop.Parts.SaveAsync(
+            given.Project,
+            [new PartEdit(leg.Texts with { Material = "Whitewood 4x4" }, leg.Version)],
+            Ideas.Cancel
+        );
         await given.SetAsync("height", "28");
         await given.MakeAsync();
         leg = (await given.RowsAsync()).Single(row => row.Texts.Name == "Leg");
@@ -116,7 +126,16 @@ public sealed class PartMakingTests
         var read = await given.ReadAsync();
         await given.MakeAsync();
         Assert.Equal(read.Version, (await given.ReadAsync()).Version);
-        var saved = await given.Service.SaveAsync(given.Project, read.Idea with { Changed = read.Idea.Changed.Add("width", "24") }, read.Version, "width", Ideas.Cancel);
+        var saved = await given.Service.SaveAsync(
+            given.Project,
+            read.Idea with
+            {
+                Changed = read.Idea.Changed.Add("width", "24"),
+            },
+            read.Version,
+            "width",
+            Ideas.Cancel
+        );
         Assert.True(saved.Ok);
     }
 

@@ -27,12 +27,18 @@ public sealed class MaterialTests : IAsyncLifetime
     [Fact]
     public async Task An_own_material_is_added_changed_and_understood_by_name()
     {
-        var added = (await shop.Materials.SaveAsync(new(null, "Barn  oak", StockForm.Board, "7/8", "5 1/4"), Some.Inch, TestShop.Cancel)).Value!;
+        var added = (
+            await shop.Materials.SaveAsync(new(null, "Barn  oak", StockForm.Board, "7/8", "5 1/4"), Some.Inch, TestShop.Cancel)
+        ).Value!;
         Assert.Equal(("own-barn-oak", "Barn oak", true), (added.Id, added.Name, added.Own));
-        var changed = (await shop.Materials.SaveAsync(new(added.Id, "Barn oak", StockForm.Board, "1", "5 1/4"), Some.Inch, TestShop.Cancel)).Value!;
+        var changed = (
+            await shop.Materials.SaveAsync(new(added.Id, "Barn oak", StockForm.Board, "1", "5 1/4"), Some.Inch, TestShop.Cancel)
+        ).Value!;
         Assert.Equal(Length.FromInches(1), changed.Thickness);
         var project = await Some.ProjectAsync(shop);
-        var sheet = (await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part(material: " barn OAK"))], TestShop.Cancel)).Value!;
+        var sheet = (
+            await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part(material: " barn OAK"))], TestShop.Cancel)
+        ).Value!;
         Assert.Equal((added.Id, "Barn oak"), (sheet.Rows[0].Part!.Material, sheet.Rows[0].MaterialName));
     }
 

@@ -29,7 +29,10 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await EditAsync(texts => texts with { Length = "14" });
         await ExpectAsync("Boot-room bench: part A is now 14 in long");
         await EditAsync(texts => texts with { Quantity = "2" });
-        await ExpectAsync("Boot-room bench: part A is now 14 in long", "Boot-room bench: part A is now wanted twice, not 3 times");
+        await ExpectAsync(
+            "Boot-room bench: part A is now 14 in long",
+            "Boot-room bench: part A is now wanted twice, not 3 times"
+        );
         await EditAsync(texts => texts with { Length = "30", Quantity = "3", Material = "poplar-1x3" });
         await ExpectAsync("Boot-room bench: part A is now of Poplar 1x3");
         await EditAsync(texts => texts with { Material = Some.Pine });
@@ -87,9 +90,32 @@ public sealed class PlanChangesTests : IAsyncLifetime
     public async Task What_saw_and_car_allow()
     {
         var settings = await Shop.Shop.GetAsync(TestShop.Cancel);
-        settings = (await Shop.Shop.SaveAsync(settings with { WidestRip = "24", LongestCrosscut = "12", CarryLongest = "6 ft" }, TestShop.Cancel)).Value!;
-        await ExpectAsync("the saw's widest rip is now 24 in", "the saw's longest crosscut is now 12 in", "the longest piece that the car carries is now 72 in");
-        await Shop.Shop.SaveAsync(settings with { WidestRip = "", LongestCrosscut = "", CarryLongest = "", CarryWidest = "30" }, TestShop.Cancel);
+        settings = (
+            await Shop.Shop.SaveAsync(
+                settings with
+                {
+                    WidestRip = "24",
+                    LongestCrosscut = "12",
+                    CarryLongest = "6 ft",
+                },
+                TestShop.Cancel
+            )
+        ).Value!;
+        await ExpectAsync(
+            "the saw's widest rip is now 24 in",
+            "the saw's longest crosscut is now 12 in",
+            "the longest piece that the car carries is now 72 in"
+        );
+        await Shop.Shop.SaveAsync(
+            settings with
+            {
+                WidestRip = "",
+                LongestCrosscut = "",
+                CarryLongest = "",
+                CarryWidest = "30",
+            },
+            TestShop.Cancel
+        );
         await ExpectAsync("the widest piece that the car carries is now 30 in");
     }
 
@@ -110,12 +136,16 @@ public sealed class PlanChangesTests : IAsyncLifetime
     {
         await EditAsync(texts => texts with { LongBy = "1/2", Practice = "2" });
         await ExpectAsync(
-            "Boot-room bench: part A is now cut 30 1/2 in long", "Boot-room bench: part A now has 2 practice pieces");
+            "Boot-room bench: part A is now cut 30 1/2 in long",
+            "Boot-room bench: part A now has 2 practice pieces"
+        );
         plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
         await ExpectAsync();
         await EditAsync(texts => texts with { LongBy = "", Practice = "1" });
         await ExpectAsync(
-            "Boot-room bench: part A is not cut too long any more", "Boot-room bench: part A now has 1 practice piece, not 2 practice pieces");
+            "Boot-room bench: part A is not cut too long any more",
+            "Boot-room bench: part A now has 1 practice piece, not 2 practice pieces"
+        );
         await EditAsync(texts => texts with { Length = "29 1/2", LongBy = "1", Practice = "2" });
         await ExpectAsync("Boot-room bench: part A is now 29 1/2 in long");
     }
@@ -147,7 +177,9 @@ public sealed class PlanChangesTests : IAsyncLifetime
     private async Task EditAsync(Func<PartTexts, PartTexts> change)
     {
         var row = (await Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows[0];
-        Assert.True((await Shop.Parts.SaveAsync(given.Project.Id, [new PartEdit(change(row.Texts), row.Version)], TestShop.Cancel)).Ok);
+        Assert.True(
+            (await Shop.Parts.SaveAsync(given.Project.Id, [new PartEdit(change(row.Texts), row.Version)], TestShop.Cancel)).Ok
+        );
     }
 
     private async Task PriceAsync(string price, bool inStock)

@@ -31,8 +31,20 @@ public sealed class PlanRunTests : IAsyncLifetime
     {
         await given.OffcutAsync("41 3/8");
         var price = given.Store.Prices[0];
-        await Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price() with { Id = price.Id, Version = price.Version, InStock = false }, TestShop.Cancel);
-        Assert.Equal(["B1"], (await Shop.Plans.PreviewAsync(given.Order(), TestShop.Cancel)).Value!.Request.Stock.Select(stock => stock.Id));
+        await Shop.Stores.SavePriceAsync(
+            given.Store.Id,
+            Some.Price() with
+            {
+                Id = price.Id,
+                Version = price.Version,
+                InStock = false,
+            },
+            TestShop.Cancel
+        );
+        Assert.Equal(
+            ["B1"],
+            (await Shop.Plans.PreviewAsync(given.Order(), TestShop.Cancel)).Value!.Request.Stock.Select(stock => stock.Id)
+        );
         Assert.Equal(OutcomeKind.Faulty, (await Shop.Plans.PreviewAsync(given.Order(useBin: false), TestShop.Cancel)).Kind);
     }
 
@@ -124,7 +136,8 @@ public sealed class PlanRunTests : IAsyncLifetime
         var offcut = await given.OffcutAsync("41 3/8");
         given.Planner.Before = (_, _) =>
         {
-            if (given.Planner.Runs == 1) Shop.Stock.DiscardAsync(offcut, 1, "split", Some.Device, TestShop.Cancel).GetAwaiter().GetResult();
+            if (given.Planner.Runs == 1)
+                Shop.Stock.DiscardAsync(offcut, 1, "split", Some.Device, TestShop.Cancel).GetAwaiter().GetResult();
         };
         var plan = await given.PlanAsync();
         Assert.Equal(2, given.Planner.Runs);
@@ -161,7 +174,8 @@ public sealed class PlanRunTests : IAsyncLifetime
             control.Cancel.WaitHandle.WaitOne(TimeSpan.FromSeconds(30));
         };
         var job = (await Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!;
-        while (Shop.Plans.FindJob(job.Id)!.Cost is null) await Task.Delay(5, TestShop.Cancel);
+        while (Shop.Plans.FindJob(job.Id)!.Cost is null)
+            await Task.Delay(5, TestShop.Cancel);
         Assert.Equal(Money.From(6), Shop.Plans.FindJob(job.Id)!.Bound);
         Shop.Plans.StopJob(job.Id);
         var end = await given.EndOfAsync(job.Id);

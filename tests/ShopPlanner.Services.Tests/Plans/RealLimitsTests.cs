@@ -17,19 +17,36 @@ public sealed class RealLimitsTests : IAsyncLifetime
     {
         shop = await TestShop.OpenAsync(change: services => services.AddSingleton<ICutPlanner, ShopCutPlanner>());
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
-        Assert.True((await shop.Shop.SaveAsync(settings with { WidestRip = "24", CarryLongest = "60", CarryWidest = "48" }, TestShop.Cancel)).Ok);
+        Assert.True(
+            (
+                await shop.Shop.SaveAsync(
+                    settings with
+                    {
+                        WidestRip = "24",
+                        CarryLongest = "60",
+                        CarryWidest = "48",
+                    },
+                    TestShop.Cancel
+                )
+            ).Ok
+        );
         var project = await Some.ProjectAsync(shop);
         await shop.Parts.SaveAsync(
             project.Id,
             [
                 Some.New(Some.Part("70", "A", "1")),
                 Some.New(Some.Part("27", "P", "4", Some.Birch, "13 1/4") with { LongBy = "1/2", Practice = "1" }),
-            ], TestShop.Cancel);
+            ],
+            TestShop.Cancel
+        );
         var store = await Some.StoreAsync(shop, Some.Price(), Some.Price("96", "64.00", Some.Birch, "48"));
         store = (await shop.Stores.SaveAsync(store with { FirstCuts = "2" }, TestShop.Cancel)).Value!;
         await shop.Stock.AddAsync(Some.Offcut("80"), Some.Inch, Some.Device, TestShop.Cancel);
-        var job = (await shop.Plans.StartAsync(new PlanOrder([project.Id], null, [store.Id], true, true, 2, null), TestShop.Cancel)).Value!;
-        while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(10, TestShop.Cancel);
+        var job = (
+            await shop.Plans.StartAsync(new PlanOrder([project.Id], null, [store.Id], true, true, 2, null), TestShop.Cancel)
+        ).Value!;
+        while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(10, TestShop.Cancel);
         var end = shop.Plans.FindJob(job.Id)!;
         Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
         plan = (await shop.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
@@ -46,7 +63,10 @@ public sealed class RealLimitsTests : IAsyncLifetime
         Assert.InRange(cuts.Count(cut => cut.ByStore), 1, 2);
         Assert.Equal(cuts.Count(cut => cut.ByStore), StoreCutTexts.Of(plan, sheet).Length);
         Assert.All(cuts.TakeWhile(cut => cut.ByStore), cut => Assert.True(cut.At <= Length.FromInches(60)));
-        Assert.Equal([.. cuts.Where(cut => cut.ByStore).Select(cut => cut.N)], PlanPictures.ForLayout(plan, sheet).Cuts.Where(cut => cut.ByStore).Select(cut => cut.N));
+        Assert.Equal(
+            [.. cuts.Where(cut => cut.ByStore).Select(cut => cut.N)],
+            PlanPictures.ForLayout(plan, sheet).Cuts.Where(cut => cut.ByStore).Select(cut => cut.N)
+        );
     }
 
     // 80 in are too long for the car, but the board is at home already.
@@ -63,6 +83,7 @@ public sealed class RealLimitsTests : IAsyncLifetime
         for (var i = 0; i < plan.Plan.Layouts.Length; i++)
             Assert.Equal(
                 plan.Plan.Layouts[i].Leftovers.Count(left => left.Keep),
-                CutTexts.Gives(plan, i).Sum(words => words.Split(" for the bin").Length - 1));
+                CutTexts.Gives(plan, i).Sum(words => words.Split(" for the bin").Length - 1)
+            );
     }
 }

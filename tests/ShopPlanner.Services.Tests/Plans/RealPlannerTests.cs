@@ -23,14 +23,18 @@ public sealed class RealPlannerTests : IAsyncLifetime
         await shop.Parts.SaveAsync(
             project.Id,
             [
-                Some.New(Some.Part("30", "A", "7")), Some.New(Some.Part("20", "B", "2", width: "1 1/4")),
+                Some.New(Some.Part("30", "A", "7")),
+                Some.New(Some.Part("20", "B", "2", width: "1 1/4")),
                 Some.New(Some.Part("27", "P", "4", Some.Birch, "13 1/4")),
-            ], TestShop.Cancel);
+            ],
+            TestShop.Cancel
+        );
         var store = await Some.StoreAsync(shop, Some.Price(), Some.Price("96", "64.00", Some.Birch, "48"));
         await shop.Stock.AddAsync(Some.Offcut("41 3/8"), Some.Inch, Some.Device, TestShop.Cancel);
         var order = new PlanOrder([project.Id], null, [store.Id], true, true, 2, null);
         var job = (await shop.Plans.StartAsync(order, TestShop.Cancel)).Value!;
-        while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running }) await Task.Delay(10, TestShop.Cancel);
+        while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(10, TestShop.Cancel);
         var end = shop.Plans.FindJob(job.Id)!;
         Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
         plan = (await shop.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
@@ -62,7 +66,11 @@ public sealed class RealPlannerTests : IAsyncLifetime
         {
             var picture = PlanPictures.ForLayout(plan, i);
             Assert.Equal(plan.Plan.Layouts[i].Pieces.Length, picture.Pieces.Length);
-            Assert.All(picture.Pieces, piece => Assert.True(piece.Area.X + piece.Area.Dx <= picture.Length && piece.Area.Y + piece.Area.Dy <= picture.Width));
+            Assert.All(
+                picture.Pieces,
+                piece =>
+                    Assert.True(piece.Area.X + piece.Area.Dx <= picture.Length && piece.Area.Y + piece.Area.Dy <= picture.Width)
+            );
             Assert.All(picture.Cuts, cut => Assert.True(Length.Min(cut.Kerf.Dx, cut.Kerf.Dy) <= plan.Request.Saw.Kerf));
         }
     }
@@ -71,20 +79,32 @@ public sealed class RealPlannerTests : IAsyncLifetime
     public void Marks_number_every_physical_piece_once()
     {
         var marks = new PlanMarks(plan);
-        var all = plan.Plan.Layouts.SelectMany((layout, l) => Enumerable.Range(1, layout.Copies)
-            .SelectMany(copy => Enumerable.Range(0, layout.Pieces.Length).Select(piece => marks.Of(l, piece, copy)))).Order().ToList();
+        var all = plan
+            .Plan.Layouts.SelectMany(
+                (layout, l) =>
+                    Enumerable
+                        .Range(1, layout.Copies)
+                        .SelectMany(copy => Enumerable.Range(0, layout.Pieces.Length).Select(piece => marks.Of(l, piece, copy)))
+            )
+            .Order()
+            .ToList();
         Assert.Equal([.. Enumerable.Range(1, 7).Select(n => $"A{n}"), "B1", "B2", "P1", "P2", "P3", "P4"], all);
     }
 
     [Fact]
     public async Task The_documents_are_of_the_open_format_and_read_back_the_same()
     {
-        var request = CutRequestJson.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, false, TestShop.Cancel))!)).Request!;
+        var request = CutRequestJson
+            .Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, false, TestShop.Cancel))!))
+            .Request!;
         var read = CutPlanJson.Read(Utf8((await shop.Plans.ExportAsync(plan.Summary.Id, true, TestShop.Cancel))!)).Plan!;
         Assert.Equal(plan.Request.Parts, request.Parts);
         Assert.Equal(plan.Request.Stock, request.Stock);
         Assert.Equal(plan.Plan.Cost, read.Cost);
-        Assert.Equal(plan.Plan.Layouts.Select(layout => layout.Pieces.Length), read.Layouts.Select(layout => layout.Pieces.Length));
+        Assert.Equal(
+            plan.Plan.Layouts.Select(layout => layout.Pieces.Length),
+            read.Layouts.Select(layout => layout.Pieces.Length)
+        );
     }
 
     [Theory]

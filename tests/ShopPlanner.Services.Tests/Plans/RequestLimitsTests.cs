@@ -20,15 +20,29 @@ public sealed class RequestLimitsTests : IAsyncLifetime
     public async Task Without_limits_the_request_has_none()
     {
         var request = await RequestAsync();
-        Assert.Equal((null, null, null, null), (request.Saw.WidestRip, request.Saw.LongestCrosscut, request.Store, request.Carry));
-        Assert.All(request.Parts, part => Assert.Equal((null, null, null), (part.FinishedLength, part.FinishedWidth, part.PracticeFor)));
+        Assert.Equal(
+            (null, null, null, null),
+            (request.Saw.WidestRip, request.Saw.LongestCrosscut, request.Store, request.Carry)
+        );
+        Assert.All(
+            request.Parts,
+            part => Assert.Equal((null, null, null), (part.FinishedLength, part.FinishedWidth, part.PracticeFor))
+        );
     }
 
     [Fact]
     public async Task Saw_and_car_go_into_the_request_a_side_left_open_being_as_long_as_any()
     {
         var settings = await Shop.Shop.GetAsync(TestShop.Cancel);
-        await Shop.Shop.SaveAsync(settings with { WidestRip = "24", LongestCrosscut = "12", CarryWidest = "30" }, TestShop.Cancel);
+        await Shop.Shop.SaveAsync(
+            settings with
+            {
+                WidestRip = "24",
+                LongestCrosscut = "12",
+                CarryWidest = "30",
+            },
+            TestShop.Cancel
+        );
         var request = await RequestAsync();
         Assert.Equal((Length.FromInches(24), Length.FromInches(12)), (request.Saw.WidestRip, request.Saw.LongestCrosscut));
         Assert.Equal(new CarryLimit(LengthText.Longest, Length.FromInches(30)), request.Carry);
@@ -64,7 +78,10 @@ public sealed class RequestLimitsTests : IAsyncLifetime
         var (part, practice) = (request.Parts[0], request.Parts[1]);
         Assert.Equal((Length.FromInches(30, 1, 2), Length.FromInches(30), 3), (part.Length, part.FinishedLength, part.Quantity));
         Assert.Equal((part.Id, 2, "Practice for A"), (practice.PracticeFor, practice.Quantity, practice.Name));
-        Assert.Equal((part.Length, part.Width, part.Material, part.Grain), (practice.Length, practice.Width, practice.Material, practice.Grain));
+        Assert.Equal(
+            (part.Length, part.Width, part.Material, part.Grain),
+            (practice.Length, practice.Width, practice.Material, practice.Grain)
+        );
         Assert.Null(practice.FinishedLength);
     }
 
@@ -81,7 +98,8 @@ public sealed class RequestLimitsTests : IAsyncLifetime
         Assert.Equal($"{given.Project.Code} pA", practice.Id);
     }
 
-    private Task<StoreView> CutsAsync(StoreView store, string cuts, string tolerance) => SavedAsync(store with { FirstCuts = cuts, CutTolerance = tolerance });
+    private Task<StoreView> CutsAsync(StoreView store, string cuts, string tolerance) =>
+        SavedAsync(store with { FirstCuts = cuts, CutTolerance = tolerance });
 
     private async Task<StoreView> SavedAsync(StoreView store)
     {
@@ -93,8 +111,15 @@ public sealed class RequestLimitsTests : IAsyncLifetime
     private async Task EditAsync(string longBy, string practice)
     {
         var row = (await Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows[0];
-        Assert.True((await Shop.Parts.SaveAsync(
-            given.Project.Id, [new(row.Texts with { LongBy = longBy, Practice = practice }, row.Version)], TestShop.Cancel)).Ok);
+        Assert.True(
+            (
+                await Shop.Parts.SaveAsync(
+                    given.Project.Id,
+                    [new(row.Texts with { LongBy = longBy, Practice = practice }, row.Version)],
+                    TestShop.Cancel
+                )
+            ).Ok
+        );
     }
 
     private async Task<CutRequest> RequestAsync(params Guid[] moreStores)

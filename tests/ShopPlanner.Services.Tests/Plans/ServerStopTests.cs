@@ -16,7 +16,8 @@ public sealed class ServerStopTests : IDisposable
         {
             given.Planner.Before = (_, control) => control.Cancel.WaitHandle.WaitOne(TimeSpan.FromSeconds(30));
             job = (await given.Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!.Id;
-            while (given.Planner.Runs == 0) await Task.Delay(5, TestShop.Cancel);
+            while (given.Planner.Runs == 0)
+                await Task.Delay(5, TestShop.Cancel);
         }
 
         await using var again = await TestShop.OpenAsync(folder: folder);
@@ -29,8 +30,10 @@ public sealed class ServerStopTests : IDisposable
     public async Task A_run_of_a_killed_program_is_stopped_at_the_next_start()
     {
         Guid job;
-        await using (var given = await PlannedShop.OpenAsync(folder)) job = (await given.RunAsync(given.Order())).Id;
-        await using (var shop = await TestShop.OpenAsync(folder: folder)) shop.Ask($"UPDATE PlanJobs SET State = {(int)PlanJobState.Running}");
+        await using (var given = await PlannedShop.OpenAsync(folder))
+            job = (await given.RunAsync(given.Order())).Id;
+        await using (var shop = await TestShop.OpenAsync(folder: folder))
+            shop.Ask($"UPDATE PlanJobs SET State = {(int)PlanJobState.Running}");
         await using var again = await TestShop.OpenAsync(folder: folder);
         Assert.Equal(PlanJobState.Stopped, again.Plans.FindJob(job)!.State);
     }

@@ -14,6 +14,15 @@ public sealed class StockWordsTests
     [InlineData("96 in", "48 in", StockForm.Sheet, LengthUnit.Inch, "96 × 48 in")]
     [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Inch, "2440 × 1220 mm")]
     [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Millimetre, "2440 × 1220 mm")]
-    public void Stock_is_called_by_the_size_it_is_sold_in(string length, string width, StockForm form, LengthUnit unit, string said) =>
-        Assert.Equal(said, StockWords.Size(form, LengthText.Parse(length, unit).Value, LengthText.Parse(width, unit).Value, unit));
+    public void Stock_is_called_by_the_size_it_is_sold_in(
+        string length,
+        string width,
+        StockForm form,
+        LengthUnit unit,
+        string said
+    ) =>
+        Assert.Equal(
+            said,
+            StockWords.Size(form, LengthText.Parse(length, unit).Value, LengthText.Parse(width, unit).Value, unit)
+        );
 }

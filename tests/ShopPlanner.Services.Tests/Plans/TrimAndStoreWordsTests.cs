@@ -18,7 +18,11 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     {
         given = await PlannedShop.OpenAsync();
         var row = (await given.Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows[0];
-        await given.Shop.Parts.SaveAsync(given.Project.Id, [new(row.Texts with { LongBy = "1/2", Practice = "1" }, row.Version)], TestShop.Cancel);
+        await given.Shop.Parts.SaveAsync(
+            given.Project.Id,
+            [new(row.Texts with { LongBy = "1/2", Practice = "1" }, row.Version)],
+            TestShop.Cancel
+        );
         await given.Shop.Stores.SaveAsync(given.Store with { FirstCuts = "1", CutTolerance = "1/8" }, TestShop.Cancel);
         plan = await given.PlanAsync();
     }
@@ -30,23 +34,34 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     [InlineData("35", "34 1/2", "3", null, "cut 35″ long, trim to 34 ½″ later")]
     [InlineData("35", null, "3", "2 3/4", "cut 3″ wide, trim to 2 ¾″ later")]
     [InlineData("35", "34 1/2", "3", "2 3/4", "cut 35″ × 3″, trim to 34 ½″ × 2 ¾″ later")]
-    public void A_part_cut_long_says_what_is_cut_and_what_is_left(string length, string? finished, string width, string? finishedWidth, string? said)
+    public void A_part_cut_long_says_what_is_cut_and_what_is_left(
+        string length,
+        string? finished,
+        string width,
+        string? finishedWidth,
+        string? said
+    )
     {
         static Length In(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;
         var part = new CutPart("A", "Leg", Some.Pine, In(length), In(width), Grain.Length, 1)
         {
-            FinishedLength = finished is null ? null : In(finished), FinishedWidth = finishedWidth is null ? null : In(finishedWidth),
+            FinishedLength = finished is null ? null : In(finished),
+            FinishedWidth = finishedWidth is null ? null : In(finishedWidth),
         };
         Assert.Equal(said, TrimWords.Of(part, LengthUnit.Inch));
     }
 
     [Fact]
-    public void The_cuts_say_to_what_a_piece_is_trimmed_and_which_is_for_practice() => Assert.Equal(
-        [
-            "A1 Leg (cut 30 ½″ long, trim to 30″ later), 1b remains", "A2 Leg (cut 30 ½″ long, trim to 30″ later), 2b remains",
-            "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin", "pA Practice for A, 1b for the bin",
-        ],
-        Enumerable.Range(0, plan.Plan.Layouts.Length).SelectMany(layout => CutTexts.Gives(plan, layout)));
+    public void The_cuts_say_to_what_a_piece_is_trimmed_and_which_is_for_practice() =>
+        Assert.Equal(
+            [
+                "A1 Leg (cut 30 ½″ long, trim to 30″ later), 1b remains",
+                "A2 Leg (cut 30 ½″ long, trim to 30″ later), 2b remains",
+                "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin",
+                "pA Practice for A, 1b for the bin",
+            ],
+            Enumerable.Range(0, plan.Plan.Layouts.Length).SelectMany(layout => CutTexts.Gives(plan, layout))
+        );
 
     [Fact]
     public void The_store_is_asked_by_sizes()
@@ -72,11 +87,17 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
         var basis = (await Drafts.WantingAsync(given, "")).Draft.Basis;
         var model = new PacketBuilder(plan, new(new DateOnly(2026, 5, 2), Services.Shop.PaperSize.Letter, "$", 1, basis)).Build();
         Assert.Equal(Length.FromInches(0, 1, 8), model.StoreTolerance);
-        Assert.Equal([("cut 30 ½″ long, trim to 30″ later", false), (null, true)], model.Parts.Select(part => (part.Trim, part.IsPractice)));
+        Assert.Equal(
+            [("cut 30 ½″ long, trim to 30″ later", false), (null, true)],
+            model.Parts.Select(part => (part.Trim, part.IsPractice))
+        );
         Assert.All(model.Layouts, layout => Assert.Equal("Corner lumber", layout.Store));
         Assert.Equal([true, false, false], model.Layouts[0].Cuts.Select(cut => cut.ByStore));
         Assert.Equal(["1a 30 ½″, 1b 65 ⅜″", "", ""], model.Layouts[0].Cuts.Select(cut => cut.Sizes));
-        var words = PacketWriter.Pages(model).SelectMany(page => page.Drawing.Primitives().OfType<Drawing.Shapes.Caption>()).Select(caption => caption.Words);
+        var words = PacketWriter
+            .Pages(model)
+            .SelectMany(page => page.Drawing.Primitives().OfType<Drawing.Shapes.Caption>())
+            .Select(caption => caption.Words);
         Assert.Contains("At the store's saw: Corner lumber", words);
     }
 }

@@ -40,7 +40,12 @@ public sealed class PartListTests : IAsyncLifetime
     [InlineData("34", "-1", "Quantity", "whole number")]
     [InlineData("34", "1000000000", "Quantity", "whole number")]
     [InlineData("34", "1.5", "Quantity", "whole number")]
-    public async Task A_faulty_row_is_kept_with_the_fault_at_its_member(string length, string quantity, string member, string said)
+    public async Task A_faulty_row_is_kept_with_the_fault_at_its_member(
+        string length,
+        string quantity,
+        string member,
+        string said
+    )
     {
         var row = (await SaveAsync(Some.New(Some.Part(length, quantity: quantity)))).Rows.Single();
         Assert.Null(row.Part);
@@ -53,7 +58,11 @@ public sealed class PartListTests : IAsyncLifetime
     [Fact]
     public async Task A_part_to_cut_long_is_as_long_as_it_is_cut_and_knows_its_finished_size()
     {
-        var part = (await SaveAsync(Some.New(Some.Part("34 1/2", width: "2") with { LongBy = "1/2", WideBy = "1/8", Practice = "2" }))).Rows.Single().Part!;
+        var part = (
+            await SaveAsync(Some.New(Some.Part("34 1/2", width: "2") with { LongBy = "1/2", WideBy = "1/8", Practice = "2" }))
+        )
+            .Rows.Single()
+            .Part!;
         Assert.Equal((Length.FromInches(35), Length.FromInches(34, 1, 2)), (part.Length, part.FinishedLength));
         Assert.Equal((Length.FromInches(2, 1, 8), Length.FromInches(2)), (part.Width, part.FinishedWidth));
         var plain = (await SaveAsync(Some.New(Some.Part("34 1/2") with { LongBy = "0", Practice = "0" }))).Rows[^1];
@@ -67,9 +76,17 @@ public sealed class PartListTests : IAsyncLifetime
     [InlineData("", "1/8", "", "WideBy", "has no room")]
     [InlineData("", "", "100", "Practice", "whole number")]
     [InlineData("", "", "one", "Practice", "whole number")]
-    public async Task An_allowance_that_is_none_is_kept_with_its_fault(string longBy, string wideBy, string practice, string member, string said)
+    public async Task An_allowance_that_is_none_is_kept_with_its_fault(
+        string longBy,
+        string wideBy,
+        string practice,
+        string member,
+        string said
+    )
     {
-        var row = (await SaveAsync(Some.New(Some.Part() with { LongBy = longBy, WideBy = wideBy, Practice = practice }))).Rows.Single();
+        var row = (
+            await SaveAsync(Some.New(Some.Part() with { LongBy = longBy, WideBy = wideBy, Practice = practice }))
+        ).Rows.Single();
         var fault = Assert.Single(row.Faults);
         Assert.Equal((member, null, 0), (fault.Field, row.Part, row.Practice));
         Assert.Contains(said, fault.Message);
@@ -96,7 +113,11 @@ public sealed class PartListTests : IAsyncLifetime
     [Fact]
     public async Task A_mark_used_twice_is_a_fault_of_both_rows()
     {
-        var sheet = await SaveAsync(Some.New(Some.Part(mark: "A")), Some.New(Some.Part(mark: " a ")), Some.New(Some.Part(mark: "B")));
+        var sheet = await SaveAsync(
+            Some.New(Some.Part(mark: "A")),
+            Some.New(Some.Part(mark: " a ")),
+            Some.New(Some.Part(mark: "B"))
+        );
         Assert.Equal([1, 1, 0], sheet.Rows.Select(row => row.Faults.Length));
         Assert.Equal(nameof(PartTexts.Mark), sheet.Rows[0].Faults[0].Field);
     }
@@ -122,7 +143,11 @@ public sealed class PartListTests : IAsyncLifetime
         // Half a pair is written as an escape above, since an attribute cannot hold it.
         name = name.Replace("\\ud83e", "\ud83e");
         var before = shop.CountRows();
-        var outcome = await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part()), Some.New(Some.Part() with { Name = name })], TestShop.Cancel);
+        var outcome = await shop.Parts.SaveAsync(
+            project.Id,
+            [Some.New(Some.Part()), Some.New(Some.Part() with { Name = name })],
+            TestShop.Cancel
+        );
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Equal("rows[1].Name", outcome.Faults.Single().Field);
         Assert.Equal(before, shop.CountRows());
@@ -134,7 +159,11 @@ public sealed class PartListTests : IAsyncLifetime
         var row = (await SaveAsync(Some.New(Some.Part()))).Rows.Single();
         await SaveAsync(new PartEdit(row.Texts with { Length = "36" }, row.Version));
         var before = shop.CountRows();
-        var late = await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part()), new PartEdit(row.Texts with { Length = "35" }, row.Version)], TestShop.Cancel);
+        var late = await shop.Parts.SaveAsync(
+            project.Id,
+            [Some.New(Some.Part()), new PartEdit(row.Texts with { Length = "35" }, row.Version)],
+            TestShop.Cancel
+        );
         Assert.Equal(OutcomeKind.Conflict, late.Kind);
         Assert.Equal(row.Texts.Id.ToString(), late.Faults.Single().Field);
         Assert.Contains("36", late.Faults.Single().Value);
@@ -166,7 +195,10 @@ public sealed class PartListTests : IAsyncLifetime
 
     [Fact]
     public async Task A_project_that_is_gone_is_missing() =>
-        Assert.Equal(OutcomeKind.Missing, (await shop.Parts.SaveAsync(Guid.NewGuid(), [Some.New(Some.Part())], TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Missing,
+            (await shop.Parts.SaveAsync(Guid.NewGuid(), [Some.New(Some.Part())], TestShop.Cancel)).Kind
+        );
 
     private async Task<PartSheet> SaveAsync(params PartEdit[] edits)
     {

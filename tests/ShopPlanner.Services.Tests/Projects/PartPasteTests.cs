@@ -21,7 +21,10 @@ public sealed class PartPasteTests : IAsyncLifetime
     public async Task Rows_from_a_spreadsheet_are_read_in_the_usual_order()
     {
         var row = Assert.Single(await PasteAsync("A\tLeg\tpine-1x3\t34 1/2\t\t4\tlength\tfront ones\r\n"));
-        Assert.Equal(("A", "Leg", "34 1/2", "4", false, "front ones"), (row.Texts.Mark, row.Texts.Name, row.Texts.Length, row.Texts.Quantity, row.Texts.CanTurn, row.Texts.Note));
+        Assert.Equal(
+            ("A", "Leg", "34 1/2", "4", false, "front ones"),
+            (row.Texts.Mark, row.Texts.Name, row.Texts.Length, row.Texts.Quantity, row.Texts.CanTurn, row.Texts.Note)
+        );
         Assert.Empty(row.Faults);
     }
 
@@ -29,7 +32,10 @@ public sealed class PartPasteTests : IAsyncLifetime
     public async Task A_heading_row_says_what_the_columns_are()
     {
         var row = Assert.Single(await PasteAsync("Qty,Length,Material,Name,Grain\n2,27,birch-ply-3-4,Side,any\n"));
-        Assert.Equal(("2", "27", "Side", true, "A"), (row.Texts.Quantity, row.Texts.Length, row.Texts.Name, row.Texts.CanTurn, row.Texts.Mark));
+        Assert.Equal(
+            ("2", "27", "Side", true, "A"),
+            (row.Texts.Quantity, row.Texts.Length, row.Texts.Name, row.Texts.CanTurn, row.Texts.Mark)
+        );
     }
 
     [Fact]
@@ -55,7 +61,10 @@ public sealed class PartPasteTests : IAsyncLifetime
     public async Task Marks_that_are_empty_take_letters_that_are_free()
     {
         var rows = await PasteAsync("B\tx\tpine-1x3\t1\n" + string.Concat(Enumerable.Repeat("\ty\tpine-1x3\t1\n", 27)));
-        Assert.Equal(["B", "A", "C", .. Enumerable.Range('D', 23).Select(c => $"{(char)c}"), "AA", "AB"], rows.Select(row => row.Texts.Mark));
+        Assert.Equal(
+            ["B", "A", "C", .. Enumerable.Range('D', 23).Select(c => $"{(char)c}"), "AA", "AB"],
+            rows.Select(row => row.Texts.Mark)
+        );
     }
 
     [Fact]

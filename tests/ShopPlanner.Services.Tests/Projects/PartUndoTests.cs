@@ -41,7 +41,11 @@ public sealed class PartUndoTests : IDisposable
         await using var shop = await TestShop.OpenAsync(folder: folder);
         var project = (await Some.ProjectAsync(shop)).Id;
         var row = (await shop.Parts.SaveAsync(project, [Some.New(Some.Part("10"))], TestShop.Cancel)).Value!.Rows.Single();
-        await shop.Parts.SaveAsync(project, [new PartEdit(row.Texts with { LongBy = "1/2", Practice = "2" }, row.Version)], TestShop.Cancel);
+        await shop.Parts.SaveAsync(
+            project,
+            [new PartEdit(row.Texts with { LongBy = "1/2", Practice = "2" }, row.Version)],
+            TestShop.Cancel
+        );
         var before = (await shop.Parts.UndoAsync(project, TestShop.Cancel)).Value!.Rows.Single();
         Assert.Equal(("", "", 0), (before.Texts.LongBy, before.Texts.Practice, before.Practice));
         var again = (await shop.Parts.RedoAsync(project, TestShop.Cancel)).Value!.Rows.Single();
@@ -53,7 +57,15 @@ public sealed class PartUndoTests : IDisposable
     {
         await using var shop = await TestShop.OpenAsync(folder: folder);
         var project = (await Some.ProjectAsync(shop)).Id;
-        var rows = (await shop.Parts.SaveAsync(project, [Some.New(Some.Part("1")), Some.New(Some.Part("2")), Some.New(Some.Part("3"))], TestShop.Cancel)).Value!.Rows;
+        var rows = (
+            await shop.Parts.SaveAsync(
+                project,
+                [Some.New(Some.Part("1")), Some.New(Some.Part("2")), Some.New(Some.Part("3"))],
+                TestShop.Cancel
+            )
+        )
+            .Value!
+            .Rows;
         await shop.Parts.RemoveAsync(project, [rows[1].Texts.Id], TestShop.Cancel);
         var sheet = (await shop.Parts.UndoAsync(project, TestShop.Cancel)).Value!;
         Assert.Equal(["1", "2", "3"], Lengths(sheet));
@@ -108,8 +120,23 @@ public sealed class PartUndoTests : IDisposable
     {
         await using var shop = await TestShop.OpenAsync(folder: folder);
         var project = await Some.ProjectAsync(shop);
-        var before = (await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part("34 1/2")), Some.New(Some.Part("8 ft")), Some.New(Some.Part("oops"))], TestShop.Cancel)).Value!;
-        var saved = (await shop.Projects.SaveAsync(project with { Unit = LengthUnit.Millimetre, Version = project.Version }, TestShop.Cancel)).Value!;
+        var before = (
+            await shop.Parts.SaveAsync(
+                project.Id,
+                [Some.New(Some.Part("34 1/2")), Some.New(Some.Part("8 ft")), Some.New(Some.Part("oops"))],
+                TestShop.Cancel
+            )
+        ).Value!;
+        var saved = (
+            await shop.Projects.SaveAsync(
+                project with
+                {
+                    Unit = LengthUnit.Millimetre,
+                    Version = project.Version,
+                },
+                TestShop.Cancel
+            )
+        ).Value!;
         var after = (await shop.Parts.GetAsync(saved.Id, TestShop.Cancel))!;
         Assert.Equal(["876.3", "8 ft", "oops"], Lengths(after));
         Assert.Equal(before.Rows.Select(row => row.Part), after.Rows.Select(row => row.Part));

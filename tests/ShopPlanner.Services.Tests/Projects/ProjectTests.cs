@@ -18,12 +18,14 @@ public sealed class ProjectTests : IAsyncLifetime
     [InlineData("Hocker", "HO")]
     [InlineData("🪑", "A")]
     [InlineData("מדף", "A")]
-    public async Task A_code_is_made_from_the_name(string name, string code) => Assert.Equal(code, (await Some.ProjectAsync(shop, name)).Code);
+    public async Task A_code_is_made_from_the_name(string name, string code) =>
+        Assert.Equal(code, (await Some.ProjectAsync(shop, name)).Code);
 
     [Fact]
     public async Task Codes_differ_for_any_number_of_projects_of_one_name()
     {
-        for (var i = 0; i < 40; i++) await Some.ProjectAsync(shop, "Bench");
+        for (var i = 0; i < 40; i++)
+            await Some.ProjectAsync(shop, "Bench");
         var codes = (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Code).ToList();
         Assert.Equal(40, codes.Distinct().Count());
         Assert.All(codes, code => Assert.True(ProjectCodes.IsCode(code), code));
@@ -35,7 +37,10 @@ public sealed class ProjectTests : IAsyncLifetime
         var first = await Some.ProjectAsync(shop, "First");
         shop.Clock.AdjustTime(new DateTimeOffset(2020, 1, 1, 0, 0, 0, TimeSpan.Zero));
         await Some.ProjectAsync(shop, "Second");
-        Assert.Equal(["Second", "First"], (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Name));
+        Assert.Equal(
+            ["Second", "First"],
+            (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Name)
+        );
         await shop.Projects.SaveAsync(first with { State = ProjectState.PutAway }, TestShop.Cancel);
         Assert.Single(await shop.Projects.ListAsync(cancel: TestShop.Cancel));
         Assert.Equal(2, (await shop.Projects.ListAsync(true, TestShop.Cancel)).Count);
@@ -45,7 +50,11 @@ public sealed class ProjectTests : IAsyncLifetime
     public async Task Pieces_and_faulty_rows_are_counted()
     {
         var project = await Some.ProjectAsync(shop);
-        await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part(quantity: "4")), Some.New(Some.Part(quantity: "")), Some.New(Some.Part("oops"))], TestShop.Cancel);
+        await shop.Parts.SaveAsync(
+            project.Id,
+            [Some.New(Some.Part(quantity: "4")), Some.New(Some.Part(quantity: "")), Some.New(Some.Part("oops"))],
+            TestShop.Cancel
+        );
         var view = (await shop.Projects.GetAsync(project.Id, TestShop.Cancel))!;
         Assert.Equal((3, 5, 1), (view.PartKinds, view.Pieces, view.FaultyRows));
     }

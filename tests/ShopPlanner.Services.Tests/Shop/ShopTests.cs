@@ -28,7 +28,16 @@ public sealed class ShopTests : IAsyncLifetime
     {
         var rows = shop.CountRows();
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
-        var outcome = await shop.Shop.SaveAsync(settings with { Kerf = "-1", BoardEndTrim = "NaN", KeepBoardLength = "0", PlanSeconds = 0 }, TestShop.Cancel);
+        var outcome = await shop.Shop.SaveAsync(
+            settings with
+            {
+                Kerf = "-1",
+                BoardEndTrim = "NaN",
+                KeepBoardLength = "0",
+                PlanSeconds = 0,
+            },
+            TestShop.Cancel
+        );
         Assert.Equal(["Kerf", "BoardEndTrim", "KeepBoardLength", "PlanSeconds"], outcome.Faults.Select(fault => fault.Field));
         Assert.Equal(rows, shop.CountRows());
     }
@@ -38,7 +47,9 @@ public sealed class ShopTests : IAsyncLifetime
     public async Task Texts_left_alone_mean_the_same_in_a_new_unit()
     {
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
-        var now = (await shop.Shop.SaveAsync(settings with { Unit = LengthUnit.Millimetre, BoardEndTrim = "10" }, TestShop.Cancel)).Value!;
+        var now = (
+            await shop.Shop.SaveAsync(settings with { Unit = LengthUnit.Millimetre, BoardEndTrim = "10" }, TestShop.Cancel)
+        ).Value!;
         Assert.Equal(("1/8 in", "10", "304.8"), (now.Kerf, now.BoardEndTrim, now.KeepBoardLength));
     }
 
@@ -46,7 +57,10 @@ public sealed class ShopTests : IAsyncLifetime
     public async Task What_saw_and_car_allow_is_kept_and_may_be_left_open_again()
     {
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
-        Assert.Equal(("", "", "", ""), (settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest));
+        Assert.Equal(
+            ("", "", "", ""),
+            (settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest)
+        );
         var limited = settings with { WidestRip = "24", LongestCrosscut = "12 1/4", CarryLongest = "6 ft", CarryWidest = "40" };
         var now = (await shop.Shop.SaveAsync(limited, TestShop.Cancel)).Value!;
         Assert.Equal(("24", "12 1/4", "6 ft", "40"), (now.WidestRip, now.LongestCrosscut, now.CarryLongest, now.CarryWidest));
@@ -62,10 +76,22 @@ public sealed class ShopTests : IAsyncLifetime
     [InlineData("", "", "1e9", "", "CarryLongest")]
     [InlineData("", "", "", "4,5", "CarryWidest")]
     [InlineData("", "", "40", "80", "CarryWidest")]
-    public async Task A_limit_that_is_none_is_named_and_nothing_is_kept(string rip, string crosscut, string longest, string widest, string field)
+    public async Task A_limit_that_is_none_is_named_and_nothing_is_kept(
+        string rip,
+        string crosscut,
+        string longest,
+        string widest,
+        string field
+    )
     {
         var rows = shop.CountRows();
-        var wanted = await shop.Shop.GetAsync(TestShop.Cancel) with { WidestRip = rip, LongestCrosscut = crosscut, CarryLongest = longest, CarryWidest = widest };
+        var wanted = await shop.Shop.GetAsync(TestShop.Cancel) with
+        {
+            WidestRip = rip,
+            LongestCrosscut = crosscut,
+            CarryLongest = longest,
+            CarryWidest = widest,
+        };
         Assert.Equal(field, Assert.Single((await shop.Shop.SaveAsync(wanted, TestShop.Cancel)).Faults).Field);
         Assert.Equal(rows, shop.CountRows());
     }
@@ -74,6 +100,18 @@ public sealed class ShopTests : IAsyncLifetime
     public async Task Nothing_worth_keeping_is_a_setting_too()
     {
         var settings = await shop.Shop.GetAsync(TestShop.Cancel);
-        Assert.True((await shop.Shop.SaveAsync(settings with { KeepBoardLength = "", KeepSheetLength = "", KeepSheetWidth = "" }, TestShop.Cancel)).Ok);
+        Assert.True(
+            (
+                await shop.Shop.SaveAsync(
+                    settings with
+                    {
+                        KeepBoardLength = "",
+                        KeepSheetLength = "",
+                        KeepSheetWidth = "",
+                    },
+                    TestShop.Cancel
+                )
+            ).Ok
+        );
     }
 }

@@ -26,13 +26,20 @@ public sealed class PromiseTests : IAsyncLifetime
         await given.OffcutAsync("41 3/8");
         var (draft, plan) = await Drafts.WantingAsync(given, "B1");
         var storage = Shop.Get<PlanStorage>();
-        var outcomes = await Task.WhenAll(Enumerable.Range(0, Racers).Select(_ => Task.Run(() => storage.StoreAsync(draft, plan, "test", null, TestShop.Cancel))));
+        var outcomes = await Task.WhenAll(
+            Enumerable
+                .Range(0, Racers)
+                .Select(_ => Task.Run(() => storage.StoreAsync(draft, plan, "test", null, TestShop.Cancel)))
+        );
         Assert.Single(outcomes, outcome => outcome.Ok);
-        Assert.All(outcomes.Where(outcome => !outcome.Ok), outcome =>
-        {
-            Assert.Equal(OutcomeKind.Conflict, outcome.Kind);
-            Assert.Equal(("B1", "Boot-room bench"), (outcome.Faults.Single().Field, outcome.Faults.Single().Value));
-        });
+        Assert.All(
+            outcomes.Where(outcome => !outcome.Ok),
+            outcome =>
+            {
+                Assert.Equal(OutcomeKind.Conflict, outcome.Kind);
+                Assert.Equal(("B1", "Boot-room bench"), (outcome.Faults.Single().Field, outcome.Faults.Single().Value));
+            }
+        );
         Assert.Equal((1, 1), (Shop.CountRows()["Plans"], Shop.CountRows()["Promises"]));
     }
 
@@ -51,25 +58,43 @@ public sealed class PromiseTests : IAsyncLifetime
     [Fact]
     public async Task No_interleaving_gives_a_piece_to_two_plans_or_cuts_it_twice()
     {
-        for (var i = 0; i < 3; i++) await given.OffcutAsync("91");
-        var drafts = new[] { await Drafts.WantingAsync(given, "B1"), await Drafts.WantingAsync(given, "B2"), await Drafts.WantingAsync(given, "B3") };
+        for (var i = 0; i < 3; i++)
+            await given.OffcutAsync("91");
+        var drafts = new[]
+        {
+            await Drafts.WantingAsync(given, "B1"),
+            await Drafts.WantingAsync(given, "B2"),
+            await Drafts.WantingAsync(given, "B3"),
+        };
         var step = Gen.Select(Gen.Int[0, 5], Gen.Int[0, 2], Gen.Int[0, 1000]);
-        await step.Array[4].Array[6].SampleAsync(
-            async rounds =>
-            {
-                foreach (var round in rounds)
+        await step.Array[4]
+            .Array[6]
+            .SampleAsync(
+                async rounds =>
                 {
-                    await Task.WhenAll(round.Select(s => Task.Run(() => StepAsync(s.Item1, drafts[s.Item2], s.Item3))));
-                    CheckInvariants();
-                }
-            },
-            iter: 25, threads: 1);
+                    foreach (var round in rounds)
+                    {
+                        await Task.WhenAll(round.Select(s => Task.Run(() => StepAsync(s.Item1, drafts[s.Item2], s.Item3))));
+                        CheckInvariants();
+                    }
+                },
+                iter: 25,
+                threads: 1
+            );
     }
 
     private async Task<bool> TryPromiseAsync(Guid piece, Guid plan)
     {
         await using var db = Shop.Get<IDbContextFactory<ShopContext>>().CreateDbContext();
-        db.Promises.Add(new() { Id = Guid.CreateVersion7(), PieceId = piece, PlanId = plan, Active = true });
+        db.Promises.Add(
+            new()
+            {
+                Id = Guid.CreateVersion7(),
+                PieceId = piece,
+                PlanId = plan,
+                Active = true,
+            }
+        );
         try
         {
             await db.SaveChangesAsync(TestShop.Cancel);
@@ -89,31 +114,71 @@ public sealed class PromiseTests : IAsyncLifetime
         var stock = await Shop.Stock.ListAsync(TestShop.Cancel);
         switch (kind)
         {
-            case 0: await Shop.Get<PlanStorage>().StoreAsync(wanted.Draft, wanted.Plan, "test", null, TestShop.Cancel); break;
-            case 1: await Shop.Plans.WithdrawAsync(plan, TestShop.Cancel); break;
-            case 2: await Shop.Plans.ReinstateAsync(plan, TestShop.Cancel); break;
-            case 3: await Shop.Bench.FinishAsync(Guid.CreateVersion7(), plan, 0, 1, [new MeasuredLeftover(0, "5", "", true)], Some.Device, TestShop.Cancel); break;
-            case 4: await Shop.Bench.ReopenAsync(Guid.CreateVersion7(), plan, 0, 1, Some.Device, TestShop.Cancel); break;
-            default: await DiscardOrUndoAsync(stock, pick); break;
+            case 0:
+                await Shop.Get<PlanStorage>().StoreAsync(wanted.Draft, wanted.Plan, "test", null, TestShop.Cancel);
+                break;
+            case 1:
+                await Shop.Plans.WithdrawAsync(plan, TestShop.Cancel);
+                break;
+            case 2:
+                await Shop.Plans.ReinstateAsync(plan, TestShop.Cancel);
+                break;
+            case 3:
+                await Shop.Bench.FinishAsync(
+                    Guid.CreateVersion7(),
+                    plan,
+                    0,
+                    1,
+                    [new MeasuredLeftover(0, "5", "", true)],
+                    Some.Device,
+                    TestShop.Cancel
+                );
+                break;
+            case 4:
+                await Shop.Bench.ReopenAsync(Guid.CreateVersion7(), plan, 0, 1, Some.Device, TestShop.Cancel);
+                break;
+            default:
+                await DiscardOrUndoAsync(stock, pick);
+                break;
         }
     }
 
     private async Task DiscardOrUndoAsync(IReadOnlyList<Services.Stock.StockPiece> stock, int pick)
     {
         if (pick % 2 == 0 && stock.Count > 0)
-            await Shop.Stock.DiscardAsync(stock[pick % stock.Count].Id, stock[pick % stock.Count].Version, "test", Some.Device, TestShop.Cancel);
+            await Shop.Stock.DiscardAsync(
+                stock[pick % stock.Count].Id,
+                stock[pick % stock.Count].Version,
+                "test",
+                Some.Device,
+                TestShop.Cancel
+            );
         else if (await Shop.Stock.HistoryAsync(null, 20, TestShop.Cancel) is { Count: > 0 } entries)
             await Shop.Stock.UndoAsync(entries[pick % entries.Count].Id, Some.Device, TestShop.Cancel);
     }
 
     private void CheckInvariants()
     {
-        Assert.Equal("0", Shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM Promises WHERE Active = 1 GROUP BY PieceId HAVING COUNT(*) > 1)"));
-        Assert.Equal("0", Shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM StockLedger GROUP BY PieceId HAVING SUM(Count) NOT IN (0, 1))"));
-        Assert.Equal("0", Shop.Ask(
-            "SELECT COUNT(*) FROM Promises p JOIN Plans l ON l.Id = p.PlanId WHERE p.Active = 1 AND l.State NOT IN (0, 1)"));
-        Assert.Equal("0", Shop.Ask(
-            "SELECT COUNT(*) FROM (SELECT 1 FROM StockLedger e JOIN Finishes f ON f.Id = e.FinishId WHERE e.Kind = 4 AND f.Standing = 1 GROUP BY e.PieceId HAVING COUNT(*) > 1)"));
+        Assert.Equal(
+            "0",
+            Shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM Promises WHERE Active = 1 GROUP BY PieceId HAVING COUNT(*) > 1)")
+        );
+        Assert.Equal(
+            "0",
+            Shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM StockLedger GROUP BY PieceId HAVING SUM(Count) NOT IN (0, 1))")
+        );
+        Assert.Equal(
+            "0",
+            Shop.Ask(
+                "SELECT COUNT(*) FROM Promises p JOIN Plans l ON l.Id = p.PlanId WHERE p.Active = 1 AND l.State NOT IN (0, 1)"
+            )
+        );
+        Assert.Equal(
+            "0",
+            Shop.Ask(
+                "SELECT COUNT(*) FROM (SELECT 1 FROM StockLedger e JOIN Finishes f ON f.Id = e.FinishId WHERE e.Kind = 4 AND f.Standing = 1 GROUP BY e.PieceId HAVING COUNT(*) > 1)"
+            )
+        );
         Assert.Equal("0", Shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM Pieces GROUP BY Tag HAVING COUNT(*) > 1)"));
     }
 }

@@ -34,7 +34,10 @@ public sealed class StockTests : IAsyncLifetime
     [Fact]
     public async Task A_refused_addition_uses_up_no_tag()
     {
-        Assert.Equal(OutcomeKind.Faulty, (await shop.Stock.AddAsync(Some.Offcut("12 1/0"), Some.Inch, Some.Device, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Faulty,
+            (await shop.Stock.AddAsync(Some.Offcut("12 1/0"), Some.Inch, Some.Device, TestShop.Cancel)).Kind
+        );
         Assert.Equal("B1", (await AddAsync(Some.Offcut("12 1/2"))).Single().Tag);
     }
 
@@ -58,7 +61,9 @@ public sealed class StockTests : IAsyncLifetime
     public async Task A_piece_measured_anew_keeps_its_history_and_can_be_undone()
     {
         var piece = (await AddAsync(Some.Offcut("20"))).Single();
-        var now = (await shop.Stock.CorrectAsync(piece.Id, piece.Version, "19", "", "planed", Some.Inch, Some.Device, TestShop.Cancel)).Value!;
+        var now = (
+            await shop.Stock.CorrectAsync(piece.Id, piece.Version, "19", "", "planed", Some.Inch, Some.Device, TestShop.Cancel)
+        ).Value!;
         Assert.Equal((Length.FromInches(19), "planed"), (now.Length, now.Note));
         var entry = (await shop.Stock.HistoryAsync(piece.Id, 10, TestShop.Cancel))[0];
         Assert.Equal((StockEntryKind.Corrected, Some.Device), (entry.Kind, entry.Device));
@@ -84,8 +89,14 @@ public sealed class StockTests : IAsyncLifetime
     {
         var piece = (await AddAsync(Some.Offcut("20"))).Single();
         await shop.Stock.CorrectAsync(piece.Id, piece.Version, "19", "", "", Some.Inch, Some.Device, TestShop.Cancel);
-        Assert.Equal(OutcomeKind.Conflict, (await shop.Stock.CorrectAsync(piece.Id, piece.Version, "18", "", "", Some.Inch, Some.Device, TestShop.Cancel)).Kind);
-        Assert.Equal(OutcomeKind.Conflict, (await shop.Stock.DiscardAsync(piece.Id, piece.Version, "", Some.Device, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Conflict,
+            (await shop.Stock.CorrectAsync(piece.Id, piece.Version, "18", "", "", Some.Inch, Some.Device, TestShop.Cancel)).Kind
+        );
+        Assert.Equal(
+            OutcomeKind.Conflict,
+            (await shop.Stock.DiscardAsync(piece.Id, piece.Version, "", Some.Device, TestShop.Cancel)).Kind
+        );
     }
 
     [Fact]
@@ -93,7 +104,10 @@ public sealed class StockTests : IAsyncLifetime
     {
         var piece = (await AddAsync(Some.Offcut("20"))).Single();
         await shop.Stock.DiscardAsync(piece.Id, piece.Version, "split", Some.Device, TestShop.Cancel);
-        Assert.Equal(OutcomeKind.Missing, (await shop.Stock.DiscardAsync(piece.Id, 2, "split", Some.Device, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Missing,
+            (await shop.Stock.DiscardAsync(piece.Id, 2, "split", Some.Device, TestShop.Cancel)).Kind
+        );
     }
 
     // A clock that jumps must not reorder the ledger.

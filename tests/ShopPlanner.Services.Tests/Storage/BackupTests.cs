@@ -21,7 +21,10 @@ public sealed class BackupTests : IAsyncLifetime
         connection.Open();
         foreach (var (table, rows) in shop.CountRows())
             Assert.Equal($"{rows}", SqliteFacts.Ask(connection, $"SELECT COUNT(*) FROM \"{table}\""));
-        Assert.Equal([Path.GetFileName(backup.File)], Directory.EnumerateFiles(Path.Combine(shop.Folder, "backups")).Select(Path.GetFileName));
+        Assert.Equal(
+            [Path.GetFileName(backup.File)],
+            Directory.EnumerateFiles(Path.Combine(shop.Folder, "backups")).Select(Path.GetFileName)
+        );
         Assert.Equal(backup.File, shop.Get<IBackupService>().List().Single().File);
     }
 

@@ -9,7 +9,8 @@ namespace ShopPlanner.Services.Tests.Storage;
 public sealed class HardTimesTests
 {
     private const string WriterFolder = "SHOP_PLANNER_TEST_WRITER_FOLDER";
-    private const int Kills = 3, AcknowledgedBeforeKill = 15;
+    private const int Kills = 3,
+        AcknowledgedBeforeKill = 15;
 
     // max_page_count stands in for a full disk: SQLite answers the same way.
     [Fact]
@@ -23,11 +24,19 @@ public sealed class HardTimesTests
             {
                 await db.Database.ExecuteSqlRawAsync("PRAGMA max_page_count = 1", TestShop.Cancel);
                 for (var i = 0; i < 2_000; i++)
-                    db.Parts.Add(new() { Id = Guid.CreateVersion7(), ProjectId = project.Id, Note = new string('x', 1_000) });
+                    db.Parts.Add(
+                        new()
+                        {
+                            Id = Guid.CreateVersion7(),
+                            ProjectId = project.Id,
+                            Note = new string('x', 1_000),
+                        }
+                    );
                 await db.SaveChangesAsync(TestShop.Cancel);
                 return Done.Value;
             },
-            TestShop.Cancel);
+            TestShop.Cancel
+        );
         Assert.Equal((OutcomeKind.Faulty, "storage"), (outcome.Kind, outcome.Faults.Single().Field));
         Assert.Contains("full", outcome.Faults.Single().Message);
         Assert.Equal(rows, shop.CountRows());
@@ -46,7 +55,8 @@ public sealed class HardTimesTests
             await using var shop = await TestShop.OpenAsync(folder: folder);
             Assert.Equal("ok", shop.Ask("PRAGMA integrity_check"));
             Assert.Equal("0", shop.Ask("SELECT COUNT(*) FROM pragma_foreign_key_check"));
-            foreach (var project in acknowledged) Assert.Equal("2", shop.Ask($"SELECT COUNT(*) FROM Parts WHERE ProjectId = '{project:D}' COLLATE NOCASE"));
+            foreach (var project in acknowledged)
+                Assert.Equal("2", shop.Ask($"SELECT COUNT(*) FROM Parts WHERE ProjectId = '{project:D}' COLLATE NOCASE"));
             Assert.Equal("0", shop.Ask("SELECT COUNT(*) FROM (SELECT 1 FROM Parts GROUP BY ProjectId HAVING COUNT(*) <> 2)"));
         }
 
@@ -64,7 +74,8 @@ public sealed class HardTimesTests
         {
             var project = (await shop.Projects.CreateAsync("Bench", LengthUnit.Inch, TestShop.Cancel)).Value!;
             var saved = await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part()), Some.New(Some.Part())], TestShop.Cancel);
-            if (saved.Ok) await log.WriteLineAsync($"{project.Id}");
+            if (saved.Ok)
+                await log.WriteLineAsync($"{project.Id}");
         }
     }
 
@@ -73,7 +84,9 @@ public sealed class HardTimesTests
         var log = Path.Combine(folder, "acknowledged.txt");
         var before = Read(log).Count;
         var start = new ProcessStartInfo(
-            Environment.ProcessPath!, ["-explicit", "only", "-method", $"{typeof(HardTimesTests).FullName}.{nameof(Writes_until_it_is_killed)}"])
+            Environment.ProcessPath!,
+            ["-explicit", "only", "-method", $"{typeof(HardTimesTests).FullName}.{nameof(Writes_until_it_is_killed)}"]
+        )
         {
             RedirectStandardOutput = true,
         };
@@ -95,7 +108,8 @@ public sealed class HardTimesTests
     // The last line may be cut off in the middle: it was not acknowledged then.
     private static IReadOnlyList<Guid> Read(string log)
     {
-        if (!File.Exists(log)) return [];
+        if (!File.Exists(log))
+            return [];
         using var reader = new StreamReader(new FileStream(log, FileMode.Open, FileAccess.Read, FileShare.ReadWrite));
         return [.. reader.ReadToEnd().Split('\n').Where(line => Guid.TryParse(line, out _)).Select(Guid.Parse)];
     }

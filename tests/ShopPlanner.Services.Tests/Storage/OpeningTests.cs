@@ -17,16 +17,23 @@ public sealed class OpeningTests : IDisposable
         var inner = Path.Combine(folder, "new", "shop");
         await using (var shop = await TestShop.OpenAsync(folder: inner))
             Assert.NotEmpty(await shop.Materials.ListAsync(TestShop.Cancel));
-        Assert.Equal(["backups", "keys", "shop.db", "shop.lock"], Directory.EnumerateFileSystemEntries(inner).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["backups", "keys", "shop.db", "shop.lock"],
+            Directory.EnumerateFileSystemEntries(inner).Select(Path.GetFileName).Order()
+        );
         if (!OperatingSystem.IsWindows())
-            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, System.IO.File.GetUnixFileMode(inner));
+            Assert.Equal(
+                UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute,
+                System.IO.File.GetUnixFileMode(inner)
+            );
     }
 
     [Fact]
     public async Task What_was_saved_is_there_after_the_next_start()
     {
         Guid id;
-        await using (var shop = await TestShop.OpenAsync(folder: folder)) id = (await Some.ProjectAsync(shop)).Id;
+        await using (var shop = await TestShop.OpenAsync(folder: folder))
+            id = (await Some.ProjectAsync(shop)).Id;
         await using var again = await TestShop.OpenAsync(folder: folder);
         Assert.Equal("Boot-room bench", (await again.Projects.GetAsync(id, TestShop.Cancel))!.Name);
     }
@@ -99,7 +106,9 @@ public sealed class OpeningTests : IDisposable
     public async Task A_newer_programs_database_is_refused_naming_both_versions()
     {
         await CreateAsync();
-        Run("INSERT INTO __EFMigrationsHistory VALUES ('29990101000000_Later', '30.0.0'); UPDATE Facts SET Value = '7.5.0' WHERE Name = 'written by'");
+        Run(
+            "INSERT INTO __EFMigrationsHistory VALUES ('29990101000000_Later', '30.0.0'); UPDATE Facts SET Value = '7.5.0' WHERE Name = 'written by'"
+        );
         await RefusesAsync("written by Shop Planner 7.5.0", "29990101000000_Later", $"this is {Migrator.ProgramVersion}");
     }
 
@@ -108,8 +117,10 @@ public sealed class OpeningTests : IDisposable
     public async Task A_migration_lock_left_by_a_killed_program_does_not_hang_the_next_start()
     {
         await CreateAsync();
-        Run("CREATE TABLE IF NOT EXISTS \"__EFMigrationsLock\" (\"Id\" INTEGER PRIMARY KEY, \"Timestamp\" TEXT NOT NULL); " +
-            "INSERT OR REPLACE INTO \"__EFMigrationsLock\" VALUES (1, '2026-01-01')");
+        Run(
+            "CREATE TABLE IF NOT EXISTS \"__EFMigrationsLock\" (\"Id\" INTEGER PRIMARY KEY, \"Timestamp\" TEXT NOT NULL); "
+                + "INSERT OR REPLACE INTO \"__EFMigrationsLock\" VALUES (1, '2026-01-01')"
+        );
         await using var shop = TestShop.Make(folder, false);
         await shop.Database.OpenAsync(TestShop.Cancel).WaitAsync(TimeSpan.FromSeconds(30), TestShop.Cancel);
         Assert.Equal("0", shop.Ask("SELECT COUNT(*) FROM \"__EFMigrationsLock\""));
@@ -119,7 +130,8 @@ public sealed class OpeningTests : IDisposable
     [Fact]
     public async Task Before_an_upgrade_a_copy_is_made_and_a_failed_one_leaves_the_old_database()
     {
-        await using (var shop = await TestShop.OpenAsync(folder: folder)) await Some.ProjectAsync(shop);
+        await using (var shop = await TestShop.OpenAsync(folder: folder))
+            await Some.ProjectAsync(shop);
         Run("DELETE FROM __EFMigrationsHistory");
         await RefusesAsync("cannot be opened", "already exists");
         Assert.Equal("Boot-room bench", Run("SELECT Name FROM Projects"));

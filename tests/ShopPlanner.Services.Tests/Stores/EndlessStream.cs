@@ -11,7 +11,11 @@ internal sealed class EndlessStream : Stream
 
     public override long Length => throw new NotSupportedException();
 
-    public override long Position { get => 0; set => throw new NotSupportedException(); }
+    public override long Position
+    {
+        get => 0;
+        set => throw new NotSupportedException();
+    }
 
     public override int Read(byte[] buffer, int offset, int count)
     {

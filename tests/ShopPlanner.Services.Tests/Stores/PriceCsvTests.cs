@@ -62,7 +62,10 @@ public sealed class PriceCsvTests : IAsyncLifetime
         var rows = shop.CountRows();
         var outcome = await TryAsync(Heading + "pine-1x3,96,,6.48,yes\npine-1x3,NaN,,6.48,yes\nnothing,96,,free,perhaps\n");
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
-        Assert.Equal(["line 3, length", "line 4, in stock", "line 4, material", "line 4, price"], outcome.Faults.Select(fault => fault.Field));
+        Assert.Equal(
+            ["line 3, length", "line 4, in stock", "line 4, material", "line 4, price"],
+            outcome.Faults.Select(fault => fault.Field)
+        );
         Assert.Equal(rows, shop.CountRows());
     }
 
@@ -84,13 +87,20 @@ public sealed class PriceCsvTests : IAsyncLifetime
         Assert.Equal(rows, shop.CountRows());
     }
 
-    public static TheoryData<string, byte[]> Encodings() => new()
-    {
-        { "UTF-8 with mark", [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("material,length,price\npine-1x3,96,1\n")] },
-        { "UTF-16", [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes("material,length,price\r\npine-1x3,96,1\r\n")] },
-        { "old line ends", Encoding.UTF8.GetBytes("material,length,price\rpine-1x3,96,1\r") },
-        { "mixed line ends", Encoding.UTF8.GetBytes("material,length,price\r\n\r\npine-1x3,96,1\n\r") },
-    };
+    public static TheoryData<string, byte[]> Encodings() =>
+        new()
+        {
+            {
+                "UTF-8 with mark",
+                [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes("material,length,price\npine-1x3,96,1\n")]
+            },
+            {
+                "UTF-16",
+                [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes("material,length,price\r\npine-1x3,96,1\r\n")]
+            },
+            { "old line ends", Encoding.UTF8.GetBytes("material,length,price\rpine-1x3,96,1\r") },
+            { "mixed line ends", Encoding.UTF8.GetBytes("material,length,price\r\n\r\npine-1x3,96,1\n\r") },
+        };
 
     [Theory]
     [MemberData(nameof(Encodings))]
@@ -99,14 +109,22 @@ public sealed class PriceCsvTests : IAsyncLifetime
 
     [Fact]
     public async Task Bytes_that_are_no_text_are_refused() =>
-        Assert.Equal("file", (await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream([0x6d, 0xff, 0xfe, 0x80]), TestShop.Cancel)).Faults.Single().Field);
+        Assert.Equal(
+            "file",
+            (await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream([0x6d, 0xff, 0xfe, 0x80]), TestShop.Cancel))
+                .Faults.Single()
+                .Field
+        );
 
     [Fact]
     public async Task Too_much_is_refused_while_reading()
     {
         var lines = Heading + string.Concat(Enumerable.Range(1, 20_001).Select(i => $"pine-1x3,{i},,1,yes\n"));
         Assert.Contains("more than", (await TryAsync(lines)).Faults.Single().Message);
-        Assert.Contains("5 MB", (await shop.Stores.ImportCsvAsync(store.Id, new EndlessStream(), TestShop.Cancel)).Faults.Single().Message);
+        Assert.Contains(
+            "5 MB",
+            (await shop.Stores.ImportCsvAsync(store.Id, new EndlessStream(), TestShop.Cancel)).Faults.Single().Message
+        );
         Assert.Contains("cells", (await TryAsync(string.Join(',', Enumerable.Repeat("x", 10_000)))).Faults.Single().Message);
     }
 

@@ -30,9 +30,29 @@ public sealed class StoreTests : IAsyncLifetime
     {
         shop.Clock.Advance(TimeSpan.FromDays(10));
         var row = store.Prices[0];
-        var now = (await shop.Stores.SavePriceAsync(store.Id, Some.Price(price: "6.98") with { Id = row.Id, Version = row.Version }, TestShop.Cancel)).Value!.Prices[0];
+        var now = (
+            await shop.Stores.SavePriceAsync(
+                store.Id,
+                Some.Price(price: "6.98") with
+                {
+                    Id = row.Id,
+                    Version = row.Version,
+                },
+                TestShop.Cancel
+            )
+        )
+            .Value!
+            .Prices[0];
         Assert.Equal((Money.From(6.98m), new DateOnly(2026, 5, 12), 2), (now.Price, now.Seen, now.Version));
-        var late = await shop.Stores.SavePriceAsync(store.Id, Some.Price(price: "7") with { Id = row.Id, Version = row.Version }, TestShop.Cancel);
+        var late = await shop.Stores.SavePriceAsync(
+            store.Id,
+            Some.Price(price: "7") with
+            {
+                Id = row.Id,
+                Version = row.Version,
+            },
+            TestShop.Cancel
+        );
         Assert.Equal((OutcomeKind.Conflict, "6.98"), (late.Kind, late.Faults.Single().Value));
     }
 
@@ -81,7 +101,15 @@ public sealed class StoreTests : IAsyncLifetime
     [InlineData("2", "some", "CutTolerance")]
     public async Task First_cuts_that_no_store_makes_are_refused(string cuts, string tolerance, string member)
     {
-        var outcome = await shop.Stores.SaveAsync(store with { FirstCuts = cuts, CutTolerance = tolerance, Note = "not kept" }, TestShop.Cancel);
+        var outcome = await shop.Stores.SaveAsync(
+            store with
+            {
+                FirstCuts = cuts,
+                CutTolerance = tolerance,
+                Note = "not kept",
+            },
+            TestShop.Cancel
+        );
         Assert.Equal((OutcomeKind.Faulty, member), (outcome.Kind, Assert.Single(outcome.Faults).Field));
         Assert.Equal("", (await shop.Stores.GetAsync(store.Id, TestShop.Cancel))!.Note);
     }
@@ -89,7 +117,10 @@ public sealed class StoreTests : IAsyncLifetime
     [Fact]
     public async Task A_store_is_renamed_on_its_latest_version_only_and_names_differ()
     {
-        Assert.Equal(OutcomeKind.Faulty, (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Faulty,
+            (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, TestShop.Cancel)).Kind
+        );
         Assert.True((await shop.Stores.SaveAsync(store with { Name = "Lumber at the corner" }, TestShop.Cancel)).Ok);
         Assert.Equal(OutcomeKind.Conflict, (await shop.Stores.SaveAsync(store with { Name = "Corner" }, TestShop.Cancel)).Kind);
     }
@@ -98,6 +129,9 @@ public sealed class StoreTests : IAsyncLifetime
     public async Task A_price_is_taken_out_once()
     {
         Assert.Empty((await shop.Stores.RemovePriceAsync(store.Id, store.Prices[0].Id, TestShop.Cancel)).Value!.Prices);
-        Assert.Equal(OutcomeKind.Missing, (await shop.Stores.RemovePriceAsync(store.Id, store.Prices[0].Id, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Missing,
+            (await shop.Stores.RemovePriceAsync(store.Id, store.Prices[0].Id, TestShop.Cancel)).Kind
+        );
     }
 }

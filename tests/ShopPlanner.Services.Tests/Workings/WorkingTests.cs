@@ -10,9 +10,20 @@ namespace ShopPlanner.Services.Tests.Workings;
 
 public sealed class WorkingTests
 {
-    private static readonly Dictionary<string, string> Boards = new() { ["thickness"] = "1", ["width"] = "6", ["length"] = "8 ft", ["count"] = " " };
+    private static readonly Dictionary<string, string> Boards = new()
+    {
+        ["thickness"] = "1",
+        ["width"] = "6",
+        ["length"] = "8 ft",
+        ["count"] = " ",
+    };
 
-    private static readonly Dictionary<string, string> Slats = new() { ["span"] = "32 1/2", ["member"] = "2 1/2", ["count"] = "5" };
+    private static readonly Dictionary<string, string> Slats = new()
+    {
+        ["span"] = "32 1/2",
+        ["member"] = "2 1/2",
+        ["count"] = "5",
+    };
 
     [Fact]
     public async Task A_working_is_kept_as_it_was_typed_with_its_result()
@@ -22,7 +33,10 @@ public sealed class WorkingTests
         var use = (await KeepAsync(shop, project.Id, "board-feet", Boards)).Value!;
         Assert.Equal((0, null), (use.Parts, use.Step));
         var kept = Assert.Single(await ListAsync(shop, project.Id));
-        Assert.Equal(("board-feet", "Board feet", Some.Inch, "Board feet: 4 bd ft"), (kept.Form, kept.Title, kept.Unit, kept.Result));
+        Assert.Equal(
+            ("board-feet", "Board feet", Some.Inch, "Board feet: 4 bd ft"),
+            (kept.Form, kept.Title, kept.Unit, kept.Result)
+        );
         Assert.Equal(["length=8 ft", "thickness=1", "width=6"], kept.Given.Select(pair => $"{pair.Key}={pair.Value}"));
         Assert.Equal(new DateTime(2026, 5, 2, 9, 30, 0, DateTimeKind.Utc), kept.KeptUtc);
         Assert.Empty((await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows);
@@ -49,7 +63,10 @@ public sealed class WorkingTests
         var sheet = (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!;
         Assert.Equal((1, use.Step, "parts of equal spacing"), (use.Parts, sheet.UndoStep, sheet.Undo));
         var row = Assert.Single(sheet.Rows);
-        Assert.Equal(("A", "Spacer block", "", "6", "1"), (row.Texts.Mark, row.Texts.Name, row.Texts.Material, row.Texts.Length, row.Texts.Quantity));
+        Assert.Equal(
+            ("A", "Spacer block", "", "6", "1"),
+            (row.Texts.Mark, row.Texts.Name, row.Texts.Material, row.Texts.Length, row.Texts.Quantity)
+        );
         Assert.Equal((32.5m - (5 * 2.5m)) / 6, LengthText.Parse(row.Texts.Width, Some.Inch).Value.ToInches(), 3);
         Assert.Contains("¾″ thick", row.Texts.Note, StringComparison.Ordinal);
         Assert.Equal(["Material"], row.Faults.Select(fault => fault.Field));
@@ -131,7 +148,16 @@ public sealed class WorkingTests
         var project = await Some.ProjectAsync(shop);
         await using (var db = shop.Get<IDbContextFactory<ShopContext>>().CreateDbContext())
         {
-            db.Parts.AddRange(Enumerable.Range(0, IPartService.MaxRows).Select(i => new StoredPart { Id = Guid.CreateVersion7(), ProjectId = project.Id, Position = i }));
+            db.Parts.AddRange(
+                Enumerable
+                    .Range(0, IPartService.MaxRows)
+                    .Select(i => new StoredPart
+                    {
+                        Id = Guid.CreateVersion7(),
+                        ProjectId = project.Id,
+                        Position = i,
+                    })
+            );
             await db.SaveChangesAsync(TestShop.Cancel);
         }
 
@@ -142,7 +168,8 @@ public sealed class WorkingTests
 
     private static IWorkingService Kept(TestShop shop) => shop.Get<IWorkingService>();
 
-    private static Task<IReadOnlyList<KeptWorking>> ListAsync(TestShop shop, Guid project) => Kept(shop).ListAsync(project, TestShop.Cancel);
+    private static Task<IReadOnlyList<KeptWorking>> ListAsync(TestShop shop, Guid project) =>
+        Kept(shop).ListAsync(project, TestShop.Cancel);
 
     private static Task<Outcome<KeptUse>> KeepAsync(TestShop shop, Guid project, string form, Dictionary<string, string> given) =>
         Kept(shop).KeepAsync(project, form, given, Some.Inch, TestShop.Cancel);

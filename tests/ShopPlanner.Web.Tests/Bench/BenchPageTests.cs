@@ -41,11 +41,20 @@ public sealed class BenchPageTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        if (begun) using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Cut made"))) { }
+        if (begun)
+            using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Cut made"))) { }
         Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan))).QuerySelector(".notice.warn"));
         var parts = shop.Server.Get<IPartService>();
         var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
-        Assert.True((await parts.SaveAsync(shop.Project.Id, [new PartEdit(row.Texts with { Length = "31" }, row.Version)], ShopServer.Cancel)).Ok);
+        Assert.True(
+            (
+                await parts.SaveAsync(
+                    shop.Project.Id,
+                    [new PartEdit(row.Texts with { Length = "31" }, row.Version)],
+                    ShopServer.Cancel
+                )
+            ).Ok
+        );
 
         var page = await browser.OpenAsync(Links.BenchPlan(plan));
 

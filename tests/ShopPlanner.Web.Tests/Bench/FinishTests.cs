@@ -32,7 +32,10 @@ public sealed class FinishTests
         var plan = await shop.PlanAsync();
         var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
 
-        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "35 1/4")));
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "35 1/4"))
+        );
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         var piece = Assert.Single(await shop.StockAsync());
@@ -74,7 +77,9 @@ public sealed class FinishTests
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         var field = Field(await PlainBrowser.ReadAsync(answer), "Leftovers[0].Length");
         Assert.Equal((typed, "true"), (field.Value, field.GetAttribute("aria-invalid")));
-        Assert.False(string.IsNullOrWhiteSpace(field.Owner!.GetElementById(field.GetAttribute("aria-describedby")!)!.TextContent));
+        Assert.False(
+            string.IsNullOrWhiteSpace(field.Owner!.GetElementById(field.GetAttribute("aria-describedby")!)!.TextContent)
+        );
         Assert.False((await shop.BoardAsync(plan)).Finished);
         Assert.Empty(await shop.StockAsync());
     }
@@ -86,10 +91,16 @@ public sealed class FinishTests
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
         var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
-        using var bad = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "long")));
+        using var bad = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "long"))
+        );
         var again = (await PlainBrowser.ReadAsync(bad)).FormOf(Finish);
 
-        using var good = await browser.PostAsync(again.GetAttribute("action")!, PlainBrowser.FieldsOf(again).With(("Leftovers[0].Length", "35")));
+        using var good = await browser.PostAsync(
+            again.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(again).With(("Leftovers[0].Length", "35"))
+        );
 
         Assert.Equal(HttpStatusCode.SeeOther, good.StatusCode);
         Assert.Single(await shop.StockAsync());
@@ -103,7 +114,10 @@ public sealed class FinishTests
         var plan = await shop.PlanAsync();
         var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
 
-        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).Without("Leftovers[0].Keep"));
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).Without("Leftovers[0].Keep")
+        );
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         Assert.True((await shop.BoardAsync(plan)).Finished);
@@ -118,7 +132,9 @@ public sealed class FinishTests
         var plan = await shop.PlanAsync();
         using var finished = await browser.SubmitAsync((await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish));
 
-        using var answer = await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Reopen this board"));
+        using var answer = await browser.SubmitAsync(
+            (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Reopen this board")
+        );
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         Assert.False((await shop.BoardAsync(plan)).Finished);

@@ -20,7 +20,10 @@ public sealed class TickTests
         Assert.True((await shop.BoardAsync(plan)).Cuts[0].Made);
         var again = await browser.OpenAsync(answer.Headers.Location!.OriginalString.Split('#')[0]);
         Assert.Contains("made", again.QuerySelectorAll(".bench-cuts li")[0].ClassList);
-        Assert.NotEqual(first.ToString(), PlainBrowser.FieldsOf(again.FormOf("Cut made")).Single(field => field.Key == "Cut").Value);
+        Assert.NotEqual(
+            first.ToString(),
+            PlainBrowser.FieldsOf(again.FormOf("Cut made")).Single(field => field.Key == "Cut").Value
+        );
     }
 
     [Fact]
@@ -64,7 +67,10 @@ public sealed class TickTests
         var plan = await shop.PlanAsync();
         var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made");
 
-        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).Without("__RequestVerificationToken"));
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).Without("__RequestVerificationToken")
+        );
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.All((await shop.BoardAsync(plan)).Cuts, cut => Assert.False(cut.Made));
@@ -80,7 +86,10 @@ public sealed class TickTests
         var plan = await shop.PlanAsync();
         var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made");
 
-        using var answer = await browser.PostAsync(form.GetAttribute("action")!, PlainBrowser.FieldsOf(form).With((field, value)));
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).With((field, value))
+        );
 
         Assert.InRange((int)answer.StatusCode, 400, 499);
         Assert.Contains("Nothing was changed", (await PlainBrowser.ReadAsync(answer)).Body!.TextContent);

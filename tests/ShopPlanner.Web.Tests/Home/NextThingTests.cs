@@ -8,7 +8,18 @@ namespace ShopPlanner.Web.Tests.Home;
 
 public sealed class NextThingTests
 {
-    private static readonly ProjectView Project = new(Guid.NewGuid(), "Bench", "B", LengthUnit.Inch, ProjectState.Planning, "", 3, 9, 0, 1);
+    private static readonly ProjectView Project = new(
+        Guid.NewGuid(),
+        "Bench",
+        "B",
+        LengthUnit.Inch,
+        ProjectState.Planning,
+        "",
+        3,
+        9,
+        0,
+        1
+    );
 
     [Fact]
     public void Without_parts_they_are_written_down_first() =>
@@ -19,12 +30,23 @@ public sealed class NextThingTests
         Assert.Equal(("Look at 2 rows", Links.Parts(Project.Id)), For(Project with { FaultyRows = 2 }));
 
     [Fact]
-    public void Without_a_plan_the_cuts_are_planned() => Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project));
+    public void Without_a_plan_the_cuts_are_planned() =>
+        Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project));
 
     [Fact]
     public void With_a_plan_it_is_shown()
     {
-        var plan = new PlanSummary(Guid.NewGuid(), "Bench", DateTime.UnixEpoch, PlanState.Ready, PlanStatus.Proven, Money.Zero, 1, [Project.Id], false);
+        var plan = new PlanSummary(
+            Guid.NewGuid(),
+            "Bench",
+            DateTime.UnixEpoch,
+            PlanState.Ready,
+            PlanStatus.Proven,
+            Money.Zero,
+            1,
+            [Project.Id],
+            false
+        );
         Assert.Equal(("Its cut plan", Links.Plan(plan.Id)), For(Project, plan));
     }
 

@@ -23,7 +23,17 @@ public sealed class OptionTests
     [Fact]
     public void Everything_given_is_read()
     {
-        var settings = Read("--data", "shop", "--port", "0", "--only-this-computer", "--host", "workshop.example", "--host", "192.168.7.7").Settings!;
+        var settings = Read(
+            "--data",
+            "shop",
+            "--port",
+            "0",
+            "--only-this-computer",
+            "--host",
+            "workshop.example",
+            "--host",
+            "192.168.7.7"
+        ).Settings!;
         Assert.Equal(Path.GetFullPath("shop"), settings.DataFolder);
         Assert.Equal(0, settings.Port);
         Assert.True(settings.OnlyThisComputer);
@@ -48,7 +58,11 @@ public sealed class OptionTests
     public void What_cannot_be_read_is_refused(params string[] args) => Assert.Equal(2, ReadAloud(args).Reading.ExitCode);
 
     [Theory]
-    [InlineData("http://[::]:5080", "192.168.1.5", "Shop Planner is at http://localhost:5080 — on the tablet: http://192.168.1.5:5080")]
+    [InlineData(
+        "http://[::]:5080",
+        "192.168.1.5",
+        "Shop Planner is at http://localhost:5080 — on the tablet: http://192.168.1.5:5080"
+    )]
     [InlineData("http://0.0.0.0:80", null, "Shop Planner is at http://localhost:80")]
     [InlineData("http://127.0.0.1:7000", "192.168.1.5", "Shop Planner is at http://localhost:7000")]
     [InlineData("http://192.168.1.5:7000", "192.168.1.5", "Shop Planner is at http://192.168.1.5:7000")]

@@ -46,7 +46,10 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Assert.Equal("30", Field(page, "Outside width").GetAttribute("value"));
         Assert.StartsWith("30″ × 11 ¼″ × 60″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
         Assert.Contains(page.FindAll(".idea-parts tbody tr"), row => row.TextContent.Contains("Side", StringComparison.Ordinal));
-        Assert.Equal(["Idea", "Parts"], page.FindAll("nav[aria-label='Places of the project'] a").Select(link => link.TextContent));
+        Assert.Equal(
+            ["Idea", "Parts"],
+            page.FindAll("nav[aria-label='Places of the project'] a").Select(link => link.TextContent)
+        );
         Assert.Equal("Idea", page.Find("nav[aria-label='Places of the project'] a[aria-current='page']").TextContent);
     }
 
@@ -90,7 +93,9 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public void A_part_that_is_chosen_shows_how_its_length_came_about()
     {
         var page = Open();
-        page.FindAll(".idea-parts .mark-ring").First(button => button.GetAttribute("aria-label")!.EndsWith("Bottom", StringComparison.Ordinal)).Click();
+        page.FindAll(".idea-parts .mark-ring")
+            .First(button => button.GetAttribute("aria-label")!.EndsWith("Bottom", StringComparison.Ordinal))
+            .Click();
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll(".part-detail .formula")), Patience);
         Assert.Contains("part=", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
         Assert.Contains("dado", page.Find(".part-detail .joints").TextContent, StringComparison.Ordinal);
@@ -112,7 +117,14 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     {
         var page = Open();
         Field(page, "Case").Change("mdf-3-4");
-        page.WaitForAssertion(() => Assert.Contains(page.FindAll(".idea-parts tr"), row => row.TextContent.Contains("MDF 3/4", StringComparison.Ordinal) && row.TextContent.Contains('¾')), Patience);
+        page.WaitForAssertion(
+            () =>
+                Assert.Contains(
+                    page.FindAll(".idea-parts tr"),
+                    row => row.TextContent.Contains("MDF 3/4", StringComparison.Ordinal) && row.TextContent.Contains('¾')
+                ),
+            Patience
+        );
     }
 
     [Fact]
@@ -147,9 +159,14 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     {
         var page = Render<DesignsPage>();
         Assert.Contains(page.FindAll(".design h3"), head => head.TextContent == "Pantry cupboard");
-        await page.FindAll("button").Single(button => button.GetAttribute("aria-label") == "Start a project from this: Pantry cupboard").ClickAsync(new());
+        await page.FindAll("button")
+            .Single(button => button.GetAttribute("aria-label") == "Start a project from this: Pantry cupboard")
+            .ClickAsync(new());
         Assert.EndsWith("/idea", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
-        Assert.Contains(await server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel), one => one.Name == "Pantry cupboard");
+        Assert.Contains(
+            await server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel),
+            one => one.Name == "Pantry cupboard"
+        );
     }
 
     [Theory]
@@ -167,7 +184,8 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
 
     private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
 
-    private static IElement Slider(IRenderedComponent<IdeaPage> page, string dimension) => page.Find($"input[type=range][data-dimension={dimension}]");
+    private static IElement Slider(IRenderedComponent<IdeaPage> page, string dimension) =>
+        page.Find($"input[type=range][data-dimension={dimension}]");
 
     private static int Number(IRenderedComponent<IdeaPage> page, string attribute) =>
         int.Parse(Slider(page, "width").GetAttribute(attribute)!, System.Globalization.CultureInfo.InvariantCulture);

@@ -8,12 +8,29 @@ public sealed class TokenTests
     private static readonly string Css = File.ReadAllText(Path.Combine(Repository(), "wwwroot-assets", "styles", "tokens.css"));
     private static readonly LookTokens Tokens = LookTokens.Read(Css);
 
-    public static TheoryData<string, string> TextOnGround() => new()
-    {
-        { "ink", "paper" }, { "ink", "surface" }, { "ink", "sunk" }, { "faded-ink", "paper" }, { "faded-ink", "surface" }, { "faded-ink", "sunk" },
-        { "chalk", "paper" }, { "chalk", "surface" }, { "on-chalk", "chalk" }, { "pencil", "paper" }, { "pencil", "surface" }, { "pencil", "pencil-wash" },
-        { "done", "paper" }, { "done", "surface" }, { "ink", "chalk-wash" }, { "ink", "pencil-wash" }, { "ink", "done-wash" }, { "surface", "pencil" }, { "paper", "ink" },
-    };
+    public static TheoryData<string, string> TextOnGround() =>
+        new()
+        {
+            { "ink", "paper" },
+            { "ink", "surface" },
+            { "ink", "sunk" },
+            { "faded-ink", "paper" },
+            { "faded-ink", "surface" },
+            { "faded-ink", "sunk" },
+            { "chalk", "paper" },
+            { "chalk", "surface" },
+            { "on-chalk", "chalk" },
+            { "pencil", "paper" },
+            { "pencil", "surface" },
+            { "pencil", "pencil-wash" },
+            { "done", "paper" },
+            { "done", "surface" },
+            { "ink", "chalk-wash" },
+            { "ink", "pencil-wash" },
+            { "ink", "done-wash" },
+            { "surface", "pencil" },
+            { "paper", "ink" },
+        };
 
     // 4.5:1 for text: WCAG 2.2, success criterion 1.4.3.
     [Theory]
@@ -74,7 +91,9 @@ public sealed class TokenTests
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "ShopPlanner.sln")))
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("ShopPlanner.sln is in no folder above the tests");
+            folder =
+                Path.GetDirectoryName(folder)
+                ?? throw new InvalidOperationException("ShopPlanner.sln is in no folder above the tests");
         return folder;
     }
 }

@@ -15,19 +15,42 @@ public sealed class AddressTests(RunningWeb web) : IClassFixture<RunningWeb>
         var answer = await web.Client.GetAsync(Links.PriceCsv(store.Id), TestContext.Current.CancellationToken);
         Assert.Equal("text/csv", answer.Content.Headers.ContentType?.MediaType);
         Assert.Equal("attachment", answer.Content.Headers.ContentDisposition?.DispositionType);
-        Assert.StartsWith("material,", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.OrdinalIgnoreCase);
+        Assert.StartsWith(
+            "material,",
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.OrdinalIgnoreCase
+        );
     }
 
     [Fact]
     public async Task What_is_not_there_is_not_found()
     {
-        foreach (var address in new[] { Links.Packet(Guid.NewGuid(), PaperSize.A4), Links.PlanDocument(Guid.NewGuid(), true), Links.PriceCsv(Guid.NewGuid()), Links.Plan(Guid.NewGuid()), Links.Store(Guid.NewGuid()), Links.Parts(Guid.NewGuid()), Links.StockPiece(Guid.NewGuid()), Links.BenchPlan(Guid.NewGuid()) })
-            Assert.Equal(HttpStatusCode.NotFound, (await web.Client.GetAsync(address, TestContext.Current.CancellationToken)).StatusCode);
+        foreach (
+            var address in new[]
+            {
+                Links.Packet(Guid.NewGuid(), PaperSize.A4),
+                Links.PlanDocument(Guid.NewGuid(), true),
+                Links.PriceCsv(Guid.NewGuid()),
+                Links.Plan(Guid.NewGuid()),
+                Links.Store(Guid.NewGuid()),
+                Links.Parts(Guid.NewGuid()),
+                Links.StockPiece(Guid.NewGuid()),
+                Links.BenchPlan(Guid.NewGuid()),
+            }
+        )
+            Assert.Equal(
+                HttpStatusCode.NotFound,
+                (await web.Client.GetAsync(address, TestContext.Current.CancellationToken)).StatusCode
+            );
     }
 
     [Fact]
     public async Task An_unknown_address_says_so_in_our_own_page() =>
-        Assert.Contains("There is nothing at this address", await web.Client.GetStringAsyncAnyStatus("/nowhere"), StringComparison.Ordinal);
+        Assert.Contains(
+            "There is nothing at this address",
+            await web.Client.GetStringAsyncAnyStatus("/nowhere"),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("Hall bookcase", "hall-bookcase.pdf")]

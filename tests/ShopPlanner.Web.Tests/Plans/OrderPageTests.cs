@@ -30,7 +30,9 @@ public sealed class OrderPageTests
     {
         await using var shop = await PlannedShop.OpenAsync();
         var bad = new PartTexts(Guid.CreateVersion7(), "B", "Rail", "pine-1x3", "12 1/0", "", "1", false, "");
-        Assert.True((await shop.Server.Get<IPartService>().SaveAsync(shop.Project.Id, [new PartEdit(bad, null)], ShopServer.Cancel)).Ok);
+        Assert.True(
+            (await shop.Server.Get<IPartService>().SaveAsync(shop.Project.Id, [new PartEdit(bad, null)], ShopServer.Cancel)).Ok
+        );
         await using var context = PageTest.For(shop);
 
         var page = context.Render<NewPlanPage>();
@@ -79,9 +81,12 @@ public sealed class OrderPageTests
         var addresses = context.Services.GetRequiredService<NavigationManager>();
         page.WaitForAssertion(() => Assert.Contains("/plans/runs/", addresses.Uri));
         var job = Guid.Parse(addresses.Uri.Split('/')[^1]);
-        while (shop.Server.Get<IPlanService>().FindJob(job)!.PlanId is null) await Task.Delay(10, ShopServer.Cancel);
+        while (shop.Server.Get<IPlanService>().FindJob(job)!.PlanId is null)
+            await Task.Delay(10, ShopServer.Cancel);
         context.Render<PlanRunPage>(given => given.Add(run => run.Id, job));
-        page.WaitForAssertion(() => Assert.EndsWith(Links.Plan(shop.Server.Get<IPlanService>().FindJob(job)!.PlanId!.Value), addresses.Uri));
+        page.WaitForAssertion(() =>
+            Assert.EndsWith(Links.Plan(shop.Server.Get<IPlanService>().FindJob(job)!.PlanId!.Value), addresses.Uri)
+        );
     }
 
     private static IElement Button(IRenderedComponent<NewPlanPage> page) =>

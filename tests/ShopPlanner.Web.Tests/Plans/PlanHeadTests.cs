@@ -29,7 +29,15 @@ public sealed class PlanHeadTests
         var id = await shop.PlanAsync();
         var parts = shop.Server.Get<IPartService>();
         var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
-        Assert.True((await parts.SaveAsync(shop.Project.Id, [new PartEdit(row.Texts with { Length = "31" }, row.Version)], ShopServer.Cancel)).Ok);
+        Assert.True(
+            (
+                await parts.SaveAsync(
+                    shop.Project.Id,
+                    [new PartEdit(row.Texts with { Length = "31" }, row.Version)],
+                    ShopServer.Cancel
+                )
+            ).Ok
+        );
         var plan = (await shop.Server.Get<IPlanService>().GetAsync(id, ShopServer.Cancel))!;
 
         var page = context.Render<PlanHead>(given => given.Add(head => head.Plan, plan).Add(head => head.Sign, "$"));

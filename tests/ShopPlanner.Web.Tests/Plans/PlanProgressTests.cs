@@ -11,7 +11,16 @@ namespace ShopPlanner.Web.Tests.Plans;
 public sealed class PlanProgressTests : BunitContext
 {
     private static readonly PlanJobView Going = new(
-        Guid.NewGuid(), PlanJobState.Running, "Pine 1x3", Money.From(42), Money.From(39.5m), TimeSpan.FromSeconds(4.2), 10, null, []);
+        Guid.NewGuid(),
+        PlanJobState.Running,
+        "Pine 1x3",
+        Money.From(42),
+        Money.From(39.5m),
+        TimeSpan.FromSeconds(4.2),
+        10,
+        null,
+        []
+    );
 
     [Fact]
     public void A_run_tells_the_best_so_far_the_bound_the_gap_and_the_time()
@@ -54,15 +63,27 @@ public sealed class PlanProgressTests : BunitContext
     [InlineData(PlanJobState.Stopped, "Stopped before there was a plan")]
     public void A_run_that_ended_without_a_plan_says_why(PlanJobState state, string heading)
     {
-        var page = Show(Going with { State = state, Cost = null, Faults = [new Fault("BB A", "400", "is longer than any stock")] });
+        var page = Show(
+            Going with
+            {
+                State = state,
+                Cost = null,
+                Faults = [new Fault("BB A", "400", "is longer than any stock")],
+            }
+        );
 
         Assert.Equal(heading, page.Find("h1").TextContent.Trim());
         Assert.Contains("BB A: ‘400’ is longer than any stock.", page.Find("[role=alert]").TextContent);
         Assert.Empty(page.FindAll("button"));
     }
 
-    private IRenderedComponent<PlanProgress> Show(PlanJobView job, Action? stop = null) => Render<PlanProgress>(given => given
-        .Add(p => p.Job, job).Add(p => p.Sign, "$").Add(p => p.OnStop, EventCallback.Factory.Create(this, stop ?? (() => { }))));
+    private IRenderedComponent<PlanProgress> Show(PlanJobView job, Action? stop = null) =>
+        Render<PlanProgress>(given =>
+            given
+                .Add(p => p.Job, job)
+                .Add(p => p.Sign, "$")
+                .Add(p => p.OnStop, EventCallback.Factory.Create(this, stop ?? (() => { })))
+        );
 
     private static string Figure(IRenderedComponent<PlanProgress> page, string name) =>
         page.FindAll("dt").Single(dt => dt.TextContent == name).NextElementSibling!.TextContent.Trim();

@@ -15,5 +15,6 @@ public sealed class QualityWordsTests
     public void Quality_is_said_in_a_sentence(PlanStatus status, string cost, string bound, string words) =>
         Assert.Equal(words, Words.Quality(status, Amount(cost), Amount(bound), "$"));
 
-    private static Money Amount(string text) => Money.From(decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture));
+    private static Money Amount(string text) =>
+        Money.From(decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture));
 }

@@ -43,7 +43,10 @@ public sealed class StoreCutTests
         var page = context.Render<PlanBuy>(given => given.Add(buy => buy.Plan, plan).Add(buy => buy.Sign, "$"));
         var cut = page.Find(".store-cuts li");
         Assert.StartsWith("Board 1 Pine 1x3, 8 ft", page.Find(".store-cuts h4").TextContent, StringComparison.Ordinal);
-        Assert.Equal(("1", PlanWords.Setting(plan, plan.Plan.Layouts[0].Cuts[0])), (cut.Children[0].TextContent, cut.Children[1].TextContent));
+        Assert.Equal(
+            ("1", PlanWords.Setting(plan, plan.Plan.Layouts[0].Cuts[0])),
+            (cut.Children[0].TextContent, cut.Children[1].TextContent)
+        );
         Assert.StartsWith("Cut the board across. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);
         Assert.Contains("Up to ⅛″ off does no harm", page.Find(".store-cuts p").TextContent, StringComparison.Ordinal);
     }
@@ -68,7 +71,10 @@ public sealed class StoreCutTests
         Assert.Equal("Cuts in order", Assert.Single(BenchWords.Places(stock)).Title);
         ImmutableArray<BenchCut> cuts = [.. stock.Cuts.Select((cut, i) => cut with { Cut = cut.Cut with { ByStore = i == 0 } })];
         var places = BenchWords.Places(stock with { Cuts = cuts }).ToList();
-        Assert.Equal([("Cuts for the store", 1), ("Cuts at home", cuts.Length - 1)], places.Select(place => (place.Title, place.Cuts.Count)));
+        Assert.Equal(
+            [("Cuts for the store", 1), ("Cuts at home", cuts.Length - 1)],
+            places.Select(place => (place.Title, place.Cuts.Count))
+        );
     }
 
     [Fact]
@@ -78,11 +84,21 @@ public sealed class StoreCutTests
         await using var context = PageTest.For(shop);
         var parts = shop.Server.Get<IPartService>();
         var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
-        Assert.True((await parts.SaveAsync(shop.Project.Id, [new(row.Texts with { LongBy = "1/2", Practice = "1" }, row.Version)], ShopServer.Cancel)).Ok);
+        Assert.True(
+            (
+                await parts.SaveAsync(
+                    shop.Project.Id,
+                    [new(row.Texts with { LongBy = "1/2", Practice = "1" }, row.Version)],
+                    ShopServer.Cancel
+                )
+            ).Ok
+        );
         var plan = await PlanOf(shop);
         var page = context.Render<PlanParts>(given => given.Add(one => one.Plan, plan));
         Assert.Equal("Cut 30 ½″ long, trim to 30″ later.", page.Find(".trim").TextContent);
-        var rows = page.FindAll(".parts-table tbody tr").Select(one => string.Join('|', one.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()))).ToList();
+        var rows = page.FindAll(".parts-table tbody tr")
+            .Select(one => string.Join('|', one.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim())))
+            .ToList();
         Assert.Contains("|30″|", rows[0], StringComparison.Ordinal);
         Assert.StartsWith("pA|Practice for A|1|30 ½″|", rows[1], StringComparison.Ordinal);
     }
@@ -91,11 +107,24 @@ public sealed class StoreCutTests
     public async Task What_the_plan_keeps_to_is_said_before_it_is_made()
     {
         await using var shop = await PlannedShop.OpenAsync();
-        var request = (await PlanOf(shop)).Request with { Carry = new(Length.FromInches(72), LengthText.Longest), Store = new(2, Length.Zero) };
-        request = request with { Saw = request.Saw with { WidestRip = Length.FromInches(24), LongestCrosscut = Length.FromInches(12) } };
+        var request = (await PlanOf(shop)).Request with
+        {
+            Carry = new(Length.FromInches(72), LengthText.Longest),
+            Store = new(2, Length.Zero),
+        };
+        request = request with
+        {
+            Saw = request.Saw with { WidestRip = Length.FromInches(24), LongestCrosscut = Length.FromInches(12) },
+        };
         Assert.Equal(
-            ["rips up to 24″ wide", "crosscuts up to 12″", "pieces in the car up to 72″ long", "2 first cuts by the store on each sheet or board"],
-            OrderDraft.Limits(request));
+            [
+                "rips up to 24″ wide",
+                "crosscuts up to 12″",
+                "pieces in the car up to 72″ long",
+                "2 first cuts by the store on each sheet or board",
+            ],
+            OrderDraft.Limits(request)
+        );
     }
 
     private static async Task<PlanView> PlanOf(PlannedShop shop) =>

@@ -41,15 +41,26 @@ internal sealed class FakeParts : IPartService
 
     public Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default) => Task.FromResult<PartSheet?>(Sheet());
 
-    public async Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default)
+    public async Task<Outcome<PartSheet>> SaveAsync(
+        Guid projectId,
+        IReadOnlyList<PartEdit> edits,
+        CancellationToken cancel = default
+    )
     {
         Saves.Add(edits);
-        if (Gate is { } gate) await gate.Task;
-        if (Refusal is { } refusal) return Outcome.Faulty<PartSheet>(refusal);
-        var conflicts = edits.Where(edit => edit.Version != Find(edit.Texts.Id)?.Version).Select(edit => new Fault(edit.Texts.Id.ToString(), "", "changed")).ToList();
-        if (conflicts.Count > 0) return Outcome.Conflict<PartSheet>(conflicts);
+        if (Gate is { } gate)
+            await gate.Task;
+        if (Refusal is { } refusal)
+            return Outcome.Faulty<PartSheet>(refusal);
+        var conflicts = edits
+            .Where(edit => edit.Version != Find(edit.Texts.Id)?.Version)
+            .Select(edit => new Fault(edit.Texts.Id.ToString(), "", "changed"))
+            .ToList();
+        if (conflicts.Count > 0)
+            return Outcome.Conflict<PartSheet>(conflicts);
         undo.Push(($"change of {edits.Count}", rows));
-        foreach (var edit in edits) Put(edit);
+        foreach (var edit in edits)
+            Put(edit);
         return Sheet();
     }
 
@@ -64,7 +75,8 @@ internal sealed class FakeParts : IPartService
     {
         Pastes.Add(text);
         undo.Push(("paste", rows));
-        foreach (var line in text.Split('\n')) Add(line.Split('\t')[0], line.Split('\t')[1], line.Split('\t')[2]);
+        foreach (var line in text.Split('\n'))
+            Add(line.Split('\t')[0], line.Split('\t')[1], line.Split('\t')[2]);
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
 
@@ -74,27 +86,38 @@ internal sealed class FakeParts : IPartService
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
 
-    public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default) => UndoAsync(projectId, cancel);
+    public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
+        UndoAsync(projectId, cancel);
 
-    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default) => throw new NotSupportedException();
+    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default) =>
+        throw new NotSupportedException();
 
-    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) => throw new NotSupportedException();
+    public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
+        throw new NotSupportedException();
 
     private PartRow? Find(Guid id) => rows.FirstOrDefault(row => row.Texts.Id == id);
 
     private void Put(PartEdit edit)
     {
         var version = (edit.Version ?? 0) + 1;
-        rows = Find(edit.Texts.Id) is { } old ? rows.Replace(old, Read(edit.Texts, version)) : rows.Add(Read(edit.Texts, version));
+        rows = Find(edit.Texts.Id) is { } old
+            ? rows.Replace(old, Read(edit.Texts, version))
+            : rows.Add(Read(edit.Texts, version));
     }
 
     private static PartRow Read(PartTexts texts, int version)
     {
         var length = LengthText.ParsePositive(texts.Length, LengthUnit.Inch);
         ImmutableArray<Fault> faults = length.Ok ? [] : [length.Fault.At(nameof(texts.Length))];
-        var part = length.Ok ? new CutPart(texts.Mark, texts.Name, "pine-1x3", length.Value, Length.FromInches(2, 1, 2), Grain.Length, 1) : null;
+        var part = length.Ok
+            ? new CutPart(texts.Mark, texts.Name, "pine-1x3", length.Value, Length.FromInches(2, 1, 2), Grain.Length, 1)
+            : null;
         return new PartRow(texts, part, texts.Material, faults, version);
     }
 
-    private PartSheet Sheet() => new(Project, LengthUnit.Inch, rows, undo.Count > 0 ? undo.Peek().Title : null, null) { UndoStep = undo.Count > 0 ? Guid.NewGuid() : null };
+    private PartSheet Sheet() =>
+        new(Project, LengthUnit.Inch, rows, undo.Count > 0 ? undo.Peek().Title : null, null)
+        {
+            UndoStep = undo.Count > 0 ? Guid.NewGuid() : null,
+        };
 }

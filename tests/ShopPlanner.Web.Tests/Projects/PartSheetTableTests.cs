@@ -73,7 +73,8 @@ public sealed class PartSheetTableTests : PageContext
     [Fact]
     public async Task Typing_in_one_of_five_hundred_rows_draws_one_row()
     {
-        for (var i = 0; i < 500; i++) parts.Add("A", $"Part {i}", "10");
+        for (var i = 0; i < 500; i++)
+            parts.Add("A", $"Part {i}", "10");
         var page = await OpenAsync();
         var before = page.FindComponents<PartSheetRow>().Sum(row => row.RenderCount);
         await Named(page, "Length, row 250").ChangeAsync(new() { Value = "11" });
@@ -83,7 +84,8 @@ public sealed class PartSheetTableTests : PageContext
     [Fact]
     public async Task A_longer_list_is_shown_in_portions()
     {
-        for (var i = 0; i < 600; i++) parts.Add("A", $"Part {i}", "10");
+        for (var i = 0; i < 600; i++)
+            parts.Add("A", $"Part {i}", "10");
         var page = await OpenAsync(from: 500);
         Assert.Equal(101, page.FindComponents<PartSheetRow>().Count);
         Assert.Equal("Part 500", Named(page, "Part, row 501").GetAttribute("value"));
@@ -96,7 +98,10 @@ public sealed class PartSheetTableTests : PageContext
         var page = await OpenAsync();
         Assert.DoesNotContain(page.FindAll("th"), head => head.TextContent == "Cut long by");
         await Named(page, "Cut long, practice pieces").ClickAsync(new());
-        Assert.Equal(["Note", "Cut long by", "Cut wide by", "Practice"], page.FindAll("th").Select(head => head.TextContent).SkipWhile(text => text != "Note").Take(4));
+        Assert.Equal(
+            ["Note", "Cut long by", "Cut wide by", "Practice"],
+            page.FindAll("th").Select(head => head.TextContent).SkipWhile(text => text != "Note").Take(4)
+        );
         await Named(page, "Cut long by, row 1").ChangeAsync(new() { Value = "1/2" });
         Assert.Equal("1/2", parts.Rows[0].Texts.LongBy);
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Cut long, practice pieces");
@@ -109,7 +114,8 @@ public sealed class PartSheetTableTests : PageContext
     {
         var sheet = new SheetState(parts, parts.Project);
         await sheet.LoadAsync(TestContext.Current.CancellationToken);
-        return Render<PartSheetTable>(table => table
-            .Add(one => one.Sheet, sheet).Add(one => one.From, from).Add(one => one.Materials, Array.Empty<MaterialView>()));
+        return Render<PartSheetTable>(table =>
+            table.Add(one => one.Sheet, sheet).Add(one => one.From, from).Add(one => one.Materials, Array.Empty<MaterialView>())
+        );
     }
 }

@@ -12,7 +12,10 @@ public sealed class ForeignPageTests(RunningWeb web) : IClassFixture<RunningWeb>
 
     private static readonly string[] Upgrade =
     [
-        "Connection: Upgrade", "Upgrade: websocket", "Sec-WebSocket-Version: 13", "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==",
+        "Connection: Upgrade",
+        "Upgrade: websocket",
+        "Sec-WebSocket-Version: 13",
+        "Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==",
     ];
 
     private string Own => string.Create(CultureInfo.InvariantCulture, $"localhost:{web.Port}");
@@ -21,12 +24,22 @@ public sealed class ForeignPageTests(RunningWeb web) : IClassFixture<RunningWeb>
 
     private string OtherPort => string.Create(CultureInfo.InvariantCulture, $"http://localhost:{web.Port + 1}");
 
-    public static TheoryData<string, string> Refusals() => new()
-    {
-        { "negotiate", "foreign" }, { "negotiate", "other port" }, { "negotiate", "null" }, { "negotiate", "none" },
-        { "upgrade", "foreign" }, { "upgrade", "other port" }, { "upgrade", "null" }, { "upgrade", "none" },
-        { "form", "foreign" }, { "form", "other port" }, { "form", "null" }, { "form", "none" },
-    };
+    public static TheoryData<string, string> Refusals() =>
+        new()
+        {
+            { "negotiate", "foreign" },
+            { "negotiate", "other port" },
+            { "negotiate", "null" },
+            { "negotiate", "none" },
+            { "upgrade", "foreign" },
+            { "upgrade", "other port" },
+            { "upgrade", "null" },
+            { "upgrade", "none" },
+            { "form", "foreign" },
+            { "form", "other port" },
+            { "form", "null" },
+            { "form", "none" },
+        };
 
     [Theory]
     [MemberData(nameof(Refusals))]
@@ -89,15 +102,23 @@ public sealed class ForeignPageTests(RunningWeb web) : IClassFixture<RunningWeb>
         var plan = await Planned.OneAsync(web);
         using var form = new HttpRequestMessage(HttpMethod.Post, $"/bench/{plan}/cuts")
         {
-            Content = new FormUrlEncodedContent(new Dictionary<string, string>
-            {
-                ["Command"] = Guid.NewGuid().ToString(), ["Number"] = "1", ["Cut"] = "1", ["Made"] = "true",
-            }),
+            Content = new FormUrlEncodedContent(
+                new Dictionary<string, string>
+                {
+                    ["Command"] = Guid.NewGuid().ToString(),
+                    ["Number"] = "1",
+                    ["Cut"] = "1",
+                    ["Made"] = "true",
+                }
+            ),
         };
         form.Headers.Add("Origin", OwnOrigin);
         var answer = await web.Client.SendAsync(form, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Equal(PlanState.Ready, (await web.Service<IPlanService>().GetAsync(plan, TestContext.Current.CancellationToken))!.Summary.State);
+        Assert.Equal(
+            PlanState.Ready,
+            (await web.Service<IPlanService>().GetAsync(plan, TestContext.Current.CancellationToken))!.Summary.State
+        );
     }
 
     [Fact]
@@ -106,35 +127,65 @@ public sealed class ForeignPageTests(RunningWeb web) : IClassFixture<RunningWeb>
         var plan = await Planned.OneAsync(web);
         foreach (var path in new[] { "cuts", "finished", "reopened" })
         {
-            var answer = await web.SendAsync("GET", $"/bench/{plan}/{path}?Command={Guid.NewGuid()}&Number=1&Cut=1&Made=true", Own, null);
+            var answer = await web.SendAsync(
+                "GET",
+                $"/bench/{plan}/{path}?Command={Guid.NewGuid()}&Number=1&Cut=1&Made=true",
+                Own,
+                null
+            );
             Assert.InRange(answer.Status, 404, 405);
         }
 
-        Assert.Equal(PlanState.Ready, (await web.Service<IPlanService>().GetAsync(plan, TestContext.Current.CancellationToken))!.Summary.State);
+        Assert.Equal(
+            PlanState.Ready,
+            (await web.Service<IPlanService>().GetAsync(plan, TestContext.Current.CancellationToken))!.Summary.State
+        );
     }
 
     [Fact]
     public async Task Looking_at_every_page_changes_no_project()
     {
         var before = await web.Service<IProjectService>().ListAsync(true, TestContext.Current.CancellationToken);
-        foreach (var page in new[] { Links.Home, Links.Projects, Links.Parts(before[0].Id), Links.Stock, Links.Stores, Links.Plans, Links.NewPlan(), Links.Bench, Links.Shop })
+        foreach (
+            var page in new[]
+            {
+                Links.Home,
+                Links.Projects,
+                Links.Parts(before[0].Id),
+                Links.Stock,
+                Links.Stores,
+                Links.Plans,
+                Links.NewPlan(),
+                Links.Bench,
+                Links.Shop,
+            }
+        )
             Assert.Equal(HttpStatusCode.OK, (await web.Client.GetAsync(page, TestContext.Current.CancellationToken)).StatusCode);
         Assert.Equal(before, await web.Service<IProjectService>().ListAsync(true, TestContext.Current.CancellationToken));
     }
 
-    private string? Origin(string from) => from switch
-    {
-        "foreign" => Foreign,
-        "other port" => OtherPort,
-        "null" => "null",
-        _ => null,
-    };
+    private string? Origin(string from) =>
+        from switch
+        {
+            "foreign" => Foreign,
+            "other port" => OtherPort,
+            "null" => "null",
+            _ => null,
+        };
 
-    private Task<RawAnswer> TryAsync(string what, string host, string? origin) => what switch
-    {
-        "negotiate" => web.SendAsync("POST", "/_blazor/negotiate?negotiateVersion=1", host, origin, "Content-Length: 0"),
-        "upgrade" => web.SendAsync("GET", "/_blazor", host, origin, Upgrade),
-        "form" => web.SendAsync("POST", $"/bench/{Guid.NewGuid()}/cuts", host, origin, "Content-Type: application/x-www-form-urlencoded", "Content-Length: 0"),
-        _ => web.SendAsync("GET", "/projects", host, origin),
-    };
+    private Task<RawAnswer> TryAsync(string what, string host, string? origin) =>
+        what switch
+        {
+            "negotiate" => web.SendAsync("POST", "/_blazor/negotiate?negotiateVersion=1", host, origin, "Content-Length: 0"),
+            "upgrade" => web.SendAsync("GET", "/_blazor", host, origin, Upgrade),
+            "form" => web.SendAsync(
+                "POST",
+                $"/bench/{Guid.NewGuid()}/cuts",
+                host,
+                origin,
+                "Content-Type: application/x-www-form-urlencoded",
+                "Content-Length: 0"
+            ),
+            _ => web.SendAsync("GET", "/projects", host, origin),
+        };
 }

@@ -5,7 +5,18 @@ namespace ShopPlanner.Web.Tests.Security;
 /// <summary>What every answer tells the browser, and that nothing is fetched from anywhere else.</summary>
 public sealed partial class HeaderTests(RunningWeb web) : IClassFixture<RunningWeb>
 {
-    public static TheoryData<string> Pages() => [Links.Home, Links.Projects, Links.Stock, Links.Stores, Links.Plans, Links.NewPlan(), Links.Bench, Links.Shop, "/nowhere"];
+    public static TheoryData<string> Pages() =>
+        [
+            Links.Home,
+            Links.Projects,
+            Links.Stock,
+            Links.Stores,
+            Links.Plans,
+            Links.NewPlan(),
+            Links.Bench,
+            Links.Shop,
+            "/nowhere",
+        ];
 
     [Theory]
     [MemberData(nameof(Pages))]
@@ -29,8 +40,15 @@ public sealed partial class HeaderTests(RunningWeb web) : IClassFixture<RunningW
     {
         var html = await web.Client.GetStringAsyncAnyStatus(page);
         Assert.DoesNotMatch("""<[^>]+\son[a-z]+=""", html);
-        Assert.All(Script().Matches(html), script =>
-            Assert.True(script.Value.Contains("src=", StringComparison.Ordinal) || script.Value.Contains("importmap", StringComparison.Ordinal), script.Value));
+        Assert.All(
+            Script().Matches(html),
+            script =>
+                Assert.True(
+                    script.Value.Contains("src=", StringComparison.Ordinal)
+                        || script.Value.Contains("importmap", StringComparison.Ordinal),
+                    script.Value
+                )
+        );
     }
 
     [Theory]
@@ -40,19 +58,28 @@ public sealed partial class HeaderTests(RunningWeb web) : IClassFixture<RunningW
         var html = await web.Client.GetStringAsyncAnyStatus(page);
         Assert.DoesNotMatch(Outside(), html);
         foreach (var sheet in Sheet().Matches(html).Select(match => match.Groups["href"].Value).Distinct())
-            Assert.DoesNotMatch(Outside(), await web.Client.GetStringAsync("/" + sheet.TrimStart('/'), TestContext.Current.CancellationToken));
+            Assert.DoesNotMatch(
+                Outside(),
+                await web.Client.GetStringAsync("/" + sheet.TrimStart('/'), TestContext.Current.CancellationToken)
+            );
     }
 
     [Fact]
     public async Task Fonts_and_styles_are_served_by_the_program_itself()
     {
         var cancel = TestContext.Current.CancellationToken;
-        Assert.Equal("font/woff2", (await web.Client.GetAsync("/assets/fonts/SourceSans3-Regular.woff2", cancel)).Content.Headers.ContentType?.MediaType);
+        Assert.Equal(
+            "font/woff2",
+            (await web.Client.GetAsync("/assets/fonts/SourceSans3-Regular.woff2", cancel)).Content.Headers.ContentType?.MediaType
+        );
         var html = await web.Client.GetStringAsync("/shop", cancel);
         var sheets = Sheet().Matches(html).Select(match => match.Groups["href"].Value).ToList();
         Assert.True(sheets.Count >= 10);
         foreach (var sheet in sheets)
-            Assert.Equal("text/css", (await web.Client.GetAsync("/" + sheet.TrimStart('/'), cancel)).Content.Headers.ContentType?.MediaType);
+            Assert.Equal(
+                "text/css",
+                (await web.Client.GetAsync("/" + sheet.TrimStart('/'), cancel)).Content.Headers.ContentType?.MediaType
+            );
     }
 
     [Fact]
@@ -81,5 +108,7 @@ internal static class ClientExtensions
 {
     /// <summary>The page, whatever its status.</summary>
     public static async Task<string> GetStringAsyncAnyStatus(this HttpClient client, string page) =>
-        await (await client.GetAsync(page, TestContext.Current.CancellationToken)).Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        await (await client.GetAsync(page, TestContext.Current.CancellationToken)).Content.ReadAsStringAsync(
+            TestContext.Current.CancellationToken
+        );
 }

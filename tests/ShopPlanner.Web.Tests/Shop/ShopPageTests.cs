@@ -34,7 +34,11 @@ public sealed class ShopPageTests : PageContext
         await Named(page, "Kerf").ChangeAsync(new() { Value = "thick" });
         var field = Named(page, "Kerf");
         Assert.Equal(("true", "thick"), (field.GetAttribute("aria-invalid"), field.GetAttribute("value")));
-        Assert.Contains("‘thick’ is not a length", page.Find("#" + field.GetAttribute("aria-describedby")).TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "‘thick’ is not a length",
+            page.Find("#" + field.GetAttribute("aria-describedby")).TextContent,
+            StringComparison.Ordinal
+        );
         Assert.Equal("1/8", shop.Settings.Kerf);
         Assert.Contains("Not saved", page.Find("[role=status]").TextContent, StringComparison.Ordinal);
     }
@@ -50,7 +54,10 @@ public sealed class ShopPageTests : PageContext
         await Named(page, field).ChangeAsync(new() { Value = text });
         Assert.Equal(text, Named(page, field).GetAttribute("value"));
         var settings = shop.Settings;
-        Assert.Contains(text, new[] { settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest });
+        Assert.Contains(
+            text,
+            new[] { settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest }
+        );
         Assert.Contains("Your saw's manual comes first", page.Find(".mind").TextContent, StringComparison.Ordinal);
     }
 
@@ -75,15 +82,18 @@ public sealed class ShopPageTests : PageContext
 
     private sealed class FakeShop : IShopService
     {
-        public ShopSettings Settings { get; set; } = new(LengthUnit.Inch, "1/8", "1/2", "1/4", "12", "12", "6", PaperSize.Letter, "$", 10, 1);
+        public ShopSettings Settings { get; set; } =
+            new(LengthUnit.Inch, "1/8", "1/2", "1/4", "12", "12", "6", PaperSize.Letter, "$", 10, 1);
 
         public Task<ShopSettings> GetAsync(CancellationToken cancel = default) => Task.FromResult(Settings);
 
         public Task<Outcome<ShopSettings>> SaveAsync(ShopSettings settings, CancellationToken cancel = default)
         {
-            if (settings.Version != Settings.Version) return Task.FromResult(Outcome.Conflict<ShopSettings>(new Fault("Version", "", "is not the latest")));
+            if (settings.Version != Settings.Version)
+                return Task.FromResult(Outcome.Conflict<ShopSettings>(new Fault("Version", "", "is not the latest")));
             var kerf = LengthText.Parse(settings.Kerf, settings.Unit);
-            if (!kerf.Ok) return Task.FromResult(Outcome.Faulty<ShopSettings>(kerf.Fault.At(nameof(settings.Kerf))));
+            if (!kerf.Ok)
+                return Task.FromResult(Outcome.Faulty<ShopSettings>(kerf.Fault.At(nameof(settings.Kerf))));
             Settings = settings with { Version = settings.Version + 1 };
             return Task.FromResult<Outcome<ShopSettings>>(Settings);
         }
@@ -91,8 +101,10 @@ public sealed class ShopPageTests : PageContext
 
     private sealed class NoMaterials : IMaterialService
     {
-        public Task<IReadOnlyList<MaterialView>> ListAsync(CancellationToken cancel = default) => Task.FromResult<IReadOnlyList<MaterialView>>([]);
+        public Task<IReadOnlyList<MaterialView>> ListAsync(CancellationToken cancel = default) =>
+            Task.FromResult<IReadOnlyList<MaterialView>>([]);
 
-        public Task<Outcome<MaterialView>> SaveAsync(MaterialEdit edit, LengthUnit unit, CancellationToken cancel = default) => throw new NotSupportedException();
+        public Task<Outcome<MaterialView>> SaveAsync(MaterialEdit edit, LengthUnit unit, CancellationToken cancel = default) =>
+            throw new NotSupportedException();
     }
 }

@@ -27,7 +27,9 @@ public sealed class StorePageTests
         await using var context = PageTest.For(shop);
         var page = Open(context, shop);
         Field(page, "First cuts it makes").Change("a few");
-        page.WaitForAssertion(() => Assert.Contains("‘a few’ is not a number of cuts", page.Find(".fault").TextContent, StringComparison.Ordinal));
+        page.WaitForAssertion(() =>
+            Assert.Contains("‘a few’ is not a number of cuts", page.Find(".fault").TextContent, StringComparison.Ordinal)
+        );
         Assert.Equal("a few", Field(page, "First cuts it makes").GetAttribute("value"));
         Field(page, "First cuts it makes").Change("1");
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".fault")));

@@ -72,5 +72,6 @@ public sealed class WorkingDraftTests
     private static WorkingDraft Draft(string form, string query, LengthUnit unit = LengthUnit.Inch) =>
         new(WorkingForms.TryFind(form, out var found) ? found : throw new ArgumentException(form), query, unit);
 
-    private static void Type(WorkingDraft draft, string key, string text) => draft.Type(draft.Form.Keys.Single(one => one.Name == key), text);
+    private static void Type(WorkingDraft draft, string key, string text) =>
+        draft.Type(draft.Form.Keys.Single(one => one.Name == key), text);
 }

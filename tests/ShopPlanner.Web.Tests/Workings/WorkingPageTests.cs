@@ -35,7 +35,10 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public void All_forms_are_listed_under_subjects_with_their_sentence()
     {
         var page = Render<WorkingsPage>();
-        Assert.Equal(WorkingForms.All.Select(form => Links.Working(form.Name)).Order(), page.FindAll("a.working-link").Select(link => link.GetAttribute("href")).Order());
+        Assert.Equal(
+            WorkingForms.All.Select(form => Links.Working(form.Name)).Order(),
+            page.FindAll("a.working-link").Select(link => link.GetAttribute("href")).Order()
+        );
         Assert.All(WorkingForms.All, form => Assert.Contains(form.Says, page.Markup, StringComparison.Ordinal));
         Assert.DoesNotContain(page.FindAll("h2"), head => head.TextContent == "More");
     }
@@ -61,7 +64,15 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         var page = Open("board-feet?thickness=1&width=6&unit=in");
         Named(page, "Length").Input("9");
         Named(page, "Length").Input("96");
-        page.WaitForAssertion(() => Assert.EndsWith("/workings/board-feet?length=96&thickness=1&width=6&unit=in", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal), TimeSpan.FromSeconds(5));
+        page.WaitForAssertion(
+            () =>
+                Assert.EndsWith(
+                    "/workings/board-feet?length=96&thickness=1&width=6&unit=in",
+                    Services.GetRequiredService<NavigationManager>().Uri,
+                    StringComparison.Ordinal
+                ),
+            TimeSpan.FromSeconds(5)
+        );
         Assert.Equal("4 bd ft", Result(page));
     }
 
@@ -90,7 +101,9 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     {
         var page = Open("board-feet?thickness=1/2&width=6&length=96");
         Assert.Equal("4 bd ft", Result(page));
-        page.FindAll("input[type=radio]").Single(radio => radio.ParentElement!.TextContent.Trim() == "by its real thickness").Change("on");
+        page.FindAll("input[type=radio]")
+            .Single(radio => radio.ParentElement!.TextContent.Trim() == "by its real thickness")
+            .Change("on");
         Assert.Equal("2 bd ft", Result(page));
     }
 
@@ -107,7 +120,15 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     [Fact]
     public void What_lies_outside_a_rules_range_is_marked_in_words()
     {
-        var how = Render<WorkingHow>(parameters => parameters.Add(one => one.Result, Working.Given("Load", 3, QuantityKind.Mass, 0) with { OutsideRange = "the table ends at 2 kg" }));
+        var how = Render<WorkingHow>(parameters =>
+            parameters.Add(
+                one => one.Result,
+                Working.Given("Load", 3, QuantityKind.Mass, 0) with
+                {
+                    OutsideRange = "the table ends at 2 kg",
+                }
+            )
+        );
         Assert.Equal("Outside the range. The table ends at 2 kg.", how.Find(".outside").TextContent.Trim());
     }
 
@@ -116,7 +137,9 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     [InlineData(Certainty.CommonPractice, "common practice")]
     public void A_remembered_or_customary_figure_says_so(Certainty certainty, string words)
     {
-        var how = Render<WorkingHow>(parameters => parameters.Add(one => one.Result, Working.Looked("Factor", 3, QuantityKind.Bare, 0, new("A handbook", certainty))));
+        var how = Render<WorkingHow>(parameters =>
+            parameters.Add(one => one.Result, Working.Looked("Factor", 3, QuantityKind.Bare, 0, new("A handbook", certainty)))
+        );
         Assert.Contains(words, how.Find(".source").TextContent, StringComparison.Ordinal);
     }
 
@@ -126,7 +149,14 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         var project = (await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, ShopServer.Cancel)).Value!;
         var page = Open("spacing?span=32.5&member=2.5&count=5&unit=in");
         await Named(page, "Use in project").ClickAsync(new());
-        page.WaitForAssertion(() => Assert.Contains("Kept with Hall bench. 1 part added", page.Markup.Replace($"<a href=\"{Links.Parts(project.Id)}\">", "", StringComparison.Ordinal).Replace("</a>", "", StringComparison.Ordinal), StringComparison.Ordinal));
+        page.WaitForAssertion(() =>
+            Assert.Contains(
+                "Kept with Hall bench. 1 part added",
+                page.Markup.Replace($"<a href=\"{Links.Parts(project.Id)}\">", "", StringComparison.Ordinal)
+                    .Replace("</a>", "", StringComparison.Ordinal),
+                StringComparison.Ordinal
+            )
+        );
         var kept = Assert.Single(await server.Get<IWorkingService>().ListAsync(project.Id, ShopServer.Cancel));
         Assert.Equal(("spacing", "5"), (kept.Form, kept.Given["count"]));
     }
@@ -135,7 +165,20 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public async Task A_project_lists_what_is_kept_with_a_way_back_and_a_way_out()
     {
         var project = (await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, ShopServer.Cancel)).Value!;
-        await server.Get<IWorkingService>().KeepAsync(project.Id, "board-feet", new Dictionary<string, string> { ["thickness"] = "1", ["width"] = "6", ["length"] = "8 ft" }, LengthUnit.Inch, ShopServer.Cancel);
+        await server
+            .Get<IWorkingService>()
+            .KeepAsync(
+                project.Id,
+                "board-feet",
+                new Dictionary<string, string>
+                {
+                    ["thickness"] = "1",
+                    ["width"] = "6",
+                    ["length"] = "8 ft",
+                },
+                LengthUnit.Inch,
+                ShopServer.Cancel
+            );
         var list = Render<KeptWorkings>(parameters => parameters.Add(one => one.ProjectId, project.Id));
         Assert.Equal("/workings/board-feet?length=8%20ft&thickness=1&width=6&unit=in", list.Find("a.name").GetAttribute("href"));
         Assert.Equal("Board feet: 4 bd ft", list.Find(".sub").TextContent);

@@ -41,35 +41,47 @@ internal sealed class Builder
     public Draft Add(Draft draft)
     {
         draft.Path = Path;
-        if (drafts.Count < MostCopies) drafts.Add(draft);
-        else FullAt ??= Path;
+        if (drafts.Count < MostCopies)
+            drafts.Add(draft);
+        else
+            FullAt ??= Path;
         return draft;
     }
 
     /// <summary>Joins two copies. What is let in overlaps by exactly the depth along the axis.</summary>
-    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth) => joints.Add(new(kind, from, into, along, depth));
+    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth) =>
+        joints.Add(new(kind, from, into, along, depth));
 
     /// <summary>A butt joint: nothing overlaps.</summary>
     public void Join(JointKind kind, Draft from, Draft into, Axis along) => Join(kind, from, into, along, Length.Zero);
 
     public void Buy(string name, int quantity)
     {
-        if (quantity > 0) hardware[name] = hardware.GetValueOrDefault(name) + quantity;
+        if (quantity > 0)
+            hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
     /// <summary>Members whose face touches a box at the start or the end of an axis.</summary>
-    public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) => [.. drafts.Where(one =>
-        one.Purpose == PartPurpose.Member && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
-        && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null)];
+    public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) =>
+        [
+            .. drafts.Where(one =>
+                one.Purpose == PartPurpose.Member
+                && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
+                && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null
+            ),
+        ];
 
     /// <summary>Moves all that stands so far: room is made for what stands out in front and for a top's overhang.</summary>
     public void Move(Length right, Length back)
     {
-        foreach (var draft in drafts) draft.Box = draft.Box.Moved(right, back, Length.Zero);
-        for (var i = 0; i < Openings.Count; i++) Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
+        foreach (var draft in drafts)
+            draft.Box = draft.Box.Moved(right, back, Length.Zero);
+        for (var i = 0; i < Openings.Count; i++)
+            Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
     }
 
-    public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) => Warnings.Add(new(gravity, text, about, working));
+    public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) =>
+        Warnings.Add(new(gravity, text, about, working));
 }
 
 /// <summary>One copy of a part before it has its mark.</summary>
@@ -109,12 +121,13 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     /// <summary>Place in the document that made it.</summary>
     public string Path { get; set; } = "";
 
-    public Axis Across => (Along, Flat) switch
-    {
-        (Axis.X, Axis.Y) or (Axis.Y, Axis.X) => Axis.Z,
-        (Axis.X, Axis.Z) or (Axis.Z, Axis.X) => Axis.Y,
-        _ => Axis.X,
-    };
+    public Axis Across =>
+        (Along, Flat) switch
+        {
+            (Axis.X, Axis.Y) or (Axis.Y, Axis.X) => Axis.Z,
+            (Axis.X, Axis.Z) or (Axis.Z, Axis.X) => Axis.Y,
+            _ => Axis.X,
+        };
 
     // A handle is this very copy: two alike are still two.
     public bool Equals(Draft? other) => ReferenceEquals(this, other);

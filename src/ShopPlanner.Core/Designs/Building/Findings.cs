@@ -18,11 +18,17 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
     {
         foreach (var (a, b) in Clashes().Take(MostClashes))
             builder.Warn(
-                Gravity.Fails, $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place: change one of their sizes.", a);
+                Gravity.Fails,
+                $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place: change one of their sizes.",
+                a
+            );
         foreach (var draft in Each(one => one.Material is { Form: MaterialForm.Board } board && Width(one) > board.Width))
             builder.Warn(
-                Gravity.Fails, $"{draft.Name} is {Text(Width(draft))} wide, but its board {Text(draft.Material.Width!.Value)}: " +
-                "take a wider board, or glue strips up.", draft);
+                Gravity.Fails,
+                $"{draft.Name} is {Text(Width(draft))} wide, but its board {Text(draft.Material.Width!.Value)}: "
+                    + "take a wider board, or glue strips up.",
+                draft
+            );
         foreach (var draft in Each(one => one.Box.Around(outside) != outside))
             builder.Warn(Gravity.Watch, $"{draft.Name} stands out beyond the outside size.", draft);
     }
@@ -33,9 +39,9 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
         var let = builder.Joints.Where(one => one.Depth.IsPositive).Select(one => (one.From, one.Into)).ToHashSet();
         bool IsLetIn(Draft a, Draft b) => let.Contains((a, b)) || let.Contains((b, a));
         for (var i = 0; i < members.Count; i++)
-            for (var k = i + 1; k < members.Count; k++)
-                if (members[i].Box.Shared(members[k].Box) is not null && !IsLetIn(members[i], members[k]))
-                    yield return (members[i], members[k]);
+        for (var k = i + 1; k < members.Count; k++)
+            if (members[i].Box.Shared(members[k].Box) is not null && !IsLetIn(members[i], members[k]))
+                yield return (members[i], members[k]);
     }
 
     private IEnumerable<Draft> Each(Func<Draft, bool> which) => members.Where(which).DistinctBy(one => (one.Name, Width(one)));

@@ -39,7 +39,12 @@ internal interface ISplit
     /// <param name="bay">The bay that is split.</param>
     /// <param name="sizes">Clear sizes from the left or from below; null for an equal share of the rest.</param>
     /// <param name="builder">Takes the parts.</param>
-    ImmutableArray<Bay> Build(NodeReader members, Bay bay, ImmutableArray<Workings.Working<Measures.Length>?> sizes, Builder builder);
+    ImmutableArray<Bay> Build(
+        NodeReader members,
+        Bay bay,
+        ImmutableArray<Workings.Working<Measures.Length>?> sizes,
+        Builder builder
+    );
 }
 
 /// <summary>A top: lies on the frame.</summary>
@@ -63,7 +68,11 @@ internal interface ITop
 /// <param name="Width">Along x.</param>
 /// <param name="Depth">Along y.</param>
 /// <param name="Height">Along z; for a frame less the top.</param>
-internal sealed record Outside(Workings.Working<Measures.Length> Width, Workings.Working<Measures.Length> Depth, Workings.Working<Measures.Length> Height);
+internal sealed record Outside(
+    Workings.Working<Measures.Length> Width,
+    Workings.Working<Measures.Length> Depth,
+    Workings.Working<Measures.Length> Height
+);
 
 /// <summary>How far a top stands out over its frame.</summary>
 internal sealed record Overhang(Measures.Length Ends, Measures.Length Front, Measures.Length Back)

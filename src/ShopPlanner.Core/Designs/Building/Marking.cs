@@ -20,7 +20,8 @@ internal sealed class Marking
     {
         var kinds = drafts.GroupBy(Kind).ToList();
         foreach (var (kind, i) in kinds.Select((kind, i) => (kind, i)))
-            foreach (var draft in kind) ids[draft] = Letter(i);
+        foreach (var draft in kind)
+            ids[draft] = Letter(i);
         Parts = [.. kinds.Select((kind, i) => Part(Letter(i), [.. kind]))];
     }
 
@@ -29,21 +30,42 @@ internal sealed class Marking
     public string Id(Draft draft) => ids[draft];
 
     /// <summary>A, B, … Z, AA, AB, …</summary>
-    internal static string Letter(int i) => i < Letters.Length ? Letters[i].ToString() : Letter((i / Letters.Length) - 1) + Letters[i % Letters.Length];
+    internal static string Letter(int i) =>
+        i < Letters.Length ? Letters[i].ToString() : Letter((i / Letters.Length) - 1) + Letters[i % Letters.Length];
 
-    private static object Kind(Draft draft) => (
-        draft.Name, draft.Assembly, draft.Material.Role, draft.Box.Extent(draft.Along), draft.Box.Extent(draft.Across), draft.Box.Extent(draft.Flat),
-        (draft.CutLongBy, draft.CutWideBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish));
+    private static object Kind(Draft draft) =>
+        (
+            draft.Name,
+            draft.Assembly,
+            draft.Material.Role,
+            draft.Box.Extent(draft.Along),
+            draft.Box.Extent(draft.Across),
+            draft.Box.Extent(draft.Flat),
+            (draft.CutLongBy, draft.CutWideBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish)
+        );
 
     private PiecePart Part(string id, ImmutableArray<Draft> drafts)
     {
         var first = drafts[0];
         var (length, width) = (Size("Length", first, first.Along, first.Length), Size("Width", first, first.Across, first.Width));
-        for (var i = 0; i < drafts.Length; i++) marks[drafts[i]] = Name(id, i, drafts[i].Hand);
+        for (var i = 0; i < drafts.Length; i++)
+            marks[drafts[i]] = Name(id, i, drafts[i].Hand);
         return new(
-            id, first.Name, first.Assembly, first.Material, length, width, Size("Thickness", first, first.Flat, null), length.Value + first.CutLongBy,
-            width.Value + first.CutWideBy, first.GrainMatters, first.Purpose, first.FacesToFinish,
-            first.Purpose == PartPurpose.Member ? [.. drafts.Select(Copy)] : [], drafts.Length)
+            id,
+            first.Name,
+            first.Assembly,
+            first.Material,
+            length,
+            width,
+            Size("Thickness", first, first.Flat, null),
+            length.Value + first.CutLongBy,
+            width.Value + first.CutWideBy,
+            first.GrainMatters,
+            first.Purpose,
+            first.FacesToFinish,
+            first.Purpose == PartPurpose.Member ? [.. drafts.Select(Copy)] : [],
+            drafts.Length
+        )
         {
             PracticeFor = first.PracticeFor is { } other ? ids[other] : null,
         };
@@ -52,13 +74,21 @@ internal sealed class Marking
     private PartCopy Copy(Draft draft) => new(marks[draft], draft.Box, draft.Hand, draft.Along, draft.Flat);
 
     private static string Name(string id, int i, Hand hand) =>
-        FormattableString.Invariant($"{id}{i + 1}") + hand switch { Hand.Left => "L", Hand.Right => "R", _ => "" };
+        FormattableString.Invariant($"{id}{i + 1}")
+        + hand switch
+        {
+            Hand.Left => "L",
+            Hand.Right => "R",
+            _ => "",
+        };
 
     private static Working<Length> Size(string name, Draft draft, Axis axis, Working<Length>? working)
     {
         var extent = draft.Box.Extent(axis);
-        if (working is null) return Working.Given(name, extent);
-        return working.Value == extent ? working
+        if (working is null)
+            return Working.Given(name, extent);
+        return working.Value == extent
+            ? working
             : throw new InvalidOperationException($"{draft.Name}: worked out as {working.Value}, drawn as {extent}");
     }
 }

@@ -11,7 +11,15 @@ namespace ShopPlanner.Core.Designs.Building;
 /// nothing is to be built then.</summary>
 internal sealed class NodeReader
 {
-    private static readonly RoleMaterial NoMaterial = new("", null, "", MaterialForm.Sheet, Measures.Length.FromInches(1), null, null);
+    private static readonly RoleMaterial NoMaterial = new(
+        "",
+        null,
+        "",
+        MaterialForm.Sheet,
+        Measures.Length.FromInches(1),
+        null,
+        null
+    );
 
     private readonly DesignNode node;
     private readonly KindInfo kind;
@@ -23,7 +31,11 @@ internal sealed class NodeReader
     {
         (this.node, this.kind, this.scope, this.materials, this.faults) = (node, kind, scope, materials, faults);
         foreach (var (name, value) in node.Members.Where(one => kind.Members.All(member => member.Name != one.Key)))
-            Fail(name, value, $"is given to a member that {kind.Name} does not take: it takes {string.Join(", ", kind.Members.Select(one => one.Name))}");
+            Fail(
+                name,
+                value,
+                $"is given to a member that {kind.Name} does not take: it takes {string.Join(", ", kind.Members.Select(one => one.Name))}"
+            );
     }
 
     /// <summary>True once something could not be read.</summary>
@@ -40,8 +52,10 @@ internal sealed class NodeReader
     {
         var (member, text) = Text(name);
         var none = Working.Given(member.Label, Measures.Length.Zero);
-        if (text is null || scope.Length(member.Label, text, At(name)) is not { } length) return Broken(none);
-        if (length.Value >= Measures.Length.Zero) return length;
+        if (text is null || scope.Length(member.Label, text, At(name)) is not { } length)
+            return Broken(none);
+        if (length.Value >= Measures.Length.Zero)
+            return length;
         Fail(name, text, $"comes to {LengthFormat.Plain(length.Value, Unit).Text}, less than nothing: there is no room for it");
         return none;
     }
@@ -57,16 +71,20 @@ internal sealed class NodeReader
     public string Choice(string name)
     {
         var (member, text) = Text(name);
-        if (text is not null && member.Choices.Contains(text)) return text;
-        if (text is not null) Fail(name, text, "is not known here: one of " + string.Join(", ", member.Choices));
+        if (text is not null && member.Choices.Contains(text))
+            return text;
+        if (text is not null)
+            Fail(name, text, "is not known here: one of " + string.Join(", ", member.Choices));
         return Broken(member.Choices[0]);
     }
 
     /// <summary>The material of a role.</summary>
     public RoleMaterial Role(string name)
     {
-        if (MaybeRole(name) is { } material) return material;
-        if (Text(name).Text is "") Fail(name, "", "is empty: a role is wanted, one of " + Roles);
+        if (MaybeRole(name) is { } material)
+            return material;
+        if (Text(name).Text is "")
+            Fail(name, "", "is empty: a role is wanted, one of " + Roles);
         return Broken(NoMaterial);
     }
 
@@ -74,8 +92,10 @@ internal sealed class NodeReader
     public RoleMaterial? MaybeRole(string name)
     {
         var (_, text) = Text(name);
-        if (string.IsNullOrEmpty(text)) return null;
-        if (materials.FirstOrDefault(one => one.Role == text) is { } material) return material;
+        if (string.IsNullOrEmpty(text))
+            return null;
+        if (materials.FirstOrDefault(one => one.Role == text) is { } material)
+            return material;
         Fail(name, text, "is not a role of this design: it has " + Roles);
         return null;
     }
@@ -95,7 +115,8 @@ internal sealed class NodeReader
     {
         var member = kind.Members.First(one => one.Name == name);
         var text = node.Members.GetValueOrDefault(name) ?? member.Default;
-        if (text is null) Fail(name, "", "is not given");
+        if (text is null)
+            Fail(name, "", "is not given");
         return (member, text);
     }
 

@@ -27,7 +27,13 @@ internal sealed class Scope
         (this.changed, this.faults, unit) = (changed, faults, document.Unit);
         dimensions = document.Dimensions.ToDictionary(one => one.Name);
         foreach (var (name, value) in changed.Where(pair => !dimensions.ContainsKey(pair.Key)))
-            faults.Add(Fault.Of(name, value, "is set for a dimension that the design does not have: it has " + string.Join(", ", dimensions.Keys)));
+            faults.Add(
+                Fault.Of(
+                    name,
+                    value,
+                    "is set for a dimension that the design does not have: it has " + string.Join(", ", dimensions.Keys)
+                )
+            );
     }
 
     public LengthUnit Unit => unit;
@@ -40,19 +46,27 @@ internal sealed class Scope
     /// <summary>The value of a name; null after a fault.</summary>
     public Working? Find(string name, string askedAt)
     {
-        if (known.TryGetValue(name, out var working)) return working;
-        if (failed.Contains(name)) return null;
+        if (known.TryGetValue(name, out var working))
+            return working;
+        if (failed.Contains(name))
+            return null;
         if (!dimensions.TryGetValue(name, out var dimension))
             return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", Names));
-        if (underWay.Contains(name)) return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
+        if (underWay.Contains(name))
+            return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
         if (underWay.Count == MostSteps)
             return Fail(
-                askedAt, name, $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps");
+                askedAt,
+                name,
+                $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps"
+            );
         underWay.Add(name);
         var found = Value(dimension);
         underWay.RemoveAt(underWay.Count - 1);
-        if (found is not null) known[name] = found;
-        else failed.Add(name);
+        if (found is not null)
+            known[name] = found;
+        else
+            failed.Add(name);
         return found;
     }
 
@@ -66,10 +80,13 @@ internal sealed class Scope
     public Working<Length>? Length(string name, string text, string path)
     {
         var plain = LengthText.Parse(text, unit);
-        if (plain.Ok) return Working.Given(name, plain.Value);
-        if (Evaluate(text, path) is not { } result) return null;
+        if (plain.Ok)
+            return Working.Given(name, plain.Value);
+        if (Evaluate(text, path) is not { } result)
+            return null;
         return result is { Amount.IsLength: false, Inputs.Length: 0 } ? Fail<Length>(path, text, plain.Fault.Message)
-            : !result.Amount.IsLength ? Fail<Length>(path, text, "is a bare number: a length is wanted, so write the unit, as in 3/4 in or 18 mm")
+            : !result.Amount.IsLength
+                ? Fail<Length>(path, text, "is a bare number: a length is wanted, so write the unit, as in 3/4 in or 18 mm")
             : Math.Abs(result.Amount.Value) > LengthText.Longest.Ticks ? Fail<Length>(path, text, Beyond)
             : Working.Of(name, result.Amount.ToLength(), result.Template, Working.Geometry, result.Inputs);
     }
@@ -77,8 +94,13 @@ internal sealed class Scope
     /// <summary>A whole number by arithmetic; null after a fault.</summary>
     public int? Count(string text, string path)
     {
-        if (Evaluate(text, path) is not { } result) return null;
-        if (!result.Amount.IsLength && result.Amount.Value == Math.Floor(result.Amount.Value) && result.Amount.Value is >= 0 and <= 1000)
+        if (Evaluate(text, path) is not { } result)
+            return null;
+        if (
+            !result.Amount.IsLength
+            && result.Amount.Value == Math.Floor(result.Amount.Value)
+            && result.Amount.Value is >= 0 and <= 1000
+        )
             return (int)result.Amount.Value;
         faults.Add(Fault.Of(path, text, "is not a whole number from 0 to 1000"));
         return null;
@@ -90,9 +112,14 @@ internal sealed class Scope
         {
             var expression = ExpressionParser.Parse(text);
             var inputs = expression.Names.Select(name => (name, Find(name, path))).ToArray();
-            if (inputs.Any(one => one.Item2 is null)) return null;
+            if (inputs.Any(one => one.Item2 is null))
+                return null;
             var values = inputs.ToDictionary(one => one.name, one => one.Item2!);
-            return (expression.Evaluate(name => AmountOf(values[name])), expression.Template, [.. inputs.Select(one => (one.name, one.Item2!))]);
+            return (
+                expression.Evaluate(name => AmountOf(values[name])),
+                expression.Template,
+                [.. inputs.Select(one => (one.name, one.Item2!))]
+            );
         }
         catch (ExpressionException problem)
         {
@@ -106,26 +133,34 @@ internal sealed class Scope
         }
     }
 
-    private static Amount AmountOf(Working working) => working switch
-    {
-        Working<Length> length => Amount.Of(length.Value),
-        Working<int> count => Amount.Of(count.Value),
-        Working<double> number => Amount.Of((decimal)number.Value),
-        _ => throw new InvalidOperationException(working.Name + " is no number"),
-    };
+    private static Amount AmountOf(Working working) =>
+        working switch
+        {
+            Working<Length> length => Amount.Of(length.Value),
+            Working<int> count => Amount.Of(count.Value),
+            Working<double> number => Amount.Of((decimal)number.Value),
+            _ => throw new InvalidOperationException(working.Name + " is no number"),
+        };
 
     private Working? Value(DesignDimension dimension)
     {
-        var (text, path) = changed.TryGetValue(dimension.Name, out var set) ? (set, dimension.Name) : (dimension.Value, "dimensions." + dimension.Name);
+        var (text, path) = changed.TryGetValue(dimension.Name, out var set)
+            ? (set, dimension.Name)
+            : (dimension.Value, "dimensions." + dimension.Name);
         if (dimension.IsCount)
         {
-            if (Count(text, path) is not { } count) return null;
+            if (Count(text, path) is not { } count)
+                return null;
             return Within(dimension, count, text, path, (limit, at) => Count(limit, at))
-                ? Working.Looked(dimension.Label, count, new QuantityFigure(count, QuantityKind.Bare, 0), Working.AsGiven) : null;
+                ? Working.Looked(dimension.Label, count, new QuantityFigure(count, QuantityKind.Bare, 0), Working.AsGiven)
+                : null;
         }
 
-        return Length(dimension.Label, text, path) is { } length
-            && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value) ? length : null;
+        return
+            Length(dimension.Label, text, path) is { } length
+            && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value)
+            ? length
+            : null;
     }
 
     private bool Within<T>(DesignDimension dimension, T value, string text, string path, Func<string, string, T?> read)

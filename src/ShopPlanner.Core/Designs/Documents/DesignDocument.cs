@@ -28,7 +28,8 @@ public sealed record DesignDocument(
     DesignNode? Top,
     ImmutableArray<FreePart> Parts,
     ImmutableArray<HardwareEntry> Hardware,
-    ImmutableArray<string> Steps);
+    ImmutableArray<string> Steps
+);
 
 /// <summary>A named dimension.</summary>
 /// <param name="Name">As expressions use it: lower-case letters, digits and underscores.</param>
@@ -53,7 +54,12 @@ public sealed record DesignNode(string Kind, ImmutableDictionary<string, string>
 /// <param name="Bays">The smaller bays.</param>
 /// <param name="Path">Place in the document: <c>bays</c>, <c>bays.0</c>.</param>
 public sealed record BayNode(
-    ImmutableArray<DesignNode> Fills, DesignNode? Split, ImmutableArray<string> Sizes, ImmutableArray<BayNode> Bays, string Path);
+    ImmutableArray<DesignNode> Fills,
+    DesignNode? Split,
+    ImmutableArray<string> Sizes,
+    ImmutableArray<BayNode> Bays,
+    string Path
+);
 
 /// <summary>A part that stands by itself in the document.</summary>
 /// <param name="Name">What people call it.</param>
@@ -65,7 +71,15 @@ public sealed record BayNode(
 /// <param name="At">Corner nearest the origin of each copy: three texts of arithmetic each.</param>
 /// <param name="Path">Place in the document.</param>
 public sealed record FreePart(
-    string Name, string Role, string Length, string? Width, Axis Along, Axis Flat, ImmutableArray<ImmutableArray<string>> At, string Path);
+    string Name,
+    string Role,
+    string Length,
+    string? Width,
+    Axis Along,
+    Axis Flat,
+    ImmutableArray<ImmutableArray<string>> At,
+    string Path
+);
 
 /// <summary>Hardware that the document names.</summary>
 /// <param name="Name">As asked for in a store.</param>

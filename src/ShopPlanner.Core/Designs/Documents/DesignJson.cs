@@ -27,7 +27,8 @@ public static class DesignJson
     public static DesignReading Read(ReadOnlyMemory<byte> json)
     {
         var text = json.Span.StartsWith("\uFEFF"u8) ? json[3..] : json;
-        if (JsonCheck.Run(text.Span) is { } fault) return Refused(fault);
+        if (JsonCheck.Run(text.Span) is { } fault)
+            return Refused(fault);
         using var document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonCheck.MostDepth });
         return Read(document.RootElement);
     }
@@ -43,7 +44,8 @@ public static class DesignJson
             node["format"].Fail($"is not a design: {Format} is wanted");
         if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
             node["version"].Fail($"is not a version that this program reads: {Version} at most");
-        if (faults.Count > 0) return new(null, FaultCap.Of(faults));
+        if (faults.Count > 0)
+            return new(null, FaultCap.Of(faults));
         var read = new DesignReader(node, faults).Read();
         return faults.Count > 0 ? new(null, FaultCap.Of(faults)) : new(read, []);
     }

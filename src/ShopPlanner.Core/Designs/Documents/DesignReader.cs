@@ -10,27 +10,62 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
 {
     private const int MostBayDepth = 8;
 
-    internal static readonly Dictionary<string, LengthUnit> Units = new() { ["in"] = LengthUnit.Inch, ["mm"] = LengthUnit.Millimetre };
-    internal static readonly Dictionary<string, MaterialForm> Forms = new() { ["board"] = MaterialForm.Board, ["sheet"] = MaterialForm.Sheet };
-    internal static readonly Dictionary<string, Axis> Directions = new() { ["x"] = Axis.X, ["y"] = Axis.Y, ["z"] = Axis.Z };
+    internal static readonly Dictionary<string, LengthUnit> Units = new()
+    {
+        ["in"] = LengthUnit.Inch,
+        ["mm"] = LengthUnit.Millimetre,
+    };
+    internal static readonly Dictionary<string, MaterialForm> Forms = new()
+    {
+        ["board"] = MaterialForm.Board,
+        ["sheet"] = MaterialForm.Sheet,
+    };
+    internal static readonly Dictionary<string, Axis> Directions = new()
+    {
+        ["x"] = Axis.X,
+        ["y"] = Axis.Y,
+        ["z"] = Axis.Z,
+    };
     private static readonly Dictionary<string, bool> Kinds = new() { ["length"] = false, ["count"] = true };
 
     private readonly LengthUnit unit = root["unit"].OneOf(Units, LengthUnit.Inch);
 
     public DesignDocument Read()
     {
-        root.Only("format", "version", "unit", "name", "says", "dimensions", "materials", "frame", "bays", "top", "parts", "hardware", "steps");
+        root.Only(
+            "format",
+            "version",
+            "unit",
+            "name",
+            "says",
+            "dimensions",
+            "materials",
+            "frame",
+            "bays",
+            "top",
+            "parts",
+            "hardware",
+            "steps"
+        );
         return new(
-            root["name"].Required(), root["says"].Text() ?? "", unit,
+            root["name"].Required(),
+            root["says"].Text() ?? "",
+            unit,
             Once([.. root["dimensions"].Items().Select(Dimension)], one => one.Name, "dimensions"),
             Once([.. root["materials"].Items().Select(Material)], one => one.Role, "materials"),
-            Node(root["frame"]), root["bays"].Present ? Bay(root["bays"], 0) : null, root["top"].Present ? Node(root["top"]) : null,
-            [.. root["parts"].Items().Select(Part)], [.. root["hardware"].Items().Select(Hardware)], [.. root["steps"].Items().Select(one => one.Required())]);
+            Node(root["frame"]),
+            root["bays"].Present ? Bay(root["bays"], 0) : null,
+            root["top"].Present ? Node(root["top"]) : null,
+            [.. root["parts"].Items().Select(Part)],
+            [.. root["hardware"].Items().Select(Hardware)],
+            [.. root["steps"].Items().Select(one => one.Required())]
+        );
     }
 
     private ImmutableArray<T> Once<T>(ImmutableArray<T> items, Func<T, string> name, string path)
     {
-        foreach (var twice in items.GroupBy(name).Where(group => group.Count() > 1)) faults.Add(Fault.Of(path, twice.Key, "is named twice: each name once"));
+        foreach (var twice in items.GroupBy(name).Where(group => group.Count() > 1))
+            faults.Add(Fault.Of(path, twice.Key, "is named twice: each name once"));
         return items;
     }
 
@@ -38,31 +73,49 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
     {
         node.Only("name", "label", "kind", "value", "least", "most");
         var name = node["name"].Required();
-        if (name.Length > 0 && !IsName(name)) node["name"].Fail("is not a name: lower-case letters, digits and underscores, a letter first");
-        return new(name, node["label"].Text() ?? name, node["kind"].OneOf(Kinds, false), node["value"].Required(), node["least"].Text(), node["most"].Text());
+        if (name.Length > 0 && !IsName(name))
+            node["name"].Fail("is not a name: lower-case letters, digits and underscores, a letter first");
+        return new(
+            name,
+            node["label"].Text() ?? name,
+            node["kind"].OneOf(Kinds, false),
+            node["value"].Required(),
+            node["least"].Text(),
+            node["most"].Text()
+        );
     }
 
-    private static bool IsName(string text) => char.IsAsciiLetterLower(text[0]) && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '_');
+    private static bool IsName(string text) =>
+        char.IsAsciiLetterLower(text[0]) && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '_');
 
     private RoleMaterial Material(JsonNode node)
     {
         node.Only("role", "material", "name", "form", "thickness", "width", "species");
         var form = node["form"].OneOf(Forms, MaterialForm.Sheet);
         var width = Size(node["width"]);
-        if (form == MaterialForm.Board && width is null && !node["width"].Present) node["width"].Fail("is not given: a board has a width");
+        if (form == MaterialForm.Board && width is null && !node["width"].Present)
+            node["width"].Fail("is not given: a board has a width");
         if (form == MaterialForm.Sheet && node["width"].Present)
             node["width"].Fail("is given to a sheet: only a board has a width of its own");
         return new(
-            node["role"].Required(), node["material"].Text(), node["name"].Text() ?? node["role"].Required(), form,
-            Size(node["thickness"], true) ?? Length.FromInches(1), form == MaterialForm.Board ? width : null, node["species"].Text());
+            node["role"].Required(),
+            node["material"].Text(),
+            node["name"].Text() ?? node["role"].Required(),
+            form,
+            Size(node["thickness"], true) ?? Length.FromInches(1),
+            form == MaterialForm.Board ? width : null,
+            node["species"].Text()
+        );
     }
 
     private Length? Size(JsonNode node, bool required = false)
     {
         var text = required ? node.Required() : node.Text();
-        if (string.IsNullOrEmpty(text)) return null;
+        if (string.IsNullOrEmpty(text))
+            return null;
         var read = LengthText.ParsePositive(text, unit);
-        if (read.Ok) return read.Value;
+        if (read.Ok)
+            return read.Value;
         faults.Add(read.Fault.At(node.Path));
         return null;
     }
@@ -70,35 +123,58 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
     private static DesignNode Node(JsonNode node)
     {
         var members = node.Members().Where(one => one.Name != "kind").ToList();
-        return new(node["kind"].Required(), members.DistinctBy(one => one.Name).ToImmutableDictionary(one => one.Name, one => one.Value.Text() ?? ""), node.Path);
+        return new(
+            node["kind"].Required(),
+            members.DistinctBy(one => one.Name).ToImmutableDictionary(one => one.Name, one => one.Value.Text() ?? ""),
+            node.Path
+        );
     }
 
     private static BayNode Bay(JsonNode node, int depth)
     {
         node.Only("fills", "split", "sizes", "bays");
-        if (depth > MostBayDepth) node.Fail($"is nested too deeply: at most {MostBayDepth} bays in bays");
+        if (depth > MostBayDepth)
+            node.Fail($"is nested too deeply: at most {MostBayDepth} bays in bays");
         ImmutableArray<BayNode> bays = depth > MostBayDepth ? [] : [.. node["bays"].Items().Select(one => Bay(one, depth + 1))];
         ImmutableArray<string> sizes = [.. node["sizes"].Items().Select(one => one.Required())];
-        if (sizes.IsEmpty && !bays.IsEmpty) sizes = [.. bays.Select(_ => "*")];
-        if (sizes.Length != bays.Length) node["sizes"].Fail($"has {sizes.Length} sizes for {bays.Length} bays: one for each");
-        if (node["split"].Present == bays.IsEmpty) node["split"].Fail("goes with bays: a split wants two or more bays, and bays want a split");
-        return new([.. node["fills"].Items().Select(Node)], node["split"].Present ? Node(node["split"]) : null, sizes, bays, node.Path);
+        if (sizes.IsEmpty && !bays.IsEmpty)
+            sizes = [.. bays.Select(_ => "*")];
+        if (sizes.Length != bays.Length)
+            node["sizes"].Fail($"has {sizes.Length} sizes for {bays.Length} bays: one for each");
+        if (node["split"].Present == bays.IsEmpty)
+            node["split"].Fail("goes with bays: a split wants two or more bays, and bays want a split");
+        return new(
+            [.. node["fills"].Items().Select(Node)],
+            node["split"].Present ? Node(node["split"]) : null,
+            sizes,
+            bays,
+            node.Path
+        );
     }
 
     private FreePart Part(JsonNode node)
     {
         node.Only("name", "material", "length", "width", "along", "flat", "at");
         ImmutableArray<ImmutableArray<string>> at = [.. node["at"].Items().Select(Corner)];
-        if (at.IsEmpty) node["at"].Fail("is not given: a list of corners, each [x, y, z]");
+        if (at.IsEmpty)
+            node["at"].Fail("is not given: a list of corners, each [x, y, z]");
         return new(
-            node["name"].Required(), node["material"].Required(), node["length"].Required(), node["width"].Text(),
-            node["along"].OneOf(Directions, Axis.X), node["flat"].OneOf(Directions, Axis.Z), at, node.Path);
+            node["name"].Required(),
+            node["material"].Required(),
+            node["length"].Required(),
+            node["width"].Text(),
+            node["along"].OneOf(Directions, Axis.X),
+            node["flat"].OneOf(Directions, Axis.Z),
+            at,
+            node.Path
+        );
     }
 
     private static ImmutableArray<string> Corner(JsonNode node)
     {
         ImmutableArray<string> corner = [.. node.Items().Select(one => one.Required())];
-        if (corner.Length == 3) return corner;
+        if (corner.Length == 3)
+            return corner;
         node.Fail("is not a corner: [x, y, z]");
         return ["0", "0", "0"];
     }

@@ -18,7 +18,8 @@ internal static class JsonCheck
     {
         if (utf8.Length > DesignJson.MostBytes)
             return Fault.Of("", $"{utf8.Length} bytes", $"is too long for a design: at most {DesignJson.MostBytes}");
-        if (utf8.Trim(" \t\r\n"u8).IsEmpty) return Fault.Of("", "", "is empty: a design is wanted, a JSON document");
+        if (utf8.Trim(" \t\r\n"u8).IsEmpty)
+            return Fault.Of("", "", "is empty: a design is wanted, a JSON document");
         return Utf8.IsValid(utf8) ? Walk(utf8) : Fault.Of("", "", "is not UTF-8 text");
     }
 
@@ -28,7 +29,8 @@ internal static class JsonCheck
         try
         {
             while (reader.Read())
-                if (reader.ValueIsEscaped) _ = reader.GetString();
+                if (reader.ValueIsEscaped)
+                    _ = reader.GetString();
             return null;
         }
         catch (JsonException)
@@ -44,7 +46,8 @@ internal static class JsonCheck
 
     private static Fault At(ReadOnlySpan<byte> utf8, int at, string message)
     {
-        while (at < utf8.Length && " \t\r\n"u8.Contains(utf8[at])) at++;
+        while (at < utf8.Length && " \t\r\n"u8.Contains(utf8[at]))
+            at++;
         var before = utf8[..at];
         var rest = utf8[at..Math.Min(at + ShownBytes, utf8.Length)];
         var (line, column) = (before.Count((byte)'\n') + 1, at - before.LastIndexOf((byte)'\n'));

@@ -13,38 +13,55 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
 
     public bool Present => element is { ValueKind: not JsonValueKind.Null };
 
-    public JsonNode this[string name] => new(IsObject && element!.Value.TryGetProperty(name, out var inner) ? inner : null, Under(name), faults);
+    public JsonNode this[string name] =>
+        new(IsObject && element!.Value.TryGetProperty(name, out var inner) ? inner : null, Under(name), faults);
 
     /// <summary>A text; a number counts as the text it is written with.</summary>
-    public string? Text() => !Present ? null : element!.Value.ValueKind switch
-    {
-        JsonValueKind.String when element.Value.GetString()!.Length > MostCharacters => Fail($"is longer than {MostCharacters} characters"),
-        JsonValueKind.String => element.Value.GetString(),
-        JsonValueKind.Number => element.Value.GetRawText(),
-        _ => Fail("is not a text or a number"),
-    };
+    public string? Text() =>
+        !Present
+            ? null
+            : element!.Value.ValueKind switch
+            {
+                JsonValueKind.String when element.Value.GetString()!.Length > MostCharacters => Fail(
+                    $"is longer than {MostCharacters} characters"
+                ),
+                JsonValueKind.String => element.Value.GetString(),
+                JsonValueKind.Number => element.Value.GetRawText(),
+                _ => Fail("is not a text or a number"),
+            };
 
     /// <summary>A text that must be there.</summary>
     public string Required()
     {
-        if (Text() is { Length: > 0 } text) return text;
-        if (!Present || element!.Value.ValueKind == JsonValueKind.String) Fail("is not given");
+        if (Text() is { Length: > 0 } text)
+            return text;
+        if (!Present || element!.Value.ValueKind == JsonValueKind.String)
+            Fail("is not given");
         return "";
     }
 
     /// <summary>The entries of a list; none where it is absent.</summary>
     public IEnumerable<JsonNode> Items()
     {
-        if (!Present) return [];
-        if (element!.Value.ValueKind != JsonValueKind.Array) return None("is not a list […]");
-        return element.Value.GetArrayLength() > MostEntries ? None($"has more than {MostEntries} entries")
-            : element.Value.EnumerateArray().Select((one, i) => new JsonNode(one, Under(i.ToString(System.Globalization.CultureInfo.InvariantCulture)), faults)).ToList();
+        if (!Present)
+            return [];
+        if (element!.Value.ValueKind != JsonValueKind.Array)
+            return None("is not a list […]");
+        return element.Value.GetArrayLength() > MostEntries
+            ? None($"has more than {MostEntries} entries")
+            : element
+                .Value.EnumerateArray()
+                .Select(
+                    (one, i) => new JsonNode(one, Under(i.ToString(System.Globalization.CultureInfo.InvariantCulture)), faults)
+                )
+                .ToList();
     }
 
     /// <summary>The members of an object; none where it is absent. A name that stands twice is refused.</summary>
     public IReadOnlyList<(string Name, JsonNode Value)> Members()
     {
-        if (!Present) return [];
+        if (!Present)
+            return [];
         if (!IsObject)
         {
             Fail("is not an object {…}");
@@ -60,15 +77,20 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
     public void Only(params ReadOnlySpan<string> names)
     {
         foreach (var (name, value) in Members())
-            if (!names.Contains(name)) faults.Add(Fault.Of(value.Path, name, "is not a member that is known here: it has " + string.Join(", ", names.ToArray())));
+            if (!names.Contains(name))
+                faults.Add(
+                    Fault.Of(value.Path, name, "is not a member that is known here: it has " + string.Join(", ", names.ToArray()))
+                );
     }
 
     /// <summary>One of some words.</summary>
     public T OneOf<T>(IReadOnlyDictionary<string, T> words, T otherwise)
         where T : struct
     {
-        if (!Present) return otherwise;
-        if (Text() is { } text && words.TryGetValue(text, out var value)) return value;
+        if (!Present)
+            return otherwise;
+        if (Text() is { } text && words.TryGetValue(text, out var value))
+            return value;
         Fail("is not known: one of " + string.Join(", ", words.Keys));
         return otherwise;
     }

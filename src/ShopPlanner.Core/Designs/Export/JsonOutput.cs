@@ -12,14 +12,17 @@ internal static class JsonOutput
     // Files, not parts of a page: names keep their accents, quotes and signs readable.
     private static readonly JsonWriterOptions Options = new()
     {
-        Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
     /// <summary>One object as text, ended by a line feed.</summary>
     public static string Object(Action<Utf8JsonWriter> members)
     {
         using var buffer = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(buffer, Options)) writer.Item(members);
+        using (var writer = new Utf8JsonWriter(buffer, Options))
+            writer.Item(members);
         return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
     }
 
@@ -45,7 +48,8 @@ internal static class JsonOutput
     public static void List<T>(this Utf8JsonWriter writer, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> members)
     {
         writer.WriteStartArray(name);
-        foreach (var item in items) writer.Item(inner => members(inner, item));
+        foreach (var item in items)
+            writer.Item(inner => members(inner, item));
         writer.WriteEndArray();
     }
 
@@ -53,7 +57,8 @@ internal static class JsonOutput
     public static void Numbers(this Utf8JsonWriter writer, string name, params ReadOnlySpan<decimal> numbers)
     {
         writer.WriteStartArray(name);
-        foreach (var number in numbers) writer.WriteNumberValue(number);
+        foreach (var number in numbers)
+            writer.WriteNumberValue(number);
         writer.WriteEndArray();
     }
 

@@ -13,8 +13,18 @@ public static class PartsCsv
 
     private static readonly string[] Heading =
     [
-        "mark", "name", "material", "quantity", "length", "width", "thickness", "rough length", "rough width", "unit",
-        "grain", "purpose",
+        "mark",
+        "name",
+        "material",
+        "quantity",
+        "length",
+        "width",
+        "thickness",
+        "rough length",
+        "rough width",
+        "unit",
+        "grain",
+        "purpose",
     ];
 
     /// <summary>The table; lines end with CR LF, as the standard has it.</summary>
@@ -29,9 +39,18 @@ public static class PartsCsv
         string Size(Length length) => JsonOutput.Number(length, unit);
         return
         [
-            part.Id, part.Name, part.Material.Name, part.Quantity.ToString(CultureInfo.InvariantCulture),
-            Size(part.Length.Value), Size(part.Width.Value), Size(part.Thickness.Value), Size(part.RoughLength), Size(part.RoughWidth),
-            unit == LengthUnit.Inch ? "in" : "mm", Words.Grain(part), Words.Purpose(part) ?? "",
+            part.Id,
+            part.Name,
+            part.Material.Name,
+            part.Quantity.ToString(CultureInfo.InvariantCulture),
+            Size(part.Length.Value),
+            Size(part.Width.Value),
+            Size(part.Thickness.Value),
+            Size(part.RoughLength),
+            Size(part.RoughWidth),
+            unit == LengthUnit.Inch ? "in" : "mm",
+            Words.Grain(part),
+            Words.Purpose(part) ?? "",
         ];
     }
 

@@ -23,7 +23,8 @@ public static class PartsJson
         writer.List("joints", piece.Joints, Joint);
         writer.List("hardware", piece.Hardware, Hardware);
         writer.WriteStartArray("warnings");
-        foreach (var warning in piece.Warnings) writer.WriteStringValue(warning.Text);
+        foreach (var warning in piece.Warnings)
+            writer.WriteStringValue(warning.Text);
         writer.WriteEndArray();
     }
 
@@ -43,13 +44,17 @@ public static class PartsJson
         writer.Length("length", part.Length.Value, unit);
         writer.Length("width", part.Width.Value, unit);
         writer.Length("thickness", part.Thickness.Value, unit);
-        writer.Member("rough", inner =>
-        {
-            inner.Length("length", part.RoughLength, unit);
-            inner.Length("width", part.RoughWidth, unit);
-        });
+        writer.Member(
+            "rough",
+            inner =>
+            {
+                inner.Length("length", part.RoughLength, unit);
+                inner.Length("width", part.RoughWidth, unit);
+            }
+        );
         writer.WriteString("grain", Words.Grain(part));
-        if (Words.Purpose(part) is { } purpose) writer.WriteString("purpose", purpose);
+        if (Words.Purpose(part) is { } purpose)
+            writer.WriteString("purpose", purpose);
         writer.List("copies", part.Copies, (inner, copy) => Copy(inner, copy, unit));
     }
 

@@ -25,9 +25,13 @@ public static class PieceGltf
             writer.Member("asset", inner => inner.WriteString("version", SpecifiedVersion));
             writer.WriteNumber("scene", 0);
             writer.List("scenes", [piece], (inner, one) => Scene(inner, one, copies.Count));
-            if (copies.Count == 0) return;
-            writer.List("nodes", copies, (inner, one) =>
-                Node(inner, one.Part, one.Copy, roles.FindIndex(role => role.Role == one.Part.Material.Role)));
+            if (copies.Count == 0)
+                return;
+            writer.List(
+                "nodes",
+                copies,
+                (inner, one) => Node(inner, one.Part, one.Copy, roles.FindIndex(role => role.Role == one.Part.Material.Role))
+            );
             writer.List("meshes", roles.Select((_, i) => i), Mesh);
             writer.List("materials", roles, Material);
             UnitCube.Write(writer);
@@ -37,9 +41,11 @@ public static class PieceGltf
     private static void Scene(Utf8JsonWriter writer, Piece piece, int nodes)
     {
         writer.WriteString("name", piece.Name);
-        if (nodes == 0) return;
+        if (nodes == 0)
+            return;
         writer.WriteStartArray("nodes");
-        for (var i = 0; i < nodes; i++) writer.WriteNumberValue(i);
+        for (var i = 0; i < nodes; i++)
+            writer.WriteNumberValue(i);
         writer.WriteEndArray();
     }
 
@@ -51,37 +57,51 @@ public static class PieceGltf
         writer.WriteNumber("mesh", mesh);
         writer.Numbers("translation", Metres(box.X), Metres(box.Z), -Metres(box.EndY));
         writer.Numbers("scale", Metres(box.Dx), Metres(box.Dz), Metres(box.Dy));
-        writer.Member("extras", inner =>
-        {
-            inner.WriteString("part", part.Id);
-            inner.WriteString("name", part.Name);
-        });
+        writer.Member(
+            "extras",
+            inner =>
+            {
+                inner.WriteString("part", part.Id);
+                inner.WriteString("name", part.Name);
+            }
+        );
     }
 
     private static decimal Metres(Length length) => length.ToMillimetres() / 1000;
 
     // The cube is one for all; a mesh carries its material, so there is one for each role.
-    private static void Mesh(Utf8JsonWriter writer, int role) => writer.List("primitives", [role], (inner, material) =>
-    {
-        inner.Member("attributes", attributes =>
-        {
-            attributes.WriteNumber("POSITION", UnitCube.Positions);
-            attributes.WriteNumber("NORMAL", UnitCube.Normals);
-        });
-        inner.WriteNumber("indices", UnitCube.Indices);
-        inner.WriteNumber("material", material);
-    });
+    private static void Mesh(Utf8JsonWriter writer, int role) =>
+        writer.List(
+            "primitives",
+            [role],
+            (inner, material) =>
+            {
+                inner.Member(
+                    "attributes",
+                    attributes =>
+                    {
+                        attributes.WriteNumber("POSITION", UnitCube.Positions);
+                        attributes.WriteNumber("NORMAL", UnitCube.Normals);
+                    }
+                );
+                inner.WriteNumber("indices", UnitCube.Indices);
+                inner.WriteNumber("material", material);
+            }
+        );
 
     private static void Material(Utf8JsonWriter writer, RoleMaterial material)
     {
         writer.WriteString("name", material.Role);
-        writer.Member("pbrMetallicRoughness", inner =>
-        {
-            var tint = RoleTint.Of(material);
-            inner.Numbers("baseColorFactor", Linear(tint, 1), Linear(tint, 3), Linear(tint, 5), 1);
-            inner.WriteNumber("metallicFactor", 0);
-            inner.WriteNumber("roughnessFactor", 0.8m);
-        });
+        writer.Member(
+            "pbrMetallicRoughness",
+            inner =>
+            {
+                var tint = RoleTint.Of(material);
+                inner.Numbers("baseColorFactor", Linear(tint, 1), Linear(tint, 3), Linear(tint, 5), 1);
+                inner.WriteNumber("metallicFactor", 0);
+                inner.WriteNumber("roughnessFactor", 0.8m);
+            }
+        );
     }
 
     // The specification wants linear light; a tint is written in sRGB (IEC 61966-2-1).

@@ -14,9 +14,12 @@ public static class RoleTint
     public static string Of(RoleMaterial material)
     {
         ArgumentNullException.ThrowIfNull(material);
-        if (MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == material.Id) is { } stocked) return stocked.Tint;
-        if (material.Species is { } wood && MaterialCatalogue.TryFindSpecies(wood, out var species)) return species.Tint;
-        if (material.Species is { } sheet && MaterialCatalogue.TryFindSheet(sheet, out var good)) return good.Tint;
+        if (MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == material.Id) is { } stocked)
+            return stocked.Tint;
+        if (material.Species is { } wood && MaterialCatalogue.TryFindSpecies(wood, out var species))
+            return species.Tint;
+        if (material.Species is { } sheet && MaterialCatalogue.TryFindSheet(sheet, out var good))
+            return good.Tint;
         return material.Form == MaterialForm.Board ? Board : Sheet;
     }
 }

@@ -8,13 +8,20 @@ namespace ShopPlanner.Core.Designs.Export;
 internal static class UnitCube
 {
     /// <summary>Numbers of its accessors.</summary>
-    public const int Positions = 0, Normals = 1, Indices = 2;
+    public const int Positions = 0,
+        Normals = 1,
+        Indices = 2;
 
-    private const int Corners = 24, Triangles = 12;
-    private const int VectorBytes = Corners * 3 * sizeof(float), IndexBytes = Triangles * 3 * sizeof(ushort);
+    private const int Corners = 24,
+        Triangles = 12;
+    private const int VectorBytes = Corners * 3 * sizeof(float),
+        IndexBytes = Triangles * 3 * sizeof(ushort);
 
     // As the specification numbers them.
-    private const int Float = 5126, UnsignedShort = 5123, ArrayBuffer = 34962, ElementArrayBuffer = 34963;
+    private const int Float = 5126,
+        UnsignedShort = 5123,
+        ArrayBuffer = 34962,
+        ElementArrayBuffer = 34963;
 
     private static readonly int[] Round = [0, 1, 2, 0, 2, 3];
 
@@ -23,11 +30,15 @@ internal static class UnitCube
     {
         writer.List("accessors", [Positions, Normals, Indices], Accessor);
         writer.List("bufferViews", [Positions, Normals, Indices], View);
-        writer.List("buffers", [Data()], (inner, data) =>
-        {
-            inner.WriteNumber("byteLength", data.Length);
-            inner.WriteString("uri", "data:application/octet-stream;base64," + Convert.ToBase64String(data));
-        });
+        writer.List(
+            "buffers",
+            [Data()],
+            (inner, data) =>
+            {
+                inner.WriteNumber("byteLength", data.Length);
+                inner.WriteString("uri", "data:application/octet-stream;base64," + Convert.ToBase64String(data));
+            }
+        );
     }
 
     private static void Accessor(Utf8JsonWriter writer, int which)
@@ -36,7 +47,8 @@ internal static class UnitCube
         writer.WriteNumber("componentType", which == Indices ? UnsignedShort : Float);
         writer.WriteNumber("count", which == Indices ? Triangles * 3 : Corners);
         writer.WriteString("type", which == Indices ? "SCALAR" : "VEC3");
-        if (which != Positions) return;
+        if (which != Positions)
+            return;
         writer.Numbers("min", 0, 0, 0);
         writer.Numbers("max", 1, 1, 1);
     }
@@ -54,8 +66,10 @@ internal static class UnitCube
         var data = new byte[(VectorBytes * 2) + IndexBytes];
         for (var face = 0; face < 6; face++)
         {
-            for (var corner = 0; corner < 4; corner++) Corner(data, face, corner);
-            for (var i = 0; i < Round.Length; i++) Index(data.AsSpan(VectorBytes * 2), (face * Round.Length) + i, (face * 4) + Round[i]);
+            for (var corner = 0; corner < 4; corner++)
+                Corner(data, face, corner);
+            for (var i = 0; i < Round.Length; i++)
+                Index(data.AsSpan(VectorBytes * 2), (face * Round.Length) + i, (face * 4) + Round[i]);
         }
 
         return data;
@@ -72,7 +86,10 @@ internal static class UnitCube
         for (var i = 0; i < 3; i++)
         {
             var at = (((face * 4) + corner) * 3) + i;
-            var along = i == axis ? far : i == (axis + 1) % 3 ? (far == 1 ? u : v) : (far == 1 ? v : u);
+            var along =
+                i == axis ? far
+                : i == (axis + 1) % 3 ? (far == 1 ? u : v)
+                : (far == 1 ? v : u);
             var normal = i == axis ? (far * 2) - 1 : 0;
             BinaryPrimitives.WriteSingleLittleEndian(data.AsSpan(at * sizeof(float)), along);
             BinaryPrimitives.WriteSingleLittleEndian(data.AsSpan(VectorBytes + (at * sizeof(float))), normal);

@@ -8,28 +8,30 @@ internal static class Words
     public static string Grain(PiecePart part) => part.GrainMatters ? "length" : "any";
 
     /// <summary>Null for a part of the piece itself.</summary>
-    public static string? Purpose(PiecePart part) => part.Purpose switch
-    {
-        PartPurpose.Spacer => "spacer",
-        PartPurpose.Practice => "practice",
-        _ => null,
-    };
+    public static string? Purpose(PiecePart part) =>
+        part.Purpose switch
+        {
+            PartPurpose.Spacer => "spacer",
+            PartPurpose.Practice => "practice",
+            _ => null,
+        };
 
-    public static string Joint(JointKind kind) => kind switch
-    {
-        JointKind.Glued => "glued",
-        JointKind.Screwed => "screwed",
-        JointKind.PocketScrew => "pocket-screw",
-        JointKind.Dado => "dado",
-        JointKind.Rabbet => "rabbet",
-        JointKind.Groove => "groove",
-        JointKind.MortiseAndTenon => "mortise-and-tenon",
-        JointKind.Dovetail => "dovetail",
-        JointKind.Dowel => "dowel",
-        JointKind.Slotted => "slotted",
-        JointKind.Hinged => "hinged",
-        JointKind.Sliding => "sliding",
-        JointKind.Resting => "resting",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is no kind of joint"),
-    };
+    public static string Joint(JointKind kind) =>
+        kind switch
+        {
+            JointKind.Glued => "glued",
+            JointKind.Screwed => "screwed",
+            JointKind.PocketScrew => "pocket-screw",
+            JointKind.Dado => "dado",
+            JointKind.Rabbet => "rabbet",
+            JointKind.Groove => "groove",
+            JointKind.MortiseAndTenon => "mortise-and-tenon",
+            JointKind.Dovetail => "dovetail",
+            JointKind.Dowel => "dowel",
+            JointKind.Slotted => "slotted",
+            JointKind.Hinged => "hinged",
+            JointKind.Sliding => "sliding",
+            JointKind.Resting => "resting",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is no kind of joint"),
+        };
 }

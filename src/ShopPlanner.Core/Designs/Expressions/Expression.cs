@@ -46,7 +46,8 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
 {
     public override ImmutableArray<string> Names => [.. Left.Names.Union(Right.Names)];
 
-    public override string Template => Sign is '+' or '−' ? $"{Left.Template} {Sign} {Right.Template}" : $"{Wrap(Left)} {Sign} {Wrap(Right)}";
+    public override string Template =>
+        Sign is '+' or '−' ? $"{Left.Template} {Sign} {Right.Template}" : $"{Wrap(Left)} {Sign} {Wrap(Right)}";
 
     public override Amount Evaluate(Func<string, Amount> name)
     {
@@ -55,7 +56,9 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
         {
             '+' => Same(a, b, "added") with { Value = a.Value + b.Value },
             '−' => Same(a, b, "subtracted") with { Value = a.Value - b.Value },
-            '×' when a.IsLength && b.IsLength => throw new ExpressionException("multiplies a length by a length, which gives no length"),
+            '×' when a.IsLength && b.IsLength => throw new ExpressionException(
+                "multiplies a length by a length, which gives no length"
+            ),
             '×' => new(a.Value * b.Value, a.IsLength || b.IsLength),
             _ => Divide(a, b),
         };
@@ -63,14 +66,19 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
 
     private static Amount Divide(Amount a, Amount b)
     {
-        if (b.Value == 0) throw new ExpressionException("is divided by nothing");
-        if (b.IsLength && !a.IsLength) throw new ExpressionException("divides a bare number by a length, which gives no length");
+        if (b.Value == 0)
+            throw new ExpressionException("is divided by nothing");
+        if (b.IsLength && !a.IsLength)
+            throw new ExpressionException("divides a bare number by a length, which gives no length");
         return new(a.Value / b.Value, a.IsLength && !b.IsLength);
     }
 
-    internal static Amount Same(Amount a, Amount b, string what) => a.IsLength == b.IsLength ? a
-        : throw new ExpressionException(
-            $"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm");
+    internal static Amount Same(Amount a, Amount b, string what) =>
+        a.IsLength == b.IsLength
+            ? a
+            : throw new ExpressionException(
+                $"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm"
+            );
 
     private static string Wrap(Expression inner) => inner is Binary { Sign: '+' or '−' } ? $"({inner.Template})" : inner.Template;
 }
@@ -98,7 +106,8 @@ internal sealed record Call(string Function, Expression First, Expression Second
         };
     }
 
-    private static decimal Step(Amount step) => step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than nothing");
+    private static decimal Step(Amount step) =>
+        step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than nothing");
 }
 
 /// <summary>What an expression says cannot be worked out; the message reads on from the expression.</summary>

@@ -21,21 +21,26 @@ internal sealed partial class ExpressionParser
     /// <exception cref="ExpressionException">The text is no expression.</exception>
     public static Expression Parse(string text)
     {
-        if (text.Length > MostCharacters) throw new ExpressionException($"is longer than {MostCharacters} characters");
+        if (text.Length > MostCharacters)
+            throw new ExpressionException($"is longer than {MostCharacters} characters");
         var parser = new ExpressionParser(Split(text));
         var whole = parser.Sum();
-        return parser.at == parser.tokens.Count ? whole : throw new ExpressionException($"has '{parser.tokens[parser.at]}' where nothing more is expected");
+        return parser.at == parser.tokens.Count
+            ? whole
+            : throw new ExpressionException($"has '{parser.tokens[parser.at]}' where nothing more is expected");
     }
 
     private static List<string> Split(string text)
     {
         var tokens = new List<string>();
-        for (var at = 0; at < text.Length;)
+        for (var at = 0; at < text.Length; )
         {
             var match = Token().Match(text, at);
-            if (!match.Success) throw new ExpressionException($"has '{text[at]}', which is neither a name, a number nor a sign");
+            if (!match.Success)
+                throw new ExpressionException($"has '{text[at]}', which is neither a name, a number nor a sign");
             at += match.Length;
-            if (match.Value.Trim() is { Length: > 0 } token) tokens.Add(token);
+            if (match.Value.Trim() is { Length: > 0 } token)
+                tokens.Add(token);
         }
 
         return tokens;
@@ -43,9 +48,11 @@ internal sealed partial class ExpressionParser
 
     private Expression Sum()
     {
-        if (++depth > MostDepth) throw new ExpressionException("is nested too deeply");
+        if (++depth > MostDepth)
+            throw new ExpressionException("is nested too deeply");
         var left = Product();
-        while ((Take("+") ?? Take("-") ?? Take("−")) is { } sign) left = new Binary(sign == "+" ? '+' : '−', left, Product());
+        while ((Take("+") ?? Take("-") ?? Take("−")) is { } sign)
+            left = new Binary(sign == "+" ? '+' : '−', left, Product());
         depth--;
         return left;
     }
@@ -53,7 +60,8 @@ internal sealed partial class ExpressionParser
     private Expression Product()
     {
         var left = Factor();
-        while ((Take("*") ?? Take("×") ?? Take("/") ?? Take("÷")) is { } sign) left = new Binary(sign is "*" or "×" ? '×' : '÷', left, Factor());
+        while ((Take("*") ?? Take("×") ?? Take("/") ?? Take("÷")) is { } sign)
+            left = new Binary(sign is "*" or "×" ? '×' : '÷', left, Factor());
         return left;
     }
 
@@ -67,9 +75,12 @@ internal sealed partial class ExpressionParser
             return inner;
         }
 
-        if (token is "-" or "−") return new Binary('×', new Literal(Amount.Of(-1), "−1"), Factor());
-        if (char.IsAsciiDigit(token[0]) || token[0] == '.') return Number(token);
-        if (!Name().IsMatch(token)) throw new ExpressionException($"has '{token}' where a value is expected");
+        if (token is "-" or "−")
+            return new Binary('×', new Literal(Amount.Of(-1), "−1"), Factor());
+        if (char.IsAsciiDigit(token[0]) || token[0] == '.')
+            return Number(token);
+        if (!Name().IsMatch(token))
+            throw new ExpressionException($"has '{token}' where a value is expected");
         return Functions.Contains(token) && Take("(") is not null ? CallOf(token) : new NameExpression(token);
     }
 
@@ -84,25 +95,32 @@ internal sealed partial class ExpressionParser
 
     private static Literal Number(string token)
     {
-        if (decimal.TryParse(token, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return new(Amount.Of(number), token);
+        if (decimal.TryParse(token, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+            return new(Amount.Of(number), token);
         var length = LengthText.Parse(token, LengthUnit.Inch);
-        return length.Ok ? new(Amount.Of(length.Value), token) : throw new ExpressionException($"has '{token}', which is not a length");
+        return length.Ok
+            ? new(Amount.Of(length.Value), token)
+            : throw new ExpressionException($"has '{token}', which is not a length");
     }
 
     private string? Take(string wanted)
     {
-        if (at >= tokens.Count || tokens[at] != wanted) return null;
+        if (at >= tokens.Count || tokens[at] != wanted)
+            return null;
         at++;
         return wanted;
     }
 
     private void Expect(string wanted)
     {
-        if (Take(wanted) is null) throw new ExpressionException($"lacks a '{wanted}'");
+        if (Take(wanted) is null)
+            throw new ExpressionException($"lacks a '{wanted}'");
     }
 
     // A number with a unit is one token, its fraction included, so that 3/4 in is a length and 3/4 a division.
-    [GeneratedRegex("""\G(\s+|(\d+[ -])?\d+/\d+\s*(in|mm|cm|m|ft|"|″|')(?![a-z_0-9])|(\d+\.?\d*|\.\d+)\s*(in|mm|cm|m|ft|"|″|')(?![a-z_0-9])|\d+\.?\d*|\.\d+|[a-z][a-z0-9_]*|[-−+*×/÷(),])""")]
+    [GeneratedRegex(
+        """\G(\s+|(\d+[ -])?\d+/\d+\s*(in|mm|cm|m|ft|"|″|')(?![a-z_0-9])|(\d+\.?\d*|\.\d+)\s*(in|mm|cm|m|ft|"|″|')(?![a-z_0-9])|\d+\.?\d*|\.\d+|[a-z][a-z0-9_]*|[-−+*×/÷(),])"""
+    )]
     private static partial Regex Token();
 
     [GeneratedRegex("^[a-z][a-z0-9_]*$")]

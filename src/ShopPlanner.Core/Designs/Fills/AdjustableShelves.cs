@@ -10,24 +10,36 @@ internal sealed class AdjustableShelves : IFill
 {
     private const int PinsPerShelf = 4;
 
-    public KindInfo Info { get; } = new(
-        "adjustable-shelves", KindPlace.Fill, "Adjustable shelves", "Loose shelves on pins, in rows of holes in both sides.",
-        [
-            new("material", "Material", MemberType.Role, null),
-            new("count", "Shelves", MemberType.Count, "2"),
-            new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
-            new("setback", "Set back from the front", MemberType.Length, "1/4 in"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "adjustable-shelves",
+            KindPlace.Fill,
+            "Adjustable shelves",
+            "Loose shelves on pins, in rows of holes in both sides.",
+            [
+                new("material", "Material", MemberType.Role, null),
+                new("count", "Shelves", MemberType.Count, "2"),
+                new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
+                new("setback", "Set back from the front", MemberType.Length, "1/4 in"),
+            ]
+        );
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var (material, count) = (members.Role("material"), members.Count("count"));
         var (clearance, setback) = (members.Length("clearance"), members.Length("setback"));
-        if (members.Failed || count == 0) return bay;
+        if (members.Failed || count == 0)
+            return bay;
         var box = Loose.Between(bay, clearance.Value, setback.Value);
         var pitch = (bay.Box.Dz.Ticks - (material.Thickness.Ticks * count)) / (count + 1);
-        if (pitch <= 0) members.Fail("count", count.ToString(System.Globalization.CultureInfo.InvariantCulture), "shelves leave no room between them in this bay");
-        if (members.Failed) return bay;
+        if (pitch <= 0)
+            members.Fail(
+                "count",
+                count.ToString(System.Globalization.CultureInfo.InvariantCulture),
+                "shelves leave no room between them in this bay"
+            );
+        if (members.Failed)
+            return bay;
         for (var i = 0; i < count; i++)
         {
             var z = bay.Box.Z + Length.FromTicks((pitch * (i + 1)) + (material.Thickness.Ticks * i));
@@ -47,21 +59,44 @@ internal static class Loose
     public static Box Between(Bay bay, Length clearance, Length setback)
     {
         var half = Length.FromTicks(clearance.Ticks / 2);
-        return bay.Box.With(Axis.X, bay.Box.X + half, bay.Box.EndX - (clearance - half)).With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY);
+        return bay
+            .Box.With(Axis.X, bay.Box.X + half, bay.Box.EndX - (clearance - half))
+            .With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY);
     }
 
     /// <summary>A loose shelf.</summary>
     public static Draft Shelf(
-        string name, RoleMaterial material, Box box, Bay bay, Working<Length> clearance, Working<Length> setback, Builder builder)
+        string name,
+        RoleMaterial material,
+        Box box,
+        Bay bay,
+        Working<Length> clearance,
+        Working<Length> setback,
+        Builder builder
+    )
     {
-        var shelf = builder.Add(new(name, "Shelves", material, box, Axis.X, Axis.Z)
-        {
-            Length = Working.Of(
-                "Shelf length", box.Dx, "{clear} − {clearance}", Working.Geometry, ("clear", Working.Given("Clear width", bay.Box.Dx)), ("clearance", clearance)),
-            Width = Working.Of(
-                "Shelf depth", box.Dy, "{clear} − {setback}", Working.Geometry, ("clear", Working.Given("Clear depth", bay.Box.Dy)), ("setback", setback)),
-            FacesToFinish = "both faces, all edges",
-        });
+        var shelf = builder.Add(
+            new(name, "Shelves", material, box, Axis.X, Axis.Z)
+            {
+                Length = Working.Of(
+                    "Shelf length",
+                    box.Dx,
+                    "{clear} − {clearance}",
+                    Working.Geometry,
+                    ("clear", Working.Given("Clear width", bay.Box.Dx)),
+                    ("clearance", clearance)
+                ),
+                Width = Working.Of(
+                    "Shelf depth",
+                    box.Dy,
+                    "{clear} − {setback}",
+                    Working.Geometry,
+                    ("clear", Working.Given("Clear depth", bay.Box.Dy)),
+                    ("setback", setback)
+                ),
+                FacesToFinish = "both faces, all edges",
+            }
+        );
         return shelf;
     }
 }

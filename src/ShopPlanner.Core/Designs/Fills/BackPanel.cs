@@ -7,22 +7,40 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>A back within one bay, screwed to what bounds it.</summary>
 internal sealed class BackPanel : IFill
 {
-    public KindInfo Info { get; } = new(
-        "back", KindPlace.Fill, "Back", "A panel at the back of this bay, between the parts that bound it.",
-        [new("material", "Material", MemberType.Role, null)]);
+    public KindInfo Info { get; } =
+        new(
+            "back",
+            KindPlace.Fill,
+            "Back",
+            "A panel at the back of this bay, between the parts that bound it.",
+            [new("material", "Material", MemberType.Role, null)]
+        );
 
     public bool Closes => true;
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var material = members.Role("material");
-        if (members.Failed) return bay;
-        var back = builder.Add(new("Back panel", "Carcass", material, bay.Box.With(Axis.Y, bay.Box.EndY - material.Thickness, bay.Box.EndY), Axis.Z, Axis.Y)
-        {
-            Length = Working.Given("Clear height", bay.Box.Dz), Width = Working.Given("Clear width", bay.Box.Dx), FacesToFinish = "front face",
-        });
+        if (members.Failed)
+            return bay;
+        var back = builder.Add(
+            new(
+                "Back panel",
+                "Carcass",
+                material,
+                bay.Box.With(Axis.Y, bay.Box.EndY - material.Thickness, bay.Box.EndY),
+                Axis.Z,
+                Axis.Y
+            )
+            {
+                Length = Working.Given("Clear height", bay.Box.Dz),
+                Width = Working.Given("Clear width", bay.Box.Dx),
+                FacesToFinish = "front face",
+            }
+        );
         foreach (var (part, axis) in new[] { (bay.Left, Axis.X), (bay.Right, Axis.X), (bay.Bottom, Axis.Z), (bay.Top, Axis.Z) })
-            if (part is not null) builder.Join(JointKind.Screwed, back, part, axis);
+            if (part is not null)
+                builder.Join(JointKind.Screwed, back, part, axis);
         return bay with { Box = bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.EndY - material.Thickness), Back = back };
     }
 }

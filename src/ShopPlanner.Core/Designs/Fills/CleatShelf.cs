@@ -7,34 +7,51 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>A shelf that is dropped in on cleats at both ends.</summary>
 internal sealed class CleatShelf : IFill
 {
-    public KindInfo Info { get; } = new(
-        "cleat-shelf", KindPlace.Fill, "Drop-in shelf on cleats", "A shelf that lies on cleats at both ends and can be lifted out.",
-        [
-            new("material", "Shelf", MemberType.Role, null),
-            new("cleat", "Cleats", MemberType.Role, null),
-            new("height", "Clear height below the cleats", MemberType.Length, "0 in"),
-            new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
-            new("setback", "Set back from the front", MemberType.Length, "0 in"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "cleat-shelf",
+            KindPlace.Fill,
+            "Drop-in shelf on cleats",
+            "A shelf that lies on cleats at both ends and can be lifted out.",
+            [
+                new("material", "Shelf", MemberType.Role, null),
+                new("cleat", "Cleats", MemberType.Role, null),
+                new("height", "Clear height below the cleats", MemberType.Length, "0 in"),
+                new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
+                new("setback", "Set back from the front", MemberType.Length, "0 in"),
+            ]
+        );
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var (material, cleat, height) = (members.Role("material"), members.Role("cleat"), members.Length("height").Value);
         var (clearance, setback) = (members.Length("clearance"), members.Length("setback"));
-        if (members.Failed) return bay;
+        if (members.Failed)
+            return bay;
         var z = bay.Box.Z + height;
         var top = z + Width(cleat);
         var shelf = Loose.Shelf(
-            "Drop-in shelf", material, Loose.Between(bay, clearance.Value, setback.Value).With(Axis.Z, top, top + material.Thickness), bay, clearance, setback, builder);
+            "Drop-in shelf",
+            material,
+            Loose.Between(bay, clearance.Value, setback.Value).With(Axis.Z, top, top + material.Thickness),
+            bay,
+            clearance,
+            setback,
+            builder
+        );
         Add(bay.Box.X, bay.Left);
         Add(bay.Box.EndX - cleat.Thickness, bay.Right);
         return bay;
 
         void Add(Length x, Draft? side)
         {
-            var box = bay.Box.With(Axis.X, x, x + cleat.Thickness).With(Axis.Y, bay.Box.Y + setback.Value, bay.Box.EndY).With(Axis.Z, z, top);
+            var box = bay
+                .Box.With(Axis.X, x, x + cleat.Thickness)
+                .With(Axis.Y, bay.Box.Y + setback.Value, bay.Box.EndY)
+                .With(Axis.Z, z, top);
             var one = builder.Add(new("Cleat", "Shelves", cleat, box, Axis.Y, Axis.X) { FacesToFinish = "inner face" });
-            if (side is not null) builder.Join(JointKind.Screwed, one, side, Axis.X);
+            if (side is not null)
+                builder.Join(JointKind.Screwed, one, side, Axis.X);
             builder.Join(JointKind.Resting, shelf, one, Axis.Z);
         }
     }

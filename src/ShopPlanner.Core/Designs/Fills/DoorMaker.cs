@@ -42,16 +42,28 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         builder.Buy("Pull or knob", asked.Leaves);
         var places = Hinges.Places(sizes.Height, count).Value;
         if (places[^1] - places[0] <= sizes.Width.Value)
-            builder.Warn(Gravity.Watch, "A door is as wide as its hinges are apart: it will sag. Two leaves, or a taller door, carry better.", hung[0], sizes.Width);
-        if (count.OutsideRange is { } reason) builder.Warn(Gravity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
+            builder.Warn(
+                Gravity.Watch,
+                "A door is as wide as its hinges are apart: it will sag. Two leaves, or a taller door, carry better.",
+                hung[0],
+                sizes.Width
+            );
+        if (count.OutsideRange is { } reason)
+            builder.Warn(Gravity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
         for (var leaf = 0; leaf < hung.Count; leaf++)
-            if ((leaf == 0 ? bay.Left : bay.Right) is { } side) builder.Join(JointKind.Hinged, hung[leaf], side, Axis.X);
+            if ((leaf == 0 ? bay.Left : bay.Right) is { } side)
+                builder.Join(JointKind.Hinged, hung[leaf], side, Axis.X);
     }
 
-    private Draft Slab(Box box) => builder.Add(new("Door", "Door", asked.Material, box, Axis.Z, Axis.Y)
-    {
-        Length = sizes.Height, Width = sizes.Width, FacesToFinish = "both faces, all edges",
-    });
+    private Draft Slab(Box box) =>
+        builder.Add(
+            new("Door", "Door", asked.Material, box, Axis.Z, Axis.Y)
+            {
+                Length = sizes.Height,
+                Width = sizes.Width,
+                FacesToFinish = "both faces, all edges",
+            }
+        );
 
     private Draft Frame(Box box, int leaf)
     {
@@ -65,14 +77,23 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         var below = Member("Door rail", rails.With(Axis.Z, box.Z, box.Z + wide), Axis.X, parts.Rail, Length.Zero);
         var above = Member("Door rail", rails.With(Axis.Z, box.EndZ - wide, box.EndZ), Axis.X, parts.Rail, Length.Zero);
         foreach (var rail in new[] { below, above })
-            foreach (var stile in new[] { left, right }) builder.Join(JointKind.Groove, rail, stile, Axis.X, tongue);
+        foreach (var stile in new[] { left, right })
+            builder.Join(JointKind.Groove, rail, stile, Axis.X, tongue);
         Panel(parts, inner.With(Axis.Z, box.Z + wide, box.EndZ - wide), (left, right, below, above), along.Value);
-        if (leaf == 0) Practice(below);
+        if (leaf == 0)
+            Practice(below);
         return leaf == 0 ? left : right;
     }
 
     private Draft Member(string name, Box box, Axis along, Working<Length> length, Length longer) =>
-        builder.Add(new(name, "Door", asked.Material, box, along, Axis.Y) { Length = length, CutLongBy = longer, FacesToFinish = "both faces, all edges" });
+        builder.Add(
+            new(name, "Door", asked.Material, box, along, Axis.Y)
+            {
+                Length = length,
+                CutLongBy = longer,
+                FacesToFinish = "both faces, all edges",
+            }
+        );
 
     private void Panel(FrameDoor parts, Box clear, (Draft Left, Draft Right, Draft Below, Draft Above) frame, Length along)
     {
@@ -80,10 +101,14 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         var upright = asked.Groove.Value - along;
         var y = Y + Length.FromTicks((Thick - panel.Thickness).Ticks / 2);
         var box = clear.Grown(Axis.X, across, across).Grown(Axis.Z, upright, upright).With(Axis.Y, y, y + panel.Thickness);
-        var draft = builder.Add(new("Door panel", "Door", panel, box, Axis.Z, Axis.Y)
-        {
-            Length = parts.PanelHeight, Width = parts.PanelWidth, FacesToFinish = "both faces, before it goes in",
-        });
+        var draft = builder.Add(
+            new("Door panel", "Door", panel, box, Axis.Z, Axis.Y)
+            {
+                Length = parts.PanelHeight,
+                Width = parts.PanelWidth,
+                FacesToFinish = "both faces, before it goes in",
+            }
+        );
         builder.Join(JointKind.Groove, draft, frame.Left, Axis.X, across);
         builder.Join(JointKind.Groove, draft, frame.Right, Axis.X, across);
         builder.Join(JointKind.Groove, draft, frame.Below, Axis.Z, upright);
@@ -94,9 +119,12 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
     {
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, Length.FromInches(12), Thick, asked.Stile.Value);
         for (var i = 0; i < 2; i++)
-            builder.Add(new("Practice piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y) 
-            {
-                Purpose = PartPurpose.Practice, PracticeFor = rail,
-            });
+            builder.Add(
+                new("Practice piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y)
+                {
+                    Purpose = PartPurpose.Practice,
+                    PracticeFor = rail,
+                }
+            );
     }
 }

@@ -9,34 +9,43 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>Doors across the opening of a bay: frame and panel or slab, one leaf or two, in the opening or on the face around it.</summary>
 internal sealed class Doors : IFill
 {
-    public KindInfo Info { get; } = new(
-        "doors", KindPlace.Fill, "Doors", "One or two doors, frame and panel or slab, in the opening or on the face around it.",
-        [
-            new("make", "How they are made", MemberType.Choice, "frame", "frame", "slab"),
-            new("material", "Stiles and rails, or the slab", MemberType.Role, null),
-            new("panel", "Panels", MemberType.Role, ""),
-            new("leaves", "Leaves", MemberType.Count, "1"),
-            new("fit", "Fit", MemberType.Choice, "overlay", "overlay", "inset"),
-            new("gap", "Gap", MemberType.Length, "3/32 in"),
-            new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
-            new("stile", "Width of stiles and rails from a sheet", MemberType.Length, "2 1/4 in"),
-            new("groove", "Depth of the groove", MemberType.Length, "3/8 in"),
-            new("clearance", "Room for the panel at each side", MemberType.Length, "1/16 in"),
-            new("cut_long", "Stiles cut long by", MemberType.Length, "1/2 in"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "doors",
+            KindPlace.Fill,
+            "Doors",
+            "One or two doors, frame and panel or slab, in the opening or on the face around it.",
+            [
+                new("make", "How they are made", MemberType.Choice, "frame", "frame", "slab"),
+                new("material", "Stiles and rails, or the slab", MemberType.Role, null),
+                new("panel", "Panels", MemberType.Role, ""),
+                new("leaves", "Leaves", MemberType.Count, "1"),
+                new("fit", "Fit", MemberType.Choice, "overlay", "overlay", "inset"),
+                new("gap", "Gap", MemberType.Length, "3/32 in"),
+                new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
+                new("stile", "Width of stiles and rails from a sheet", MemberType.Length, "2 1/4 in"),
+                new("groove", "Depth of the groove", MemberType.Length, "3/8 in"),
+                new("clearance", "Room for the panel at each side", MemberType.Length, "1/16 in"),
+                new("cut_long", "Stiles cut long by", MemberType.Length, "1/2 in"),
+            ]
+        );
 
     public bool Closes => true;
 
-    public Length StandsOut(NodeReader members) => members.Choice("fit") == "overlay" ? members.Role("material").Thickness : Length.Zero;
+    public Length StandsOut(NodeReader members) =>
+        members.Choice("fit") == "overlay" ? members.Role("material").Thickness : Length.Zero;
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var asked = DoorsAsked.Read(members);
-        if (asked is null || !asked.Fits(members, bay)) return bay;
+        if (asked is null || !asked.Fits(members, bay))
+            return bay;
         var sizes = asked.Sizes(bay);
-        if (!asked.Holds(members, sizes)) return bay;
+        if (!asked.Holds(members, sizes))
+            return bay;
         var maker = new DoorMaker(asked, sizes, bay, builder);
-        for (var leaf = 0; leaf < asked.Leaves; leaf++) maker.Add(leaf);
+        for (var leaf = 0; leaf < asked.Leaves; leaf++)
+            maker.Add(leaf);
         maker.Hang();
         var behind = Length.Max(bay.Box.Y, bay.Front.Y + asked.Material.Thickness);
         return asked.IsInset ? bay with { Box = bay.Box.With(Axis.Y, behind, bay.Box.EndY) } : bay;
@@ -45,28 +54,61 @@ internal sealed class Doors : IFill
 
 /// <summary>What is asked of doors.</summary>
 internal sealed record DoorsAsked(
-    bool IsFrame, bool IsInset, RoleMaterial Material, RoleMaterial? Panel, int Leaves, Working<Length> Gap, Working<Length> Overlay, Working<Length> Stile,
-    Working<Length> Groove, Working<Length> Clearance, Length CutLong)
+    bool IsFrame,
+    bool IsInset,
+    RoleMaterial Material,
+    RoleMaterial? Panel,
+    int Leaves,
+    Working<Length> Gap,
+    Working<Length> Overlay,
+    Working<Length> Stile,
+    Working<Length> Groove,
+    Working<Length> Clearance,
+    Length CutLong
+)
 {
     public static DoorsAsked? Read(NodeReader members)
     {
         var material = members.Role("material");
         var asked = new DoorsAsked(
-            members.Choice("make") == "frame", members.Choice("fit") == "inset", material, members.MaybeRole("panel"), members.Count("leaves"), members.Length("gap"),
-            members.Length("overlay"), material.Width is { } own ? Working.Given("Stile", own) : members.Length("stile"), members.Length("groove"),
-            members.Length("clearance"), members.Length("cut_long").Value);
-        if (members.Failed) return null;
-        if (asked.Leaves is < 1 or > 2) members.Fail("leaves", $"{asked.Leaves}", "is neither one leaf nor two");
-        if (asked is { IsFrame: true, Panel: null }) members.Fail("panel", "", "is not given: a frame wants a panel");
-        if (asked is { IsFrame: true, Panel: { } panel } && panel.Thickness >= material.Thickness) members.Fail("panel", panel.Name, "is as thick as the frame: no groove can take it");
-        if (asked.IsFrame && asked.Clearance.Value >= asked.Groove.Value) members.Fail("clearance", Text(members, asked.Clearance.Value), "is as much as the groove is deep: the panel would fall out");
+            members.Choice("make") == "frame",
+            members.Choice("fit") == "inset",
+            material,
+            members.MaybeRole("panel"),
+            members.Count("leaves"),
+            members.Length("gap"),
+            members.Length("overlay"),
+            material.Width is { } own ? Working.Given("Stile", own) : members.Length("stile"),
+            members.Length("groove"),
+            members.Length("clearance"),
+            members.Length("cut_long").Value
+        );
+        if (members.Failed)
+            return null;
+        if (asked.Leaves is < 1 or > 2)
+            members.Fail("leaves", $"{asked.Leaves}", "is neither one leaf nor two");
+        if (asked is { IsFrame: true, Panel: null })
+            members.Fail("panel", "", "is not given: a frame wants a panel");
+        if (asked is { IsFrame: true, Panel: { } panel } && panel.Thickness >= material.Thickness)
+            members.Fail("panel", panel.Name, "is as thick as the frame: no groove can take it");
+        if (asked.IsFrame && asked.Clearance.Value >= asked.Groove.Value)
+            members.Fail(
+                "clearance",
+                Text(members, asked.Clearance.Value),
+                "is as much as the groove is deep: the panel would fall out"
+            );
         return members.Failed ? null : asked;
     }
 
     public bool Fits(NodeReader members, Bay bay)
     {
         var least = Length.Min(Length.Min(bay.CoverLeft, bay.CoverRight), Length.Min(bay.CoverBottom, bay.CoverTop));
-        if (!IsInset && Overlay.Value > least) members.Fail("overlay", Text(members, Overlay.Value), $"is more than the face beside the opening offers: {Text(members, least)}");
+        if (!IsInset && Overlay.Value > least)
+            members.Fail(
+                "overlay",
+                Text(members, Overlay.Value),
+                $"is more than the face beside the opening offers: {Text(members, least)}"
+            );
         return !members.Failed;
     }
 
@@ -80,7 +122,11 @@ internal sealed record DoorsAsked(
     {
         var least = IsFrame ? Stile.Value * 2 : Length.Zero;
         if (sizes.Width.Value <= least || sizes.Height.Value <= least)
-            members.Fail("leaves", $"{Leaves}", $"leave doors of {Text(members, sizes.Width.Value)} by {Text(members, sizes.Height.Value)}: too small for their stiles and rails");
+            members.Fail(
+                "leaves",
+                $"{Leaves}",
+                $"leave doors of {Text(members, sizes.Width.Value)} by {Text(members, sizes.Height.Value)}: too small for their stiles and rails"
+            );
         return !members.Failed;
     }
 

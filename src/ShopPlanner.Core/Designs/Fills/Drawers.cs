@@ -10,43 +10,67 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>A stack of drawers, equal or taller towards the bottom, on side-mounted slides.</summary>
 internal sealed class Drawers : IFill
 {
-    public KindInfo Info { get; } = new(
-        "drawers", KindPlace.Fill, "Drawers", "A stack of drawers on side-mounted slides, equal or taller towards the bottom.",
-        [
-            new("count", "Drawers", MemberType.Count, "3"),
-            new("heights", "Heights", MemberType.Choice, "equal", "equal", "graded"),
-            new("front", "Fronts", MemberType.Role, null),
-            new("box", "Boxes", MemberType.Role, null),
-            new("bottom", "Bottoms", MemberType.Role, null),
-            new("fit", "Fit", MemberType.Choice, "inset", "inset", "overlay"),
-            new("gap", "Gap", MemberType.Length, "1/8 in"),
-            new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
-            new("slide", "Room for a slide at each side", MemberType.Length, "1/2 in"),
-            new("joint", "Corners of the boxes", MemberType.Choice, "rabbet", "rabbet", "butt", "dado", "dovetail"),
-            new("groove", "Depth of the bottom's groove", MemberType.Length, "1/4 in"),
-            new("room", "Box lower than its front by", MemberType.Length, "1 in"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "drawers",
+            KindPlace.Fill,
+            "Drawers",
+            "A stack of drawers on side-mounted slides, equal or taller towards the bottom.",
+            [
+                new("count", "Drawers", MemberType.Count, "3"),
+                new("heights", "Heights", MemberType.Choice, "equal", "equal", "graded"),
+                new("front", "Fronts", MemberType.Role, null),
+                new("box", "Boxes", MemberType.Role, null),
+                new("bottom", "Bottoms", MemberType.Role, null),
+                new("fit", "Fit", MemberType.Choice, "inset", "inset", "overlay"),
+                new("gap", "Gap", MemberType.Length, "1/8 in"),
+                new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
+                new("slide", "Room for a slide at each side", MemberType.Length, "1/2 in"),
+                new("joint", "Corners of the boxes", MemberType.Choice, "rabbet", "rabbet", "butt", "dado", "dovetail"),
+                new("groove", "Depth of the bottom's groove", MemberType.Length, "1/4 in"),
+                new("room", "Box lower than its front by", MemberType.Length, "1 in"),
+            ]
+        );
 
     public bool Closes => true;
 
-    public Length StandsOut(NodeReader members) => members.Choice("fit") == "overlay" ? members.Role("front").Thickness : Length.Zero;
+    public Length StandsOut(NodeReader members) =>
+        members.Choice("fit") == "overlay" ? members.Role("front").Thickness : Length.Zero;
 
     public Bay Build(NodeReader members, Bay bay, Builder builder)
     {
         var asked = DrawersAsked.Read(members);
-        if (asked is null) return bay;
-        var (z, y) = (asked.IsInset ? bay.Front.Z + asked.Gap : bay.Front.Z - asked.Overlay, asked.IsInset ? bay.Front.Y : bay.Front.Y - asked.Front.Thickness);
-        foreach (var height in asked.Heights(asked.IsInset ? bay.Front.Dz - (asked.Gap * 2) : bay.Front.Dz + (asked.Overlay * 2), members.Unit))
+        if (asked is null)
+            return bay;
+        var (z, y) = (
+            asked.IsInset ? bay.Front.Z + asked.Gap : bay.Front.Z - asked.Overlay,
+            asked.IsInset ? bay.Front.Y : bay.Front.Y - asked.Front.Thickness
+        );
+        foreach (
+            var height in asked.Heights(
+                asked.IsInset ? bay.Front.Dz - (asked.Gap * 2) : bay.Front.Dz + (asked.Overlay * 2),
+                members.Unit
+            )
+        )
         {
-            if (height <= asked.Room + asked.Bottom.Thickness) members.Fail("count", asked.Count.ToString(CultureInfo.InvariantCulture), "drawers leave no height for their boxes");
-            if (members.Failed) return bay;
+            if (height <= asked.Room + asked.Bottom.Thickness)
+                members.Fail(
+                    "count",
+                    asked.Count.ToString(CultureInfo.InvariantCulture),
+                    "drawers leave no height for their boxes"
+                );
+            if (members.Failed)
+                return bay;
             var front = Front(asked, bay, y, z, height, builder);
             DrawerMaker.Add(asked, members, bay, front, builder);
             z += height + asked.Gap;
         }
 
         builder.Buy("Pull or knob", asked.Count);
-        builder.Warn(Gravity.Watch, "Open drawers pull a piece over: fix it to the wall, and let only one drawer open at a time where children are about.");
+        builder.Warn(
+            Gravity.Watch,
+            "Open drawers pull a piece over: fix it to the wall, and let only one drawer open at a time where children are about."
+        );
         return bay;
     }
 
@@ -54,29 +78,61 @@ internal sealed class Drawers : IFill
     {
         var more = asked.IsInset ? -asked.Gap : asked.Overlay;
         var box = Box.Between(bay.Front.X - more, y, z, bay.Front.EndX + more, y + asked.Front.Thickness, z + height);
-        return builder.Add(new("Drawer front", "Drawer", asked.Front, box, Axis.X, Axis.Y)
-        {
-            Length = Working.Of(
-                "Front length", box.Dx, "{opening} + 2 × {more}", Working.Geometry, ("opening", Working.Given("opening", bay.Front.Dx)), ("more", Working.Given("overlay, or less the gap", more))),
-            FacesToFinish = "front face, all edges",
-        });
+        return builder.Add(
+            new("Drawer front", "Drawer", asked.Front, box, Axis.X, Axis.Y)
+            {
+                Length = Working.Of(
+                    "Front length",
+                    box.Dx,
+                    "{opening} + 2 × {more}",
+                    Working.Geometry,
+                    ("opening", Working.Given("opening", bay.Front.Dx)),
+                    ("more", Working.Given("overlay, or less the gap", more))
+                ),
+                FacesToFinish = "front face, all edges",
+            }
+        );
     }
 }
 
 /// <summary>What is asked of drawers.</summary>
 internal sealed record DrawersAsked(
-    int Count, bool IsGraded, RoleMaterial Front, RoleMaterial Box, RoleMaterial Bottom, bool IsInset, Length Gap, Length Overlay, Working<Length> Slide,
-    DrawerJoint Joint, Working<Length> Groove, Length Room)
+    int Count,
+    bool IsGraded,
+    RoleMaterial Front,
+    RoleMaterial Box,
+    RoleMaterial Bottom,
+    bool IsInset,
+    Length Gap,
+    Length Overlay,
+    Working<Length> Slide,
+    DrawerJoint Joint,
+    Working<Length> Groove,
+    Length Room
+)
 {
     public static DrawersAsked? Read(NodeReader members)
     {
         var asked = new DrawersAsked(
-            members.Count("count"), members.Choice("heights") == "graded", members.Role("front"), members.Role("box"), members.Role("bottom"), members.Choice("fit") == "inset",
-            members.Length("gap").Value, members.Length("overlay").Value, members.Length("slide"), Enum.Parse<DrawerJoint>(members.Choice("joint"), true),
-            members.Length("groove"), members.Length("room").Value);
-        if (members.Failed) return null;
-        if (asked.Count < 1) members.Fail("count", "0", "is no drawer: one or more");
-        if (asked.Groove.Value >= asked.Box.Thickness) members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "goes through the sides of the box");
+            members.Count("count"),
+            members.Choice("heights") == "graded",
+            members.Role("front"),
+            members.Role("box"),
+            members.Role("bottom"),
+            members.Choice("fit") == "inset",
+            members.Length("gap").Value,
+            members.Length("overlay").Value,
+            members.Length("slide"),
+            Enum.Parse<DrawerJoint>(members.Choice("joint"), true),
+            members.Length("groove"),
+            members.Length("room").Value
+        );
+        if (members.Failed)
+            return null;
+        if (asked.Count < 1)
+            members.Fail("count", "0", "is no drawer: one or more");
+        if (asked.Groove.Value >= asked.Box.Thickness)
+            members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "goes through the sides of the box");
         return members.Failed ? null : asked;
     }
 

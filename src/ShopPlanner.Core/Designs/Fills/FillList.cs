@@ -8,7 +8,13 @@ internal static class FillList
 {
     public static readonly ImmutableArray<IFill> Fills =
     [
-        new Doors(), new Drawers(), new AdjustableShelves(), new CleatShelf(), new BackPanel(), new HangingRail(), new Slats(),
+        new Doors(),
+        new Drawers(),
+        new AdjustableShelves(),
+        new CleatShelf(),
+        new BackPanel(),
+        new HangingRail(),
+        new Slats(),
     ];
 
     public static readonly ImmutableArray<ISplit> Splits = [new Divider(), new FixedShelf()];

@@ -22,7 +22,8 @@ internal static class Shares
     }
 
     /// <summary>The finest step of a rule, in ticks.</summary>
-    public static long Step(LengthUnit unit) => unit == LengthUnit.Inch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10;
+    public static long Step(LengthUnit unit) =>
+        unit == LengthUnit.Inch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10;
 
     private static long Share(long rest, int free, int i, long step)
     {

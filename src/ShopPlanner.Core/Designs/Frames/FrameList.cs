@@ -6,7 +6,13 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>Frames and tops that a design can name.</summary>
 internal static class FrameList
 {
-    public static readonly ImmutableArray<IFrame> All = [new SheetCarcass(), new PostAndRail(), new LegAndApron(), new OpenRack()];
+    public static readonly ImmutableArray<IFrame> All =
+    [
+        new SheetCarcass(),
+        new PostAndRail(),
+        new LegAndApron(),
+        new OpenRack(),
+    ];
 
     public static readonly ImmutableArray<ITop> Tops = [new SheetTop(), new SolidTop()];
 }

@@ -7,40 +7,59 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>Legs and aprons, with stretchers where wanted: a table, a desk, a bench.</summary>
 internal sealed class LegAndApron : IFrame
 {
-    public KindInfo Info { get; } = new(
-        "leg-and-apron", KindPlace.Frame, "Legs and aprons", "Four legs joined by aprons under the top, with stretchers below where wanted.",
-        [
-            new("leg", "Legs", MemberType.Role, null),
-            new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
-            new("apron", "Aprons", MemberType.Role, null),
-            new("setback", "Aprons set back from the legs", MemberType.Length, "0 in"),
-            new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-            new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
-            new("stretcher", "Stretchers", MemberType.Role, ""),
-            new("stretcher_height", "Height of the stretchers", MemberType.Length, "4 in"),
-            new("stretchers", "Where stretchers run", MemberType.Choice, "all", "all", "ends"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "leg-and-apron",
+            KindPlace.Frame,
+            "Legs and aprons",
+            "Four legs joined by aprons under the top, with stretchers below where wanted.",
+            [
+                new("leg", "Legs", MemberType.Role, null),
+                new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
+                new("apron", "Aprons", MemberType.Role, null),
+                new("setback", "Aprons set back from the legs", MemberType.Length, "0 in"),
+                new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
+                new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
+                new("stretcher", "Stretchers", MemberType.Role, ""),
+                new("stretcher_height", "Height of the stretchers", MemberType.Length, "4 in"),
+                new("stretchers", "Where stretchers run", MemberType.Choice, "all", "all", "ends"),
+            ]
+        );
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var (leg, apron, stretcher) = (members.Role("leg"), members.Role("apron"), members.MaybeRole("stretcher"));
-        var (setback, tenon, height) = (members.Length("setback").Value, members.Length("tenon").Value, members.Length("stretcher_height").Value);
-        var (joint, wide, all) = (Joint(members.Choice("joint")), members.Choice("wide_face") == "front", members.Choice("stretchers") == "all");
-        if (members.Failed) return null;
+        var (setback, tenon, height) = (
+            members.Length("setback").Value,
+            members.Length("tenon").Value,
+            members.Length("stretcher_height").Value
+        );
+        var (joint, wide, all) = (
+            Joint(members.Choice("joint")),
+            members.Choice("wide_face") == "front",
+            members.Choice("stretchers") == "all"
+        );
+        if (members.Failed)
+            return null;
         var sizes = new LegSizes(leg, wide, outside);
-        if (!Fits(members, sizes, apron, setback, tenon)) return null;
+        if (!Fits(members, sizes, apron, setback, tenon))
+            return null;
         var legs = sizes.AddLegs(builder, "Leg");
         var rails = new Rails(sizes, legs, apron, Tall(apron), setback, tenon, joint);
         Around(rails, "apron", outside.Height.Value - rails.Tall, true, builder);
-        if (stretcher is not null) Around(rails with { Material = stretcher, Tall = Tall(stretcher) }, "stretcher", height, all, builder);
+        if (stretcher is not null)
+            Around(rails with { Material = stretcher, Tall = Tall(stretcher) }, "stretcher", height, all, builder);
         var low = stretcher is null ? Length.Zero : height + Tall(stretcher);
         return Under(sizes, low, outside.Height.Value - rails.Tall, legs);
     }
 
-    internal static JointKind Joint(string word) => word switch
-    {
-        "mortise" => JointKind.MortiseAndTenon, "dowel" => JointKind.Dowel, _ => JointKind.PocketScrew,
-    };
+    internal static JointKind Joint(string word) =>
+        word switch
+        {
+            "mortise" => JointKind.MortiseAndTenon,
+            "dowel" => JointKind.Dowel,
+            _ => JointKind.PocketScrew,
+        };
 
     /// <summary>Extent of a rail that stands on edge; a rail from a sheet is four inches wide (common practice).</summary>
     internal static Length Tall(RoleMaterial material) => material.Width ?? Length.FromInches(4);
@@ -52,7 +71,11 @@ internal sealed class LegAndApron : IFrame
         if (room.Ticks < 0)
             members.Fail("setback", LengthFormat.WithUnit(setback, members.Unit), "leaves the apron no leg to stand against");
         else if (tenon > room)
-            members.Fail("tenon", LengthFormat.WithUnit(tenon, members.Unit), $"is too long: two tenons meet in the leg, at most {LengthFormat.WithUnit(room, members.Unit)}");
+            members.Fail(
+                "tenon",
+                LengthFormat.WithUnit(tenon, members.Unit),
+                $"is too long: two tenons meet in the leg, at most {LengthFormat.WithUnit(room, members.Unit)}"
+            );
         return !members.Failed;
     }
 
@@ -60,7 +83,8 @@ internal sealed class LegAndApron : IFrame
     {
         rails.Left("End " + name, z, builder);
         rails.Right("End " + name, z, builder);
-        if (!all) return;
+        if (!all)
+            return;
         rails.Front("Long " + name, z, builder);
         rails.Back("Long " + name, z, builder);
     }

@@ -35,13 +35,21 @@ internal sealed class LegSizes
     /// <summary>Front left, front right, back left, back right.</summary>
     public Legs AddLegs(Builder builder, string name)
     {
-        Draft At(Length x, Length y, Hand hand) => builder.Add(new(name, "Frame", Leg, new(x, y, Length.Zero, Lx, Ly, Outside.Height.Value), Axis.Z, Flat)
-        {
-            Length = Outside.Height, FacesToFinish = "all faces", Hand = hand,
-        });
+        Draft At(Length x, Length y, Hand hand) =>
+            builder.Add(
+                new(name, "Frame", Leg, new(x, y, Length.Zero, Lx, Ly, Outside.Height.Value), Axis.Z, Flat)
+                {
+                    Length = Outside.Height,
+                    FacesToFinish = "all faces",
+                    Hand = hand,
+                }
+            );
         return new(
-            At(Length.Zero, Length.Zero, Hand.Left), At(Width - Lx, Length.Zero, Hand.Right),
-            At(Length.Zero, Depth - Ly, Hand.Left), At(Width - Lx, Depth - Ly, Hand.Right));
+            At(Length.Zero, Length.Zero, Hand.Left),
+            At(Width - Lx, Length.Zero, Hand.Right),
+            At(Length.Zero, Depth - Ly, Hand.Left),
+            At(Width - Lx, Depth - Ly, Hand.Right)
+        );
     }
 
     /// <summary>Length of a rail between two legs, tongues included.</summary>
@@ -49,9 +57,23 @@ internal sealed class LegSizes
     {
         var (whole, leg) = axis == Axis.X ? (Outside.Width, Lx) : (Outside.Depth, Ly);
         return tongue.IsPositive
-            ? Working.Of("Rail length", whole.Value - (leg * 2) + (tongue * 2), "{whole} − 2 × {leg} + 2 × {tongue}", Working.Geometry,
-                ("whole", whole), ("leg", Working.Given("leg", leg)), ("tongue", Working.Given("tongue", tongue)))
-            : Working.Of("Rail length", whole.Value - (leg * 2), "{whole} − 2 × {leg}", Working.Geometry, ("whole", whole), ("leg", Working.Given("leg", leg)));
+            ? Working.Of(
+                "Rail length",
+                whole.Value - (leg * 2) + (tongue * 2),
+                "{whole} − 2 × {leg} + 2 × {tongue}",
+                Working.Geometry,
+                ("whole", whole),
+                ("leg", Working.Given("leg", leg)),
+                ("tongue", Working.Given("tongue", tongue))
+            )
+            : Working.Of(
+                "Rail length",
+                whole.Value - (leg * 2),
+                "{whole} − 2 × {leg}",
+                Working.Geometry,
+                ("whole", whole),
+                ("leg", Working.Given("leg", leg))
+            );
     }
 }
 
@@ -66,9 +88,18 @@ internal sealed record Legs(Draft FrontLeft, Draft FrontRight, Draft BackLeft, D
 /// <param name="SetBack">From the outer faces of the legs.</param>
 /// <param name="Tongue">Let into each leg: a tenon's length; nothing for a butt joint.</param>
 /// <param name="Joint">How they are joined.</param>
-internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, Length Tall, Length SetBack, Length Tongue, JointKind Joint)
+internal sealed record Rails(
+    LegSizes Sizes,
+    Legs Legs,
+    RoleMaterial Material,
+    Length Tall,
+    Length SetBack,
+    Length Tongue,
+    JointKind Joint
+)
 {
-    public Draft Front(string name, Length z, Builder builder) => Long(name, z, SetBack, Legs.FrontLeft, Legs.FrontRight, builder);
+    public Draft Front(string name, Length z, Builder builder) =>
+        Long(name, z, SetBack, Legs.FrontLeft, Legs.FrontRight, builder);
 
     public Draft Back(string name, Length z, Builder builder) =>
         Long(name, z, Sizes.Depth - SetBack - Material.Thickness, Legs.BackLeft, Legs.BackRight, builder);
@@ -78,15 +109,37 @@ internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, L
     public Draft Right(string name, Length z, Builder builder) =>
         Short(name, z, Sizes.Width - SetBack - Material.Thickness, Legs.FrontRight, Legs.BackRight, builder);
 
-    private Draft Long(string name, Length z, Length y, Draft left, Draft right, Builder builder) => Add(
-        name, Box.Between(Sizes.Lx - Tongue, y, z, Sizes.Width - Sizes.Lx + Tongue, y + Material.Thickness, z + Tall), Axis.X, Axis.Y, left, right, builder);
+    private Draft Long(string name, Length z, Length y, Draft left, Draft right, Builder builder) =>
+        Add(
+            name,
+            Box.Between(Sizes.Lx - Tongue, y, z, Sizes.Width - Sizes.Lx + Tongue, y + Material.Thickness, z + Tall),
+            Axis.X,
+            Axis.Y,
+            left,
+            right,
+            builder
+        );
 
-    private Draft Short(string name, Length z, Length x, Draft front, Draft back, Builder builder) => Add(
-        name, Box.Between(x, Sizes.Ly - Tongue, z, x + Material.Thickness, Sizes.Depth - Sizes.Ly + Tongue, z + Tall), Axis.Y, Axis.X, front, back, builder);
+    private Draft Short(string name, Length z, Length x, Draft front, Draft back, Builder builder) =>
+        Add(
+            name,
+            Box.Between(x, Sizes.Ly - Tongue, z, x + Material.Thickness, Sizes.Depth - Sizes.Ly + Tongue, z + Tall),
+            Axis.Y,
+            Axis.X,
+            front,
+            back,
+            builder
+        );
 
     private Draft Add(string name, Box box, Axis along, Axis flat, Draft one, Draft other, Builder builder)
     {
-        var rail = builder.Add(new(name, "Frame", Material, box, along, flat) { Length = Sizes.Between(along, Tongue), FacesToFinish = "outer face, edges" });
+        var rail = builder.Add(
+            new(name, "Frame", Material, box, along, flat)
+            {
+                Length = Sizes.Between(along, Tongue),
+                FacesToFinish = "outer face, edges",
+            }
+        );
         builder.Join(Joint, rail, one, along, Tongue);
         builder.Join(Joint, rail, other, along, Tongue);
         return rail;

@@ -8,50 +8,81 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>Legs and rails with panels between them at the sides and the back; open in front.</summary>
 internal sealed class PostAndRail : IFrame
 {
-    public KindInfo Info { get; } = new(
-        "post-and-rail", KindPlace.Frame, "Posts and rails", "Four legs joined by rails above and below, with panels between them at the sides and the back.",
-        [
-            new("leg", "Legs", MemberType.Role, null),
-            new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
-            new("rail", "Rails", MemberType.Role, null),
-            new("panel", "Panels", MemberType.Role, ""),
-            new("panel_fit", "How panels lie", MemberType.Choice, "inset", "inset", "flush"),
-            new("groove", "Depth of the panels' groove", MemberType.Length, "3/8 in"),
-            new("clearance", "Room for a panel at each edge in its groove", MemberType.Length, "0 in"),
-            new("foot", "Height of the lower rails", MemberType.Length, "4 in"),
-            new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-            new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "post-and-rail",
+            KindPlace.Frame,
+            "Posts and rails",
+            "Four legs joined by rails above and below, with panels between them at the sides and the back.",
+            [
+                new("leg", "Legs", MemberType.Role, null),
+                new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
+                new("rail", "Rails", MemberType.Role, null),
+                new("panel", "Panels", MemberType.Role, ""),
+                new("panel_fit", "How panels lie", MemberType.Choice, "inset", "inset", "flush"),
+                new("groove", "Depth of the panels' groove", MemberType.Length, "3/8 in"),
+                new("clearance", "Room for a panel at each edge in its groove", MemberType.Length, "0 in"),
+                new("foot", "Height of the lower rails", MemberType.Length, "4 in"),
+                new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
+                new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
+            ]
+        );
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var (leg, rail, panel) = (members.Role("leg"), members.Role("rail"), members.MaybeRole("panel"));
-        var (groove, clearance, foot, tenon) =
-            (members.Length("groove").Value, members.Length("clearance").Value, members.Length("foot").Value, members.Length("tenon").Value);
-        var (joint, wide, inset) = (LegAndApron.Joint(members.Choice("joint")), members.Choice("wide_face") == "front", members.Choice("panel_fit") == "inset");
-        if (members.Failed || !Fits(members, rail, panel, groove, clearance, inset)) return null;
+        var (groove, clearance, foot, tenon) = (
+            members.Length("groove").Value,
+            members.Length("clearance").Value,
+            members.Length("foot").Value,
+            members.Length("tenon").Value
+        );
+        var (joint, wide, inset) = (
+            LegAndApron.Joint(members.Choice("joint")),
+            members.Choice("wide_face") == "front",
+            members.Choice("panel_fit") == "inset"
+        );
+        if (members.Failed || !Fits(members, rail, panel, groove, clearance, inset))
+            return null;
         var sizes = new LegSizes(leg, wide, outside);
         var rails = new Rails(sizes, sizes.AddLegs(builder, "Leg"), rail, LegAndApron.Tall(rail), Length.Zero, tenon, joint);
         if (tenon > Length.Min(sizes.Lx, sizes.Ly) - rail.Thickness)
             members.Fail("tenon", LengthFormat.WithUnit(tenon, members.Unit), "is too long: two tenons meet in the leg");
-        if (members.Failed) return null;
+        if (members.Failed)
+            return null;
         var (low, high) = (foot, outside.Height.Value - rails.Tall);
         var walls = new Walls(rails, panel, groove, clearance, inset, low, high);
         var (left, right, back) = (walls.Side(true, builder), walls.Side(false, builder), walls.Behind(builder));
         var (bottom, top) = (rails.Front("Front rail", low, builder), rails.Front("Front rail", high, builder));
         return Within(sizes, rails, low + rails.Tall, high) with
         {
-            Left = rails.Legs.FrontLeft, Right = rails.Legs.FrontRight, Bottom = bottom, Top = top, Back = back ?? left ?? right,
+            Left = rails.Legs.FrontLeft,
+            Right = rails.Legs.FrontRight,
+            Bottom = bottom,
+            Top = top,
+            Back = back ?? left ?? right,
         };
     }
 
-    private static bool Fits(NodeReader members, RoleMaterial rail, RoleMaterial? panel, Length groove, Length clearance, bool inset)
+    private static bool Fits(
+        NodeReader members,
+        RoleMaterial rail,
+        RoleMaterial? panel,
+        Length groove,
+        Length clearance,
+        bool inset
+    )
     {
-        if (panel is null) return true;
+        if (panel is null)
+            return true;
         if (inset && panel.Thickness >= rail.Thickness)
             members.Fail("panel", panel.Name, "is as thick as the rails: no groove can take it");
         if (clearance >= groove)
-            members.Fail("clearance", LengthFormat.WithUnit(clearance, members.Unit), "is as much as the groove is deep: the panel would fall out");
+            members.Fail(
+                "clearance",
+                LengthFormat.WithUnit(clearance, members.Unit),
+                "is as much as the groove is deep: the panel would fall out"
+            );
         return !members.Failed;
     }
 
@@ -61,12 +92,23 @@ internal sealed class PostAndRail : IFrame
         var box = Box.Between(sizes.Lx, thick, low, sizes.Width - sizes.Lx, sizes.Depth - thick, high);
         return new(box, box.With(Axis.Y, Length.Zero, thick))
         {
-            CoverLeft = sizes.Lx, CoverRight = sizes.Lx, CoverBottom = rails.Tall, CoverTop = rails.Tall,
+            CoverLeft = sizes.Lx,
+            CoverRight = sizes.Lx,
+            CoverBottom = rails.Tall,
+            CoverTop = rails.Tall,
         };
     }
 
     /// <summary>Two rails and a panel between legs.</summary>
-    private sealed record Walls(Rails Rails, RoleMaterial? Panel, Length Groove, Length Clearance, bool Inset, Length Low, Length High)
+    private sealed record Walls(
+        Rails Rails,
+        RoleMaterial? Panel,
+        Length Groove,
+        Length Clearance,
+        bool Inset,
+        Length Low,
+        Length High
+    )
     {
         private LegSizes Sizes => Rails.Sizes;
 
@@ -74,40 +116,67 @@ internal sealed class PostAndRail : IFrame
         {
             Draft Rail(Length z) => isLeft ? Rails.Left("Side rail", z, builder) : Rails.Right("Side rail", z, builder);
             var (below, above) = (Rail(Low), Rail(High));
-            if (Panel is null) return null;
+            if (Panel is null)
+                return null;
             var deep = (Rails.Material.Thickness - Panel.Thickness).Ticks;
             var from = Length.FromTicks(Inset ? deep / 2 : 0);
             var x = isLeft ? from : Sizes.Width - from - Panel.Thickness;
             var box = Box.Between(x, Sizes.Ly, Low + Rails.Tall, x + Panel.Thickness, Sizes.Depth - Sizes.Ly, High);
-            var (front, back) = isLeft ? (Rails.Legs.FrontLeft, Rails.Legs.BackLeft) : (Rails.Legs.FrontRight, Rails.Legs.BackRight);
+            var (front, back) = isLeft
+                ? (Rails.Legs.FrontLeft, Rails.Legs.BackLeft)
+                : (Rails.Legs.FrontRight, Rails.Legs.BackRight);
             return Add("Side panel", box, Axis.Y, Axis.X, front, back, below, above, builder);
         }
 
         public Draft? Behind(Builder builder)
         {
             var (below, above) = (Rails.Back("Back rail", Low, builder), Rails.Back("Back rail", High, builder));
-            if (Panel is null) return null;
+            if (Panel is null)
+                return null;
             var deep = (Rails.Material.Thickness - Panel.Thickness).Ticks;
             var y = Sizes.Depth - Length.FromTicks(Inset ? deep / 2 : 0) - Panel.Thickness;
             var box = Box.Between(Sizes.Lx, y, Low + Rails.Tall, Sizes.Width - Sizes.Lx, y + Panel.Thickness, High);
             return Add("Back panel", box, Axis.X, Axis.Y, Rails.Legs.BackLeft, Rails.Legs.BackRight, below, above, builder);
         }
 
-        private Draft Add(string name, Box clear, Axis across, Axis flat, Draft one, Draft other, Draft below, Draft above, Builder builder)
+        private Draft Add(
+            string name,
+            Box clear,
+            Axis across,
+            Axis flat,
+            Draft one,
+            Draft other,
+            Draft below,
+            Draft above,
+            Builder builder
+        )
         {
             var tongue = Groove - Clearance;
-            var panel = builder.Add(new(name, "Frame", Panel!, clear.Grown(across, tongue, tongue).Grown(Axis.Z, tongue, tongue), Axis.Z, flat)
-            {
-                Length = Grown("Panel height", clear.Dz), Width = Grown("Panel width", clear.Extent(across)), FacesToFinish = "both faces, before it goes in",
-            });
+            var panel = builder.Add(
+                new(name, "Frame", Panel!, clear.Grown(across, tongue, tongue).Grown(Axis.Z, tongue, tongue), Axis.Z, flat)
+                {
+                    Length = Grown("Panel height", clear.Dz),
+                    Width = Grown("Panel width", clear.Extent(across)),
+                    FacesToFinish = "both faces, before it goes in",
+                }
+            );
             var kind = Inset ? JointKind.Groove : JointKind.Rabbet;
-            foreach (var leg in new[] { one, other }) builder.Join(kind, panel, leg, across, tongue);
-            foreach (var rail in new[] { below, above }) builder.Join(kind, panel, rail, Axis.Z, tongue);
+            foreach (var leg in new[] { one, other })
+                builder.Join(kind, panel, leg, across, tongue);
+            foreach (var rail in new[] { below, above })
+                builder.Join(kind, panel, rail, Axis.Z, tongue);
             return panel;
         }
 
-        private Working<Length> Grown(string name, Length clear) => Working.Of(
-            name, clear + ((Groove - Clearance) * 2), "{clear} + 2 × {groove} − 2 × {clearance}", Working.Geometry,
-            ("clear", Working.Given("Clear opening", clear)), ("groove", Working.Given("groove", Groove)), ("clearance", Working.Given("clearance", Clearance)));
+        private Working<Length> Grown(string name, Length clear) =>
+            Working.Of(
+                name,
+                clear + ((Groove - Clearance) * 2),
+                "{clear} + 2 × {groove} − 2 × {clearance}",
+                Working.Geometry,
+                ("clear", Working.Given("Clear opening", clear)),
+                ("groove", Working.Given("groove", Groove)),
+                ("clearance", Working.Given("clearance", Clearance))
+            );
     }
 }

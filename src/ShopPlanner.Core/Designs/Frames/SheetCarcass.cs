@@ -8,29 +8,37 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// wanted.</summary>
 internal sealed class SheetCarcass : IFrame
 {
-    public KindInfo Info { get; } = new(
-        "sheet-carcass", KindPlace.Frame, "Sheet carcass", "Sides, bottom and top of sheet goods, with a back.",
-        [
-            new("case", "Sides, bottom, top", MemberType.Role, null),
-            new("back", "Back", MemberType.Role, ""),
-            new("back_fit", "How the back is fitted", MemberType.Choice, "planted", "planted", "let-in"),
-            new("back_groove", "Depth of the back's groove", MemberType.Length, "1/4 in"),
-            new("back_setback", "Wood behind the back's groove", MemberType.Length, "1/2 in"),
-            new("let_in", "Bottom and top let into the sides", MemberType.Length, "0 in"),
-            new("over", "What closes the case above", MemberType.Choice, "panel", "panel", "stretchers"),
-            new("stretcher", "Width of the stretchers", MemberType.Length, "3 1/2 in"),
-            new("toe", "Height of the toe space", MemberType.Length, "0 in"),
-            new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
-            new("face", "Face frame", MemberType.Role, ""),
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "sheet-carcass",
+            KindPlace.Frame,
+            "Sheet carcass",
+            "Sides, bottom and top of sheet goods, with a back.",
+            [
+                new("case", "Sides, bottom, top", MemberType.Role, null),
+                new("back", "Back", MemberType.Role, ""),
+                new("back_fit", "How the back is fitted", MemberType.Choice, "planted", "planted", "let-in"),
+                new("back_groove", "Depth of the back's groove", MemberType.Length, "1/4 in"),
+                new("back_setback", "Wood behind the back's groove", MemberType.Length, "1/2 in"),
+                new("let_in", "Bottom and top let into the sides", MemberType.Length, "0 in"),
+                new("over", "What closes the case above", MemberType.Choice, "panel", "panel", "stretchers"),
+                new("stretcher", "Width of the stretchers", MemberType.Length, "3 1/2 in"),
+                new("toe", "Height of the toe space", MemberType.Length, "0 in"),
+                new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
+                new("face", "Face frame", MemberType.Role, ""),
+            ]
+        );
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var case_ = CarcassSizes.Read(members, outside);
-        if (case_ is null) return null;
+        if (case_ is null)
+            return null;
         var (left, right) = Sides(case_, builder);
         var bottom = Level(case_, "Bottom", case_.BottomZ, case_.FrontY, case_.BackY, left, right, builder);
-        var top = case_.IsPanel ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.BackY, left, right, builder) : Stretchers(case_, left, right, builder);
+        var top = case_.IsPanel
+            ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.BackY, left, right, builder)
+            : Stretchers(case_, left, right, builder);
         var back = CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
         CarcassFront.Add(case_, left, right, bottom, top, builder);
         return Within(case_) with { Left = left, Right = right, Bottom = bottom, Top = top, Back = back };
@@ -38,21 +46,47 @@ internal sealed class SheetCarcass : IFrame
 
     private static (Draft Left, Draft Right) Sides(CarcassSizes size, Builder builder)
     {
-        Draft Side(Length x, Hand hand) => builder.Add(new("Side", "Carcass", size.Case,
-            Box.Between(x, size.FrontY, Length.Zero, x + size.Thick, size.BackY, size.Height.Value), Axis.Z, Axis.X)
-        {
-            Hand = hand, Length = size.Height, Width = size.CaseDepth, FacesToFinish = "both faces, front edge",
-        });
+        Draft Side(Length x, Hand hand) =>
+            builder.Add(
+                new(
+                    "Side",
+                    "Carcass",
+                    size.Case,
+                    Box.Between(x, size.FrontY, Length.Zero, x + size.Thick, size.BackY, size.Height.Value),
+                    Axis.Z,
+                    Axis.X
+                )
+                {
+                    Hand = hand,
+                    Length = size.Height,
+                    Width = size.CaseDepth,
+                    FacesToFinish = "both faces, front edge",
+                }
+            );
         return (Side(Length.Zero, Hand.Left), Side(size.Width.Value - size.Thick, Hand.Right));
     }
 
-    private static Draft Level(CarcassSizes size, string name, Length z, Length y, Length endY, Draft left, Draft right, Builder builder)
+    private static Draft Level(
+        CarcassSizes size,
+        string name,
+        Length z,
+        Length y,
+        Length endY,
+        Draft left,
+        Draft right,
+        Builder builder
+    )
     {
-        var box = Box.Between(size.Thick, y, z, size.Width.Value - size.Thick, endY, z + size.Thick).Grown(Axis.X, size.LetIn.Value, size.LetIn.Value);
-        var level = builder.Add(new(name, "Carcass", size.Case, box, Axis.X, Axis.Z)
-        {
-            Length = size.LevelLength, Width = y == size.FrontY && endY == size.BackY ? size.CaseDepth : size.Stretcher, FacesToFinish = "upper face, front edge",
-        });
+        var box = Box.Between(size.Thick, y, z, size.Width.Value - size.Thick, endY, z + size.Thick)
+            .Grown(Axis.X, size.LetIn.Value, size.LetIn.Value);
+        var level = builder.Add(
+            new(name, "Carcass", size.Case, box, Axis.X, Axis.Z)
+            {
+                Length = size.LevelLength,
+                Width = y == size.FrontY && endY == size.BackY ? size.CaseDepth : size.Stretcher,
+                FacesToFinish = "upper face, front edge",
+            }
+        );
         var kind = size.LetIn.Value.IsPositive ? JointKind.Dado : JointKind.Screwed;
         builder.Join(kind, level, left, Axis.X, size.LetIn.Value);
         builder.Join(kind, level, right, Axis.X, size.LetIn.Value);
@@ -68,18 +102,41 @@ internal sealed class SheetCarcass : IFrame
 
     private static Bay Within(CarcassSizes size)
     {
-        var inside = Box.Between(size.Thick, size.FrontY, size.BottomZ + size.Thick, size.Width.Value - size.Thick, size.InsideBackY, size.TopZ);
+        var inside = Box.Between(
+            size.Thick,
+            size.FrontY,
+            size.BottomZ + size.Thick,
+            size.Width.Value - size.Thick,
+            size.InsideBackY,
+            size.TopZ
+        );
         var face = size.Face is null ? Length.Zero : size.Face.Thickness;
         if (size.Face is null)
         {
             return new(inside, inside.With(Axis.Y, Length.Zero, Length.Zero))
             {
-                CoverLeft = size.Thick, CoverRight = size.Thick, CoverBottom = size.Thick, CoverTop = size.Thick,
+                CoverLeft = size.Thick,
+                CoverRight = size.Thick,
+                CoverBottom = size.Thick,
+                CoverTop = size.Thick,
             };
         }
 
         var stile = size.FaceWidth;
-        var front = Box.Between(stile, Length.Zero, size.Toe.Value + stile, size.Width.Value - stile, face, size.Height.Value - stile);
-        return new(inside, front) { CoverLeft = stile, CoverRight = stile, CoverBottom = stile, CoverTop = stile };
+        var front = Box.Between(
+            stile,
+            Length.Zero,
+            size.Toe.Value + stile,
+            size.Width.Value - stile,
+            face,
+            size.Height.Value - stile
+        );
+        return new(inside, front)
+        {
+            CoverLeft = stile,
+            CoverRight = stile,
+            CoverBottom = stile,
+            CoverTop = stile,
+        };
     }
 }

@@ -13,16 +13,24 @@ internal sealed class SolidTop : ITop
     // More are not glued up by hand at home; a wrong width or jointing is likelier.
     private const int MostStrips = 60;
 
-    private static readonly SourceNote Practice = new("Common practice: an edge is jointed before it is glued", Certainty.CommonPractice);
+    private static readonly SourceNote Practice = new(
+        "Common practice: an edge is jointed before it is glued",
+        Certainty.CommonPractice
+    );
 
-    public KindInfo Info { get; } = new(
-        "solid-top", KindPlace.Top, "Solid top", "A top glued up from strips, fixed so that it may move across the seasons.",
-        [
-            new("material", "Boards", MemberType.Role, null),
-            new("jointing", "Taken off each board to joint its edges", MemberType.Length, "1/8 in"),
-            new("cut_long", "Strips cut long by", MemberType.Length, "1 in"),
-            .. Tops.OverhangMembers,
-        ]);
+    public KindInfo Info { get; } =
+        new(
+            "solid-top",
+            KindPlace.Top,
+            "Solid top",
+            "A top glued up from strips, fixed so that it may move across the seasons.",
+            [
+                new("material", "Boards", MemberType.Role, null),
+                new("jointing", "Taken off each board to joint its edges", MemberType.Length, "1/8 in"),
+                new("cut_long", "Strips cut long by", MemberType.Length, "1 in"),
+                .. Tops.OverhangMembers,
+            ]
+        );
 
     public Length Thickness(NodeReader members) => members.Role("material").Thickness;
 
@@ -30,39 +38,62 @@ internal sealed class SolidTop : ITop
 
     public void Build(NodeReader members, Outside outside, Builder builder)
     {
-        var (material, jointing, longer) = (members.Role("material"), members.Length("jointing").Value, members.Length("cut_long").Value);
-        if (members.Failed) return;
+        var (material, jointing, longer) = (
+            members.Role("material"),
+            members.Length("jointing").Value,
+            members.Length("cut_long").Value
+        );
+        if (members.Failed)
+            return;
         var usable = (material.Width ?? outside.Depth.Value) - jointing;
-        if (!usable.IsPositive) members.Fail("jointing", LengthFormat.WithUnit(jointing, members.Unit), "takes off the whole board");
-        if (members.Failed) return;
+        if (!usable.IsPositive)
+            members.Fail("jointing", LengthFormat.WithUnit(jointing, members.Unit), "takes off the whole board");
+        if (members.Failed)
+            return;
         var whole = Tops.Whole(outside, material.Thickness);
         var count = (int)((whole.Dy.Ticks + usable.Ticks - 1) / usable.Ticks);
         if (count > MostStrips)
         {
             members.Fail(
-                "material", material.Name,
-                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so take a wider board");
+                "material",
+                material.Name,
+                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so take a wider board"
+            );
             return;
         }
 
         Draft? before = null;
         var y = whole.Y;
-        foreach (var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], members.Unit))
+        foreach (
+            var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], members.Unit)
+        )
         {
             var strip = builder.Add(Strip(material, whole.With(Axis.Y, y, y + width), outside, longer, count));
-            if (before is not null) builder.Join(JointKind.Glued, strip, before, Axis.Y);
-            foreach (var under in Tops.Under(builder, strip.Box)) builder.Join(JointKind.Slotted, strip, under, Axis.Z);
+            if (before is not null)
+                builder.Join(JointKind.Glued, strip, before, Axis.Y);
+            foreach (var under in Tops.Under(builder, strip.Box))
+                builder.Join(JointKind.Slotted, strip, under, Axis.Z);
             (before, y) = (strip, y + width);
         }
 
-        builder.Steps.Add("Fix the top with screws in slots or with buttons, tight only at the middle or the front, so that it may move across its width.");
+        builder.Steps.Add(
+            "Fix the top with screws in slots or with buttons, tight only at the middle or the front, so that it may move across its width."
+        );
     }
 
-    private static Draft Strip(RoleMaterial material, Box box, Outside outside, Length longer, int count) => new("Top strip", "Top", material, box, Axis.X, Axis.Z)
-    {
-        Length = outside.Width, CutLongBy = longer, FacesToFinish = "all faces",
-        Width = Working.Of(
-            "Width of a strip", box.Dy, "{depth} ÷ {strips}", Practice, ("depth", outside.Depth),
-            ("strips", Working.Given("Strips", count, QuantityKind.Bare, 0))),
-    };
+    private static Draft Strip(RoleMaterial material, Box box, Outside outside, Length longer, int count) =>
+        new("Top strip", "Top", material, box, Axis.X, Axis.Z)
+        {
+            Length = outside.Width,
+            CutLongBy = longer,
+            FacesToFinish = "all faces",
+            Width = Working.Of(
+                "Width of a strip",
+                box.Dy,
+                "{depth} ÷ {strips}",
+                Practice,
+                ("depth", outside.Depth),
+                ("strips", Working.Given("Strips", count, QuantityKind.Bare, 0))
+            ),
+        };
 }

@@ -24,7 +24,10 @@ public sealed record MaterialAmount(RoleMaterial Material, int Pieces, Length Ru
     private static MaterialAmount Of(IGrouping<RoleMaterial, PiecePart> parts)
     {
         var face = parts.Aggregate(Area.Zero, (sum, part) => sum + (Area.Of(part.RoughLength, part.RoughWidth) * part.Quantity));
-        var running = parts.Key.Form == MaterialForm.Sheet ? Length.Zero : parts.Aggregate(Length.Zero, (sum, part) => sum + (part.RoughLength * part.Quantity));
+        var running =
+            parts.Key.Form == MaterialForm.Sheet
+                ? Length.Zero
+                : parts.Aggregate(Length.Zero, (sum, part) => sum + (part.RoughLength * part.Quantity));
         return new(parts.Key, parts.Sum(part => part.Quantity), running, face, face * parts.Key.Thickness);
     }
 }

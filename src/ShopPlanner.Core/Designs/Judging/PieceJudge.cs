@@ -20,7 +20,11 @@ public static class PieceJudge
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(stock);
-        var found = piece.Warnings.Concat(StockJudging.Of(piece, stock)).Concat(TippingJudging.Of(piece)).Concat(ShelfJudging.Of(piece)).Concat(TopJudging.Of(piece));
+        var found = piece
+            .Warnings.Concat(StockJudging.Of(piece, stock))
+            .Concat(TippingJudging.Of(piece))
+            .Concat(ShelfJudging.Of(piece))
+            .Concat(TopJudging.Of(piece));
         return [.. found.OrderByDescending(one => one.Gravity)];
     }
 }

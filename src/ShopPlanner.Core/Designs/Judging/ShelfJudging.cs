@@ -11,7 +11,10 @@ namespace ShopPlanner.Core.Designs.Judging;
 internal static class ShelfJudging
 {
     /// <summary>The load that is reckoned with.</summary>
-    private static readonly SourceNote Books = new("Common practice: 25 lb to each square foot, a row of books on a shelf 12 in deep", Certainty.CommonPractice);
+    private static readonly SourceNote Books = new(
+        "Common practice: 25 lb to each square foot, a row of books on a shelf 12 in deep",
+        Certainty.CommonPractice
+    );
 
     // Half of what a foot of span may show (common practice, as for the sag of a shelf by itself).
     private static readonly Length SeenPerFoot = Length.FromInches(0.02m);
@@ -23,58 +26,113 @@ internal static class ShelfJudging
         var copies = piece.Parts.SelectMany(part => part.Copies).ToImmutableArray();
         var shelves = piece.Parts.Where(part => !part.Copies.IsEmpty && IsShelf(part)).ToList();
         var unknown = shelves.Where(part => Row(part) is null).ToList();
-        return shelves.Except(unknown).Select(part => Judge(part, Row(part)!, copies)).OfType<PieceWarning>().Concat(unknown.Select(Unknown));
+        return shelves
+            .Except(unknown)
+            .Select(part => Judge(part, Row(part)!, copies))
+            .OfType<PieceWarning>()
+            .Concat(unknown.Select(Unknown));
     }
 
     /// <summary>The longest stretch of a shelf that nothing carries.</summary>
     private static Length Span(PartCopy shelf, IEnumerable<PartCopy> copies)
     {
         var (axis, box) = (shelf.Along, shelf.Box);
-        var supports = copies.Where(one => one.Mark != shelf.Mark && Carries(one.Box, box))
-            .Select(one => (From: Length.Max(one.Box.Start(axis), box.Start(axis)), To: Length.Min(one.Box.End(axis), box.End(axis))))
-            .Append((From: box.Start(axis), To: box.Start(axis))).Append((From: box.End(axis), To: box.End(axis))).OrderBy(one => one.From);
+        var supports = copies
+            .Where(one => one.Mark != shelf.Mark && Carries(one.Box, box))
+            .Select(one =>
+                (From: Length.Max(one.Box.Start(axis), box.Start(axis)), To: Length.Min(one.Box.End(axis), box.End(axis)))
+            )
+            .Append((From: box.Start(axis), To: box.Start(axis)))
+            .Append((From: box.End(axis), To: box.End(axis)))
+            .OrderBy(one => one.From);
         var (longest, reached) = (Length.Zero, box.Start(axis));
-        foreach (var (from, to) in supports) (longest, reached) = (Length.Max(longest, from - reached), Length.Max(reached, to));
+        foreach (var (from, to) in supports)
+            (longest, reached) = (Length.Max(longest, from - reached), Length.Max(reached, to));
         return longest;
     }
 
-    private static bool IsShelf(PiecePart part) => part.Copies[0].Flat == Axis.Z
+    private static bool IsShelf(PiecePart part) =>
+        part.Copies[0].Flat == Axis.Z
         && (Assemblies.Contains(part.Assembly) || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase));
 
     private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
 
     // Touches it from below over its depth, or lets it in: moved down by a tick the shelf would meet it.
-    private static bool Carries(Box other, Box shelf) => other.Shared(shelf.Moved(Length.Zero, Length.Zero, Length.FromTicks(-1))) is not null;
+    private static bool Carries(Box other, Box shelf) =>
+        other.Shared(shelf.Moved(Length.Zero, Length.Zero, Length.FromTicks(-1))) is not null;
 
-    private static PieceWarning Unknown(PiecePart part) => new(
-        Gravity.Watch, $"How far {part.Name.ToLowerInvariant()} bends is not reckoned: no stiffness is known for {part.Material.Name}.", part.Id, null);
+    private static PieceWarning Unknown(PiecePart part) =>
+        new(
+            Gravity.Watch,
+            $"How far {part.Name.ToLowerInvariant()} bends is not reckoned: no stiffness is known for {part.Material.Name}.",
+            part.Id,
+            null
+        );
 
     private static PieceWarning? Judge(PiecePart part, Strength row, ImmutableArray<PartCopy> copies)
     {
         var span = Working.Given("Span", part.Copies.Max(copy => Span(copy, copies)));
-        if (!span.Value.IsPositive) return null;
+        if (!span.Value.IsPositive)
+            return null;
         var years = InYears(part, row, span);
         var limit = Length.FromTicks(span.Value.Ticks / 144);
         var foot = (decimal)span.Value.Ticks / Length.TicksPerFoot;
         if (years.Value > limit)
-            return new(Gravity.Fails, $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or a support in the middle.", part.Id, years);
+            return new(
+                Gravity.Fails,
+                $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or a support in the middle.",
+                part.Id,
+                years
+            );
         return years.Value.Ticks > SeenPerFoot.Ticks * foot
-            ? new(Gravity.Watch, $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter span keeps it straight.", part.Id, years) : null;
+            ? new(
+                Gravity.Watch,
+                $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter span keeps it straight.",
+                part.Id,
+                years
+            )
+            : null;
     }
 
     private static Working<Length> InYears(PiecePart part, Strength row, Working<Length> span)
     {
         var load = Load(span, part.Width);
-        var first = Sag.Deflection(StrengthTable.Elasticity(row), span, part.Width, part.Thickness, load, false, Working.Given("Edge strip", 1, QuantityKind.Bare, 0));
+        var first = Sag.Deflection(
+            StrengthTable.Elasticity(row),
+            span,
+            part.Width,
+            part.Thickness,
+            load,
+            false,
+            Working.Given("Edge strip", 1, QuantityKind.Bare, 0)
+        );
         var creep = Sag.Creep(row);
         var years = Length.FromTicks((long)Math.Min(first.Value.Ticks * creep.Value, long.MaxValue / 4.0));
-        return Working.Of("Deflection in years", years, new FineLengthFigure(years), "{first} × {creep}", creep.Source, ("first", first), ("creep", creep));
+        return Working.Of(
+            "Deflection in years",
+            years,
+            new FineLengthFigure(years),
+            "{first} × {creep}",
+            creep.Source,
+            ("first", first),
+            ("creep", creep)
+        );
     }
 
     private static Working<double> Load(Working<Length> span, Working<Length> depth)
     {
         var each = Working.Looked("Load", QuantityKind.AreaLoad.ToMetric(25, LengthUnit.Inch), QuantityKind.AreaLoad, 0, Books);
         var area = (double)Area.Of(span.Value, depth.Value).ToSquareMetres();
-        return Working.Of("Load on the shelf", each.Value * area, QuantityKind.Mass, 0, "{each} × {span} × {depth}", Working.Geometry, ("each", each), ("span", span), ("depth", depth));
+        return Working.Of(
+            "Load on the shelf",
+            each.Value * area,
+            QuantityKind.Mass,
+            0,
+            "{each} × {span} × {depth}",
+            Working.Geometry,
+            ("each", each),
+            ("span", span),
+            ("depth", depth)
+        );
     }
 }

@@ -11,47 +11,96 @@ internal static class TippingJudging
 {
     private static readonly double Child = QuantityKind.Mass.ToMetric(60, LengthUnit.Inch);
 
-    private static readonly SourceNote Parts = new("Sum of the parts; what is in it is not counted, since it may be taken out", Certainty.Derived);
+    private static readonly SourceNote Parts = new(
+        "Sum of the parts; what is in it is not counted, since it may be taken out",
+        Certainty.Derived
+    );
 
     public static IEnumerable<PieceWarning> Of(Piece piece)
     {
         var opening = piece.Parts.Where(part => part.Assembly is "Door" or "Drawer").ToList();
-        if (opening.Count == 0) yield break;
+        if (opening.Count == 0)
+            yield break;
         var factor = Factor(piece, opening);
         if (factor.Value < 1)
-            yield return new(Gravity.Fails, "It tips with its doors or drawers open when a child leans on one: fix it to the wall, or make it deeper.", null, factor);
+            yield return new(
+                Gravity.Fails,
+                "It tips with its doors or drawers open when a child leans on one: fix it to the wall, or make it deeper.",
+                null,
+                factor
+            );
         else if (factor.Value < 1.5)
-            yield return new(Gravity.Watch, "With doors or drawers open it stands, but not by much: fix it to the wall.", null, factor);
+            yield return new(
+                Gravity.Watch,
+                "With doors or drawers open it stands, but not by much: fix it to the wall.",
+                null,
+                factor
+            );
         if (piece.Outside.Dz >= Tipping.TallFrom)
-            yield return new(Gravity.Watch, "At 27 in (686 mm) and more fix it to the wall whatever the figure says: a home-made piece is not tested.", null, null);
+            yield return new(
+                Gravity.Watch,
+                "At 27 in (686 mm) and more fix it to the wall whatever the figure says: a home-made piece is not tested.",
+                null,
+                null
+            );
     }
 
     private static Working<double> Factor(Piece piece, IReadOnlyList<PiecePart> opening)
     {
         var (whole, open) = (PieceWeight.Of(piece.Parts).Value, PieceWeight.Of(opening).Value);
         return Tipping.Factor(
-            Base(piece), Working.Looked("Weight, empty, without what is open", whole - open, QuantityKind.Mass, 0, Parts), Reach(opening),
-            Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts), Working.Looked("A child that leans", Child, QuantityKind.Mass, 0, Tipping.Child), false);
+            Base(piece),
+            Working.Looked("Weight, empty, without what is open", whole - open, QuantityKind.Mass, 0, Parts),
+            Reach(opening),
+            Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts),
+            Working.Looked("A child that leans", Child, QuantityKind.Mass, 0, Tipping.Child),
+            false
+        );
     }
 
     // What stands on the floor.
     private static Working<Length> Base(Piece piece)
     {
-        var feet = piece.Parts.SelectMany(part => part.Copies).Select(copy => copy.Box).Where(box => box.Z == Length.Zero).ToList();
+        var feet = piece
+            .Parts.SelectMany(part => part.Copies)
+            .Select(copy => copy.Box)
+            .Where(box => box.Z == Length.Zero)
+            .ToList();
         return Working.Given("Depth of the base", feet.Count == 0 ? piece.Outside.Dy : feet.Aggregate((a, b) => a.Around(b)).Dy);
     }
 
     // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer edges.
     private static Working<Length> Reach(IReadOnlyList<PiecePart> opening)
     {
-        var doors = opening.Where(part => part.Assembly == "Door").SelectMany(part => part.Copies).Where(copy => copy.Flat == Axis.Y).ToList();
-        var drawers = opening.Where(part => part.Assembly == "Drawer").SelectMany(part => part.Copies).Where(copy => copy.Along == Axis.Y).ToList();
-        var swing = doors.Where(copy => copy.Along != Axis.Z || doors.All(one => one.Along == Axis.Z)).Select(copy => copy.Box.Dx + Stiles(copy, doors));
-        return Working.Given("Reach of what is open", swing.Concat(drawers.Select(copy => copy.Box.Dy)).Append(Length.Zero).Max());
+        var doors = opening
+            .Where(part => part.Assembly == "Door")
+            .SelectMany(part => part.Copies)
+            .Where(copy => copy.Flat == Axis.Y)
+            .ToList();
+        var drawers = opening
+            .Where(part => part.Assembly == "Drawer")
+            .SelectMany(part => part.Copies)
+            .Where(copy => copy.Along == Axis.Y)
+            .ToList();
+        var swing = doors
+            .Where(copy => copy.Along != Axis.Z || doors.All(one => one.Along == Axis.Z))
+            .Select(copy => copy.Box.Dx + Stiles(copy, doors));
+        return Working.Given(
+            "Reach of what is open",
+            swing.Concat(drawers.Select(copy => copy.Box.Dy)).Append(Length.Zero).Max()
+        );
     }
 
     // A rail lies between stiles, let into them: the leaf is as wide as the two reach beyond it.
-    private static Length Stiles(PartCopy rail, IEnumerable<PartCopy> doors) => rail.Along == Axis.Z ? Length.Zero
-        : doors.Where(one => one.Along == Axis.Z && one.Box.Shared(rail.Box) is { } shared && shared.Dx < one.Box.Dx && one.Box.Dy >= rail.Box.Dy)
-            .Aggregate(Length.Zero, (sum, one) => sum + one.Box.Dx - one.Box.Shared(rail.Box)!.Value.Dx);
+    private static Length Stiles(PartCopy rail, IEnumerable<PartCopy> doors) =>
+        rail.Along == Axis.Z
+            ? Length.Zero
+            : doors
+                .Where(one =>
+                    one.Along == Axis.Z
+                    && one.Box.Shared(rail.Box) is { } shared
+                    && shared.Dx < one.Box.Dx
+                    && one.Box.Dy >= rail.Box.Dy
+                )
+                .Aggregate(Length.Zero, (sum, one) => sum + one.Box.Dx - one.Box.Shared(rail.Box)!.Value.Dx);
 }

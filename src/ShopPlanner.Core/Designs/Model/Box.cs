@@ -38,24 +38,43 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
         new(x, y, z, endX - x, endY - y, endZ - z);
 
     /// <summary>Where it begins along an axis.</summary>
-    public Length Start(Axis axis) => axis switch { Axis.X => X, Axis.Y => Y, _ => Z };
+    public Length Start(Axis axis) =>
+        axis switch
+        {
+            Axis.X => X,
+            Axis.Y => Y,
+            _ => Z,
+        };
 
     /// <summary>Where it ends along an axis.</summary>
-    public Length End(Axis axis) => axis switch { Axis.X => EndX, Axis.Y => EndY, _ => EndZ };
+    public Length End(Axis axis) =>
+        axis switch
+        {
+            Axis.X => EndX,
+            Axis.Y => EndY,
+            _ => EndZ,
+        };
 
     /// <summary>Its extent along an axis.</summary>
-    public Length Extent(Axis axis) => axis switch { Axis.X => Dx, Axis.Y => Dy, _ => Dz };
+    public Length Extent(Axis axis) =>
+        axis switch
+        {
+            Axis.X => Dx,
+            Axis.Y => Dy,
+            _ => Dz,
+        };
 
     /// <summary>The same box moved.</summary>
     public Box Moved(Length dx, Length dy, Length dz) => this with { X = X + dx, Y = Y + dy, Z = Z + dz };
 
     /// <summary>The same box with another start and end along an axis.</summary>
-    public Box With(Axis axis, Length start, Length end) => axis switch
-    {
-        Axis.X => this with { X = start, Dx = end - start },
-        Axis.Y => this with { Y = start, Dy = end - start },
-        _ => this with { Z = start, Dz = end - start },
-    };
+    public Box With(Axis axis, Length start, Length end) =>
+        axis switch
+        {
+            Axis.X => this with { X = start, Dx = end - start },
+            Axis.Y => this with { Y = start, Dy = end - start },
+            _ => this with { Z = start, Dz = end - start },
+        };
 
     /// <summary>Grown at both ends along an axis: a tongue on each.</summary>
     public Box Grown(Axis axis, Length start, Length end) => With(axis, Start(axis) - start, End(axis) + end);
@@ -64,13 +83,24 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
     public Box? Shared(Box other)
     {
         var box = Between(
-            Length.Max(X, other.X), Length.Max(Y, other.Y), Length.Max(Z, other.Z),
-            Length.Min(EndX, other.EndX), Length.Min(EndY, other.EndY), Length.Min(EndZ, other.EndZ));
+            Length.Max(X, other.X),
+            Length.Max(Y, other.Y),
+            Length.Max(Z, other.Z),
+            Length.Min(EndX, other.EndX),
+            Length.Min(EndY, other.EndY),
+            Length.Min(EndZ, other.EndZ)
+        );
         return box is { Dx.IsPositive: true, Dy.IsPositive: true, Dz.IsPositive: true } ? box : null;
     }
 
     /// <summary>The least box around both.</summary>
-    public Box Around(Box other) => Between(
-        Length.Min(X, other.X), Length.Min(Y, other.Y), Length.Min(Z, other.Z),
-        Length.Max(EndX, other.EndX), Length.Max(EndY, other.EndY), Length.Max(EndZ, other.EndZ));
+    public Box Around(Box other) =>
+        Between(
+            Length.Min(X, other.X),
+            Length.Min(Y, other.Y),
+            Length.Min(Z, other.Z),
+            Length.Max(EndX, other.EndX),
+            Length.Max(EndY, other.EndY),
+            Length.Max(EndZ, other.EndZ)
+        );
 }

@@ -24,7 +24,8 @@ public sealed record Piece(
     ImmutableArray<HardwareItem> Hardware,
     ImmutableArray<Opening> Openings,
     ImmutableArray<PieceWarning> Warnings,
-    ImmutableArray<string> Steps);
+    ImmutableArray<string> Steps
+);
 
 /// <summary>A material that a design uses, by the role it plays.</summary>
 /// <param name="Role">Name in the design: <c>case</c>.</param>
@@ -35,7 +36,14 @@ public sealed record Piece(
 /// <param name="Width">A board's actual width; null for a sheet.</param>
 /// <param name="Species">Id of its wood or sheet good in the tables of properties; null where unknown.</param>
 public sealed record RoleMaterial(
-    string Role, string? Id, string Name, MaterialForm Form, Length Thickness, Length? Width, string? Species);
+    string Role,
+    string? Id,
+    string Name,
+    MaterialForm Form,
+    Length Thickness,
+    Length? Width,
+    string? Species
+);
 
 /// <summary>What a part is for.</summary>
 public enum PartPurpose
@@ -79,7 +87,8 @@ public sealed record PiecePart(
     PartPurpose Purpose,
     string FacesToFinish,
     ImmutableArray<PartCopy> Copies,
-    int Quantity)
+    int Quantity
+)
 {
     /// <summary>Id of the part for whose joint this one is a practice piece; null for any other part.</summary>
     public string? PracticeFor { get; init; }

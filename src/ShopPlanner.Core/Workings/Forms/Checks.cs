@@ -12,7 +12,8 @@ internal readonly record struct Check(bool Wrong, string Key, string Message)
     public static Fault? First(FormReader reader, params ReadOnlySpan<Check> checks)
     {
         foreach (var check in checks)
-            if (check.Wrong) return Fault.Of(check.Key, reader.Text(check.Key), check.Message);
+            if (check.Wrong)
+                return Fault.Of(check.Key, reader.Text(check.Key), check.Message);
         return null;
     }
 }

@@ -12,15 +12,20 @@ internal static class DoorVerdicts
     public static IEnumerable<Verdict> Of(DoorAsked asked, DoorSizes door, Shims shims, Working<Length>? growth, LengthUnit unit)
     {
         string Say(Length length) => LengthFormat.WithUnit(length, unit);
-        foreach (var one in Panel(asked, growth, Say)) yield return one;
+        foreach (var one in Panel(asked, growth, Say))
+            yield return one;
         if (door.Width.Value > Wide)
-            yield return new(Gravity.Watch, $"A leaf wider than about {Say(Wide)} pulls hard on its hinges (common practice): "
-                + "two leaves are lighter.");
+            yield return new(
+                Gravity.Watch,
+                $"A leaf wider than about {Say(Wide)} pulls hard on its hinges (common practice): " + "two leaves are lighter."
+            );
         if (asked.Gap.Value.IsPositive && shims.Count.Value == 0)
             yield return new(Gravity.Watch, "The gap is thinner than half a card: set it with paper.");
         if (asked.Oversize.Value.IsPositive)
-            yield return new(Gravity.Fine, "Cut the parts long, and trim the door to the opening as it really is, with shims "
-                + "all round.");
+            yield return new(
+                Gravity.Fine,
+                "Cut the parts long, and trim the door to the opening as it really is, with shims " + "all round."
+            );
         yield return new(Gravity.Fine, "Leave the panel free in its groove and never glue it; finish it before it goes in.");
     }
 
@@ -28,19 +33,27 @@ internal static class DoorVerdicts
     {
         if (growth is { } change && change.Value > asked.Across.Value * 2)
             yield return new(
-                Gravity.Fails, $"The panel grows by {say(change.Value)} across and would push the frame apart: leave at least "
-                    + $"{say(Length.FromTicks((change.Value.Ticks + 1) / 2))} at each side.");
+                Gravity.Fails,
+                $"The panel grows by {say(change.Value)} across and would push the frame apart: leave at least "
+                    + $"{say(Length.FromTicks((change.Value.Ticks + 1) / 2))} at each side."
+            );
         if (asked.Across.Value * 2 >= asked.Groove.Value)
-            yield return new(Gravity.Fails, "Pushed to one side the panel slips out at the other: a deeper groove or less room "
-                + "is wanted.");
+            yield return new(
+                Gravity.Fails,
+                "Pushed to one side the panel slips out at the other: a deeper groove or less room " + "is wanted."
+            );
         else if (asked.Groove.Value - asked.Across.Value < Hold)
-            yield return new(Gravity.Watch, $"The panel's edges sit less than {say(Hold)} in the groove: a deeper groove holds "
-                + "it better.");
+            yield return new(
+                Gravity.Watch,
+                $"The panel's edges sit less than {say(Hold)} in the groove: a deeper groove holds " + "it better."
+            );
         if (asked.Panel * 3 > asked.Thickness + (Step * 3))
             yield return new(
-                Gravity.Watch, $"The groove is best a third of the frame's {say(asked.Thickness)} (Handwork in Wood): thin the "
+                Gravity.Watch,
+                $"The groove is best a third of the frame's {say(asked.Thickness)} (Handwork in Wood): thin the "
                     + "panel's edges to "
-                    + $"{say(Length.FromTicks(asked.Thickness.Ticks / 3))}, or use a thicker frame.");
+                    + $"{say(Length.FromTicks(asked.Thickness.Ticks / 3))}, or use a thicker frame."
+            );
     }
 
     private static Length Step => Length.FromTicks(Length.TicksPerInch / 32);

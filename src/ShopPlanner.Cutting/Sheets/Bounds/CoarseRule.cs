@@ -18,7 +18,9 @@ internal readonly record struct CoarseRule(int Side, int Marks)
     {
         if (side <= most)
             return None(side);
-        return Enumerable.Range(most * 4 / 5, (most / 5) + 1).Select(m => new CoarseRule(side, m))
+        return Enumerable
+            .Range(most * 4 / 5, (most / 5) + 1)
+            .Select(m => new CoarseRule(side, m))
             .MaxBy(rule => lengths.Sum(l => l.Weight * rule.Kept(l.Length)));
     }
 

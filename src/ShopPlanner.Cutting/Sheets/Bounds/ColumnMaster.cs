@@ -16,8 +16,8 @@ internal sealed record ColumnPoint(double Objective, double[] Types, double[] Su
 internal sealed class ColumnMaster : IDisposable
 {
     private readonly SheetModel model;
-    private readonly Solver solver = Solver.CreateSolver("GLOP")
-        ?? throw new InvalidOperationException("The linear solver is not part of this build.");
+    private readonly Solver solver =
+        Solver.CreateSolver("GLOP") ?? throw new InvalidOperationException("The linear solver is not part of this build.");
     private readonly MPSolverParameters parameters = new();
     private readonly Constraint[] demands;
     private readonly Constraint?[] limits;
@@ -81,7 +81,8 @@ internal sealed class ColumnMaster : IDisposable
             solver.Objective().Value(),
             [.. demands.Select(row => Math.Max(0, row.DualValue()))],
             [.. limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
-            [.. times.Select(v => v.SolutionValue())]);
+            [.. times.Select(v => v.SolutionValue())]
+        );
     }
 
     public void Dispose()

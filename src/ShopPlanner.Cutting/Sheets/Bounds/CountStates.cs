@@ -44,8 +44,12 @@ internal sealed class CountStates
     public bool Has(int state, int type) => !places.TryGetValue(type, out var place) || Digit(state, place) > 0;
 
     private StatePair[] WaysOf(int whole) =>
-        [.. Enumerable.Range(0, whole + 1).Where(part => IsWithin(part, whole))
-            .Select(part => new StatePair(whole, part, whole - part))];
+        [
+            .. Enumerable
+                .Range(0, whole + 1)
+                .Where(part => IsWithin(part, whole))
+                .Select(part => new StatePair(whole, part, whole - part)),
+        ];
 
     private bool IsWithin(int part, int whole) => places.Values.All(p => Digit(part, p) <= Digit(whole, p));
 

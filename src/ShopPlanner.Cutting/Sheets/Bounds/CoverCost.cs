@@ -1,6 +1,6 @@
 using Google.OrTools.Sat;
-using ShopPlanner.Cutting.Sheets.Search;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Search;
 
 namespace ShopPlanner.Cutting.Sheets.Bounds;
 
@@ -42,7 +42,10 @@ internal static class CoverCost
         foreach (var row in rows)
             AddRow(cover, counts, row);
         cover.Minimize(LinearExpr.WeightedSum(counts, costs));
-        using var solver = new CpSolver { StringParameters = CoverSearch.KeepsInterrupt + ",num_workers:1,max_deterministic_time:0.5,relative_gap_limit:0" };
+        using var solver = new CpSolver
+        {
+            StringParameters = CoverSearch.KeepsInterrupt + ",num_workers:1,max_deterministic_time:0.5,relative_gap_limit:0",
+        };
         var status = solver.Solve(cover);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? RoundUp(solver.BestObjectiveBound, costs) : 0;
     }

@@ -55,7 +55,8 @@ internal sealed class CutGrid
         if (exact is not null)
             return exact;
         var (x, y) = (CoarseRule.Lengths(model, true), CoarseRule.Lengths(model, false));
-        return Marks.Select(m => Make(model, CoarseRule.Best(w, m, x), CoarseRule.Best(h, m, y), mostWork / 3))
+        return Marks
+            .Select(m => Make(model, CoarseRule.Best(w, m, x), CoarseRule.Best(h, m, y), mostWork / 3))
             .FirstOrDefault(grid => grid is not null);
     }
 

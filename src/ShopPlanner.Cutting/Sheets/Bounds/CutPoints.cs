@@ -69,7 +69,7 @@ internal sealed class CutPoints
     {
         var merged = new List<int>(points.Length * 2);
         var longer = points.TakeWhile(p => p <= side - length).Select(p => p + length).ToArray();
-        for (var (a, b) = (0, 0); a < points.Length || b < longer.Length;)
+        for (var (a, b) = (0, 0); a < points.Length || b < longer.Length; )
         {
             var isOld = b == longer.Length || (a < points.Length && points[a] <= longer[b]);
             var next = isOld ? points[a++] : longer[b++];

@@ -47,7 +47,11 @@ internal sealed class ScaleBound
         var valuesX = alongX.Select(f => new Values(f, model.Types, sidesX)).ToList();
         var valuesY = alongY.Select(f => new Values(f, model.Types, sidesY)).ToList();
         var pairs = valuesX.SelectMany(x => valuesY.Select(y => (X: x, Y: y, Ratio: Ratio(x, y))));
-        return [.. pairs.OrderByDescending(p => p.Ratio).Take(KeptRows).Select(p => Exact(p.X, p.Y)), Exact(valuesX[0], valuesY[0])];
+        return
+        [
+            .. pairs.OrderByDescending(p => p.Ratio).Take(KeptRows).Select(p => Exact(p.X, p.Y)),
+            Exact(valuesX[0], valuesY[0]),
+        ];
     }
 
     /// <summary>Least cost the inequality forces when stock could be cut in fractions.</summary>

@@ -22,7 +22,10 @@ internal sealed record Plain(long Side) : SideFunction(Side)
 /// <param name="Least">Shortest length that counts, at most half the side.</param>
 internal sealed record Threshold(long Side, long Least) : SideFunction(Side)
 {
-    public override long Of(long x) => x > Side - Least ? Side : x < Least ? 0 : x;
+    public override long Of(long x) =>
+        x > Side - Least ? Side
+        : x < Least ? 0
+        : x;
 }
 
 /// <summary>Rounding to k-ths of the side (u of Fekete and Schepers 2001), times k to stay whole.</summary>
@@ -52,8 +55,12 @@ internal static class SideFunctions
 
     public static List<SideFunction> For(long side, IEnumerable<long> lengths, int most)
     {
-        var marks = lengths.SelectMany(x => new[] { x, x + 1, side - x + 1, side - x }).Where(x => x > 0 && 2 * x <= side)
-            .Distinct().Order().ToList();
+        var marks = lengths
+            .SelectMany(x => new[] { x, x + 1, side - x + 1, side - x })
+            .Where(x => x > 0 && 2 * x <= side)
+            .Distinct()
+            .Order()
+            .ToList();
         var thin = Thinned(marks, most);
         return
         [

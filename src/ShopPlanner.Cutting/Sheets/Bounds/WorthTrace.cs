@@ -27,7 +27,8 @@ internal sealed class WorthTrace(CutGrid grid, CountStates states, int[] values,
             i--;
         while (Worth(state, i, j - 1) == most)
             j--;
-        var isFound = IsPiece(state, i, j, most)
+        var isFound =
+            IsPiece(state, i, j, most)
             || Array.Exists(states.Ways[state], p => IsCutAcrossX(p, i, j, most) || IsCutAcrossY(p, i, j, most));
         if (!isFound)
             throw new InvalidOperationException($"Nothing explains the worth {most} of rectangle {i}, {j}.");

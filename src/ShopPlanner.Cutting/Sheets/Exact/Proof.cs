@@ -66,8 +66,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
     }
 
     /// <summary>The packing that places most, if that can be found for certain.</summary>
-    public ExactAnswer? PlaceMost(Packing best) =>
-        IsTiny && Job(TinyWork) is { } job ? job.PlaceMost(best, clock) : null;
+    public ExactAnswer? PlaceMost(Packing best) => IsTiny && Job(TinyWork) is { } job ? job.PlaceMost(best, clock) : null;
 
     private Packing Exactly(Packing best, long steps)
     {

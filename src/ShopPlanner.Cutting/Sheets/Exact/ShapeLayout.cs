@@ -46,7 +46,15 @@ internal sealed class ShapeLayout(SheetModel model, ShapeTable table)
 
     private static void Write(Halves part, int depth, List<CutNode> nodes)
     {
-        nodes.Add(new CutNode { Depth = depth, Item = part.Type, W = part.W, H = part.H });
+        nodes.Add(
+            new CutNode
+            {
+                Depth = depth,
+                Item = part.Type,
+                W = part.W,
+                H = part.H,
+            }
+        );
         if (part.Type != CutNode.Cut)
             return;
         foreach (var child in Children(part, part.AlongX))

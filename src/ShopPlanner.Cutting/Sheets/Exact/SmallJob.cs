@@ -83,8 +83,11 @@ internal sealed class SmallJob
 
     private bool Fits(int set, StockType stock) => table[set] is { } shape && shape.FitsIn(stock.W, stock.H);
 
-    private IEnumerable<int> Larger(int set) => Enumerable.Range(0, table.Sets.Steps.Length)
-        .Where(place => table.Sets.Has(set, place) < table.Sets.Most[place]).Select(place => set + table.Sets.Steps[place]);
+    private IEnumerable<int> Larger(int set) =>
+        Enumerable
+            .Range(0, table.Sets.Steps.Length)
+            .Where(place => table.Sets.Has(set, place) < table.Sets.Most[place])
+            .Select(place => set + table.Sets.Steps[place]);
 
     private (CpModel Cover, IntVar[] Times, IntVar[] Left) Model(bool mayLeave)
     {

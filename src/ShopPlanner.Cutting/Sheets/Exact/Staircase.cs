@@ -54,7 +54,7 @@ internal sealed class StaircaseBuilder(Func<int, int, bool> fits)
     /// <summary>Side by side along x: every height that one of the two has, with the least width at it.</summary>
     public void AddSideBySide(Staircase a, Staircase b)
     {
-        for (var (i, j) = (0, 0); i < a.Count && j < b.Count;)
+        for (var (i, j) = (0, 0); i < a.Count && j < b.Count; )
         {
             var (first, second) = (a[i], b[j]);
             Add(first.W + second.W, Math.Max(first.H, second.H));
@@ -66,7 +66,7 @@ internal sealed class StaircaseBuilder(Func<int, int, bool> fits)
     /// <summary>One above the other along y.</summary>
     public void AddStacked(Staircase a, Staircase b)
     {
-        for (var (i, j) = (a.Count - 1, b.Count - 1); i >= 0 && j >= 0;)
+        for (var (i, j) = (a.Count - 1, b.Count - 1); i >= 0 && j >= 0; )
         {
             var (first, second) = (a[i], b[j]);
             Add(Math.Max(first.W, second.W), first.H + second.H);

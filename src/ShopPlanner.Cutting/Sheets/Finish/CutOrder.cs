@@ -7,6 +7,10 @@ namespace ShopPlanner.Cutting.Sheets.Finish;
 internal static class CutOrder
 {
     public static List<Branch> Sorted(Branch cut) =>
-        [.. cut.Children.OrderByDescending(c => cut.AlongX ? c.Dy : c.Dx)
-            .ThenByDescending(c => cut.AlongX ? c.Dx : c.Dy).ThenBy(c => c.Type)];
+        [
+            .. cut
+                .Children.OrderByDescending(c => cut.AlongX ? c.Dy : c.Dx)
+                .ThenByDescending(c => cut.AlongX ? c.Dx : c.Dy)
+                .ThenBy(c => c.Type),
+        ];
 }

@@ -40,8 +40,7 @@ internal sealed class HandOut(SheetModel model)
         return possible;
     }
 
-    private static IEnumerable<int> Places(SheetNode node) =>
-        node.Item is { } type ? [type] : node.Children.SelectMany(Places);
+    private static IEnumerable<int> Places(SheetNode node) => node.Item is { } type ? [type] : node.Children.SelectMany(Places);
 
     private int Take(int type, int times)
     {

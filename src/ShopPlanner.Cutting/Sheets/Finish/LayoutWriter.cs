@@ -1,4 +1,3 @@
-
 namespace ShopPlanner.Cutting.Sheets.Finish;
 
 /// <summary>Writes a slicing tree as the nodes of a layout, every rectangle filled exactly. Item indices are those of the

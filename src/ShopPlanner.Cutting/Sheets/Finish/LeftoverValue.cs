@@ -1,4 +1,3 @@
-
 namespace ShopPlanner.Cutting.Sheets.Finish;
 
 /// <summary>

@@ -56,7 +56,9 @@ internal sealed class Polisher
     }
 
     private double Seconds(SearchClock clock) =>
-        clock.SecondsLeft(MindsLeftovers ? MostSeconds : Math.Clamp(clock.Elapsed.TotalSeconds * SettingsShare, 0.02, MostSeconds));
+        clock.SecondsLeft(
+            MindsLeftovers ? MostSeconds : Math.Clamp(clock.Elapsed.TotalSeconds * SettingsShare, 0.02, MostSeconds)
+        );
 
     private Merit Round(long mostPrice, Merit current, PatternPool pool)
     {
@@ -115,11 +117,13 @@ internal sealed class Polisher
         smaller.Clear();
     }
 
-    private Manner NextManner() => new(
-        (PieceOrder)chance.Below(6),
-        chance.Happens(0.5) ? 0.1 : 0.6,
-        0.02,
-        chance.Happens(0.2),
-        new FitWeights(0.1 + (0.6 * chance.Unit()), 0.1 * chance.Unit(), 0.5 + chance.Unit()),
-        chance.Happens(0.5) ? OpeningRule.Smallest : OpeningRule.Random);
+    private Manner NextManner() =>
+        new(
+            (PieceOrder)chance.Below(6),
+            chance.Happens(0.5) ? 0.1 : 0.6,
+            0.02,
+            chance.Happens(0.2),
+            new FitWeights(0.1 + (0.6 * chance.Unit()), 0.1 * chance.Unit(), 0.5 + chance.Unit()),
+            chance.Happens(0.5) ? OpeningRule.Smallest : OpeningRule.Random
+        );
 }

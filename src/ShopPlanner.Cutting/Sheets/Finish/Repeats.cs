@@ -70,7 +70,9 @@ internal sealed class Repeats(SheetModel model, Effort effort)
                 rows[type].Add((times[i], count));
         }
         for (var t = 0; t < rows.Length; t++)
-            cover.Add(LinearExpr.WeightedSum(rows[t].Select(r => r.Times), rows[t].Select(r => r.Count)) == model.Types[t].Demand);
+            cover.Add(
+                LinearExpr.WeightedSum(rows[t].Select(r => r.Times), rows[t].Select(r => r.Count)) == model.Types[t].Demand
+            );
     }
 
     private void AddStocks(CpModel cover, List<CutTree> trees, IntVar[] times, Packing packing)
@@ -85,8 +87,9 @@ internal sealed class Repeats(SheetModel model, Effort effort)
     {
         var unit = packing.Trees.Sum(worth.Leftovers) / WorthParts;
         if (unit > 0)
-            cover.Add(LinearExpr.WeightedSum(times, trees.Select(t => (long)(worth.Leftovers(t) / unit)))
-                >= (long)(0.999 * WorthParts));
+            cover.Add(
+                LinearExpr.WeightedSum(times, trees.Select(t => (long)(worth.Leftovers(t) / unit))) >= (long)(0.999 * WorthParts)
+            );
     }
 
     private static void AddHint(CpModel cover, List<CutTree> trees, IntVar[] times, Packing packing)

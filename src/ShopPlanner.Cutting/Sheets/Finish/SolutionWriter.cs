@@ -13,17 +13,21 @@ internal sealed class SolutionWriter(SheetModel model)
     public SheetSolution Write(Packing packing, long bound)
     {
         var handOut = new HandOut(model);
-        var layouts = packing.Trees.GroupBy(Shape).Select(g => (g.First().Stock, Times: g.Count(), Root: Root(g.First())))
-            .OrderByDescending(l => l.Times).ThenBy(l => l.Stock)
+        var layouts = packing
+            .Trees.GroupBy(Shape)
+            .Select(g => (g.First().Stock, Times: g.Count(), Root: Root(g.First())))
+            .OrderByDescending(l => l.Times)
+            .ThenBy(l => l.Stock)
             .SelectMany(l => handOut.Split(l.Stock, l.Times, l.Root));
         ImmutableArray<SheetLayout> written = [.. layouts];
         var unmet = handOut.Rest();
         return new SheetSolution(written, unmet, packing.Cost, bound, unmet.All(u => u == 0), packing.Cost == bound);
     }
 
-    private SheetNode Root(CutTree tree) => model.Rule is { } rule
-        ? rule.Write(tree) ?? throw new InvalidOperationException("A layout was kept that cannot be cut within the limits.")
-        : new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
+    private SheetNode Root(CutTree tree) =>
+        model.Rule is { } rule
+            ? rule.Write(tree) ?? throw new InvalidOperationException("A layout was kept that cannot be cut within the limits.")
+            : new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale));
 
     /// <summary>The same for sheets that are cut alike.</summary>
     public static string Shape(CutTree tree)

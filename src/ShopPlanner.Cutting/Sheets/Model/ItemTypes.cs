@@ -25,8 +25,14 @@ internal static class ItemTypes
                 groups.Add(key, members = []);
             members.Add(i);
         }
-        return [.. groups.Select(g => Make(problem, g.Key, g.Value))
-            .OrderByDescending(t => t.Area).ThenByDescending(t => t.W).ThenBy(t => t.CanTurn)];
+        return
+        [
+            .. groups
+                .Select(g => Make(problem, g.Key, g.Value))
+                .OrderByDescending(t => t.Area)
+                .ThenByDescending(t => t.W)
+                .ThenBy(t => t.CanTurn),
+        ];
     }
 
     /// <summary>An item that fits one way only lies that way; one that may turn is written longer side first.</summary>

@@ -21,7 +21,8 @@ internal static class ProblemRules
             throw new ArgumentException($"Stock {index} needs sides above zero and a cost and a count of zero or more: {stock}.");
         if (stock.Dx / scale.X > SheetModel.MaxSide || stock.Dy / scale.Y > SheetModel.MaxSide)
             throw new ArgumentException(
-                $"Stock {index} is too large to count with, at most {SheetModel.MaxSide} measures a side: {stock}.");
+                $"Stock {index} is too large to count with, at most {SheetModel.MaxSide} measures a side: {stock}."
+            );
     }
 
     private static void CheckItem(SheetProblem problem, int index)

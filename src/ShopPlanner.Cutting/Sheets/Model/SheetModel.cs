@@ -26,7 +26,13 @@ internal sealed class SheetModel
 
     private SheetModel(SheetModel model, IReadOnlyList<int> demand)
     {
-        (Problem, Scale, Stocks, CostStep, PriceStep) = (model.Problem, model.Scale, model.Stocks, model.CostStep, model.PriceStep);
+        (Problem, Scale, Stocks, CostStep, PriceStep) = (
+            model.Problem,
+            model.Scale,
+            model.Stocks,
+            model.CostStep,
+            model.PriceStep
+        );
         Rule = model.Rule;
         Types = [.. model.Types.Select((t, i) => t with { Demand = demand[i] })];
         Sum();
@@ -87,7 +93,9 @@ internal readonly record struct AxisScale(long X, long Y)
             y = Measures.Gcd(y, item.Dy);
         }
         var both = Measures.Gcd(x, y);
-        return problem.Items.Any(i => i.CanTurn) ? new(Math.Max(1, both), Math.Max(1, both)) : new(Math.Max(1, x), Math.Max(1, y));
+        return problem.Items.Any(i => i.CanTurn)
+            ? new(Math.Max(1, both), Math.Max(1, both))
+            : new(Math.Max(1, x), Math.Max(1, y));
     }
 }
 

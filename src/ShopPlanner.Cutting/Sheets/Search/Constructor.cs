@@ -12,7 +12,8 @@ internal sealed class Constructor(SheetModel model)
     public Packing Run(Func<bool> stop, Action<Packing> tell)
     {
         var best = Seeded();
-        if (best is not null) tell(best);
+        if (best is not null)
+            tell(best);
         foreach (var manner in Manners())
         {
             if (best is not null && stop())
@@ -26,14 +27,14 @@ internal sealed class Constructor(SheetModel model)
 
     private Packing? Seeded()
     {
-        if (new SeededPacking(model).Start() is not { } ledger) return null;
+        if (new SeededPacking(model).Start() is not { } ledger)
+            return null;
         recreate.Run(ledger, new Manner(PieceOrder.Area, 0, 0, false, FitWeights.Usual, OpeningRule.CheapestArea), long.MaxValue);
         ledger.Keep();
         return ledger.Now;
     }
 
-    public static bool IsBetter(Packing a, Packing b) =>
-        a.LeftArea != b.LeftArea ? a.LeftArea < b.LeftArea : a.Price < b.Price;
+    public static bool IsBetter(Packing a, Packing b) => a.LeftArea != b.LeftArea ? a.LeftArea < b.LeftArea : a.Price < b.Price;
 
     private Packing Build(in Manner manner)
     {
@@ -45,8 +46,10 @@ internal sealed class Constructor(SheetModel model)
 
     private IEnumerable<Manner> Manners()
     {
-        OpeningRule[] rules = model.Stocks.Length == 1 ? [OpeningRule.CheapestArea]
-            : [OpeningRule.CheapestArea, OpeningRule.Smallest, OpeningRule.Largest];
+        OpeningRule[] rules =
+            model.Stocks.Length == 1
+                ? [OpeningRule.CheapestArea]
+                : [OpeningRule.CheapestArea, OpeningRule.Smallest, OpeningRule.Largest];
         foreach (var rule in rules)
         {
             foreach (var order in Enum.GetValues<PieceOrder>())

@@ -17,8 +17,12 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     /// <summary>Meetings without a better plan before the covering model is asked, the first time.</summary>
     private const int FirstCover = 30;
 
-    private readonly Improver[] workers = [.. Enumerable.Range(0, Math.Max(1, control.Workers))
-        .Select(i => new Improver(model, (control.Seed * 1000L) + i, Habit.Of(i)))];
+    private readonly Improver[] workers =
+    [
+        .. Enumerable
+            .Range(0, Math.Max(1, control.Workers))
+            .Select(i => new Improver(model, (control.Seed * 1000L) + i, Habit.Of(i))),
+    ];
 
     private int meetings;
 

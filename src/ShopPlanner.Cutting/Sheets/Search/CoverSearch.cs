@@ -25,18 +25,25 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
         AddStocks(cover, trees, times, mostPrice);
         cover.Minimize(LinearExpr.WeightedSum(left, model.Types.Select(t => t.Area).ToArray()));
         AddHint(cover, trees, times, hint);
-        using var solver = new CpSolver { StringParameters = Parameters(MostSeconds, effort.Clock.SecondsLeft(2 * MostSeconds) + 0.01) };
+        using var solver = new CpSolver
+        {
+            StringParameters = Parameters(MostSeconds, effort.Clock.SecondsLeft(2 * MostSeconds) + 0.01),
+        };
         var status = solver.Solve(cover);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
-            ? Unpack(trees, [.. times.Select(v => (int)solver.Value(v))]) : null;
+            ? Unpack(trees, [.. times.Select(v => (int)solver.Value(v))])
+            : null;
     }
 
     /// <summary>Left to itself the solver takes the program's answer to Ctrl-C away for good.</summary>
     public const string KeepsInterrupt = "catch_sigint_signal:false";
 
     /// <summary>A repeatable search: one worker, so much work, and a clock for a loaded machine.</summary>
-    public static string Parameters(double work, double seconds) => string.Create(CultureInfo.InvariantCulture,
-        $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}");
+    public static string Parameters(double work, double seconds) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}"
+        );
 
     private int MostTimes(CutTree tree)
     {
@@ -67,7 +74,9 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
                 rows[type].Add((times[i], count));
         }
         for (var t = 0; t < rows.Length; t++)
-            cover.Add(LinearExpr.WeightedSum(rows[t].Select(r => r.Item1), rows[t].Select(r => r.Item2)) >= model.Types[t].Demand);
+            cover.Add(
+                LinearExpr.WeightedSum(rows[t].Select(r => r.Item1), rows[t].Select(r => r.Item2)) >= model.Types[t].Demand
+            );
     }
 
     private void AddStocks(CpModel cover, CutTree[] trees, IntVar[] times, long mostPrice)

@@ -140,11 +140,13 @@ internal sealed class Improver
 
     private static double Share(CutTree tree) => (double)tree.Used / tree.Area;
 
-    private Manner NextManner() => new(
-        (PieceOrder)(chance.Happens(0.6) ? 0 : chance.Below(6)),
-        chance.Happens(0.5) ? 0.1 : 0.5,
-        0.02,
-        false,
-        new FitWeights(0.1 + (0.6 * chance.Unit()), 0.1 * chance.Unit(), 0.5 + chance.Unit()),
-        chance.Happens(0.5) ? OpeningRule.CheapestArea : OpeningRule.Random);
+    private Manner NextManner() =>
+        new(
+            (PieceOrder)(chance.Happens(0.6) ? 0 : chance.Below(6)),
+            chance.Happens(0.5) ? 0.1 : 0.5,
+            0.02,
+            false,
+            new FitWeights(0.1 + (0.6 * chance.Unit()), 0.1 * chance.Unit(), 0.5 + chance.Unit()),
+            chance.Happens(0.5) ? OpeningRule.CheapestArea : OpeningRule.Random
+        );
 }

@@ -61,8 +61,11 @@ internal sealed class PatternPool
     /// <summary>Drops the emptier half.</summary>
     private void Thin()
     {
-        var dropped = trees.OrderByDescending(t => (double)t.Value.Free / t.Value.Area)
-            .Take(trees.Count / 2).Select(t => t.Key).ToList();
+        var dropped = trees
+            .OrderByDescending(t => (double)t.Value.Free / t.Value.Area)
+            .Take(trees.Count / 2)
+            .Select(t => t.Key)
+            .ToList();
         foreach (var key in dropped)
             trees.Remove(key);
     }

@@ -43,8 +43,12 @@ internal sealed class Portfolio
         clock.Tell(Told(best), proof.Cost);
         var polisher = new Polisher(model, control.Seed);
         var search = new CostSearch(model, control, effort);
-        best = search.Lower(best, proof, polisher.MindsLeftovers ? CostShare : CostShareAlone,
-            p => clock.Tell(Told(p), proof.Cost));
+        best = search.Lower(
+            best,
+            proof,
+            polisher.MindsLeftovers ? CostShare : CostShareAlone,
+            p => clock.Tell(Told(p), proof.Cost)
+        );
         var met = search.Met();
         best = new Repeats(model, effort).Run(polisher.Run(best, met, effort), met);
         return new SolutionWriter(whole).Write(best, proof.Cost);

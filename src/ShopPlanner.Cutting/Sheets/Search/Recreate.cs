@@ -23,7 +23,13 @@ internal enum PieceOrder
 /// <param name="Weights">How places are judged.</param>
 /// <param name="Opening">Which stock to open.</param>
 internal readonly record struct Manner(
-    PieceOrder Order, double Noise, double Blink, bool FirstFit, FitWeights Weights, OpeningRule Opening);
+    PieceOrder Order,
+    double Noise,
+    double Blink,
+    bool FirstFit,
+    FitWeights Weights,
+    OpeningRule Opening
+);
 
 /// <summary>Puts the pieces left into the sheets in work, opening more as far as the cost allowed goes.</summary>
 internal sealed class Recreate
@@ -52,9 +58,7 @@ internal sealed class Recreate
         for (var i = 0; i < count; i++)
         {
             var type = order[i];
-            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostPrice))
-            {
-            }
+            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostPrice)) { }
         }
     }
 
@@ -72,15 +76,16 @@ internal sealed class Recreate
         return count;
     }
 
-    private static double Key(ItemType type, PieceOrder order) => order switch
-    {
-        PieceOrder.Area => type.Area,
-        PieceOrder.LongSide => type.Long + (1e-6 * type.Short),
-        PieceOrder.ShortSide => type.Short + (1e-6 * type.Long),
-        PieceOrder.Width => type.W + (1e-6 * type.H),
-        PieceOrder.Height => type.H + (1e-6 * type.W),
-        _ => type.W + type.H,
-    };
+    private static double Key(ItemType type, PieceOrder order) =>
+        order switch
+        {
+            PieceOrder.Area => type.Area,
+            PieceOrder.LongSide => type.Long + (1e-6 * type.Short),
+            PieceOrder.ShortSide => type.Short + (1e-6 * type.Long),
+            PieceOrder.Width => type.W + (1e-6 * type.H),
+            PieceOrder.Height => type.H + (1e-6 * type.W),
+            _ => type.W + type.H,
+        };
 
     private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
     {

@@ -61,6 +61,8 @@ internal sealed class SearchClock : IDisposable
             Report();
     }
 
-    private void Report() => control.Progress?.Invoke(new SearchProgress(
-        "", cost is { } known ? Money.FromCount(known) : null, Money.FromCount(bound), watch.Elapsed));
+    private void Report() =>
+        control.Progress?.Invoke(
+            new SearchProgress("", cost is { } known ? Money.FromCount(known) : null, Money.FromCount(bound), watch.Elapsed)
+        );
 }

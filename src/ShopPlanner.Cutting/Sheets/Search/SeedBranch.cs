@@ -17,7 +17,12 @@ internal sealed record SeedBranch(int Type, long W, long H, bool AlongX, IReadOn
     /// <summary>A cut with these children, drawn together as far as possible; null without any.</summary>
     public static SeedBranch? Join(bool alongX, IEnumerable<SeedBranch?> children)
     {
-        List<SeedBranch> flat = [.. children.OfType<SeedBranch>().SelectMany(child => !child.IsPart && child.AlongX == alongX ? child.Children : [child])];
+        List<SeedBranch> flat =
+        [
+            .. children
+                .OfType<SeedBranch>()
+                .SelectMany(child => !child.IsPart && child.AlongX == alongX ? child.Children : [child]),
+        ];
         if (flat.Count < 2)
             return flat.FirstOrDefault();
         return alongX
@@ -36,7 +41,17 @@ internal sealed record SeedBranch(int Type, long W, long H, bool AlongX, IReadOn
 
     /// <summary>The nodes in the order that a <see cref="CutTree"/> takes them.</summary>
     public IEnumerable<CutNode> Preorder(int depth = 0) =>
-        Children.SelectMany(c => c.Preorder(depth + 1)).Prepend(new CutNode { Depth = depth, Item = Type, W = (int)W, H = (int)H });
+        Children
+            .SelectMany(c => c.Preorder(depth + 1))
+            .Prepend(
+                new CutNode
+                {
+                    Depth = depth,
+                    Item = Type,
+                    W = (int)W,
+                    H = (int)H,
+                }
+            );
 
     /// <summary>Without one part of those that make it so long: the smallest that is long enough, else the longest.</summary>
     private SeedBranch? Less(bool alongX, long excess)
@@ -44,8 +59,8 @@ internal sealed record SeedBranch(int Type, long W, long H, bool AlongX, IReadOn
         if (IsPart)
             return null;
         var longest = Children.MaxBy(c => c.Along(alongX))!;
-        var chosen = AlongX != alongX ? longest
-            : Children.Where(c => c.Along(alongX) >= excess).MinBy(c => c.Along(alongX)) ?? longest;
+        var chosen =
+            AlongX != alongX ? longest : Children.Where(c => c.Along(alongX) >= excess).MinBy(c => c.Along(alongX)) ?? longest;
         return Join(AlongX, Children.Select(c => ReferenceEquals(c, chosen) ? c.Less(alongX, excess) : c));
     }
 

@@ -6,8 +6,9 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// <summary>A first packing from the layouts of an earlier plan, what is missing put in where it fits best.</summary>
 internal sealed class SeededPacking(SheetModel model)
 {
-    private readonly Dictionary<int, int> typeOf = model.Types
-        .SelectMany((type, i) => type.Members.Select(member => (member, i))).ToDictionary(pair => pair.member, pair => pair.i);
+    private readonly Dictionary<int, int> typeOf = model
+        .Types.SelectMany((type, i) => type.Members.Select(member => (member, i)))
+        .ToDictionary(pair => pair.member, pair => pair.i);
 
     /// <summary>The sheets that can still be cut; null where there are none.</summary>
     public Ledger? Start()
@@ -16,8 +17,10 @@ internal sealed class SeededPacking(SheetModel model)
         foreach (var seed in model.Problem.Seed)
         {
             var stock = Array.FindIndex(model.Stocks, one => one.Index == seed.Stock);
-            if (stock < 0 || Tree(model.Stocks[stock], seed.Root) is not { } tree) continue;
-            for (var n = 0; n < seed.Times && ledger.Now.CanOpen(seed.Stock, long.MaxValue) && ledger.Now.LeftPieces > 0; n++) ledger.OpenAs(tree);
+            if (stock < 0 || Tree(model.Stocks[stock], seed.Root) is not { } tree)
+                continue;
+            for (var n = 0; n < seed.Times && ledger.Now.CanOpen(seed.Stock, long.MaxValue) && ledger.Now.LeftPieces > 0; n++)
+                ledger.OpenAs(tree);
         }
 
         return ledger.Now.Trees.Count == 0 ? null : ledger;
@@ -25,18 +28,25 @@ internal sealed class SeededPacking(SheetModel model)
 
     private CutTree? Tree(StockType stock, SheetSeedNode seed)
     {
-        if (Read(seed)?.Within(stock.W, stock.H) is not { } root) return null;
+        if (Read(seed)?.Within(stock.W, stock.H) is not { } root)
+            return null;
         CutNode[] nodes = [.. root.Preorder()];
-        return Array.TrueForAll(nodes, node => CutTree.CanBe(node.Depth)) ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes) : null;
+        return Array.TrueForAll(nodes, node => CutTree.CanBe(node.Depth))
+            ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes)
+            : null;
     }
 
     // A part that can lie one way only is left out where it lies the other way.
     private SeedBranch? Read(SheetSeedNode node)
     {
-        if (node.Item is not { } item) return SeedBranch.Join(node.CutAlongX, node.Children.Select(Read));
+        if (node.Item is not { } item)
+            return SeedBranch.Join(node.CutAlongX, node.Children.Select(Read));
         var (type, wanted) = (model.Types[typeOf[item]], model.Problem.Items[item]);
         var (w, h) = (wanted.Dx / model.Scale.X, wanted.Dy / model.Scale.Y);
-        if (node.Turned) (w, h) = (h, w);
-        return (w == type.W && h == type.H) || (type.CanTurn && w == type.H && h == type.W) ? SeedBranch.Part(typeOf[item], w, h) : null;
+        if (node.Turned)
+            (w, h) = (h, w);
+        return (w == type.W && h == type.H) || (type.CanTurn && w == type.H && h == type.W)
+            ? SeedBranch.Part(typeOf[item], w, h)
+            : null;
     }
 }

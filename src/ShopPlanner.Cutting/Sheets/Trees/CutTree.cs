@@ -135,7 +135,13 @@ internal sealed partial class CutTree
     private void InsertAt(int index, int depth, in Place place)
     {
         MakeGap(index);
-        nodes[index] = new CutNode { Depth = depth, Item = place.Item, W = place.W, H = place.H };
+        nodes[index] = new CutNode
+        {
+            Depth = depth,
+            Item = place.Item,
+            W = place.W,
+            H = place.H,
+        };
     }
 
     private void MakeGap(int index)

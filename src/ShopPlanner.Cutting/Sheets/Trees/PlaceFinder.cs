@@ -21,7 +21,8 @@ internal static class PlaceFinder
             return false;
         if (tree.IsEmpty)
             return Offer(tree, 0, true, item, w, h, EmptyScore(tree, w, h, minSide, weights), ref sink);
-        var found = ProbeRoot(tree, true, item, w, h, minSide, weights, ref sink)
+        var found =
+            ProbeRoot(tree, true, item, w, h, minSide, weights, ref sink)
             | ProbeRoot(tree, false, item, w, h, minSide, weights, ref sink);
         return found | ProbeBelow(tree, item, w, h, minSide, weights, ref sink);
     }
@@ -31,7 +32,15 @@ internal static class PlaceFinder
         (Lost(tree.H - h, minSide, weights) * w) + (Lost(tree.W - w, minSide, weights) * h);
 
     private static bool ProbeRoot<TSink>(
-        CutTree tree, bool alongX, int item, int w, int h, int minSide, in FitWeights weights, ref TSink sink)
+        CutTree tree,
+        bool alongX,
+        int item,
+        int w,
+        int h,
+        int minSide,
+        in FitWeights weights,
+        ref TSink sink
+    )
         where TSink : struct, IPlaceSink
     {
         ref readonly var root = ref tree.Nodes[0];
@@ -45,7 +54,15 @@ internal static class PlaceFinder
         return Offer(tree, 0, alongX, item, w, h, score, ref sink);
     }
 
-    private static bool ProbeBelow<TSink>(CutTree tree, int item, int w, int h, int minSide, in FitWeights weights, ref TSink sink)
+    private static bool ProbeBelow<TSink>(
+        CutTree tree,
+        int item,
+        int w,
+        int h,
+        int minSide,
+        in FitWeights weights,
+        ref TSink sink
+    )
         where TSink : struct, IPlaceSink
     {
         var found = false;
@@ -54,9 +71,7 @@ internal static class PlaceFinder
         {
             ref readonly var node = ref nodes[i];
             var alongX = tree.CutsAlongX(node.Depth);
-            var fits = alongX
-                ? node.W + w <= node.AvailW && h <= node.AvailH
-                : node.H + h <= node.AvailH && w <= node.AvailW;
+            var fits = alongX ? node.W + w <= node.AvailW && h <= node.AvailH : node.H + h <= node.AvailH && w <= node.AvailW;
             if (!fits)
                 continue;
             ref readonly var parent = ref nodes[node.Parent];
@@ -73,14 +88,20 @@ internal static class PlaceFinder
     /// node, what making the node wider costs its children, and what making the parent longer costs the node's siblings.
     /// </summary>
     private static double Score(
-        int nodeAlong, int nodeCross, int parentAlong, int parentCross, int along, int cross, int minSide, in FitWeights weights)
+        int nodeAlong,
+        int nodeCross,
+        int parentAlong,
+        int parentCross,
+        int along,
+        int cross,
+        int minSide,
+        in FitWeights weights
+    )
     {
         var wider = cross - nodeCross;
         var longer = nodeAlong + along - parentAlong;
         var newCross = Math.Max(cross, nodeCross);
-        var lost = wider >= 0
-            ? weights.Growth * wider * nodeAlong
-            : Lost(-wider, minSide, weights) * along;
+        var lost = wider >= 0 ? weights.Growth * wider * nodeAlong : Lost(-wider, minSide, weights) * along;
         return longer > 0
             ? lost + (weights.Growth * longer * (parentCross + Math.Max(wider, 0) - newCross))
             : lost + (RestLost(-longer, minSide, weights) * newCross);
@@ -97,7 +118,18 @@ internal static class PlaceFinder
     private static bool Offer<TSink>(CutTree tree, int node, bool alongX, int item, int w, int h, double score, ref TSink sink)
         where TSink : struct, IPlaceSink
     {
-        sink.Offer(new Place { Tree = tree, Node = node, AlongX = alongX, Item = item, W = w, H = h, Score = score });
+        sink.Offer(
+            new Place
+            {
+                Tree = tree,
+                Node = node,
+                AlongX = alongX,
+                Item = item,
+                W = w,
+                H = h,
+                Score = score,
+            }
+        );
         return true;
     }
 }

@@ -9,7 +9,13 @@ internal sealed class CutMap : IEntityTypeConfiguration<StoredCut>
     public void Configure(EntityTypeBuilder<StoredCut> builder)
     {
         builder.ToTable("CutTicks");
-        builder.HasKey(cut => new { cut.PlanId, cut.Layout, cut.Copy, cut.Cut });
+        builder.HasKey(cut => new
+        {
+            cut.PlanId,
+            cut.Layout,
+            cut.Copy,
+            cut.Cut,
+        });
         builder.HasOne<StoredPlan>().WithMany().HasForeignKey(cut => cut.PlanId).OnDelete(DeleteBehavior.Restrict);
     }
 }

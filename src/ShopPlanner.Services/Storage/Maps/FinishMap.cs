@@ -11,6 +11,14 @@ internal sealed class FinishMap : IEntityTypeConfiguration<StoredFinish>
         builder.ToTable("Finishes");
         builder.Property(finish => finish.Id).ValueGeneratedNever();
         builder.HasOne<StoredPlan>().WithMany().HasForeignKey(finish => finish.PlanId).OnDelete(DeleteBehavior.Restrict);
-        builder.HasIndex(finish => new { finish.PlanId, finish.Layout, finish.Copy }).IsUnique().HasFilter("\"Standing\" = 1");
+        builder
+            .HasIndex(finish => new
+            {
+                finish.PlanId,
+                finish.Layout,
+                finish.Copy,
+            })
+            .IsUnique()
+            .HasFilter("\"Standing\" = 1");
     }
 }

@@ -12,7 +12,15 @@ internal sealed class PriceMap : IEntityTypeConfiguration<StoredPrice>
         builder.Property(price => price.Id).ValueGeneratedNever();
         builder.HasOne<StoredStore>().WithMany().HasForeignKey(price => price.StoreId).OnDelete(DeleteBehavior.Cascade);
         builder.HasOne<StoredMaterial>().WithMany().HasForeignKey(price => price.MaterialId).OnDelete(DeleteBehavior.Restrict);
-        builder.HasIndex(price => new { price.StoreId, price.MaterialId, price.Length, price.Width }).IsUnique();
+        builder
+            .HasIndex(price => new
+            {
+                price.StoreId,
+                price.MaterialId,
+                price.Length,
+                price.Width,
+            })
+            .IsUnique();
         builder.Property(price => price.Version).IsConcurrencyToken();
     }
 }

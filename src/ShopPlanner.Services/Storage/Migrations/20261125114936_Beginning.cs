@@ -20,36 +20,39 @@ namespace ShopPlanner.Services.Storage.Migrations
                 {
                     Id = table.Column<Guid>(type: "TEXT", nullable: false),
                     Asked = table.Column<string>(type: "TEXT", nullable: false),
-                    WhenUtc = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    WhenUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Commands", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Counters",
                 columns: table => new
                 {
                     Name = table.Column<string>(type: "TEXT", nullable: false),
-                    Last = table.Column<long>(type: "INTEGER", nullable: false)
+                    Last = table.Column<long>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Counters", x => x.Name);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Facts",
                 columns: table => new
                 {
                     Name = table.Column<string>(type: "TEXT", nullable: false),
-                    Value = table.Column<string>(type: "TEXT", nullable: false)
+                    Value = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Facts", x => x.Name);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Materials",
@@ -64,12 +67,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Tint = table.Column<string>(type: "TEXT", nullable: false),
                     Source = table.Column<string>(type: "TEXT", nullable: false),
                     Own = table.Column<bool>(type: "INTEGER", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Materials", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "PlanJobs",
@@ -81,12 +85,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     OrderJson = table.Column<string>(type: "TEXT", nullable: false),
                     Seconds = table.Column<int>(type: "INTEGER", nullable: false),
                     PlanId = table.Column<Guid>(type: "TEXT", nullable: true),
-                    FaultsJson = table.Column<string>(type: "TEXT", nullable: false)
+                    FaultsJson = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_PlanJobs", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Plans",
@@ -106,12 +111,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     NamesJson = table.Column<string>(type: "TEXT", nullable: false),
                     RequestHash = table.Column<string>(type: "TEXT", nullable: false),
                     PlannerVersion = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Plans", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Projects",
@@ -125,12 +131,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Note = table.Column<string>(type: "TEXT", nullable: false),
                     Number = table.Column<long>(type: "INTEGER", nullable: false),
                     MadeUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Projects", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Shop",
@@ -147,12 +154,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Paper = table.Column<int>(type: "INTEGER", nullable: false),
                     CurrencySign = table.Column<string>(type: "TEXT", nullable: false),
                     PlanSeconds = table.Column<int>(type: "INTEGER", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Shop", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Stores",
@@ -163,12 +171,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     NameKey = table.Column<string>(type: "TEXT", nullable: false),
                     Unit = table.Column<int>(type: "INTEGER", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Stores", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Pieces",
@@ -178,7 +187,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Tag = table.Column<string>(type: "TEXT", nullable: false),
                     Place = table.Column<int>(type: "INTEGER", nullable: false),
                     MaterialId = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -188,8 +197,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.MaterialId,
                         principalTable: "Materials",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "CutTicks",
@@ -201,18 +212,29 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Cut = table.Column<int>(type: "INTEGER", nullable: false),
                     Made = table.Column<bool>(type: "INTEGER", nullable: false),
                     WhenUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Device = table.Column<string>(type: "TEXT", nullable: false)
+                    Device = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_CutTicks", x => new { x.PlanId, x.Layout, x.Copy, x.Cut });
+                    table.PrimaryKey(
+                        "PK_CutTicks",
+                        x => new
+                        {
+                            x.PlanId,
+                            x.Layout,
+                            x.Copy,
+                            x.Cut,
+                        }
+                    );
                     table.ForeignKey(
                         name: "FK_CutTicks_Plans_PlanId",
                         column: x => x.PlanId,
                         principalTable: "Plans",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Finishes",
@@ -224,7 +246,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Copy = table.Column<int>(type: "INTEGER", nullable: false),
                     Standing = table.Column<bool>(type: "INTEGER", nullable: false),
                     WhenUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Device = table.Column<string>(type: "TEXT", nullable: false)
+                    Device = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -234,8 +256,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.PlanId,
                         principalTable: "Plans",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "PartSteps",
@@ -247,7 +271,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Title = table.Column<string>(type: "TEXT", nullable: false),
                     Before = table.Column<string>(type: "TEXT", nullable: false),
                     After = table.Column<string>(type: "TEXT", nullable: false),
-                    Undone = table.Column<bool>(type: "INTEGER", nullable: false)
+                    Undone = table.Column<bool>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -257,8 +281,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Parts",
@@ -275,7 +301,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Quantity = table.Column<string>(type: "TEXT", nullable: false),
                     CanTurn = table.Column<bool>(type: "INTEGER", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -285,8 +311,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Prices",
@@ -300,7 +328,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Price = table.Column<long>(type: "INTEGER", nullable: false),
                     InStock = table.Column<bool>(type: "INTEGER", nullable: false),
                     Seen = table.Column<DateOnly>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -310,14 +338,17 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.MaterialId,
                         principalTable: "Materials",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
+                        onDelete: ReferentialAction.Restrict
+                    );
                     table.ForeignKey(
                         name: "FK_Prices_Stores_StoreId",
                         column: x => x.StoreId,
                         principalTable: "Stores",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Cascade);
-                });
+                        onDelete: ReferentialAction.Cascade
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Promises",
@@ -326,7 +357,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Id = table.Column<Guid>(type: "TEXT", nullable: false),
                     PieceId = table.Column<Guid>(type: "TEXT", nullable: false),
                     PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Active = table.Column<bool>(type: "INTEGER", nullable: false)
+                    Active = table.Column<bool>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -336,14 +367,17 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.PieceId,
                         principalTable: "Pieces",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
+                        onDelete: ReferentialAction.Restrict
+                    );
                     table.ForeignKey(
                         name: "FK_Promises_Plans_PlanId",
                         column: x => x.PlanId,
                         principalTable: "Plans",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "StockLedger",
@@ -361,7 +395,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Reason = table.Column<string>(type: "TEXT", nullable: false),
                     Device = table.Column<string>(type: "TEXT", nullable: false),
                     Undoes = table.Column<Guid>(type: "TEXT", nullable: true),
-                    FinishId = table.Column<Guid>(type: "TEXT", nullable: true)
+                    FinishId = table.Column<Guid>(type: "TEXT", nullable: true),
                 },
                 constraints: table =>
                 {
@@ -371,179 +405,119 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.FinishId,
                         principalTable: "Finishes",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
+                        onDelete: ReferentialAction.Restrict
+                    );
                     table.ForeignKey(
                         name: "FK_StockLedger_Pieces_PieceId",
                         column: x => x.PieceId,
                         principalTable: "Pieces",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_Finishes_PlanId_Layout_Copy",
                 table: "Finishes",
                 columns: new[] { "PlanId", "Layout", "Copy" },
                 unique: true,
-                filter: "\"Standing\" = 1");
+                filter: "\"Standing\" = 1"
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Materials_NameKey",
-                table: "Materials",
-                column: "NameKey",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Materials_NameKey", table: "Materials", column: "NameKey", unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_PartSteps_ProjectId_Number",
                 table: "PartSteps",
                 columns: new[] { "ProjectId", "Number" },
-                unique: true);
+                unique: true
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_Parts_ProjectId_Position",
                 table: "Parts",
-                columns: new[] { "ProjectId", "Position" });
+                columns: new[] { "ProjectId", "Position" }
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Pieces_MaterialId",
-                table: "Pieces",
-                column: "MaterialId");
+            migrationBuilder.CreateIndex(name: "IX_Pieces_MaterialId", table: "Pieces", column: "MaterialId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Pieces_Tag",
-                table: "Pieces",
-                column: "Tag",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Pieces_Tag", table: "Pieces", column: "Tag", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_PlanJobs_Number",
-                table: "PlanJobs",
-                column: "Number",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_PlanJobs_Number", table: "PlanJobs", column: "Number", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Plans_Number",
-                table: "Plans",
-                column: "Number",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Plans_Number", table: "Plans", column: "Number", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Prices_MaterialId",
-                table: "Prices",
-                column: "MaterialId");
+            migrationBuilder.CreateIndex(name: "IX_Prices_MaterialId", table: "Prices", column: "MaterialId");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Prices_StoreId_MaterialId_Length_Width",
                 table: "Prices",
                 columns: new[] { "StoreId", "MaterialId", "Length", "Width" },
-                unique: true);
+                unique: true
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Projects_Code",
-                table: "Projects",
-                column: "Code",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Projects_Code", table: "Projects", column: "Code", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Projects_Number",
-                table: "Projects",
-                column: "Number",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Projects_Number", table: "Projects", column: "Number", unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_Promises_PieceId",
                 table: "Promises",
                 column: "PieceId",
                 unique: true,
-                filter: "\"Active\" = 1");
+                filter: "\"Active\" = 1"
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Promises_PlanId",
-                table: "Promises",
-                column: "PlanId");
+            migrationBuilder.CreateIndex(name: "IX_Promises_PlanId", table: "Promises", column: "PlanId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_StockLedger_FinishId",
-                table: "StockLedger",
-                column: "FinishId");
+            migrationBuilder.CreateIndex(name: "IX_StockLedger_FinishId", table: "StockLedger", column: "FinishId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_StockLedger_Number",
-                table: "StockLedger",
-                column: "Number",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_StockLedger_Number", table: "StockLedger", column: "Number", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_StockLedger_PieceId",
-                table: "StockLedger",
-                column: "PieceId");
+            migrationBuilder.CreateIndex(name: "IX_StockLedger_PieceId", table: "StockLedger", column: "PieceId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_StockLedger_Undoes",
-                table: "StockLedger",
-                column: "Undoes",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_StockLedger_Undoes", table: "StockLedger", column: "Undoes", unique: true);
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Stores_NameKey",
-                table: "Stores",
-                column: "NameKey",
-                unique: true);
+            migrationBuilder.CreateIndex(name: "IX_Stores_NameKey", table: "Stores", column: "NameKey", unique: true);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "Commands");
+            migrationBuilder.DropTable(name: "Commands");
 
-            migrationBuilder.DropTable(
-                name: "Counters");
+            migrationBuilder.DropTable(name: "Counters");
 
-            migrationBuilder.DropTable(
-                name: "CutTicks");
+            migrationBuilder.DropTable(name: "CutTicks");
 
-            migrationBuilder.DropTable(
-                name: "Facts");
+            migrationBuilder.DropTable(name: "Facts");
 
-            migrationBuilder.DropTable(
-                name: "PartSteps");
+            migrationBuilder.DropTable(name: "PartSteps");
 
-            migrationBuilder.DropTable(
-                name: "Parts");
+            migrationBuilder.DropTable(name: "Parts");
 
-            migrationBuilder.DropTable(
-                name: "PlanJobs");
+            migrationBuilder.DropTable(name: "PlanJobs");
 
-            migrationBuilder.DropTable(
-                name: "Prices");
+            migrationBuilder.DropTable(name: "Prices");
 
-            migrationBuilder.DropTable(
-                name: "Promises");
+            migrationBuilder.DropTable(name: "Promises");
 
-            migrationBuilder.DropTable(
-                name: "Shop");
+            migrationBuilder.DropTable(name: "Shop");
 
-            migrationBuilder.DropTable(
-                name: "StockLedger");
+            migrationBuilder.DropTable(name: "StockLedger");
 
-            migrationBuilder.DropTable(
-                name: "Projects");
+            migrationBuilder.DropTable(name: "Projects");
 
-            migrationBuilder.DropTable(
-                name: "Stores");
+            migrationBuilder.DropTable(name: "Stores");
 
-            migrationBuilder.DropTable(
-                name: "Finishes");
+            migrationBuilder.DropTable(name: "Finishes");
 
-            migrationBuilder.DropTable(
-                name: "Pieces");
+            migrationBuilder.DropTable(name: "Pieces");
 
-            migrationBuilder.DropTable(
-                name: "Plans");
+            migrationBuilder.DropTable(name: "Plans");
 
-            migrationBuilder.DropTable(
-                name: "Materials");
+            migrationBuilder.DropTable(name: "Materials");
         }
     }
 }

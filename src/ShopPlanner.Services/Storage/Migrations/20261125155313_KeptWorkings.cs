@@ -21,7 +21,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Given = table.Column<string>(type: "TEXT", nullable: false),
                     Unit = table.Column<int>(type: "INTEGER", nullable: false),
                     Result = table.Column<string>(type: "TEXT", nullable: false),
-                    KeptUtc = table.Column<DateTime>(type: "TEXT", nullable: false)
+                    KeptUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -31,20 +31,22 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_ProjectWorkings_ProjectId_KeptUtc",
                 table: "ProjectWorkings",
-                columns: new[] { "ProjectId", "KeptUtc" });
+                columns: new[] { "ProjectId", "KeptUtc" }
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "ProjectWorkings");
+            migrationBuilder.DropTable(name: "ProjectWorkings");
         }
     }
 }

@@ -24,7 +24,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     ChangedBefore = table.Column<string>(type: "TEXT", nullable: false),
                     DocumentAfter = table.Column<string>(type: "TEXT", nullable: false),
                     ChangedAfter = table.Column<string>(type: "TEXT", nullable: false),
-                    Undone = table.Column<bool>(type: "INTEGER", nullable: false)
+                    Undone = table.Column<bool>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -34,8 +34,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "OwnDesigns",
@@ -45,12 +47,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Name = table.Column<string>(type: "TEXT", nullable: false),
                     Document = table.Column<string>(type: "TEXT", nullable: false),
                     SavedUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_OwnDesigns", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "ProjectIdeas",
@@ -60,7 +63,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Document = table.Column<string>(type: "TEXT", nullable: false),
                     Changed = table.Column<string>(type: "TEXT", nullable: false),
                     Made = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -70,27 +73,27 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_IdeaSteps_ProjectId_Number",
                 table: "IdeaSteps",
                 columns: new[] { "ProjectId", "Number" },
-                unique: true);
+                unique: true
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "IdeaSteps");
+            migrationBuilder.DropTable(name: "IdeaSteps");
 
-            migrationBuilder.DropTable(
-                name: "OwnDesigns");
+            migrationBuilder.DropTable(name: "OwnDesigns");
 
-            migrationBuilder.DropTable(
-                name: "ProjectIdeas");
+            migrationBuilder.DropTable(name: "ProjectIdeas");
         }
     }
 }

@@ -36,12 +36,13 @@ internal sealed class StoredPart : IVersioned
 
     public int Version { get; set; }
 
-    public PartTexts Texts => new(Id, Mark, Name, Material, Length, Width, Quantity, CanTurn, Note)
-    {
-        LongBy = LongBy,
-        WideBy = WideBy,
-        Practice = Practice,
-    };
+    public PartTexts Texts =>
+        new(Id, Mark, Name, Material, Length, Width, Quantity, CanTurn, Note)
+        {
+            LongBy = LongBy,
+            WideBy = WideBy,
+            Practice = Practice,
+        };
 
     public void Take(PartTexts texts)
     {

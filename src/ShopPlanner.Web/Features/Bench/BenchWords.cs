@@ -45,16 +45,20 @@ public static class BenchWords
     public static IEnumerable<(string Title, IReadOnlyList<BenchCut> Cuts)> Places(BenchStock stock)
     {
         ArgumentNullException.ThrowIfNull(stock);
-        List<BenchCut> store = [.. stock.Cuts.Where(cut => cut.Cut.ByStore)], home = [.. stock.Cuts.Where(cut => !cut.Cut.ByStore)];
-        if (store.Count > 0) yield return ("Cuts for the store", store);
-        if (home.Count > 0) yield return (store.Count > 0 ? "Cuts at home" : "Cuts in order", home);
+        List<BenchCut> store = [.. stock.Cuts.Where(cut => cut.Cut.ByStore)],
+            home = [.. stock.Cuts.Where(cut => !cut.Cut.ByStore)];
+        if (store.Count > 0)
+            yield return ("Cuts for the store", store);
+        if (home.Count > 0)
+            yield return (store.Count > 0 ? "Cuts at home" : "Cuts in order", home);
     }
 
     /// <summary>A planned size as it is offered for correction: down to the last mark of a rule that is not beyond it, so that no
     /// leftover is entered larger than it is.</summary>
     public static string Offered(Length size, LengthUnit unit)
     {
-        var mark = unit == LengthUnit.Inch ? Length.TicksPerInch / LengthFormat.FinestDenominator : Length.FromMillimetres(0.1m).Ticks;
+        var mark =
+            unit == LengthUnit.Inch ? Length.TicksPerInch / LengthFormat.FinestDenominator : Length.FromMillimetres(0.1m).Ticks;
         return LengthFormat.Exact(Length.FromTicks(size.Ticks / mark * mark), unit);
     }
 

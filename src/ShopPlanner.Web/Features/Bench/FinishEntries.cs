@@ -22,21 +22,33 @@ public sealed class FinishEntries
         ArgumentNullException.ThrowIfNull(stock);
         var (unit, layout) = (view.Plan.Plan.Unit, view.Plan.Plan.Layouts[stock.Layout]);
         var whole = view.Plan.Request.Stock.First(one => one.Id == layout.Stock).Width;
-        var planned = layout.Leftovers.Select((left, index) => new LeftoverEntry
+        var planned = layout.Leftovers.Select(
+            (left, index) =>
+                new LeftoverEntry
+                {
+                    Index = index,
+                    Length = BenchWords.Offered(left.Dx, unit),
+                    // A board that was not ripped is as wide as it was bought, to the last tick.
+                    Width = left.Dy == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Dy, unit),
+                    Keep = left.Keep,
+                }
+        );
+        return new()
         {
-            Index = index,
-            Length = BenchWords.Offered(left.Dx, unit),
-            // A board that was not ripped is as wide as it was bought, to the last tick.
-            Width = left.Dy == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Dy, unit),
-            Keep = left.Keep,
-        });
-        return new() { Command = Guid.NewGuid(), Number = stock.Number, Leftovers = [.. planned.OrderByDescending(left => left.Keep), new() { Index = -1, Keep = true }] };
+            Command = Guid.NewGuid(),
+            Number = stock.Number,
+            Leftovers = [.. planned.OrderByDescending(left => left.Keep), new() { Index = -1, Keep = true }],
+        };
     }
 
     /// <summary>As the services take it; rows for one more that were left empty are nothing. Beside each stands its place in this form.</summary>
-    public IEnumerable<(MeasuredLeftover Measured, int Place)> Measured() => Leftovers
-        .Select((left, place) => (left, place)).Where(pair => pair.left.Index >= 0 || !string.IsNullOrWhiteSpace(pair.left.Length + pair.left.Width))
-        .Select(pair => (new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep), pair.place));
+    public IEnumerable<(MeasuredLeftover Measured, int Place)> Measured() =>
+        Leftovers
+            .Select((left, place) => (left, place))
+            .Where(pair => pair.left.Index >= 0 || !string.IsNullOrWhiteSpace(pair.left.Length + pair.left.Width))
+            .Select(pair =>
+                (new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep), pair.place)
+            );
 }
 
 /// <summary>One leftover as typed.</summary>

@@ -11,14 +11,21 @@ internal static class BayWords
     public static string Name(string path) => Number(path) is { Length: > 0 } number ? "Bay " + number : "Whole inside";
 
     /// <summary>The number alone; empty for the whole inside.</summary>
-    public static string Number(string path) => string.Join('.', path.Split('.').Where(step => int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out _))
-        .Select(step => (int.Parse(step, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture)));
+    public static string Number(string path) =>
+        string.Join(
+            '.',
+            path.Split('.')
+                .Where(step => int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out _))
+                .Select(step => (int.Parse(step, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture))
+        );
 
     /// <summary>What is in it, in a few words.</summary>
     public static string Contents(BayNode bay)
     {
         var kinds = bay.Fills.Select(fill => Title(fill.Kind));
-        var split = bay.Split is { } node ? [$"{bay.Bays.Length} bays by {Title(node.Kind).ToLowerInvariant()}"] : Array.Empty<string>();
+        var split = bay.Split is { } node
+            ? [$"{bay.Bays.Length} bays by {Title(node.Kind).ToLowerInvariant()}"]
+            : Array.Empty<string>();
         var words = string.Join(", ", kinds.Concat(split));
         return words.Length == 0 ? "empty" : words;
     }

@@ -16,8 +16,16 @@ internal static class IdeaDownloads
     {
         var files = routes.MapGroup("/projects/{id:guid}/idea").AddEndpointFilter(KeepNowhereAsync);
         files.MapGet("/design.json", DesignAsync);
-        files.MapGet("/scene.gltf", (Guid id, IIdeaService ideas, CancellationToken cancel) => PieceAsync(id, PieceGltf.Write, "model/gltf+json", "gltf", ideas, cancel));
-        files.MapGet("/parts.csv", (Guid id, IIdeaService ideas, CancellationToken cancel) => PieceAsync(id, PartsCsv.Write, "text/csv", "csv", ideas, cancel));
+        files.MapGet(
+            "/scene.gltf",
+            (Guid id, IIdeaService ideas, CancellationToken cancel) =>
+                PieceAsync(id, PieceGltf.Write, "model/gltf+json", "gltf", ideas, cancel)
+        );
+        files.MapGet(
+            "/parts.csv",
+            (Guid id, IIdeaService ideas, CancellationToken cancel) =>
+                PieceAsync(id, PartsCsv.Write, "text/csv", "csv", ideas, cancel)
+        );
         files.MapGet("/outline/{part}", OutlineAsync);
     }
 
@@ -28,25 +36,46 @@ internal static class IdeaDownloads
     }
 
     // With the values that are set, so that it starts elsewhere where it stands here.
-    private static async Task<Results<FileContentHttpResult, NotFound>> DesignAsync(Guid id, IIdeaService ideas, CancellationToken cancel)
+    private static async Task<Results<FileContentHttpResult, NotFound>> DesignAsync(
+        Guid id,
+        IIdeaService ideas,
+        CancellationToken cancel
+    )
     {
-        if (await ideas.GetAsync(id, cancel) is not { } view) return TypedResults.NotFound();
+        if (await ideas.GetAsync(id, cancel) is not { } view)
+            return TypedResults.NotFound();
         var document = view.Idea.Document.WithValues(view.Idea.Changed);
         return Download.Text(DesignJson.Write(document), "application/json", document.Name, "json");
     }
 
     private static async Task<Results<FileContentHttpResult, NotFound>> PieceAsync(
-        Guid id, Func<Piece, string> write, string type, string ending, IIdeaService ideas, CancellationToken cancel) =>
-        await FindAsync(id, ideas, cancel) is { } piece ? Download.Text(write(piece), type, piece.Name, ending) : TypedResults.NotFound();
+        Guid id,
+        Func<Piece, string> write,
+        string type,
+        string ending,
+        IIdeaService ideas,
+        CancellationToken cancel
+    ) =>
+        await FindAsync(id, ideas, cancel) is { } piece
+            ? Download.Text(write(piece), type, piece.Name, ending)
+            : TypedResults.NotFound();
 
-    private static async Task<Results<FileContentHttpResult, NotFound>> OutlineAsync(Guid id, string part, IIdeaService ideas, CancellationToken cancel)
+    private static async Task<Results<FileContentHttpResult, NotFound>> OutlineAsync(
+        Guid id,
+        string part,
+        IIdeaService ideas,
+        CancellationToken cancel
+    )
     {
         var piece = await FindAsync(id, ideas, cancel);
         return piece?.Parts.FirstOrDefault(one => one.Id + ".svg" == part) is { } found
-            ? Download.Text(PartSvg.Write(found), "image/svg+xml", $"{piece.Name} {found.Id} {found.Name}", "svg") : TypedResults.NotFound();
+            ? Download.Text(PartSvg.Write(found), "image/svg+xml", $"{piece.Name} {found.Id} {found.Name}", "svg")
+            : TypedResults.NotFound();
     }
 
     // An idea that cannot be worked out gives no file of its piece.
     private static async Task<Piece?> FindAsync(Guid id, IIdeaService ideas, CancellationToken cancel) =>
-        await ideas.GetAsync(id, cancel) is { } view ? DesignEvaluator.Evaluate(view.Idea.Document, view.Idea.Changed).Piece : null;
+        await ideas.GetAsync(id, cancel) is { } view
+            ? DesignEvaluator.Evaluate(view.Idea.Document, view.Idea.Changed).Piece
+            : null;
 }

@@ -57,7 +57,10 @@ public sealed class IdeaDraft
     /// <summary>Sets a dimension as typed; an empty text lets it follow the design again.</summary>
     public void Set(string dimension, string text)
     {
-        Idea = Idea with { Changed = string.IsNullOrWhiteSpace(text) ? Idea.Changed.Remove(dimension) : Idea.Changed.SetItem(dimension, text) };
+        Idea = Idea with
+        {
+            Changed = string.IsNullOrWhiteSpace(text) ? Idea.Changed.Remove(dimension) : Idea.Changed.SetItem(dimension, text),
+        };
         Run();
     }
 
@@ -71,13 +74,15 @@ public sealed class IdeaDraft
     public string? FaultAt(string path) => Shared.FaultWords.For(Faults, path);
 
     /// <summary>Faults at a place and within it.</summary>
-    public bool HasFault(string path) => Faults.Any(fault => fault.Field == path || fault.Field.StartsWith(path + ".", StringComparison.Ordinal));
+    public bool HasFault(string path) =>
+        Faults.Any(fault => fault.Field == path || fault.Field.StartsWith(path + ".", StringComparison.Ordinal));
 
     /// <summary>The part with that letter.</summary>
     public PiecePart? Part(string? id) => Piece?.Parts.FirstOrDefault(part => part.Id == id);
 
     /// <summary>The part that a mark belongs to, be it of a copy or the letter alone.</summary>
-    public PiecePart? PartOf(string mark) => Piece?.Parts.FirstOrDefault(part => part.Id == mark || part.Copies.Any(copy => copy.Mark == mark));
+    public PiecePart? PartOf(string mark) =>
+        Piece?.Parts.FirstOrDefault(part => part.Id == mark || part.Copies.Any(copy => copy.Mark == mark));
 
     private void Run()
     {
@@ -86,7 +91,8 @@ public sealed class IdeaDraft
         var (piece, faults) = DesignEvaluator.Evaluate(Idea.Document, Idea.Changed);
         Faults = faults;
         IsStale = piece is null && Piece is not null;
-        if (piece is null) return;
+        if (piece is null)
+            return;
         Piece = piece;
         Warnings = PieceJudge.Of(piece, reach.Largest);
     }

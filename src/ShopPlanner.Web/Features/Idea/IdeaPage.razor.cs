@@ -22,7 +22,11 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private ProjectView? project;
     private IdeaDraft? draft;
     private IdeaSaving? saving;
-    private ShopReach reach = new(ImmutableDictionary<string, Core.Designs.Judging.LargestStock>.Empty, ImmutableDictionary<string, decimal>.Empty, ImmutableDictionary<string, decimal>.Empty);
+    private ShopReach reach = new(
+        ImmutableDictionary<string, Core.Designs.Judging.LargestStock>.Empty,
+        ImmutableDictionary<string, decimal>.Empty,
+        ImmutableDictionary<string, decimal>.Empty
+    );
     private IReadOnlyList<MaterialView> materials = [];
     private ImmutableArray<Fault> clashes = [];
     private Piece? kept;
@@ -81,7 +85,8 @@ public sealed partial class IdeaPage : IAsyncDisposable
     [JSInvokable]
     public void Slide(string dimension, long step)
     {
-        if (draft?.Ranges.FirstOrDefault(one => one.Dimension.Name == dimension) is not { } range) return;
+        if (draft?.Ranges.FirstOrDefault(one => one.Dimension.Name == dimension) is not { } range)
+            return;
         draft.Set(dimension, new SliderScale(range, draft.Document.Unit).Text(step));
         SaveSoon(Title(range.Dimension));
     }
@@ -93,13 +98,15 @@ public sealed partial class IdeaPage : IAsyncDisposable
     /// <inheritdoc />
     protected override async Task OnParametersSetAsync()
     {
-        if (project?.Id != Id) await LoadAsync();
+        if (project?.Id != Id)
+            await LoadAsync();
     }
 
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (isAttached || draft is null) return;
+        if (isAttached || draft is null)
+            return;
         isAttached = true;
         script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
         await script.InvokeVoidAsync("attach", root, self);
@@ -115,10 +122,19 @@ public sealed partial class IdeaPage : IAsyncDisposable
         }
 
         self ??= DotNetObjectReference.Create(this);
-        (materials, reach, sign) = (await MaterialList.ListAsync(), await Pieces.ReachAsync(), (await Shop.GetAsync()).CurrencySign);
-        if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId) return;
+        (materials, reach, sign) = (
+            await MaterialList.ListAsync(),
+            await Pieces.ReachAsync(),
+            (await Shop.GetAsync()).CurrencySign
+        );
+        if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId)
+            return;
         draft = new IdeaDraft(stored.Idea, reach);
-        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => _ = InvokeAsync(StateHasChanged) };
+        saving = new IdeaSaving(Ideas, stored, draft)
+        {
+            Refused = Notices.SayWrong,
+            Changed = () => _ = InvokeAsync(StateHasChanged),
+        };
     }
 
     private void Type((DesignDimension Dimension, string Text) typed)
@@ -149,21 +165,31 @@ public sealed partial class IdeaPage : IAsyncDisposable
         await saving!.NowAsync();
         var outcome = await Ideas.MakePartsAsync(Id, mayLetter);
         clashes = outcome.Ok ? [] : [.. outcome.Faults.Where(fault => fault.Field == "marks")];
-        if (outcome.Value is { } made) Tell(made);
-        else if (clashes.IsEmpty) Notices.SayWrong(outcome.Faults);
+        if (outcome.Value is { } made)
+            Tell(made);
+        else if (clashes.IsEmpty)
+            Notices.SayWrong(outcome.Faults);
     }
 
     private void Tell(MadeParts made)
     {
-        var letters = made.Lettered.IsEmpty ? "" : " Your own rows: " + string.Join(", ", made.Lettered.Select(one => $"{one.From} is now {one.To}")) + ".";
-        if (made.Step is { } step) Notices.SayWithUndo($"{Words.Count(made.Rows, "part")} on the parts list.{letters}", () => InvokeAsync(() => TakeBackAsync(step)));
-        else Notices.Say("The parts list says so already.");
+        var letters = made.Lettered.IsEmpty
+            ? ""
+            : " Your own rows: " + string.Join(", ", made.Lettered.Select(one => $"{one.From} is now {one.To}")) + ".";
+        if (made.Step is { } step)
+            Notices.SayWithUndo(
+                $"{Words.Count(made.Rows, "part")} on the parts list.{letters}",
+                () => InvokeAsync(() => TakeBackAsync(step))
+            );
+        else
+            Notices.Say("The parts list says so already.");
     }
 
     private async Task TakeBackAsync(Guid step)
     {
         var outcome = await Parts.UndoAsync(Id, step);
-        if (!outcome.Ok) Notices.SayWrong(outcome.Faults);
+        if (!outcome.Ok)
+            Notices.SayWrong(outcome.Faults);
     }
 
     private async Task AskBinAsync(DimensionRange count)
@@ -172,9 +198,12 @@ public sealed partial class IdeaPage : IAsyncDisposable
         StateHasChanged();
         var outcome = await Pieces.AsManyAsBinAllowsAsync(draft!.Idea, count);
         isAsking = false;
-        if (outcome.Value is not { } answer) Notices.SayWrong(outcome.Faults);
-        else if (answer.Count is { } many) Take(count, many, answer);
-        else Notices.Say($"The bin does not hold enough for the least: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
+        if (outcome.Value is not { } answer)
+            Notices.SayWrong(outcome.Faults);
+        else if (answer.Count is { } many)
+            Take(count, many, answer);
+        else
+            Notices.Say($"The bin does not hold enough for the least: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
     }
 
     private void Take(DimensionRange count, int many, BinAllows answer)
@@ -187,14 +216,20 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private static string Title(DesignDimension dimension) => dimension.Label.ToLowerInvariant();
 
-    private bool IsBesideField(string field) => draft!.Ranges.Any(one => field == one.Dimension.Name || field == "dimensions." + one.Dimension.Name)
-        || draft.Document.Nodes().Any(node => DesignKinds.Find(node.Kind) is { } kind && kind.Members.Any(member => field == node.Path + "." + member.Name))
+    private bool IsBesideField(string field) =>
+        draft!.Ranges.Any(one => field == one.Dimension.Name || field == "dimensions." + one.Dimension.Name)
+        || draft
+            .Document.Nodes()
+            .Any(node =>
+                DesignKinds.Find(node.Kind) is { } kind && kind.Members.Any(member => field == node.Path + "." + member.Name)
+            )
         || field.EndsWith(".sizes", StringComparison.Ordinal);
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        if (saving is not null) await saving.NowAsync();
+        if (saving is not null)
+            await saving.NowAsync();
         self?.Dispose();
         await script.LetGoAsync();
     }

@@ -17,7 +17,8 @@ public sealed class IdeaSaving
     private Task running = Task.CompletedTask;
 
     /// <summary>Saves that draft as that project's.</summary>
-    public IdeaSaving(IIdeaService ideas, IdeaView stored, IdeaDraft draft) => (this.ideas, Stored, this.draft) = (ideas, stored, draft);
+    public IdeaSaving(IIdeaService ideas, IdeaView stored, IdeaDraft draft) =>
+        (this.ideas, Stored, this.draft) = (ideas, stored, draft);
 
     /// <summary>As it was stored last.</summary>
     public IdeaView Stored { get; private set; }
@@ -35,11 +36,13 @@ public sealed class IdeaSaving
     public async Task SoonAsync(string what)
     {
         // Another thing is touched: what was changed before is a step of its own.
-        if (title is not null && title != what) await NowAsync();
+        if (title is not null && title != what)
+            await NowAsync();
         title = what;
         var mine = ++stamp;
         await Task.Delay(Rest);
-        if (mine != stamp) return;
+        if (mine != stamp)
+            return;
         await NowAsync();
         Changed();
     }
@@ -49,7 +52,8 @@ public sealed class IdeaSaving
     {
         while (IsOpen)
         {
-            if (running.IsCompleted) running = SaveAsync();
+            if (running.IsCompleted)
+                running = SaveAsync();
             await running;
         }
     }
@@ -71,14 +75,16 @@ public sealed class IdeaSaving
     {
         await NowAsync();
         var outcome = await step(Stored.ProjectId, Stored.Version, CancellationToken.None);
-        if (outcome.Value is { } view) draft.Take(view.Idea);
+        if (outcome.Value is { } view)
+            draft.Take(view.Idea);
         await SettleAsync(outcome);
     }
 
     // After a conflict what stands there now is shown.
     private async Task SettleAsync(Outcome<IdeaView> outcome)
     {
-        if (outcome.Value is { } view) Stored = view;
+        if (outcome.Value is { } view)
+            Stored = view;
         else if (outcome.Kind == OutcomeKind.Conflict && await ideas.GetAsync(Stored.ProjectId) is { } now)
         {
             Stored = now;
@@ -86,6 +92,7 @@ public sealed class IdeaSaving
             draft.Take(now.Idea);
         }
 
-        if (!outcome.Ok) Refused(outcome.Faults);
+        if (!outcome.Ok)
+            Refused(outcome.Faults);
     }
 }

@@ -20,13 +20,14 @@ internal static class PiecePictures
     public static string? Draw(Piece piece, PieceView view, string id, string? chosen) =>
         Drawing(piece, view.Key, chosen) is { } drawing ? SvgWriter.Write(drawing, id) : null;
 
-    private static LineDrawing? Drawing(Piece piece, string view, string? chosen) => view switch
-    {
-        "front" => PieceDrawings.Front(piece, Width, Height, chosen),
-        "side" => PieceDrawings.Side(piece, Width, Height, chosen),
-        "plan" => PieceDrawings.Plan(piece, Width, Height, chosen),
-        "isometric" => PieceDrawings.Isometric(piece, Width, Height, chosen),
-        "exploded" => PieceDrawings.Exploded(piece, Width, Height, chosen),
-        _ => null,
-    };
+    private static LineDrawing? Drawing(Piece piece, string view, string? chosen) =>
+        view switch
+        {
+            "front" => PieceDrawings.Front(piece, Width, Height, chosen),
+            "side" => PieceDrawings.Side(piece, Width, Height, chosen),
+            "plan" => PieceDrawings.Plan(piece, Width, Height, chosen),
+            "isometric" => PieceDrawings.Isometric(piece, Width, Height, chosen),
+            "exploded" => PieceDrawings.Exploded(piece, Width, Height, chosen),
+            _ => null,
+        };
 }

@@ -14,7 +14,14 @@ public sealed record PieceView(string Key, string Name)
 
     /// <summary>All views.</summary>
     public static IReadOnlyList<PieceView> All { get; } =
-        [new("isometric", "Isometric"), new("front", "Front"), new("side", "Side"), new("plan", "Plan"), new("exploded", "Exploded"), Turned];
+    [
+        new("isometric", "Isometric"),
+        new("front", "Front"),
+        new("side", "Side"),
+        new("plan", "Plan"),
+        new("exploded", "Exploded"),
+        Turned,
+    ];
 
     /// <summary>The view of an address; the first where it names none.</summary>
     public static PieceView Of(string? key) => All.FirstOrDefault(one => one.Key == key) ?? All[0];
@@ -29,13 +36,22 @@ public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
     public static SolidPiece Of(Piece piece)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        return new(Sides(piece.Outside.Dx, piece.Outside.Dy, piece.Outside.Dz), [.. piece.Parts.SelectMany(part => part.Copies.Select(copy => Box(part, copy)))]);
+        return new(
+            Sides(piece.Outside.Dx, piece.Outside.Dy, piece.Outside.Dz),
+            [.. piece.Parts.SelectMany(part => part.Copies.Select(copy => Box(part, copy)))]
+        );
     }
 
     private static SolidBox Box(PiecePart part, PartCopy copy) =>
-        new(copy.Mark, Sides(copy.Box.X, copy.Box.Y, copy.Box.Z), Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz), RoleTint.Of(part.Material));
+        new(
+            copy.Mark,
+            Sides(copy.Box.X, copy.Box.Y, copy.Box.Z),
+            Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz),
+            RoleTint.Of(part.Material)
+        );
 
-    private static double[] Sides(Length x, Length y, Length z) => [(double)x.ToMillimetres(), (double)y.ToMillimetres(), (double)z.ToMillimetres()];
+    private static double[] Sides(Length x, Length y, Length z) =>
+        [(double)x.ToMillimetres(), (double)y.ToMillimetres(), (double)z.ToMillimetres()];
 }
 
 /// <summary>A box of the view that can be turned.</summary>

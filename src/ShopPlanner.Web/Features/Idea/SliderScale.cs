@@ -22,12 +22,19 @@ public sealed record SliderScale(DimensionRange Range, LengthUnit Unit)
     public long At => Range.Value is { } value ? (long)Math.Round((double)value / Step) : Least;
 
     /// <summary>What a step is written as.</summary>
-    public string Text(long step) => Range.Dimension.IsCount
-        ? step.ToString(CultureInfo.InvariantCulture) : LengthFormat.Exact(Length.FromTicks(Math.Clamp(step * Step, Range.Least ?? 0, Range.Most ?? long.MaxValue)), Unit);
+    public string Text(long step) =>
+        Range.Dimension.IsCount
+            ? step.ToString(CultureInfo.InvariantCulture)
+            : LengthFormat.Exact(Length.FromTicks(Math.Clamp(step * Step, Range.Least ?? 0, Range.Most ?? long.MaxValue)), Unit);
 
     /// <summary>A limit in words.</summary>
-    public string? Limit(long? limit) => limit is null ? null
-        : Range.Dimension.IsCount ? limit.Value.ToString(CultureInfo.InvariantCulture) : LengthFormat.WithUnit(Length.FromTicks(limit.Value), Unit);
+    public string? Limit(long? limit) =>
+        limit is null ? null
+        : Range.Dimension.IsCount ? limit.Value.ToString(CultureInfo.InvariantCulture)
+        : LengthFormat.WithUnit(Length.FromTicks(limit.Value), Unit);
 
-    private long Step => Range.Dimension.IsCount ? 1 : Unit == LengthUnit.Inch ? Length.TicksPerInch / 16 : Length.TicksPerMillimetre;
+    private long Step =>
+        Range.Dimension.IsCount ? 1
+        : Unit == LengthUnit.Inch ? Length.TicksPerInch / 16
+        : Length.TicksPerMillimetre;
 }

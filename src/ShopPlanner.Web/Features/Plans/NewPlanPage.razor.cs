@@ -45,11 +45,15 @@ public sealed partial class NewPlanPage
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
-    private List<string> CuttingStores => [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];
+    private List<string> CuttingStores =>
+        [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];
 
     protected override async Task OnInitializedAsync()
     {
-        projects = [.. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id))];
+        projects =
+        [
+            .. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id)),
+        ];
         stores = await Stores.ListAsync();
         sheets = await ReadSheetsAsync();
         draft.Seconds = (await Shop.GetAsync()).PlanSeconds.ToString(CultureInfo.InvariantCulture);
@@ -62,7 +66,8 @@ public sealed partial class NewPlanPage
     {
         var read = new Dictionary<Guid, PartSheet>();
         foreach (var project in projects)
-            if (await Parts.GetAsync(project.Id) is { } sheet) read.Add(project.Id, sheet);
+            if (await Parts.GetAsync(project.Id) is { } sheet)
+                read.Add(project.Id, sheet);
         projects = [.. projects.Where(project => read.ContainsKey(project.Id))];
         return read;
     }
@@ -72,12 +77,17 @@ public sealed partial class NewPlanPage
         draft.Replaces = Replaces;
         if (Replaces is { } old && await Plans.GetAsync(old) is { } plan)
         {
-            draft.Begin(plan.Order, plan.Order.Projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id));
+            draft.Begin(
+                plan.Order,
+                plan.Order.Projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id)
+            );
             return;
         }
 
-        foreach (var store in stores) draft.SetStore(store.Id, true);
-        foreach (var project in projects.Where(project => Projects is null || IsNamed(project.Id))) draft.SetProject(project.Id, true);
+        foreach (var store in stores)
+            draft.SetStore(store.Id, true);
+        foreach (var project in projects.Where(project => Projects is null || IsNamed(project.Id)))
+            draft.SetProject(project.Id, true);
     }
 
     private bool IsNamed(Guid project) =>
@@ -106,6 +116,7 @@ public sealed partial class NewPlanPage
     {
         var outcome = await Plans.StartAsync(draft.ToOrder(sheets));
         faults = outcome.Faults;
-        if (outcome.Ok) Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));
+        if (outcome.Ok)
+            Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));
     }
 }

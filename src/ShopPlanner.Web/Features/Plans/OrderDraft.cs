@@ -33,7 +33,8 @@ public sealed class OrderDraft
         projects.UnionWith(order.Projects);
         stores.UnionWith(order.Stores);
         (UseRack, UseBin) = (order.UseRack, order.UseBin);
-        if (order.Parts is { } wanted) leftOut.UnionWith(rows.Except(wanted));
+        if (order.Parts is { } wanted)
+            leftOut.UnionWith(rows.Except(wanted));
     }
 
     /// <summary>Whether a project, a row or a store is ticked.</summary>
@@ -60,7 +61,14 @@ public sealed class OrderDraft
     {
         var rows = projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).ToList();
         ImmutableArray<Guid>? named = rows.Any(leftOut.Contains) ? [.. rows.Where(HasRow)] : null;
-        var seconds = int.TryParse(Seconds.Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : 0;
+        var seconds = int.TryParse(
+            Seconds.Trim(),
+            System.Globalization.NumberStyles.None,
+            System.Globalization.CultureInfo.InvariantCulture,
+            out var number
+        )
+            ? number
+            : 0;
         return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, Replaces);
     }
 
@@ -81,17 +89,24 @@ public sealed class OrderDraft
         ArgumentNullException.ThrowIfNull(request);
         string Say(Length length) => LengthFormat.WithUnit(length, request.Unit);
         List<string> limits = [];
-        if (request.Saw.WidestRip is { } rip) limits.Add($"rips up to {Say(rip)} wide");
-        if (request.Saw.LongestCrosscut is { } crosscut) limits.Add($"crosscuts up to {Say(crosscut)}");
-        if (request.Carry is { } carry && carry.Longest < LengthText.Longest) limits.Add($"pieces in the car up to {Say(carry.Longest)} long");
-        if (request.Carry is { } car && car.Widest < LengthText.Longest) limits.Add($"sheets in the car up to {Say(car.Widest)} wide");
-        if (request.Store is { } store) limits.Add($"{Shared.Words.Count(store.Most, "first cut")} by the store on each sheet or board");
+        if (request.Saw.WidestRip is { } rip)
+            limits.Add($"rips up to {Say(rip)} wide");
+        if (request.Saw.LongestCrosscut is { } crosscut)
+            limits.Add($"crosscuts up to {Say(crosscut)}");
+        if (request.Carry is { } carry && carry.Longest < LengthText.Longest)
+            limits.Add($"pieces in the car up to {Say(carry.Longest)} long");
+        if (request.Carry is { } car && car.Widest < LengthText.Longest)
+            limits.Add($"sheets in the car up to {Say(car.Widest)} wide");
+        if (request.Store is { } store)
+            limits.Add($"{Shared.Words.Count(store.Most, "first cut")} by the store on each sheet or board");
         return limits;
     }
 
     private static void Set(HashSet<Guid> set, Guid id, bool wanted)
     {
-        if (wanted) set.Add(id);
-        else set.Remove(id);
+        if (wanted)
+            set.Add(id);
+        else
+            set.Remove(id);
     }
 }

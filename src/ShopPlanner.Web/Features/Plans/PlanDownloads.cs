@@ -13,8 +13,14 @@ internal static class PlanDownloads
     {
         var files = routes.MapGroup("/plans/{id:guid}").AddEndpointFilter(KeepNowhereAsync);
         files.MapGet("/packet.pdf", PacketAsync);
-        files.MapGet("/plan.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, true, plans, cancel));
-        files.MapGet("/request.json", (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, false, plans, cancel));
+        files.MapGet(
+            "/plan.json",
+            (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, true, plans, cancel)
+        );
+        files.MapGet(
+            "/request.json",
+            (Guid id, IPlanService plans, CancellationToken cancel) => DocumentAsync(id, false, plans, cancel)
+        );
     }
 
     // A packet kept by the browser would be taken to the saw after the plan has changed.
@@ -25,16 +31,33 @@ internal static class PlanDownloads
     }
 
     private static async Task<Results<FileContentHttpResult, NotFound>> PacketAsync(
-        Guid id, string? paper, IPlanService plans, IShopService shop, CancellationToken cancel)
+        Guid id,
+        string? paper,
+        IPlanService plans,
+        IShopService shop,
+        CancellationToken cancel
+    )
     {
-        var size = paper switch { "a4" => PaperSize.A4, "letter" => PaperSize.Letter, _ => (await shop.GetAsync(cancel)).Paper };
-        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.PacketAsync(id, size, cancel) is not { } packet) return TypedResults.NotFound();
+        var size = paper switch
+        {
+            "a4" => PaperSize.A4,
+            "letter" => PaperSize.Letter,
+            _ => (await shop.GetAsync(cancel)).Paper,
+        };
+        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.PacketAsync(id, size, cancel) is not { } packet)
+            return TypedResults.NotFound();
         return Download.Bytes(packet, "application/pdf", $"packet {plan.Summary.Name}", "pdf");
     }
 
-    private static async Task<Results<FileContentHttpResult, NotFound>> DocumentAsync(Guid id, bool answer, IPlanService plans, CancellationToken cancel)
+    private static async Task<Results<FileContentHttpResult, NotFound>> DocumentAsync(
+        Guid id,
+        bool answer,
+        IPlanService plans,
+        CancellationToken cancel
+    )
     {
-        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.ExportAsync(id, answer, cancel) is not { } text) return TypedResults.NotFound();
+        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.ExportAsync(id, answer, cancel) is not { } text)
+            return TypedResults.NotFound();
         return Download.Text(text, "application/json", $"{(answer ? "plan" : "request")} {plan.Summary.Name}", "json");
     }
 }

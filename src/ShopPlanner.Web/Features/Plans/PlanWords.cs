@@ -13,9 +13,10 @@ namespace ShopPlanner.Web.Features.Plans;
 public sealed record NumberedLayout(int Index, Layout Layout, int First, StockForm Form)
 {
     /// <summary><c>board 3</c>, <c>boards 3–5</c>.</summary>
-    public string Numbers => Layout.Copies == 1
-        ? string.Create(CultureInfo.InvariantCulture, $"{Noun} {First}")
-        : string.Create(CultureInfo.InvariantCulture, $"{Noun}s {First}–{First + Layout.Copies - 1}");
+    public string Numbers =>
+        Layout.Copies == 1
+            ? string.Create(CultureInfo.InvariantCulture, $"{Noun} {First}")
+            : string.Create(CultureInfo.InvariantCulture, $"{Noun}s {First}–{First + Layout.Copies - 1}");
 
     /// <summary><c>board</c> or <c>sheet</c>.</summary>
     public string Noun => Form == StockForm.Board ? "board" : "sheet";
@@ -77,5 +78,6 @@ public static class PlanWords
     public static string Sentence(string phrase) =>
         string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..] + (phrase.EndsWith('.') ? "" : ".");
 
-    private static Length Width(PlanView plan, Layout layout) => plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
+    private static Length Width(PlanView plan, Layout layout) =>
+        plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
 }

@@ -6,9 +6,10 @@ internal static class ConflictWords
     /// <summary>Every cell that differs, with both values.</summary>
     public static string Of(SheetRow row)
     {
-        if (row.Theirs is not { } theirs) return "Another device took this row out while you typed here.";
-        var cells = PartColumn.All
-            .Select(column => (column.Heading, Mine: column.Get(row.Texts), Theirs: column.Get(theirs.Texts)))
+        if (row.Theirs is not { } theirs)
+            return "Another device took this row out while you typed here.";
+        var cells = PartColumn
+            .All.Select(column => (column.Heading, Mine: column.Get(row.Texts), Theirs: column.Get(theirs.Texts)))
             .Where(cell => cell.Mine != cell.Theirs)
             .Select(cell => $"{cell.Heading}: you typed {Quoted(cell.Mine)}, there stands {Quoted(cell.Theirs)}.");
         return "Another device changed this row while you typed here. " + string.Join(' ', cells);

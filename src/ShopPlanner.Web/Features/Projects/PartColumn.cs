@@ -11,8 +11,14 @@ namespace ShopPlanner.Web.Features.Projects;
 /// <param name="Mode">Which keys a tablet shows.</param>
 /// <param name="List">Id of its suggestions.</param>
 public sealed record PartColumn(
-    string Name, string Heading, string Example, Func<PartTexts, string> Get, Func<PartTexts, string, PartTexts> Set,
-    string? Mode = null, string? List = null)
+    string Name,
+    string Heading,
+    string Example,
+    Func<PartTexts, string> Get,
+    Func<PartTexts, string, PartTexts> Set,
+    string? Mode = null,
+    string? List = null
+)
 {
     /// <summary>True for a column that few parts need: it is shown when asked for, or where some row has something in it.</summary>
     public bool IsSeldom { get; init; }
@@ -28,22 +34,46 @@ public sealed record PartColumn(
     [
         new(nameof(PartTexts.Mark), "Mark", "A", row => row.Mark, (row, text) => row with { Mark = text }),
         new(nameof(PartTexts.Name), "Part", "Leg", row => row.Name, (row, text) => row with { Name = text }),
-        new(nameof(PartTexts.Material), "Material", "Pine 1×3", row => row.Material, (row, text) => row with { Material = text }, List: Materials),
+        new(
+            nameof(PartTexts.Material),
+            "Material",
+            "Pine 1×3",
+            row => row.Material,
+            (row, text) => row with { Material = text },
+            List: Materials
+        ),
         new(nameof(PartTexts.Length), "Length", "34 1/2", row => row.Length, (row, text) => row with { Length = text }),
         new(nameof(PartTexts.Width), "Width", "full", row => row.Width, (row, text) => row with { Width = text }),
-        new(nameof(PartTexts.Quantity), "Pieces", "4", row => row.Quantity, (row, text) => row with { Quantity = text }, Mode: "numeric"),
+        new(
+            nameof(PartTexts.Quantity),
+            "Pieces",
+            "4",
+            row => row.Quantity,
+            (row, text) => row with { Quantity = text },
+            Mode: "numeric"
+        ),
         new(nameof(PartTexts.Note), "Note", "", row => row.Note, (row, text) => row with { Note = text }),
         new(nameof(PartTexts.LongBy), "Cut long by", "1/2", row => row.LongBy, (row, text) => row with { LongBy = text })
         {
-            IsSeldom = true, Hint = "Added to the length when it is cut, and trimmed off later",
+            IsSeldom = true,
+            Hint = "Added to the length when it is cut, and trimmed off later",
         },
         new(nameof(PartTexts.WideBy), "Cut wide by", "", row => row.WideBy, (row, text) => row with { WideBy = text })
         {
-            IsSeldom = true, Hint = "Added to the width when it is cut, and trimmed off later",
+            IsSeldom = true,
+            Hint = "Added to the width when it is cut, and trimmed off later",
         },
-        new(nameof(PartTexts.Practice), "Practice", "", row => row.Practice, (row, text) => row with { Practice = text }, Mode: "numeric")
+        new(
+            nameof(PartTexts.Practice),
+            "Practice",
+            "",
+            row => row.Practice,
+            (row, text) => row with { Practice = text },
+            Mode: "numeric"
+        )
         {
-            IsSeldom = true, Hint = "Pieces like it to practise on, e.g. for the setting of a joint",
+            IsSeldom = true,
+            Hint = "Pieces like it to practise on, e.g. for the setting of a joint",
         },
     ];
 

@@ -52,22 +52,29 @@ public sealed partial class PartSheetRow
     private bool IsWrong(PartColumn column) => Row.Faults.Any(fault => fault.Field == column.Name);
 
     // What the cell was read as, in both units.
-    private string? Title(PartColumn column) => Row.Stored?.Part is not { } part ? null : column.Name switch
-    {
-        nameof(PartTexts.Length) => Words.BothUnits(part.FinishedLength ?? part.Length),
-        nameof(PartTexts.Width) => Words.BothUnits(part.FinishedWidth ?? part.Width),
-        nameof(PartTexts.LongBy) when part.FinishedLength is not null => $"Cut {Words.BothUnits(part.Length)} long",
-        nameof(PartTexts.WideBy) when part.FinishedWidth is not null => $"Cut {Words.BothUnits(part.Width)} wide",
-        nameof(PartTexts.Note) => Row.Texts.Note,
-        _ => null,
-    };
+    private string? Title(PartColumn column) =>
+        Row.Stored?.Part is not { } part
+            ? null
+            : column.Name switch
+            {
+                nameof(PartTexts.Length) => Words.BothUnits(part.FinishedLength ?? part.Length),
+                nameof(PartTexts.Width) => Words.BothUnits(part.FinishedWidth ?? part.Width),
+                nameof(PartTexts.LongBy) when part.FinishedLength is not null => $"Cut {Words.BothUnits(part.Length)} long",
+                nameof(PartTexts.WideBy) when part.FinishedWidth is not null => $"Cut {Words.BothUnits(part.Width)} wide",
+                nameof(PartTexts.Note) => Row.Texts.Note,
+                _ => null,
+            };
 
     // A board's width goes without saying; it is shown all the same, so that nobody takes a nominal width for the true one.
     private string? Placeholder(PartColumn column)
     {
-        if (ShowExamples) return column.Example;
-        return column.Name == nameof(PartTexts.Width) && Row.Stored?.Part is { } part ? LengthFormat.Plain(part.FinishedWidth ?? part.Width, Owner.Sheet.Sheet.Unit).Text : null;
+        if (ShowExamples)
+            return column.Example;
+        return column.Name == nameof(PartTexts.Width) && Row.Stored?.Part is { } part
+            ? LengthFormat.Plain(part.FinishedWidth ?? part.Width, Owner.Sheet.Sheet.Unit).Text
+            : null;
     }
 
-    private static string Heading(string field) => PartColumn.All.FirstOrDefault(column => column.Name == field)?.Heading ?? field;
+    private static string Heading(string field) =>
+        PartColumn.All.FirstOrDefault(column => column.Name == field)?.Heading ?? field;
 }

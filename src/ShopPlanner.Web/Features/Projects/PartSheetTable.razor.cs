@@ -32,14 +32,16 @@ public sealed partial class PartSheetTable
     [Parameter, EditorRequired]
     public SheetState Sheet { get; set; } = default!;
 
-    private string SaveWords => Sheet.Saving switch
-    {
-        SaveState.Saved => "Saved",
-        SaveState.Saving => "Saving…",
-        _ => "Not saved",
-    };
+    private string SaveWords =>
+        Sheet.Saving switch
+        {
+            SaveState.Saved => "Saved",
+            SaveState.Saving => "Saving…",
+            _ => "Not saved",
+        };
 
-    private bool HasSeldom => Sheet.Rows.Any(row => PartColumn.All.Any(column => column.IsSeldom && column.Get(row.Texts).Length > 0));
+    private bool HasSeldom =>
+        Sheet.Rows.Any(row => PartColumn.All.Any(column => column.IsSeldom && column.Get(row.Texts).Length > 0));
 
     protected override void OnParametersSet()
     {
@@ -49,7 +51,8 @@ public sealed partial class PartSheetTable
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!firstRender) return;
+        if (!firstRender)
+            return;
         self = DotNetObjectReference.Create(this);
         script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/sheet.js");
         await script.InvokeVoidAsync("attach", table, self, $"parts-{Sheet.Sheet.ProjectId}");
@@ -77,7 +80,8 @@ public sealed partial class PartSheetTable
     {
         var at = Sheet.Rows.ToList().IndexOf(row);
         await RunAsync(() => Sheet.RemoveAsync(row));
-        if (script is not null) await script.InvokeVoidAsync("focusRow", table, Math.Clamp(at - first, 0, last - first - 1));
+        if (script is not null)
+            await script.InvokeVoidAsync("focusRow", table, Math.Clamp(at - first, 0, last - first - 1));
     }
 
     public async ValueTask DisposeAsync()

@@ -40,7 +40,11 @@ public sealed class SheetRow(Guid id)
     public string Shown(PartColumn column)
     {
         ArgumentNullException.ThrowIfNull(column);
-        return column.List is not null && Stored is { } stored && stored.Texts.Material == Texts.Material && stored.MaterialName.Length > 0
+        return
+            column.List is not null
+            && Stored is { } stored
+            && stored.Texts.Material == Texts.Material
+            && stored.MaterialName.Length > 0
             ? stored.MaterialName
             : column.Get(Texts);
     }
@@ -51,7 +55,8 @@ public sealed class SheetRow(Guid id)
     /// <summary>Takes typing in.</summary>
     public void Type(PartTexts texts)
     {
-        if (texts == Texts) return;
+        if (texts == Texts)
+            return;
         (Texts, IsDirty) = (texts, true);
         Stamp++;
     }
@@ -60,9 +65,11 @@ public sealed class SheetRow(Guid id)
     public void Store(PartRow row, PartTexts? sent = null)
     {
         var typedSince = IsDirty && Texts != sent;
-        if (IsSame(row) && !IsDirty && !IsContested) return;
+        if (IsSame(row) && !IsDirty && !IsContested)
+            return;
         Stored = row;
-        if (!typedSince) (Texts, IsDirty) = (row.Texts, false);
+        if (!typedSince)
+            (Texts, IsDirty) = (row.Texts, false);
         (Theirs, IsGone) = (null, false);
         Stamp++;
     }
@@ -84,8 +91,12 @@ public sealed class SheetRow(Guid id)
 
     // A record's arrays are equal only when they are one array, so what is shown is compared.
     private bool IsSame(PartRow row) =>
-        Stored is { } stored && stored.Version == row.Version && stored.Texts == row.Texts && stored.MaterialName == row.MaterialName &&
-        stored.Part == row.Part && stored.Faults.SequenceEqual(row.Faults);
+        Stored is { } stored
+        && stored.Version == row.Version
+        && stored.Texts == row.Texts
+        && stored.MaterialName == row.MaterialName
+        && stored.Part == row.Part
+        && stored.Faults.SequenceEqual(row.Faults);
 
     /// <summary>The edit to save.</summary>
     public PartEdit ToEdit() => new(Texts, Stored?.Version);

@@ -44,7 +44,8 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Reads the list; false when the project is gone.</summary>
     public async Task<bool> LoadAsync(CancellationToken cancel)
     {
-        if (await parts.GetAsync(project, cancel) is not { } read) return false;
+        if (await parts.GetAsync(project, cancel) is not { } read)
+            return false;
         Take(read, []);
         return true;
     }
@@ -81,8 +82,10 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Lets this device's value go.</summary>
     public async Task TakeTheirsAsync(SheetRow row)
     {
-        if (row.Theirs is { } theirs) row.Store(theirs, row.Texts);
-        else rows.Remove(row);
+        if (row.Theirs is { } theirs)
+            row.Store(theirs, row.Texts);
+        else
+            rows.Remove(row);
         await LoadAsync(CancellationToken.None);
     }
 
@@ -91,8 +94,10 @@ public sealed class SheetState(IPartService parts, Guid project)
         await SaveAsync();
         var outcome = await act();
         Faults = outcome.Faults;
-        if (outcome.Ok) Take(outcome.Value, []);
-        else if (outcome.Kind == OutcomeKind.Conflict) await LoadAsync(CancellationToken.None);
+        if (outcome.Ok)
+            Take(outcome.Value, []);
+        else if (outcome.Kind == OutcomeKind.Conflict)
+            await LoadAsync(CancellationToken.None);
     }
 
     private async Task PumpAsync()
@@ -101,7 +106,8 @@ public sealed class SheetState(IPartService parts, Guid project)
         {
             Saving = SaveState.Saving;
             Changed?.Invoke();
-            if (!await SendAsync([.. waiting.Select(row => row.ToEdit())])) return;
+            if (!await SendAsync([.. waiting.Select(row => row.ToEdit())]))
+                return;
         }
 
         Saving = SaveState.Saved;
@@ -112,8 +118,10 @@ public sealed class SheetState(IPartService parts, Guid project)
     {
         var outcome = await parts.SaveAsync(project, edits);
         Faults = outcome.Kind == OutcomeKind.Conflict ? [] : outcome.Faults;
-        if (outcome.Ok) Take(outcome.Value, edits);
-        else if (outcome.Kind == OutcomeKind.Conflict) await ContestAsync(outcome.Faults);
+        if (outcome.Ok)
+            Take(outcome.Value, edits);
+        else if (outcome.Kind == OutcomeKind.Conflict)
+            await ContestAsync(outcome.Faults);
         else
         {
             Saving = SaveState.NotSaved;
@@ -128,7 +136,8 @@ public sealed class SheetState(IPartService parts, Guid project)
     private async Task ContestAsync(ImmutableArray<Fault> faults)
     {
         var named = faults.Select(fault => fault.Field).ToHashSet();
-        if (await parts.GetAsync(project) is not { } now) return;
+        if (await parts.GetAsync(project) is not { } now)
+            return;
         foreach (var row in rows.Where(row => named.Contains(row.Id.ToString())))
             row.Contest(now.Rows.FirstOrDefault(stored => stored.Texts.Id == row.Id));
     }
@@ -139,16 +148,22 @@ public sealed class SheetState(IPartService parts, Guid project)
         var sentTexts = sent.ToDictionary(edit => edit.Texts.Id, edit => edit.Texts);
         var last = rows.LastOrDefault();
         rows.Clear();
-        foreach (var stored in read.Rows) rows.Add(Merge(stored, typed, sentTexts));
+        foreach (var stored in read.Rows)
+            rows.Add(Merge(stored, typed, sentTexts));
         rows.AddRange(typed.Values.Where(row => row.IsContested && row.IsGone));
-        rows.Add(last is { Stored: null, IsContested: false } && rows.All(row => row.Id != last.Id) ? last : new SheetRow(Guid.CreateVersion7()));
+        rows.Add(
+            last is { Stored: null, IsContested: false } && rows.All(row => row.Id != last.Id)
+                ? last
+                : new SheetRow(Guid.CreateVersion7())
+        );
         sheet = read;
     }
 
     private static SheetRow Merge(PartRow stored, Dictionary<Guid, SheetRow> typed, Dictionary<Guid, PartTexts> sent)
     {
         var row = typed.GetValueOrDefault(stored.Texts.Id) ?? new SheetRow(stored.Texts.Id);
-        if (!row.IsContested) row.Store(stored, sent.GetValueOrDefault(row.Id));
+        if (!row.IsContested)
+            row.Store(stored, sent.GetValueOrDefault(row.Id));
         return row;
     }
 }

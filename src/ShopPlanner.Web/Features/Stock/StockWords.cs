@@ -16,14 +16,15 @@ internal static class StockWords
         $"{LengthFormat.WithUnit(length, unit)} × {LengthFormat.WithUnit(width, unit)}";
 
     /// <summary>What an entry says.</summary>
-    public static string Of(StockEntryKind kind) => kind switch
-    {
-        StockEntryKind.Bought => "Bought",
-        StockEntryKind.Logged => "Written down",
-        StockEntryKind.Binned => "Put in the bin after cutting",
-        StockEntryKind.Corrected => "Measured anew",
-        StockEntryKind.Cut => "Cut up",
-        StockEntryKind.Discarded => "Thrown away",
-        _ => "Taken back",
-    };
+    public static string Of(StockEntryKind kind) =>
+        kind switch
+        {
+            StockEntryKind.Bought => "Bought",
+            StockEntryKind.Logged => "Written down",
+            StockEntryKind.Binned => "Put in the bin after cutting",
+            StockEntryKind.Corrected => "Measured anew",
+            StockEntryKind.Cut => "Cut up",
+            StockEntryKind.Discarded => "Thrown away",
+            _ => "Taken back",
+        };
 }

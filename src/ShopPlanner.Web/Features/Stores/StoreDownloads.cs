@@ -11,9 +11,14 @@ internal static class StoreDownloads
     public static void MapStoreDownloads(this IEndpointRouteBuilder routes) =>
         routes.MapGet("/stores/{id:guid}/prices.csv", PricesAsync);
 
-    private static async Task<Results<FileContentHttpResult, NotFound>> PricesAsync(Guid id, IStoreService stores, CancellationToken cancel)
+    private static async Task<Results<FileContentHttpResult, NotFound>> PricesAsync(
+        Guid id,
+        IStoreService stores,
+        CancellationToken cancel
+    )
     {
-        if (await stores.GetAsync(id, cancel) is not { } store || await stores.ExportCsvAsync(id, cancel) is not { } csv) return TypedResults.NotFound();
+        if (await stores.GetAsync(id, cancel) is not { } store || await stores.ExportCsvAsync(id, cancel) is not { } csv)
+            return TypedResults.NotFound();
         return Download.Text(csv, "text/csv", $"prices {store.Name}", "csv");
     }
 }

@@ -24,8 +24,15 @@ public sealed class WorkingDraft
         foreach (var (key, values) in QueryHelpers.ParseQuery(query))
         {
             var text = values.LastOrDefault() ?? "";
-            if (key == UnitKey) Unit = text switch { "in" => LengthUnit.Inch, "mm" => LengthUnit.Millimetre, _ => usual };
-            else if (text.Length is > 0 and <= MostCharacters) texts[key] = text;
+            if (key == UnitKey)
+                Unit = text switch
+                {
+                    "in" => LengthUnit.Inch,
+                    "mm" => LengthUnit.Millimetre,
+                    _ => usual,
+                };
+            else if (text.Length is > 0 and <= MostCharacters)
+                texts[key] = text;
         }
 
         Run();
@@ -67,30 +74,35 @@ public sealed class WorkingDraft
     /// <summary>Takes a key's text in and works it out.</summary>
     public void Type(FormKey key, string? text)
     {
-        if (string.IsNullOrWhiteSpace(text)) texts.Remove(key.Name);
-        else texts[key.Name] = text[..Math.Min(text.Length, MostCharacters)];
+        if (string.IsNullOrWhiteSpace(text))
+            texts.Remove(key.Name);
+        else
+            texts[key.Name] = text[..Math.Min(text.Length, MostCharacters)];
         Run();
     }
 
     /// <summary>Changes the unit; what is typed is written so that it means what it meant.</summary>
     public void Choose(LengthUnit unit)
     {
-        if (unit == Unit) return;
+        if (unit == Unit)
+            return;
         foreach (var key in Form.Keys.Where(key => texts.ContainsKey(key.Name)))
             texts[key.Name] = Rewrite(key, texts[key.Name], unit);
         Unit = unit;
         Run();
     }
 
-    private string Rewrite(FormKey key, string text, LengthUnit to) => key.Kind switch
-    {
-        KeyKind.Length or KeyKind.LengthOrZero
-            when LengthText.Parse(text, Unit) is { Ok: true } meant && LengthText.Parse(text, to) != meant
-            => LengthFormat.Exact(meant.Value, to),
-        KeyKind.Quantity when key.Quantity is { } kind && kind.Metric != kind.Customary && text.Trim().All(IsOfNumber) =>
-            $"{text.Trim()} {kind.Name(Unit)}",
-        _ => text,
-    };
+    private string Rewrite(FormKey key, string text, LengthUnit to) =>
+        key.Kind switch
+        {
+            KeyKind.Length
+            or KeyKind.LengthOrZero
+                when LengthText.Parse(text, Unit) is { Ok: true } meant && LengthText.Parse(text, to) != meant =>
+                LengthFormat.Exact(meant.Value, to),
+            KeyKind.Quantity when key.Quantity is { } kind && kind.Metric != kind.Customary && text.Trim().All(IsOfNumber) =>
+                $"{text.Trim()} {kind.Name(Unit)}",
+            _ => text,
+        };
 
     private static bool IsOfNumber(char c) => char.IsAsciiDigit(c) || c is '.' or '-';
 

@@ -17,21 +17,41 @@ public sealed class PartTextTests
         var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf(name)));
         using var document = JsonDocument.Parse(PartsJson.Write(piece));
         var root = document.RootElement;
-        Assert.Equal(["unit", "outside", "parts", "joints", "hardware", "warnings"], root.EnumerateObject().Select(member => member.Name));
+        Assert.Equal(
+            ["unit", "outside", "parts", "joints", "hardware", "warnings"],
+            root.EnumerateObject().Select(member => member.Name)
+        );
         Length Size(JsonElement number) => Length.From(number.GetDecimal(), piece.Unit);
         foreach (var (part, json) in piece.Parts.Zip(root.GetProperty("parts").EnumerateArray()))
         {
-            Assert.Equal((part.Id, part.Name, part.Material.Role), (Text(json, "id"), Text(json, "name"), Text(json, "material")));
-            Assert.Equal((part.Length.Value, part.Width.Value, part.Thickness.Value),
-                (Size(json.GetProperty("length")), Size(json.GetProperty("width")), Size(json.GetProperty("thickness"))));
-            Assert.Equal((part.RoughLength, part.RoughWidth), (Size(json.GetProperty("rough").GetProperty("length")), Size(json.GetProperty("rough").GetProperty("width"))));
-            Assert.Equal(part.Copies.Select(copy => (copy.Mark, copy.Box)), json.GetProperty("copies").EnumerateArray().Select(copy => (Text(copy, "mark"), BoxOf(copy, Size))));
+            Assert.Equal(
+                (part.Id, part.Name, part.Material.Role),
+                (Text(json, "id"), Text(json, "name"), Text(json, "material"))
+            );
+            Assert.Equal(
+                (part.Length.Value, part.Width.Value, part.Thickness.Value),
+                (Size(json.GetProperty("length")), Size(json.GetProperty("width")), Size(json.GetProperty("thickness")))
+            );
+            Assert.Equal(
+                (part.RoughLength, part.RoughWidth),
+                (Size(json.GetProperty("rough").GetProperty("length")), Size(json.GetProperty("rough").GetProperty("width")))
+            );
+            Assert.Equal(
+                part.Copies.Select(copy => (copy.Mark, copy.Box)),
+                json.GetProperty("copies").EnumerateArray().Select(copy => (Text(copy, "mark"), BoxOf(copy, Size)))
+            );
         }
 
         Assert.Equal(piece.Parts.Length, root.GetProperty("parts").GetArrayLength());
-        Assert.Equal(piece.Joints.Select(joint => (joint.From, joint.Into)), root.GetProperty("joints").EnumerateArray().Select(joint => (Text(joint, "from"), Text(joint, "into"))));
+        Assert.Equal(
+            piece.Joints.Select(joint => (joint.From, joint.Into)),
+            root.GetProperty("joints").EnumerateArray().Select(joint => (Text(joint, "from"), Text(joint, "into")))
+        );
         Assert.Equal(piece.Hardware.Length, root.GetProperty("hardware").GetArrayLength());
-        Assert.Equal(piece.Warnings.Select(warning => warning.Text), root.GetProperty("warnings").EnumerateArray().Select(text => text.GetString()));
+        Assert.Equal(
+            piece.Warnings.Select(warning => warning.Text),
+            root.GetProperty("warnings").EnumerateArray().Select(text => text.GetString())
+        );
     }
 
     [Fact]
@@ -39,8 +59,18 @@ public sealed class PartTextTests
     {
         var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf("pantry-cupboard")));
         using var document = JsonDocument.Parse(PartsJson.Write(piece));
-        var practice = Assert.Single(document.RootElement.GetProperty("parts").EnumerateArray(), part => part.TryGetProperty("purpose", out _));
-        Assert.Equal(("practice", 0, 2), (Text(practice, "purpose"), practice.GetProperty("copies").GetArrayLength(), practice.GetProperty("quantity").GetInt32()));
+        var practice = Assert.Single(
+            document.RootElement.GetProperty("parts").EnumerateArray(),
+            part => part.TryGetProperty("purpose", out _)
+        );
+        Assert.Equal(
+            ("practice", 0, 2),
+            (
+                Text(practice, "purpose"),
+                practice.GetProperty("copies").GetArrayLength(),
+                practice.GetProperty("quantity").GetInt32()
+            )
+        );
     }
 
     // A spacer must not be wider than the board it comes from: then its length sets the gap.
@@ -60,30 +90,45 @@ public sealed class PartTextTests
     [Fact]
     public void A_table_quotes_what_must_be_and_lets_no_formula_through()
     {
-        var json = Made.Case.Replace("\"name\": \"Rail\"", "\"name\": \"=1+1, \\\"x\\\"\"", StringComparison.Ordinal)
+        var json = Made
+            .Case.Replace("\"name\": \"Rail\"", "\"name\": \"=1+1, \\\"x\\\"\"", StringComparison.Ordinal)
             .Replace("\"name\": \"Plywood\"", "\"name\": \"@ply\"", StringComparison.Ordinal);
         var lines = PartsCsv.Write(Made.Piece(json)).Split("\r\n");
         Assert.Equal("mark,name,material,quantity,length,width,thickness,rough length,rough width,unit,grain,purpose", lines[0]);
         Assert.Equal("A,Side,'@ply,2,36,12,0.75,36,12,in,length,", lines[1]);
-        Assert.Equal("E,\"'=1+1, \"\"x\"\"\",Pine 1x3,1,10,2.5,0.75,10,2.5,in,length,", Assert.Single(lines, line => line.Contains("1+1", StringComparison.Ordinal)));
+        Assert.Equal(
+            "E,\"'=1+1, \"\"x\"\"\",Pine 1x3,1,10,2.5,0.75,10,2.5,in,length,",
+            Assert.Single(lines, line => line.Contains("1+1", StringComparison.Ordinal))
+        );
         Assert.Equal("", lines[^1]);
     }
 
     [Fact]
     public void An_outline_is_of_full_size()
     {
-        var side = Made.Piece(Made.Case.Replace("\"name\": \"Case\"", "\"name\": \"<Case> & more\"", StringComparison.Ordinal)).Parts[0];
+        var side = Made.Piece(
+            Made.Case.Replace("\"name\": \"Case\"", "\"name\": \"<Case> & more\"", StringComparison.Ordinal)
+        ).Parts[0];
         var svg = XDocument.Parse(PartSvg.Write(side with { Name = "Side <left> & \u0001 right" })).Root!;
         XNamespace space = "http://www.w3.org/2000/svg";
         var outline = svg.Element(space + "rect")!;
         Assert.Equal(("914.4", "304.8"), (outline.Attribute("width")!.Value, outline.Attribute("height")!.Value));
-        Assert.Equal(("924.4mm", "314.8mm", "-5 -5 924.4 314.8"), (svg.Attribute("width")!.Value, svg.Attribute("height")!.Value, svg.Attribute("viewBox")!.Value));
+        Assert.Equal(
+            ("924.4mm", "314.8mm", "-5 -5 924.4 314.8"),
+            (svg.Attribute("width")!.Value, svg.Attribute("height")!.Value, svg.Attribute("viewBox")!.Value)
+        );
         Assert.Equal("A Side <left> &   right", svg.Element(space + "title")!.Value);
     }
 
-    private static Box BoxOf(JsonElement copy, Func<JsonElement, Length> size) => new(
-        size(copy.GetProperty("x")), size(copy.GetProperty("y")), size(copy.GetProperty("z")),
-        size(copy.GetProperty("dx")), size(copy.GetProperty("dy")), size(copy.GetProperty("dz")));
+    private static Box BoxOf(JsonElement copy, Func<JsonElement, Length> size) =>
+        new(
+            size(copy.GetProperty("x")),
+            size(copy.GetProperty("y")),
+            size(copy.GetProperty("z")),
+            size(copy.GetProperty("dx")),
+            size(copy.GetProperty("dy")),
+            size(copy.GetProperty("dz"))
+        );
 
     private static string Text(JsonElement json, string name) => json.GetProperty(name).GetString()!;
 }

@@ -1,0 +1,120 @@
+using ShopPlanner.Drawing.Shapes;
+using static ShopPlanner.Packets.Tests.PrintedPages;
+
+namespace ShopPlanner.Packets.Tests;
+
+/// <summary>What the printed packet says.</summary>
+public sealed class PacketWordsTests
+{
+    [Fact]
+    public void Costs_add_up_and_an_unknown_price_is_told()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.All(["$19.44", "$83.44", "$35.76", "All stores together: $119.20"], w => Assert.Contains(w, words));
+        Assert.Contains("A dash stands for a price that is not known; the total leaves it out.", words);
+    }
+
+    [Fact]
+    public void Small_pieces_are_named_among_the_cautions()
+    {
+        var words = string.Join(' ', Pages("letter").SelectMany(Words));
+        Assert.Contains("Small pieces: D1–D4. Shorter than 12″ or ripped narrower than 3″", words, StringComparison.Ordinal);
+        Assert.Contains("the manual is right", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cuts_of_the_store_stand_in_a_list_of_their_own_and_apart_from_those_at_home()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Single(words, "At the store's saw: Store by the highway");
+        Assert.Contains("Up to ⅛″ off does no harm.", Running(words), StringComparison.Ordinal);
+        Assert.Contains("1a 15 ¾″ × 96″, 1b 32 ⅛″ × 96″", Running(words), StringComparison.Ordinal);
+        Assert.Single(words, "At the store's saw");
+        Assert.Single(words, "At home");
+        Assert.True(words.IndexOf("At the store's saw") < words.IndexOf("At home"));
+    }
+
+    [Fact]
+    public void Like_cuts_at_one_setting_stand_in_a_list_for_each_material_that_shares_one()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Single(words, "Cuts at one setting: Pine 1x3");
+        Assert.Contains("2–4: 1; 5: 1", Running(words), StringComparison.Ordinal);
+        Assert.DoesNotContain(words, w => w == "Cuts at one setting: Birch plywood 3/4");
+    }
+
+    [Fact]
+    public void Without_cuts_of_a_store_nothing_is_said_of_it()
+    {
+        var model = PacketSamples.Cabinet();
+        model = model with
+        {
+            Layouts = [.. model.Layouts.Select(l => l with { Cuts = [.. l.Cuts.Select(c => c with { ByStore = false })] })],
+        };
+        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
+        Assert.DoesNotContain(words, w => w.Contains("At the store", StringComparison.Ordinal) || w == "At home");
+    }
+
+    [Fact]
+    public void A_part_cut_long_says_to_what_it_is_trimmed_and_practice_pieces_are_no_parts()
+    {
+        var words = Pages("letter").SelectMany(Words).ToList();
+        Assert.Contains("Rail: cut 34 ½″ long, trim to 34″ later", Running(words), StringComparison.Ordinal);
+        Assert.Contains("Practice pieces: pC. Run them through each new setting", Running(words), StringComparison.Ordinal);
+        Assert.Equal("11", words[words.IndexOf("Parts") + 1]);
+    }
+
+    [Fact]
+    public void A_piece_is_shown_before_the_cut_list_with_parts_joints_and_steps()
+    {
+        var model = PacketSamples.WithPieces(PaperSize.Letter);
+        var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
+        var piece = model.Pieces.Single(one => one.Name == "Bookcase");
+        Assert.All(
+            [
+                "Front, side and plan",
+                "Isometric view",
+                "Parts drawn apart",
+                "Parts of Bookcase",
+                "Joints",
+                "How it goes together",
+            ],
+            title => Assert.Contains(title, words)
+        );
+        Assert.True(words.IndexOf("Parts of Bookcase") < words.IndexOf("Cut list"));
+        Assert.All(piece.Parts, part => Assert.Contains(part.Name, words));
+        Assert.All(piece.Hardware, one => Assert.Contains(one.Name, words));
+        Assert.All(piece.Joints, joint => Assert.Contains(joint.Title, Running(words), StringComparison.Ordinal));
+        Assert.All(piece.Steps, step => Assert.Contains(step, Running(words), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_part_that_is_cut_long_shows_both_sizes()
+    {
+        var stile = PacketSamples
+            .WithPieces(PaperSize.Letter)
+            .Pieces.Single(one => one.Name == "Pantry cupboard")
+            .Parts.Single(part => part.Name == "Door stile");
+        Assert.Equal(ShopPlanner.Drawing.Tests.Samples.In("1/2"), stile.RoughLength - stile.Length);
+    }
+
+    [Fact]
+    public void Print_of_an_outdated_plan_says_so_on_every_page()
+    {
+        var model = PacketSamples.Cabinet() with { Plan = new(3, "8f3a12bc90d1", "The price of pine 1x3 has changed.") };
+        var pages = PacketWriter.Pages(model);
+        Assert.Contains("Out of date. The price of pine 1x3 has changed.", Words(pages[0]));
+        Assert.All(pages, p => Assert.Contains("OUT OF DATE", Words(p)));
+    }
+
+    [Fact]
+    public void Sign_that_the_font_lacks_is_marked() =>
+        Assert.Contains(Pages("hostile").SelectMany(Words), w => w.Contains("□□□□ □ Überlanges", StringComparison.Ordinal));
+
+    [Fact]
+    public void Paper_shows_the_plan_and_not_how_far_it_has_come()
+    {
+        var primitives = Pages("letter").SelectMany(p => p.Drawing.Leaves()).ToList();
+        Assert.DoesNotContain(primitives.OfType<Line>(), l => l.Stroke == Stroke.NextCut);
+    }
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Flow;
+
+namespace ShopPlanner.Packets.Tests;
+
+/// <summary>The pages of the samples before they become a file, and the words on them.</summary>
+internal static class PrintedPages
+{
+    private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
+
+    public static ImmutableArray<Page> Pages(string sample) =>
+        PacketWriter.Pages(
+            sample switch
+            {
+                "letter" => PacketSamples.Cabinet(),
+                "a4" => PacketSamples.Cabinet(PaperSize.A4),
+                "many" => PacketSamples.Many(20),
+                "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
+                "word" => PacketSamples.Named(new string('W', 5000)),
+                "millimetres" => PacketSamples.Metric(),
+                "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
+                "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
+                _ => PacketSamples.Empty(),
+            }
+        );
+
+    public static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
+
+    public static string Running(IEnumerable<string> words) => string.Join(' ', words);
+}
