@@ -8,7 +8,7 @@ namespace ShopPlanner.Packets;
 /// <param name="Projects">Names of the pieces of furniture, one or more.</param>
 /// <param name="Date">Printed on every page; also the file's own date.</param>
 /// <param name="Paper">Size of the pages.</param>
-/// <param name="Unit">Of every length.</param>
+/// <param name="Unit">Of every length that names no other.</param>
 /// <param name="Currency">The sign before an amount, <c>$</c>; may be empty.</param>
 /// <param name="Plan">Which plan this is.</param>
 /// <param name="Stores">What to buy and where.</param>
@@ -36,6 +36,10 @@ public sealed record PacketModel(
     /// <summary>Like cuts at one setting, for each material.</summary>
     public ImmutableArray<PacketSettings> Settings { get; init; } = [];
 
+    /// <summary>True where some lengths stand in another unit than the packet's, named beside each.</summary>
+    public bool IsMixed =>
+        Layouts.Any(layout => layout.Picture.Unit != Unit) || Parts.Any(part => part.Unit is { } unit && unit != Unit);
+
     /// <summary>Pieces that were designed here: their drawings, parts, joints and steps come before the cut list.</summary>
     public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
 }
@@ -50,7 +54,11 @@ public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> R
 /// <param name="Setting">Of the fence or the stop.</param>
 /// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
 /// <param name="Shared">True where it is more than one cut.</param>
-public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared);
+public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared)
+{
+    /// <summary>Of the setting; null for the packet's.</summary>
+    public LengthUnit? Unit { get; init; }
+}
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
 /// <param name="Version">Counted by the project: 3.</param>
@@ -144,6 +152,9 @@ public sealed record PacketPart(
     bool Ripped
 )
 {
+    /// <summary>Of its sizes; null for the packet's.</summary>
+    public LengthUnit? Unit { get; init; }
+
     /// <summary>E.g. <c>cut 35″ long, trim to 34 ½″ later</c>; null where it is cut to size.</summary>
     public string? Trim { get; init; }
 

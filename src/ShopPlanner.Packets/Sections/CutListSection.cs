@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
@@ -36,17 +37,21 @@ internal static class CutListSection
         table.AddTo(flow);
     }
 
-    private static ImmutableArray<Cell> Row(PacketPart part, PacketModel model) =>
+    private static ImmutableArray<Cell> Row(PacketPart part, PacketModel model)
+    {
+        string Says(Length length) => Words.Of(length, part.Unit ?? model.Unit, model.Unit);
+        return
         [
             new TickCell(),
             new MarkCell(Words.Of(part.Marks)),
             new TextCell(part.Trim is { } trim ? $"{part.Name}: {trim}" : part.Name),
             new TextCell(part.Material),
             new TextCell(Words.Of(part.Marks.Length)),
-            new TextCell(Words.Of(part.Length, model.Unit), 10.5, Weight.Bold),
-            new TextCell(Words.Of(part.Width, model.Unit), 10.5, Weight.Bold),
-            new TextCell(part.Thickness is { } thickness ? Words.Of(thickness, model.Unit) : "—"),
+            new TextCell(Says(part.Length), 10.5, Weight.Bold),
+            new TextCell(Says(part.Width), 10.5, Weight.Bold),
+            new TextCell(part.Thickness is { } thickness ? Says(thickness) : "—"),
         ];
+    }
 
     private static void AddUnplaced(PageFlow flow, PacketModel model)
     {

@@ -24,7 +24,7 @@ internal static class LayoutSection
         foreach (var layout in model.Layouts)
         {
             var drawing = Draw(layout, flow);
-            var table = Cuts(layout);
+            var table = Cuts(layout, model.Unit);
             var together = TitleHeight + drawing.Height + 4 + (table.Rows.IsEmpty ? 0 : table.Beginning(flow.Width));
             if (first)
                 flow.Heading("Cut the boards and sheets", Legend + Gap + together);
@@ -94,9 +94,9 @@ internal static class LayoutSection
             }
         );
 
-    private static Table Cuts(PacketLayout layout)
+    private static Table Cuts(PacketLayout layout, LengthUnit packet)
     {
-        var unit = layout.Picture.Unit;
+        var unit = new Units(layout.Picture.Unit, packet);
         var alike = layout.Picture.Pieces.GroupBy(p => (p.Name, Size: SizeOf(p)));
         var keepers = layout.Picture.Leftovers.Where(l => l.Keep);
         var pieces = alike.Select(g => Pieces([.. g], g.Key.Size, unit)).Concat(keepers.Select(l => Keeper(l, unit))).ToList();
@@ -126,7 +126,7 @@ internal static class LayoutSection
     }
 
     // What the store does stands apart from what is done at home.
-    private static IEnumerable<Cell[]> CutRows(PacketLayout layout, LengthUnit unit)
+    private static IEnumerable<Cell[]> CutRows(PacketLayout layout, Units unit)
     {
         var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
         if (store.Count == 0)
@@ -146,14 +146,14 @@ internal static class LayoutSection
 
     private static Cell[] NoPiece => [Cell.Empty, Cell.Empty, Cell.Empty];
 
-    private static Cell[] Cut(PacketCut cut, LengthUnit unit)
+    private static Cell[] Cut(PacketCut cut, Units unit)
     {
         var way = cut.Way == CutWay.Crosscut ? "Crosscut" : "Rip";
         return
         [
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
-            new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
+            new TextCell(unit.Of(cut.Setting), 12, Weight.Bold),
             new TextCell($"{way} {cut.Piece}: {cut.Gives}.", 9),
         ];
     }
@@ -161,21 +161,29 @@ internal static class LayoutSection
     private static (Length Length, Length Width) SizeOf(PiecePicture piece) =>
         piece.Turned ? (piece.Area.Dy, piece.Area.Dx) : (piece.Area.Dx, piece.Area.Dy);
 
-    private static Cell[] Pieces(List<PiecePicture> alike, (Length Length, Length Width) size, LengthUnit unit)
+    private static Cell[] Pieces(List<PiecePicture> alike, (Length Length, Length Width) size, Units unit)
     {
         var count = alike.Count > 1 ? $" ({Words.Of(alike.Count)})" : "";
         return
         [
             new MarkCell(Words.Of([.. alike.Select(p => p.Mark)])),
             new TextCell(alike[0].Name + count, 9),
-            new TextCell(Words.Of(size.Length, size.Width, unit), 9.5, Weight.Medium),
+            new TextCell(unit.Of(size.Length, size.Width), 9.5, Weight.Medium),
         ];
     }
 
-    private static Cell[] Keeper(LeftoverPicture leftover, LengthUnit unit) =>
+    private static Cell[] Keeper(LeftoverPicture leftover, Units unit) =>
         [
             new TextCell(leftover.Tag ?? "—", 9, Weight.Bold, Tone.Done),
             new TextCell("leftover, to the bin", 9, Tone: Tone.Done),
-            new TextCell(Words.Of(leftover.Area.Dx, leftover.Area.Dy, unit), 9.5, Weight.Medium, Tone.Done),
+            new TextCell(unit.Of(leftover.Area.Dx, leftover.Area.Dy), 9.5, Weight.Medium, Tone.Done),
         ];
+
+    // The layout's own unit is named beside a figure where it is not the packet's.
+    private readonly record struct Units(LengthUnit Layout, LengthUnit Packet)
+    {
+        public string Of(Length length) => Words.Of(length, Layout, Packet);
+
+        public string Of(Length length, Length width) => Words.Of(length, width, Layout, Packet);
+    }
 }

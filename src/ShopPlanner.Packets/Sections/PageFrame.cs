@@ -31,7 +31,7 @@ internal static class PageFrame
     {
         var names = string.Join(" · ", model.Projects);
         var clean = TextFit.Clean(names.Length > 300 ? names[..300] : names, Weight.Medium);
-        var unit = "lengths in " + Words.Of(model.Unit);
+        var unit = "lengths in " + Words.Units(model);
         var room = flow.Width - Typeface.Width(unit, Weight.Regular, Size) - 16;
         return
         [

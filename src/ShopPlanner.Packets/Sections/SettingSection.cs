@@ -42,7 +42,7 @@ internal static class SettingSection
         [
             new TickCell(),
             new TextCell(run.Way == CutWay.Crosscut ? "crosscut" : "rip"),
-            new TextCell(Words.Of(run.Setting, model.Unit), 12, Weight.Bold),
+            new TextCell(Words.Of(run.Setting, run.Unit ?? model.Unit, model.Unit), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(run.Cuts),
         ];

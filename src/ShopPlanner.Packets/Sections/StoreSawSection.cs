@@ -54,17 +54,17 @@ internal static class StoreSawSection
     {
         var cuts = layout.Cuts.Where(cut => cut.ByStore).ToList();
         var copies = layout.Copies > 1 ? $" — {Words.Of(layout.Copies)} like this" : "";
-        return cuts.Select((cut, i) => Row(cut, i == 0 ? layout.Picture.Title + copies : "", model.Unit));
+        return cuts.Select((cut, i) => Row(cut, i == 0 ? layout.Picture.Title + copies : "", layout.Picture.Unit, model.Unit));
     }
 
-    private static ImmutableArray<Cell> Row(PacketCut cut, string what, LengthUnit unit) =>
+    private static ImmutableArray<Cell> Row(PacketCut cut, string what, LengthUnit unit, LengthUnit packet) =>
         [
             new TickCell(),
             new TextCell(what, Weight: Weight.Medium),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(cut.Piece),
             new TextCell(cut.Way == CutWay.Crosscut ? "across" : "along the length"),
-            new TextCell(Words.Of(cut.Setting, unit), 12, Weight.Bold),
+            new TextCell(Words.Of(cut.Setting, unit, packet), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(cut.Sizes),
         ];

@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
@@ -41,7 +42,7 @@ internal static class TitleBlock
         (string Title, string Value)[] fields =
         [
             ("Printed", Words.Of(model.Date)),
-            ("All lengths in", Words.Of(model.Unit)),
+            Unit(model),
             ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Stamp)}"),
             ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))),
             ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
@@ -58,6 +59,11 @@ internal static class TitleBlock
             .. fields.SelectMany((f, i) => Field(f.Title, f.Value, new(box.X + (i * pitch), rule, pitch, FieldsHeight), i > 0)),
         ];
     }
+
+    private static (string Title, string Value) Unit(PacketModel model) =>
+        model.IsMixed
+            ? ("Lengths in", model.Unit == LengthUnit.Inch ? "inches, some mm" : "mm, some inches")
+            : ("All lengths in", Words.Of(model.Unit));
 
     private static IEnumerable<Shape> Field(string title, string value, Box box, bool parted)
     {

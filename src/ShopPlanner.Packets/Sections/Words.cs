@@ -10,8 +10,19 @@ internal static class Words
     /// <summary>A length in the packet's unit, the unit named at the top of every page.</summary>
     public static string Of(Length length, LengthUnit unit) => Figures.Of(length, unit);
 
+    /// <summary>A length in its own unit, which is named where it is not the packet's.</summary>
+    public static string Of(Length length, LengthUnit unit, LengthUnit packet) =>
+        unit == packet ? Of(length, unit) : LengthFormat.WithUnit(length, unit);
+
     /// <summary>Length × width.</summary>
     public static string Of(Length length, Length width, LengthUnit unit) => $"{Of(length, unit)} × {Of(width, unit)}";
+
+    /// <summary>Length × width in their own unit, which is named where it is not the packet's.</summary>
+    public static string Of(Length length, Length width, LengthUnit unit, LengthUnit packet) =>
+        $"{Of(length, unit)} × {Of(width, unit, packet)}";
+
+    /// <summary>The units of a packet's lengths in words.</summary>
+    public static string Units(PacketModel model) => Of(model.Unit) + (model.IsMixed ? ", or as marked" : "");
 
     /// <summary>The day without doubt in any country: <c>2026-11-25</c>.</summary>
     public static string Of(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -18,7 +19,14 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
         var (layout, stock) = (plan.Record.Plan.Layouts[layoutIndex], plan.StockOf(layoutIndex));
         var material = await db.Materials.SingleAsync(m => m.Id == stock.Material, cancel);
         var faults = new List<Fault>();
-        var kept = LeftoverReader.Read(leftovers, layout, stock, material, plan.Request.Unit, faults);
+        var kept = LeftoverReader.Read(
+            leftovers,
+            layout,
+            stock,
+            material,
+            plan.Record.View([]).UnitOfLayout(layoutIndex),
+            faults
+        );
         if (faults.Count > 0)
             return Outcome.Faulty<BenchView>(faults);
         var finish = Add(layoutIndex, copy);

@@ -36,7 +36,9 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
         left.X >= area.X && left.Y >= area.Y && left.X + left.Dx <= area.X + area.Dx && left.Y + left.Dy <= area.Y + area.Dy;
 
     private string Trim(string part) =>
-        TrimWords.Of(plan.Request.Parts.Single(one => one.Id == part), plan.Request.Unit) is { } words ? $" ({words})" : "";
+        TrimWords.Of(plan.Request.Parts.Single(one => one.Id == part), plan.UnitOfLayout(layoutIndex)) is { } words
+            ? $" ({words})"
+            : "";
 
     private string MarkAt(string part, Drawing.Layouts.StockArea area)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Packets;
@@ -54,7 +55,14 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
                     .Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
             ),
             run.Cuts.Sum(cut => cut.Copies) > 1
-        );
+        )
+        {
+            Unit = Shared(run.Cuts.Select(cut => plan.UnitOfLayout(cut.Layout))),
+        };
+
+    // One fence stands at one figure: in the layouts' own unit where they agree.
+    private LengthUnit Shared(IEnumerable<LengthUnit> units) =>
+        units.Distinct().ToList() is [var only] ? only : plan.Request.Unit;
 
     private string? OutOfDate()
     {
@@ -141,7 +149,8 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         var ripped = material.Width is not { } full || part.Width < full;
         return new(placed, part.Name, facts.Basis.Materials[material.Id], part.Length, part.Width, material.Thickness, ripped)
         {
-            Trim = TrimWords.Of(part, plan.Request.Unit),
+            Unit = plan.UnitOfPart(part.Id),
+            Trim = TrimWords.Of(part, plan.UnitOfPart(part.Id)),
             IsPractice = part.PracticeFor is not null,
         };
     }

@@ -84,7 +84,7 @@ public static class PlanPictures
         var material = MaterialOf(plan, stock);
         return new LayoutPicture(
             title,
-            plan.Request.Unit,
+            plan.UnitOfLayout(index),
             stock.Length,
             stock.Width,
             material.Thickness,

@@ -23,7 +23,8 @@ public static class StoreCutTexts
         if (!plan.Plan.Layouts[layoutIndex].Cuts.Any(cut => cut.ByStore))
             return [];
         var fullWidth = PlanPictures.IsBoard(plan, layoutIndex) ? PlanPictures.StockOf(plan, layoutIndex).Width : (Length?)null;
-        string Size(string name, StockArea area) => $"{name} {SizeOf(area, fullWidth, plan.Request.Unit)}";
+        var unit = plan.UnitOfLayout(layoutIndex);
+        string Size(string name, StockArea area) => $"{name} {SizeOf(area, fullWidth, unit)}";
         return
         [
             .. PlanPictures

@@ -142,7 +142,11 @@ public sealed record PlanView(
     ImmutableDictionary<string, PlanPartName> Parts,
     ImmutableArray<string> Changes,
     string RequestHash
-);
+)
+{
+    /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
+    public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;
+}
 
 /// <summary>Plans cuts in the background and keeps the plans. One offcut or rack board is promised to one plan only.</summary>
 public interface IPlanService

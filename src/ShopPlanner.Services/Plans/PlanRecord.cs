@@ -43,5 +43,8 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Draft.Basis.Parts.ToImmutableDictionary(),
             changes,
             Stored.RequestHash
-        );
+        )
+        {
+            Units = Draft.Basis.Units.ToImmutableDictionary(),
+        };
 }

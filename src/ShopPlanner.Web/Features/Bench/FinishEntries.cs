@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Web.Features.Bench;
 
@@ -20,7 +21,7 @@ public sealed class FinishEntries
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
-        var (unit, layout) = (view.Plan.Plan.Unit, view.Plan.Plan.Layouts[stock.Layout]);
+        var (unit, layout) = (view.Plan.UnitOfLayout(stock.Layout), view.Plan.Plan.Layouts[stock.Layout]);
         var whole = view.Plan.Request.Stock.First(one => one.Id == layout.Stock).Width;
         var planned = layout.Leftovers.Select(
             (left, index) =>

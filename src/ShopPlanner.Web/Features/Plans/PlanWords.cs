@@ -55,23 +55,24 @@ public static class PlanWords
         return cut.Kind == CutKind.Crosscut ? $"Cut {piece} across" : $"Rip {piece}";
     }
 
-    /// <summary>The setting of fence or stop.</summary>
-    public static string Setting(PlanView plan, Cut cut)
+    /// <summary>The setting of fence or stop, in the layout's unit.</summary>
+    public static string Setting(PlanView plan, int layoutIndex, Cut cut)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(cut);
-        return LengthFormat.WithUnit(cut.At, plan.Plan.Unit);
+        return LengthFormat.WithUnit(cut.At, plan.UnitOfLayout(layoutIndex));
     }
 
     /// <summary>Sizes of a leftover.</summary>
-    public static string Size(PlanView plan, Layout layout, Leftover leftover)
+    public static string Size(PlanView plan, int layoutIndex, Leftover leftover)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(leftover);
-        var length = LengthFormat.WithUnit(leftover.Dx, plan.Plan.Unit);
+        var (layout, unit) = (plan.Plan.Layouts[layoutIndex], plan.UnitOfLayout(layoutIndex));
+        var length = LengthFormat.WithUnit(leftover.Dx, unit);
         return FormOf(plan, layout) == StockForm.Board && leftover.Dy == Width(plan, layout)
             ? length
-            : $"{length} × {LengthFormat.WithUnit(leftover.Dy, plan.Plan.Unit)}";
+            : $"{length} × {LengthFormat.WithUnit(leftover.Dy, unit)}";
     }
 
     /// <summary>A phrase as a sentence.</summary>
