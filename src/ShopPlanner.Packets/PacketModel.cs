@@ -51,7 +51,7 @@ public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> R
 
 /// <summary>Cuts made one after another at one setting.</summary>
 /// <param name="Way">Crosscut or rip.</param>
-/// <param name="Setting">Of the fence or the stop.</param>
+/// <param name="Setting">Of the fence or the stop; where ends or edges are trimmed, the width of the strip.</param>
 /// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
 /// <param name="Shared">True where it is more than one cut.</param>
 public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared)
@@ -96,9 +96,8 @@ public sealed record PacketPurchase(string Item, string Size, int Quantity, Mone
 /// <summary>A piece of the rack or the bin that the plan uses.</summary>
 /// <param name="Tag">What it is marked with.</param>
 /// <param name="Material">What it is.</param>
-/// <param name="Length">Along the grain.</param>
-/// <param name="Width">Across it.</param>
-public sealed record PacketOnHand(string Tag, string Material, Length Length, Length Width);
+/// <param name="Size">As it lies there: <c>41 3/8 in</c>, <c>340 × 330 mm</c>.</param>
+public sealed record PacketOnHand(string Tag, string Material, string Size);
 
 /// <summary>How one board or sheet is cut.</summary>
 /// <param name="Picture">What is drawn.</param>
@@ -119,13 +118,22 @@ public enum CutWay
 
     /// <summary>Along the stock's length.</summary>
     Rip,
+
+    /// <summary>Across, to square an end: the strip is waste.</summary>
+    SquareEnd,
+
+    /// <summary>Along, to straighten an edge: the strip is waste, and what remains runs along the fence.</summary>
+    TrimEdge,
+
+    /// <summary>Along, to straighten an edge of a piece too wide for the fence: by a straightedge.</summary>
+    TrimByGuide,
 }
 
 /// <summary>One cut to tick off.</summary>
 /// <param name="N">Its number, as on the drawing.</param>
 /// <param name="Piece">The piece in hand: <c>sheet</c>, <c>2b</c>.</param>
 /// <param name="Way">Crosscut or rip.</param>
-/// <param name="Setting">Of the fence or the stop.</param>
+/// <param name="Setting">Of the fence or the stop; where an edge is trimmed, the width of what remains.</param>
 /// <param name="Gives">What comes off: <c>C1 Rail, 3b remains</c>.</param>
 /// <param name="ByStore">True where the store makes it.</param>
 public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore)

@@ -30,7 +30,7 @@ internal static class PacketSamples
                     [new("Poplar 1x4", "6 ft", 2, null), new("Pine 1x2", "8 ft", 12, Money.From(2.98m))]
                 ),
             ],
-            [new("B7", "Pine 1x3", In("41 3/8"), In("2 1/2"))],
+            [new("B7", "Pine 1x3", "41 3/8 in")],
             [
                 Layout(Samples.Sheet(), isBoard: false, 1),
                 Layout(Samples.Board(), isBoard: true, 3),
@@ -83,7 +83,7 @@ internal static class PacketSamples
                     }
                 ),
             ],
-            OnHand = [.. model.OnHand.Select(o => o with { Tag = name, Material = name })],
+            OnHand = [.. model.OnHand.Select(o => o with { Tag = name, Material = name, Size = name })],
             Layouts = [.. model.Layouts.Select(l => Rename(l, name))],
             Parts = [.. model.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
             Unplaced = [.. model.Unplaced.Select(u => u with { Name = name, Reason = name })],

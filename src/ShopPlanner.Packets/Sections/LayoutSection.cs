@@ -146,15 +146,24 @@ internal static class LayoutSection
 
     private static Cell[] NoPiece => [Cell.Empty, Cell.Empty, Cell.Empty];
 
+    private static string Doing(PacketCut cut) =>
+        cut.Way switch
+        {
+            CutWay.SquareEnd => $"Square the end of {cut.Piece}",
+            CutWay.TrimEdge => $"Trim the edge of {cut.Piece}, fence on the far side",
+            CutWay.TrimByGuide => $"Trim the edge of {cut.Piece} along a straightedge",
+            CutWay.Crosscut => $"Crosscut {cut.Piece}",
+            _ => $"Rip {cut.Piece}",
+        };
+
     private static Cell[] Cut(PacketCut cut, Units unit)
     {
-        var way = cut.Way == CutWay.Crosscut ? "Crosscut" : "Rip";
         return
         [
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(unit.Of(cut.Setting), 12, Weight.Bold),
-            new TextCell($"{way} {cut.Piece}: {cut.Gives}.", 9),
+            new TextCell($"{Doing(cut)}: {cut.Gives}.", 9),
         ];
     }
 

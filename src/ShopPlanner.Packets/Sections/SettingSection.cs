@@ -24,10 +24,10 @@ internal static class SettingSection
         var table = new Table(
             [
                 new("", 0.5),
-                new("Way", 1.3),
+                new("Way", 1.8),
                 new("At", 1.5, Anchor.End),
                 new("", 0.1),
-                new("Cuts: board or sheet, number of the cut", 7.5),
+                new("Cuts: board or sheet, number of the cut", 7),
             ],
             [.. group.Runs.Select(run => Row(run, model))]
         );
@@ -38,10 +38,19 @@ internal static class SettingSection
         table.AddTo(flow);
     }
 
+    private static string Way(CutWay way) =>
+        way switch
+        {
+            CutWay.SquareEnd => "square end, off",
+            CutWay.TrimEdge or CutWay.TrimByGuide => "trim edge, off",
+            CutWay.Crosscut => "crosscut",
+            _ => "rip",
+        };
+
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
         [
             new TickCell(),
-            new TextCell(run.Way == CutWay.Crosscut ? "crosscut" : "rip"),
+            new TextCell(Way(run.Way)),
             new TextCell(Words.Of(run.Setting, run.Unit ?? model.Unit, model.Unit), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(run.Cuts),

@@ -77,14 +77,14 @@ internal static class ShoppingSection
         if (model.OnHand.IsEmpty)
             return;
         var table = new Table(
-            [new("", 0.5), new("Tag", 1.2), new("Material", 5), new("Length × width", 3, Anchor.End)],
+            [new("", 0.5), new("Tag", 1.2), new("Material", 5), new("Size", 3, Anchor.End)],
             [
                 .. model.OnHand.Select(o =>
                     ImmutableArray.Create<Cell>(
                         new TickCell(),
                         new TextCell(o.Tag, Weight: Weight.Bold),
                         new TextCell(o.Material),
-                        new TextCell(Words.Of(o.Length, o.Width, model.Unit), 10.5, Weight.Bold)
+                        new TextCell(o.Size, 10.5, Weight.Bold)
                     )
                 ),
             ]

@@ -45,9 +45,12 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketSettings Settings(SharedSettings order) =>
         new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
 
+    // Trims share the width of the strip, whatever is left of each piece.
     private PacketRun Run(SettingRun run) =>
         new(
-            run.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
+            run.Cuts.Select(cut => Way(CutTexts.Steps(plan, cut.Layout)[cut.N - 1])).Distinct().ToList() is [var way] ? way
+                : run.Kind == CutKind.Rip ? CutWay.Rip
+                : CutWay.Crosscut,
             run.At,
             string.Join(
                 "; ",
@@ -86,14 +89,11 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketPurchase Purchase(Purchase buy)
     {
         var stock = plan.Request.Stock.Single(stock => stock.Id == buy.Stock);
-        var form = PlanPictures.MaterialOf(plan, stock).Form;
-        return new(
-            facts.Basis.Materials[stock.Material],
-            StockWords.Size(form, stock.Length, stock.Width, plan.Request.Unit),
-            buy.Quantity,
-            stock.Price
-        );
+        return new(facts.Basis.Materials[stock.Material], Size(stock), buy.Quantity, stock.Price);
     }
+
+    private string Size(CutStock stock) =>
+        StockWords.Size(stock.Length, stock.Width, PlanPictures.MaterialOf(plan, stock).Width, plan.Request.Unit);
 
     private ImmutableArray<PacketOnHand> OnHand()
     {
@@ -102,38 +102,35 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         [
             .. plan
                 .Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
-                .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], stock.Length, stock.Width)),
+                .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], Size(stock))),
         ];
     }
 
     private PacketLayout Layout(int index)
     {
-        var words = new CutWords(plan, index, marks);
         var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
         return new(
             PlanPictures.ForLayout(plan, index),
             PlanPictures.IsBoard(plan, index),
             plan.Plan.Layouts[index].Copies,
-            [
-                .. PlanPictures
-                    .Trace(plan, index)
-                    .Select(cut => new PacketCut(
-                        cut.Cut.N,
-                        cut.Cut.Piece,
-                        cut.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
-                        cut.Cut.At,
-                        words.Gives(cut),
-                        cut.Cut.ByStore
-                    )
-                    {
-                        Sizes = sizes.GetValueOrDefault(cut.Cut.N, ""),
-                    }),
-            ]
+            [.. CutTexts.Steps(plan, index).Select(step => Cut(step, sizes.GetValueOrDefault(step.Cut.N, "")))]
         )
         {
             Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
         };
     }
+
+    private static PacketCut Cut(CutStep step, string sizes) =>
+        new(step.Cut.N, step.Cut.Piece, Way(step), step.Setting, step.Gives, step.Cut.ByStore) { Sizes = sizes };
+
+    private static CutWay Way(CutStep step) =>
+        step.Purpose switch
+        {
+            CutPurpose.SquareEnd => CutWay.SquareEnd,
+            CutPurpose.TrimEdge => CutWay.TrimEdge,
+            CutPurpose.TrimByGuide => CutWay.TrimByGuide,
+            _ => step.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
+        };
 
     private ImmutableArray<PacketPart> Parts() =>
         [

@@ -1,19 +1,73 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Pictures;
 
-/// <summary>The words beside a drawing's cuts, the same on screen and paper.</summary>
+/// <summary>What is done with a cut.</summary>
+public enum CutPurpose
+{
+    /// <summary>A piece is cut off, across or along.</summary>
+    Part,
+
+    /// <summary>A strip is cut off an end, to square it.</summary>
+    SquareEnd,
+
+    /// <summary>A strip is ripped off an edge. What remains runs along the fence: a thin strip between fence and blade is thrown
+    /// back.</summary>
+    TrimEdge,
+
+    /// <summary>The same where what remains is wider than the saw rips: along a straightedge, without the fence.</summary>
+    TrimByGuide,
+}
+
+/// <summary>A cut as a person makes it.</summary>
+/// <param name="Cut">As planned.</param>
+/// <param name="Purpose">What it is for.</param>
+/// <param name="Setting">Of fence or stop: from the near edge, but from the far one where an edge is trimmed.</param>
+/// <param name="Gives">What it gives: <c>C1 Rail, 3b remains</c>.</param>
+public sealed record CutStep(Cut Cut, CutPurpose Purpose, Length Setting, string Gives);
+
+/// <summary>The cuts of a layout in words, the same on screen and paper.</summary>
 public static class CutTexts
 {
-    /// <summary>What each cut of a layout gives, in the order of the cuts: <c>C1 Rail, 3b remains</c>.</summary>
+    // Common practice: narrower than this, a strip is never ripped between fence and blade.
+    private static readonly Length Thin = Length.FromInches(1);
+
+    /// <summary>The cuts of a layout, in order.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="layoutIndex">Index into its layouts.</param>
     /// <param name="copy">Which of the layout's copies, from 1; null names the pieces of all of them.</param>
-    public static ImmutableArray<string> Gives(PlanView plan, int layoutIndex, int? copy = null)
+    public static ImmutableArray<CutStep> Steps(PlanView plan, int layoutIndex, int? copy = null)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         var words = new CutWords(plan, layoutIndex, new PlanMarks(plan), copy);
-        return [.. PlanPictures.Trace(plan, layoutIndex).Select(words.Gives)];
+        var worked = plan.Plan.Layouts[layoutIndex].Cuts.Select(cut => cut.Piece).ToHashSet();
+        return
+        [
+            .. PlanPictures
+                .Trace(plan, layoutIndex)
+                .Select(cut => Step(cut, worked, plan.Request.Saw.WidestRip, words.Gives(cut))),
+        ];
+    }
+
+    private static CutStep Step(TracedCut traced, HashSet<string> worked, Length? widestRip, string gives)
+    {
+        var cut = traced.Cut;
+        if (
+            cut.ByStore
+            || cut.FirstPart is not null
+            || cut.At >= Thin
+            || worked.Contains(cut.First)
+            || traced.Second is not { } rest
+        )
+            return new(cut, CutPurpose.Part, cut.At, gives);
+        if (cut.Kind == CutKind.Crosscut)
+            return new(cut, CutPurpose.SquareEnd, cut.At, gives);
+        return rest.Dy > widestRip
+            ? new(cut, CutPurpose.TrimByGuide, cut.At, gives)
+            : new(cut, CutPurpose.TrimEdge, rest.Dy, gives);
     }
 }

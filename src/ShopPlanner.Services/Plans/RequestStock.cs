@@ -65,7 +65,7 @@ internal sealed class RequestStock
     public static PlanStockName NameOf(StoredPrice price, Snapshot shop, LengthUnit unit)
     {
         var material = shop.Materials[price.MaterialId];
-        var name = $"{material.Name}, {StockWords.Size(material.Form, price.Length, price.Width, unit)}";
+        var name = $"{material.Name}, {StockWords.Size(price.Length, material.Width ?? price.Width, material.Width, unit)}";
         return new PlanStockName(price.Id.ToString(), name, null, shop.Stores[price.StoreId].Name, material.Tint);
     }
 
@@ -83,7 +83,7 @@ internal sealed class RequestStock
     {
         var (tag, material) = (piece.Piece.Tag, shop.Materials[piece.Piece.MaterialId]);
         Stocks.Add(new CutStock(tag, material.Id, piece.Length, piece.Width, Money.Zero, 1, Offcut: true));
-        var name = $"{material.Name}, {StockWords.Size(material.Form, piece.Length, piece.Width, unit)}";
+        var name = $"{material.Name}, {StockWords.Size(piece.Length, piece.Width, material.Width, unit)}";
         names.Add(tag, new PlanStockName(tag, name, tag, null, material.Tint));
         pieces.Add(tag, piece.Piece.Id);
     }

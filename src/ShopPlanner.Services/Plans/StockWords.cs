@@ -1,5 +1,4 @@
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 
 namespace ShopPlanner.Services.Plans;
 
@@ -7,10 +6,15 @@ namespace ShopPlanner.Services.Plans;
 internal static class StockWords
 {
     /// <summary>The size as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>96 × 48 in</c>, <c>2440 × 1220 mm</c>. Whole feet of a board are
-    /// feet in every shop; a size that is exact only in the other unit was made in that unit.</summary>
-    public static string Size(StockForm form, Length length, Length width, LengthUnit unit)
+    /// feet in every shop; a size that is exact only in the other unit was made in that unit. The width of a board that was
+    /// not ripped goes without saying.</summary>
+    /// <param name="length">Along the grain.</param>
+    /// <param name="width">Across it.</param>
+    /// <param name="boardWidth">Full width of a board of the material; null for sheets.</param>
+    /// <param name="unit">Where both units are exact.</param>
+    public static string Size(Length length, Length width, Length? boardWidth, LengthUnit unit)
     {
-        var board = form == StockForm.Board;
+        var board = boardWidth == width;
         if (board && length.Ticks % Length.TicksPerFoot == 0)
             return $"{length.Ticks / Length.TicksPerFoot} ft";
         var sold = SoldIn(unit, board ? [length] : [length, width]);

@@ -83,7 +83,7 @@ public sealed class RealLimitsTests : IAsyncLifetime
         for (var i = 0; i < plan.Plan.Layouts.Length; i++)
             Assert.Equal(
                 plan.Plan.Layouts[i].Leftovers.Count(left => left.Keep),
-                CutTexts.Gives(plan, i).Sum(words => words.Split(" for the bin").Length - 1)
+                CutTexts.Steps(plan, i).Sum(step => step.Gives.Split(" for the bin").Length - 1)
             );
     }
 }

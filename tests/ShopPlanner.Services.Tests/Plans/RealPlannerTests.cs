@@ -49,6 +49,28 @@ public sealed class RealPlannerTests : IAsyncLifetime
         Assert.Contains("B1", plan.Plan.Layouts.Select(layout => layout.Stock));
     }
 
+    // The sheet is 48 in wide; its edge trim of 1/4 in is a strip of 1/8 in and a kerf of 1/8 in.
+    [Fact]
+    public void A_thin_strip_of_waste_is_never_ripped_between_fence_and_blade()
+    {
+        var sheet = Enumerable.Range(0, plan.Plan.Layouts.Length).Single(i => !PlanPictures.IsBoard(plan, i));
+        var steps = CutTexts.Steps(plan, sheet);
+        var trim = steps.Single(step => step.Cut.Piece == "sheet");
+        Assert.Equal((CutKind.Rip, Length.FromInches(0, 1, 8)), (trim.Cut.Kind, trim.Cut.At));
+        Assert.Equal((CutPurpose.TrimEdge, Length.FromInches(47, 3, 4)), (trim.Purpose, trim.Setting));
+        Assert.Equal(CutPurpose.SquareEnd, steps.Single(step => step.Cut.Piece == trim.Cut.Second).Purpose);
+        var small = plan with
+        {
+            Request = plan.Request with { Saw = plan.Request.Saw with { WidestRip = Length.FromInches(30) } },
+        };
+        var byGuide = CutTexts.Steps(small, sheet)[trim.Cut.N - 1];
+        Assert.Equal((CutPurpose.TrimByGuide, trim.Cut.At), (byGuide.Purpose, byGuide.Setting));
+        Assert.All(
+            steps.Where(step => step.Cut.FirstPart is not null),
+            step => Assert.Equal((CutPurpose.Part, step.Cut.At), (step.Purpose, step.Setting))
+        );
+    }
+
     [Fact]
     public void Every_finished_piece_is_freed_by_a_cut_where_it_lies()
     {

@@ -11,6 +11,8 @@ public sealed class StockWordsTests
     [InlineData("8 ft", "2 1/2 in", StockForm.Board, LengthUnit.Millimetre, "8 ft")]
     [InlineData("41 3/8 in", "2 1/2 in", StockForm.Board, LengthUnit.Inch, "41 3/8 in")]
     [InlineData("1000 mm", "2 1/2 in", StockForm.Board, LengthUnit.Inch, "1000 mm")]
+    [InlineData("28 in", "1 1/2 in", StockForm.Board, LengthUnit.Inch, "28 × 1 1/2 in")]
+    [InlineData("8 ft", "1 1/2 in", StockForm.Board, LengthUnit.Inch, "96 × 1 1/2 in")]
     [InlineData("96 in", "48 in", StockForm.Sheet, LengthUnit.Inch, "96 × 48 in")]
     [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Inch, "2440 × 1220 mm")]
     [InlineData("2440 mm", "1220 mm", StockForm.Sheet, LengthUnit.Millimetre, "2440 × 1220 mm")]
@@ -23,6 +25,11 @@ public sealed class StockWordsTests
     ) =>
         Assert.Equal(
             said,
-            StockWords.Size(form, LengthText.Parse(length, unit).Value, LengthText.Parse(width, unit).Value, unit)
+            StockWords.Size(
+                LengthText.Parse(length, unit).Value,
+                LengthText.Parse(width, unit).Value,
+                form == StockForm.Board ? Length.FromInches(2, 1, 2) : null,
+                unit
+            )
         );
 }

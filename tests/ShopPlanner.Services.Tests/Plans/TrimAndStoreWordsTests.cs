@@ -60,7 +60,10 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
                 "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin",
                 "pA Practice for A, 1b for the bin",
             ],
-            Enumerable.Range(0, plan.Plan.Layouts.Length).SelectMany(layout => CutTexts.Gives(plan, layout))
+            Enumerable
+                .Range(0, plan.Plan.Layouts.Length)
+                .SelectMany(layout => CutTexts.Steps(plan, layout))
+                .Select(step => step.Gives)
         );
 
     [Fact]

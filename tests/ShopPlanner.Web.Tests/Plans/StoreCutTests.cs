@@ -44,7 +44,7 @@ public sealed class StoreCutTests
         var cut = page.Find(".store-cuts li");
         Assert.StartsWith("Board 1 Pine 1x3, 8 ft", page.Find(".store-cuts h4").TextContent, StringComparison.Ordinal);
         Assert.Equal(
-            ("1", PlanWords.Setting(plan, 0, plan.Plan.Layouts[0].Cuts[0])),
+            ("1", LengthFormat.WithUnit(plan.Plan.Layouts[0].Cuts[0].At, plan.Plan.Unit)),
             (cut.Children[0].TextContent, cut.Children[1].TextContent)
         );
         Assert.StartsWith("Cut the board across. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);

@@ -33,12 +33,12 @@ public static class BenchWords
         return PlanWords.FormOf(view.Plan, view.Plan.Plan.Layouts[stock.Layout]) == Cutting.StockForm.Board ? "Board" : "Sheet";
     }
 
-    /// <summary>What each cut of this very board or sheet gives, in order.</summary>
-    public static ImmutableArray<string> Gives(BenchView view, BenchStock stock)
+    /// <summary>The cuts of this very board or sheet in words, in order.</summary>
+    public static ImmutableArray<CutStep> Steps(BenchView view, BenchStock stock)
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
-        return CutTexts.Gives(view.Plan, stock.Layout, stock.Copy);
+        return CutTexts.Steps(view.Plan, stock.Layout, stock.Copy);
     }
 
     /// <summary>The cuts in order, those that the store makes apart from those at home.</summary>
@@ -51,6 +51,21 @@ public static class BenchWords
             yield return ("Cuts for the store", store);
         if (home.Count > 0)
             yield return (store.Count > 0 ? "Cuts at home" : "Cuts in order", home);
+    }
+
+    /// <summary>What the setting is measured from.</summary>
+    public static string From(CutStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step switch
+        {
+            { Cut.ByStore: true } => "ask for this size",
+            { Purpose: CutPurpose.SquareEnd } => "off the end",
+            { Purpose: CutPurpose.TrimByGuide } => "off the edge",
+            { Purpose: CutPurpose.TrimEdge } => "fence, from the far edge to the blade: the strip falls off free",
+            { Cut.Kind: Cutting.CutKind.Crosscut } => "stop, from the edge to the blade's near side",
+            _ => "fence, from the edge to the blade's near side",
+        };
     }
 
     /// <summary>A planned size as it is offered for correction: down to the last mark of a rule that is not beyond it, so that no

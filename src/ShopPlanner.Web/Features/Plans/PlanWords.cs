@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Web.Features.Plans;
@@ -51,16 +52,28 @@ public static class PlanWords
     public static string Doing(Cut cut)
     {
         ArgumentNullException.ThrowIfNull(cut);
-        var piece = cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
-        return cut.Kind == CutKind.Crosscut ? $"Cut {piece} across" : $"Rip {piece}";
+        return cut.Kind == CutKind.Crosscut ? $"Cut {Piece(cut)} across" : $"Rip {Piece(cut)}";
+    }
+
+    /// <summary>What to do at one's own saw: <c>Square the end of the board</c>, <c>Rip piece 2b</c>.</summary>
+    public static string Doing(CutStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.Purpose switch
+        {
+            CutPurpose.SquareEnd => $"Square the end of {Piece(step.Cut)}",
+            CutPurpose.TrimEdge => $"Trim the edge of {Piece(step.Cut)}, fence on the far side",
+            CutPurpose.TrimByGuide => $"Trim the edge of {Piece(step.Cut)} along a straightedge",
+            _ => Doing(step.Cut),
+        };
     }
 
     /// <summary>The setting of fence or stop, in the layout's unit.</summary>
-    public static string Setting(PlanView plan, int layoutIndex, Cut cut)
+    public static string Setting(PlanView plan, int layoutIndex, CutStep step)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(cut);
-        return LengthFormat.WithUnit(cut.At, plan.UnitOfLayout(layoutIndex));
+        ArgumentNullException.ThrowIfNull(step);
+        return LengthFormat.WithUnit(step.Setting, plan.UnitOfLayout(layoutIndex));
     }
 
     /// <summary>Sizes of a leftover.</summary>
@@ -78,6 +91,8 @@ public static class PlanWords
     /// <summary>A phrase as a sentence.</summary>
     public static string Sentence(string phrase) =>
         string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..] + (phrase.EndsWith('.') ? "" : ".");
+
+    private static string Piece(Cut cut) => cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
 
     private static Length Width(PlanView plan, Layout layout) =>
         plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
