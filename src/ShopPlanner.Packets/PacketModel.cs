@@ -138,6 +138,12 @@ public enum CutWay
 /// <param name="ByStore">True where the store makes it.</param>
 public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore)
 {
+    /// <summary>True for a rip whose fence stands on the side away from where cuts are counted from.</summary>
+    public bool FromFarSide { get; init; }
+
+    /// <summary>True where an end or an edge loses no more than the blade's own width.</summary>
+    public bool IsKerfOnly { get; init; }
+
     /// <summary>What a store's cut gives, by size: <c>1a 48 ⅛″ × 48″, 1b 47 ¾″ × 48″</c>; empty for a cut at home.</summary>
     public string Sizes { get; init; } = "";
 }

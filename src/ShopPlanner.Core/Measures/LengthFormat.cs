@@ -43,8 +43,8 @@ public static class LengthFormat
     /// <inheritdoc cref="Plain" path="/param"/>
     public static string WithUnit(Length length, LengthUnit unit, int denominator = FinestDenominator)
     {
-        var text = Set(length, unit, denominator).WithSign;
-        return unit == LengthUnit.Inch ? text + "″" : text + " mm";
+        var rounded = Set(length, unit, denominator);
+        return (rounded with { Text = rounded.Text + (unit == LengthUnit.Inch ? "″" : " mm") }).WithSign;
     }
 
     /// <summary>Text that reads back to the same length exactly: a fraction of an inch of up to 1/64, or tenths of a millimetre,

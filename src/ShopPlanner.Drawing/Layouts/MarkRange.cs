@@ -3,11 +3,12 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Drawing.Layouts;
 
-/// <summary>Several marks in a few characters: <c>C1–C6</c>, <c>C1, C4</c>.</summary>
+/// <summary>Several marks in a few characters: <c>C1–C6</c>, <c>C1, C4</c>; letters of a project before them are said once,
+/// <c>PC C1–C6</c>.</summary>
 public static class MarkRange
 {
     private const int Listed = 4,
-        Shown = 10;
+        Shown = 16;
 
     /// <summary>One mark: printable, and cut off where it is no mark but a story.</summary>
     public static string Short(string mark)
@@ -16,8 +17,17 @@ public static class MarkRange
         return clean.Length <= Shown ? clean : clean[..Shown].TrimEnd() + "…";
     }
 
-    /// <summary>The marks, runs of one letter's numbers drawn together.</summary>
+    /// <summary>The marks, runs of one letter's numbers drawn together; of very many the first few.</summary>
     public static string Of(IReadOnlyList<string> marks)
+    {
+        var texts = Texts(marks);
+        return string.Join(", ", texts.Take(Listed)) + (texts.Count > Listed ? " …" : "");
+    }
+
+    /// <summary>All of the marks, where none may be missing.</summary>
+    public static string All(IReadOnlyList<string> marks) => string.Join(", ", Texts(marks));
+
+    private static List<string> Texts(IReadOnlyList<string> marks)
     {
         var ranges = new List<(string First, string Last)>();
         foreach (var mark in marks)
@@ -28,9 +38,10 @@ public static class MarkRange
                 ranges.Add((mark, mark));
         }
 
-        var texts = ranges.Take(Listed).Select(r => r.First == r.Last ? Short(r.First) : $"{Short(r.First)}–{Short(r.Last)}");
-        return string.Join(", ", texts) + (ranges.Count > Listed ? " …" : "");
+        return [.. ranges.Select(r => r.First == r.Last ? Short(r.First) : $"{Short(r.First)}–{Short(AfterProject(r.Last))}")];
     }
+
+    private static string AfterProject(string mark) => mark[(mark.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 
     private static bool Follows(string before, string mark) =>
         Split(before) is var (letters, number)

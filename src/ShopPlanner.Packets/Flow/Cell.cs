@@ -9,6 +9,9 @@ internal abstract record Cell
     /// <summary>Nothing.</summary>
     public static Cell Empty { get; } = new TextCell("");
 
+    /// <summary>True where nothing stands.</summary>
+    public virtual bool IsEmpty => false;
+
     /// <summary>The height it needs at a width.</summary>
     public abstract double Height(double width);
 
@@ -28,6 +31,9 @@ internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = 
         MostCharacters = 2000;
 
     private double LineHeight => Size * 1.25;
+
+    /// <inheritdoc />
+    public override bool IsEmpty => Text.Length == 0;
 
     /// <inheritdoc />
     public override double FirstLine(double width) => LineHeight;

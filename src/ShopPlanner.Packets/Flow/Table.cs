@@ -8,7 +8,11 @@ namespace ShopPlanner.Packets.Flow;
 /// <param name="Title">In the table's head.</param>
 /// <param name="Share">Of the width that the columns share.</param>
 /// <param name="Anchor">To which side its cells lean: figures to the end.</param>
-internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor.Start);
+internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor.Start)
+{
+    /// <summary>True for a gap: what stands on one side of it does not belong to what stands level on the other.</summary>
+    public bool Parts { get; init; }
+}
 
 /// <summary>A table: its head is repeated on every page, its rows are never split.</summary>
 /// <param name="Columns">From left to right.</param>
@@ -55,7 +59,7 @@ internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immu
                             (box, i) =>
                                 new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(box, Columns[i].Anchor)
                         ),
-                    new Line(Stroke.Thin, new(flow.Left, y + HeadHeight - 2), new(flow.Left + flow.Width, y + HeadHeight - 2)),
+                    .. Rule(Stroke.Thin, new(flow.Left, y, flow.Width, HeadHeight - 2), Enumerable.Repeat(true, Columns.Length)),
                 ]
         );
 
@@ -65,8 +69,19 @@ internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immu
                 .SelectMany(
                     (place, i) => row[i].Draw(place with { Y = place.Y + Above + Lowered(row, i, box.Width) }, Columns[i].Anchor)
                 ),
-            new Line(Stroke.Grain, new(box.X, box.Bottom), new(box.Right, box.Bottom)),
+            .. Rule(Stroke.Grain, box, row.Select(cell => !cell.IsEmpty)),
         ];
+
+    // Below the cells, broken at gaps; none below a side that has come to its end.
+    private IEnumerable<Line> Rule(Stroke stroke, Box box, IEnumerable<bool> filled)
+    {
+        var places = Places(box);
+        var sides = places.Zip(filled, Columns).Select((one, i) => (one.First, one.Second, one.Third, Side: SideOf(i)));
+        foreach (var side in sides.Where(one => !one.Third.Parts).GroupBy(one => one.Side).Where(one => one.Any(c => c.Second)))
+            yield return new(stroke, new(side.First().First.X, box.Bottom), new(side.Last().First.Right, box.Bottom));
+    }
+
+    private int SideOf(int column) => Columns.Take(column).Count(one => one.Parts);
 
     private double HeightOf(ImmutableArray<Cell> row, double width) =>
         Places(new(0, 0, width, 0)).Select((box, i) => row[i].Height(box.Width) + Lowered(row, i, width)).Max() + Above + Below;

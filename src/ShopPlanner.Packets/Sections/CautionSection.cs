@@ -51,7 +51,7 @@ internal static class CautionSection
             .ToList();
         if (small.Count == 0)
             yield break;
-        yield return $"Small pieces: {Words.Of(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
+        yield return $"Small pieces: {Words.All(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
             + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
             + "block, and cut them from longer stock, to length last.";
     }
@@ -60,7 +60,7 @@ internal static class CautionSection
     {
         var practice = model.Parts.Where(p => p.IsPractice).SelectMany(p => p.Marks).ToList();
         if (practice.Count > 0)
-            yield return $"Practice pieces: {Words.Of(practice)}. Run them through each new setting of a joint until it fits, then the parts.";
+            yield return $"Practice pieces: {Words.All(practice)}. Run them through each new setting of a joint until it fits, then the parts.";
     }
 
     private static void Item(PageFlow flow, string words)

@@ -36,6 +36,9 @@ internal static class Words
     /// <summary>The unit in words.</summary>
     public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
 
+    /// <summary>Several marks, none left out.</summary>
+    public static string All(IReadOnlyList<string> marks) => MarkRange.All(marks);
+
     /// <summary>Several marks in a few characters.</summary>
     public static string Of(IReadOnlyList<string> marks) => MarkRange.Of(marks);
 }

@@ -121,7 +121,12 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     }
 
     private static PacketCut Cut(CutStep step, string sizes) =>
-        new(step.Cut.N, step.Cut.Piece, Way(step), step.Setting, step.Gives, step.Cut.ByStore) { Sizes = sizes };
+        new(step.Cut.N, step.Cut.Piece, Way(step), step.Setting, step.Gives, step.Cut.ByStore)
+        {
+            FromFarSide = step.FromFarSide,
+            IsKerfOnly = step.IsKerfOnly,
+            Sizes = sizes,
+        };
 
     private static CutWay Way(CutStep step) =>
         step.Purpose switch

@@ -26,9 +26,14 @@ public enum CutPurpose
 /// <summary>A cut as a person makes it.</summary>
 /// <param name="Cut">As planned.</param>
 /// <param name="Purpose">What it is for.</param>
-/// <param name="Setting">Of fence or stop: from the near edge, but from the far one where an edge is trimmed.</param>
+/// <param name="Setting">Of fence or stop, from the near edge to the blade, or from the far one.</param>
+/// <param name="FromFarSide">True where the fence stands at the far edge.</param>
 /// <param name="Gives">What it gives: <c>C1 Rail, 3b remains</c>.</param>
-public sealed record CutStep(Cut Cut, CutPurpose Purpose, Length Setting, string Gives);
+public sealed record CutStep(Cut Cut, CutPurpose Purpose, Length Setting, bool FromFarSide, string Gives)
+{
+    /// <summary>True where an end or an edge loses no more than the blade's own width: there is nothing to measure.</summary>
+    public bool IsKerfOnly => Purpose is CutPurpose.SquareEnd or CutPurpose.TrimByGuide && Setting == Length.Zero;
+}
 
 /// <summary>The cuts of a layout in words, the same on screen and paper.</summary>
 public static class CutTexts
@@ -56,6 +61,16 @@ public static class CutTexts
     private static CutStep Step(TracedCut traced, HashSet<string> worked, Length? widestRip, string gives)
     {
         var cut = traced.Cut;
+        var purpose = PurposeOf(traced, worked, widestRip);
+        var far = purpose == CutPurpose.TrimEdge || (purpose == CutPurpose.Part && IsBeyond(cut, widestRip));
+        return far && traced.Second is { } rest
+            ? new(cut, purpose, rest.Dy, FromFarSide: true, gives)
+            : new(cut, purpose, cut.At, FromFarSide: false, gives);
+    }
+
+    private static CutPurpose PurposeOf(TracedCut traced, HashSet<string> worked, Length? widestRip)
+    {
+        var cut = traced.Cut;
         if (
             cut.ByStore
             || cut.FirstPart is not null
@@ -63,11 +78,13 @@ public static class CutTexts
             || worked.Contains(cut.First)
             || traced.Second is not { } rest
         )
-            return new(cut, CutPurpose.Part, cut.At, gives);
+            return CutPurpose.Part;
         if (cut.Kind == CutKind.Crosscut)
-            return new(cut, CutPurpose.SquareEnd, cut.At, gives);
-        return rest.Dy > widestRip
-            ? new(cut, CutPurpose.TrimByGuide, cut.At, gives)
-            : new(cut, CutPurpose.TrimEdge, rest.Dy, gives);
+            return CutPurpose.SquareEnd;
+        return rest.Dy > widestRip ? CutPurpose.TrimByGuide : CutPurpose.TrimEdge;
     }
+
+    // The fence reaches the narrower side alone.
+    private static bool IsBeyond(Cut cut, Length? widestRip) =>
+        cut is { Kind: CutKind.Rip, ByStore: false } && cut.At > widestRip;
 }

@@ -1,9 +1,11 @@
 namespace ShopPlanner.Services.Projects;
 
-/// <summary>A part's letter: A to Z, then AA, AB and so on.</summary>
+/// <summary>A part's letter: A to Z, then AA, AB and so on. I and O are not given, since they read as 1 and 0 (common practice of
+/// drawing offices); one who types them may have them.</summary>
 internal static class PartMarks
 {
     private const int MostLetters = 3;
+    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
     public static string Plain(string mark) => mark.Trim().ToUpperInvariant();
 
@@ -26,7 +28,7 @@ internal static class PartMarks
     // Counting with letters: there is no nought, so each further place takes one less.
     private static string Nth(int n)
     {
-        var letter = ((char)('A' + (n % 26))).ToString();
-        return n < 26 ? letter : Nth((n / 26) - 1) + letter;
+        var letter = Letters[n % Letters.Length].ToString();
+        return n < Letters.Length ? letter : Nth((n / Letters.Length) - 1) + letter;
     }
 }

@@ -8,6 +8,7 @@ internal static class PartPaste
 {
     private const int MostCharacters = 5_000_000;
 
+    // As the columns stand on the page.
     private static readonly string[] Order =
     [
         "mark",
@@ -16,12 +17,19 @@ internal static class PartPaste
         "length",
         "width",
         "quantity",
-        "grain",
         "note",
+        "grain",
         "long",
         "wide",
         "practice",
     ];
+
+    private const int GrainOrNote = 6;
+
+    // Many lists have the grain before the note; it is told from a note by its words.
+    private static readonly string[] GrainFirst = [.. Order[..GrainOrNote], "grain", "note", .. Order[(GrainOrNote + 2)..]];
+
+    private static readonly HashSet<string> Along = new(StringComparer.OrdinalIgnoreCase) { "length", "along", "with", "yes" };
 
     private static readonly Dictionary<string, string> Synonyms = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -60,8 +68,12 @@ internal static class PartPaste
             return ([], table.Fault);
         var columns = table.Lines.Count > 0 ? Heading(table.Lines[0].Cells) : null;
         var lines = columns is null ? table.Lines : table.Lines.Skip(1);
-        return ([.. lines.Select(line => Row(line.Cells, columns ?? Order))], null);
+        columns ??= table.Lines.All(line => SaysGrain(line.Cells)) ? GrainFirst : Order;
+        return ([.. lines.Select(line => Row(line.Cells, columns))], null);
     }
+
+    private static bool SaysGrain(string[] cells) =>
+        cells.Length > GrainOrNote && cells[GrainOrNote].Trim() is var word && (Along.Contains(word) || MayTurn.Contains(word));
 
     public static Fault TooMany(int rows) =>
         Fault.Of("paste", $"{rows} rows", $"are too many: a parts list holds at most {IPartService.MaxRows}; nothing was added");

@@ -47,7 +47,7 @@ public sealed class StoreCutTests
             ("1", LengthFormat.WithUnit(plan.Plan.Layouts[0].Cuts[0].At, plan.Plan.Unit)),
             (cut.Children[0].TextContent, cut.Children[1].TextContent)
         );
-        Assert.StartsWith("Cut the board across. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Crosscut the board. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);
         Assert.Contains("Up to ⅛″ off does no harm", page.Find(".store-cuts p").TextContent, StringComparison.Ordinal);
     }
 

@@ -48,11 +48,11 @@ public static class PlanWords
         return plan.Request.Materials.First(one => one.Id == material).Form;
     }
 
-    /// <summary>What to do at the saw: <c>Cut the board across</c>, <c>Rip piece 2b</c>.</summary>
+    /// <summary>What to do at the saw: <c>Crosscut the board</c>, <c>Rip piece 2b</c>.</summary>
     public static string Doing(Cut cut)
     {
         ArgumentNullException.ThrowIfNull(cut);
-        return cut.Kind == CutKind.Crosscut ? $"Cut {Piece(cut)} across" : $"Rip {Piece(cut)}";
+        return cut.Kind == CutKind.Crosscut ? $"Crosscut {Piece(cut)}" : $"Rip {Piece(cut)}";
     }
 
     /// <summary>What to do at one's own saw: <c>Square the end of the board</c>, <c>Rip piece 2b</c>.</summary>
@@ -63,6 +63,7 @@ public static class PlanWords
         {
             CutPurpose.SquareEnd => $"Square the end of {Piece(step.Cut)}",
             CutPurpose.TrimEdge => $"Trim the edge of {Piece(step.Cut)}, fence on the far side",
+            CutPurpose.Part when step.FromFarSide => $"{Doing(step.Cut)}, fence on the far side",
             CutPurpose.TrimByGuide => $"Trim the edge of {Piece(step.Cut)} along a straightedge",
             _ => Doing(step.Cut),
         };
@@ -73,7 +74,7 @@ public static class PlanWords
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(step);
-        return LengthFormat.WithUnit(step.Setting, plan.UnitOfLayout(layoutIndex));
+        return step.IsKerfOnly ? "kerf" : LengthFormat.WithUnit(step.Setting, plan.UnitOfLayout(layoutIndex));
     }
 
     /// <summary>Sizes of a leftover.</summary>
