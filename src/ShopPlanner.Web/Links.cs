@@ -92,7 +92,11 @@ public static class Links
         number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
 
     /// <summary>Measuring what a board or sheet leaves.</summary>
-    public static string BenchFinish(Guid plan, int number) => $"{Bench}/{plan}/{Number(number)}/finish";
+    /// <param name="plan">The plan.</param>
+    /// <param name="number">The board's or sheet's number.</param>
+    /// <param name="allCutsMade">True where every cut was made, ticked or not.</param>
+    public static string BenchFinish(Guid plan, int number, bool allCutsMade = false) =>
+        $"{Bench}/{plan}/{Number(number)}/finish{(allCutsMade ? "?all-made=true" : "")}";
 
     /// <summary>A working, filled in.</summary>
     /// <param name="form">Its name.</param>

@@ -39,8 +39,8 @@ internal static class BenchReading
         );
     }
 
-    // Finished boards and sheets with the tags of what went into the bin.
-    private static async Task<Dictionary<(int Layout, int Copy), ImmutableArray<string>>> FinishedAsync(
+    // Finished boards and sheets with what went into the bin.
+    private static async Task<Dictionary<(int Layout, int Copy), ImmutableArray<BinnedPiece>>> FinishedAsync(
         ShopContext db,
         Guid planId,
         CancellationToken cancel
@@ -48,14 +48,14 @@ internal static class BenchReading
     {
         var finishes = await db.Finishes.AsNoTracking().Where(f => f.PlanId == planId && f.Standing).ToListAsync(cancel);
         var ids = finishes.Select(finish => finish.Id).ToList();
-        var tags = await (
+        var binned = await (
             from entry in db.Entries.AsNoTracking()
             join piece in db.Pieces on entry.PieceId equals piece.Id
             where entry.Kind == StockEntryKind.Binned && entry.FinishId != null && ids.Contains(entry.FinishId.Value)
             orderby entry.Number
-            select new { entry.FinishId, piece.Tag }
+            select new { entry.FinishId, Binned = new BinnedPiece(piece.Tag, entry.Length, entry.Width) }
         ).ToListAsync(cancel);
-        var byFinish = tags.ToLookup(row => row.FinishId, row => row.Tag);
+        var byFinish = binned.ToLookup(row => row.FinishId, row => row.Binned);
         return finishes.ToDictionary(finish => (finish.Layout, finish.Copy), finish => byFinish[finish.Id].ToImmutableArray());
     }
 }

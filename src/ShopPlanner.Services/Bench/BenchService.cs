@@ -31,19 +31,17 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
     public Task<Outcome<BenchView>> FinishAsync(
         Guid commandId,
         Guid planId,
-        int layout,
-        int copy,
-        IReadOnlyList<MeasuredLeftover> leftovers,
+        FinishedStock finished,
         string device,
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
             commandId,
-            $"finish {planId} {layout} {copy} {ShopJson.Hash(leftovers)}",
+            $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} {ShopJson.Hash(finished.Leftovers)}",
             planId,
             async (db, plan) =>
-                Refuse(plan, layout, copy, device)
-                ?? await new Finishing(db, plan, device, clock, cancel).FinishAsync(layout, copy, leftovers),
+                Refuse(plan, finished.Layout, finished.Copy, device)
+                ?? await new Finishing(db, plan, device, clock, cancel).FinishAsync(finished),
             cancel
         );
 

@@ -12,15 +12,16 @@ namespace ShopPlanner.Services.Bench;
 /// <summary>Enters a board or sheet that was cut up, with its leftovers.</summary>
 internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, TimeProvider clock, CancellationToken cancel)
 {
-    public async Task<Outcome<BenchView>?> FinishAsync(int layoutIndex, int copy, IReadOnlyList<MeasuredLeftover> leftovers)
+    public async Task<Outcome<BenchView>?> FinishAsync(FinishedStock finished)
     {
+        var (layoutIndex, copy) = (finished.Layout, finished.Copy);
         if (await plan.FinishAsync(db, layoutIndex, copy, cancel) is { } already)
             return Outcome.Conflict<BenchView>(Fault.Of("copy", already.Device, "has finished this one already"));
         var (layout, stock) = (plan.Record.Plan.Layouts[layoutIndex], plan.StockOf(layoutIndex));
         var material = await db.Materials.SingleAsync(m => m.Id == stock.Material, cancel);
         var faults = new List<Fault>();
         var kept = LeftoverReader.Read(
-            leftovers,
+            finished.Leftovers,
             layout,
             stock,
             material,
@@ -43,7 +44,7 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
                 clock,
                 cancel
             );
-        foreach (var cut in layout.Cuts)
+        foreach (var cut in finished.AllCutsMade ? layout.Cuts : [])
             await plan.TickAsync(db, (layoutIndex, copy, cut.N), true, device, clock.GetUtcNow().UtcDateTime, cancel);
         return null;
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
@@ -11,8 +12,8 @@ namespace ShopPlanner.Services.Bench;
 /// <param name="Copy">Which of that layout's copies, from 1.</param>
 /// <param name="Stock">What to take.</param>
 /// <param name="Cuts">The layout's cuts with their ticks.</param>
-/// <param name="Finished">True when it was cut up and its leftovers are in the bin.</param>
-/// <param name="Binned">Tags of the leftovers put in the bin when it was finished.</param>
+/// <param name="Finished">True when nothing more is cut from it and its leftovers are in the bin.</param>
+/// <param name="Binned">The leftovers put in the bin when it was finished.</param>
 public sealed record BenchStock(
     int Number,
     int Layout,
@@ -20,8 +21,14 @@ public sealed record BenchStock(
     PlanStockName Stock,
     ImmutableArray<BenchCut> Cuts,
     bool Finished,
-    ImmutableArray<string> Binned
+    ImmutableArray<BinnedPiece> Binned
 );
+
+/// <summary>A leftover that went into the bin.</summary>
+/// <param name="Tag">To write on it.</param>
+/// <param name="Length">As measured.</param>
+/// <param name="Width">As measured.</param>
+public sealed record BinnedPiece(string Tag, Length Length, Length Width);
 
 /// <summary>A cut and whether it is made.</summary>
 /// <param name="Cut">The cut.</param>
@@ -32,6 +39,13 @@ public sealed record BenchCut(Cut Cut, bool Made);
 /// <param name="Plan">The plan.</param>
 /// <param name="Stocks">Every physical board and sheet.</param>
 public sealed record BenchView(PlanView Plan, ImmutableArray<BenchStock> Stocks);
+
+/// <summary>A board or sheet that nothing more is cut from.</summary>
+/// <param name="Layout">Index into the plan's layouts.</param>
+/// <param name="Copy">Which of that layout's copies, from 1.</param>
+/// <param name="AllCutsMade">True where every cut was made, ticked or not; false where those not ticked stay uncut.</param>
+/// <param name="Leftovers">What is left.</param>
+public sealed record FinishedStock(int Layout, int Copy, bool AllCutsMade, IReadOnlyList<MeasuredLeftover> Leftovers);
 
 /// <summary>A leftover as measured at the bench, as typed.</summary>
 /// <param name="Index">Into the layout's leftovers; −1 for one that was not planned.</param>
@@ -62,13 +76,11 @@ public interface IBenchService
     );
 
     /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the leftovers
-    /// kept enter the bin with tags. One transaction.</summary>
+    /// kept enter the bin with tags. Cuts that are not made stay so, and their parts are still to be cut. One transaction.</summary>
     Task<Outcome<BenchView>> FinishAsync(
         Guid commandId,
         Guid planId,
-        int layout,
-        int copy,
-        IReadOnlyList<MeasuredLeftover> leftovers,
+        FinishedStock finished,
         string device,
         CancellationToken cancel = default
     );

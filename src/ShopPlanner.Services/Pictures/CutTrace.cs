@@ -36,6 +36,23 @@ internal static class CutTrace
         return traced.ToImmutable();
     }
 
+    /// <summary>What lies there once some of the cuts are made: all that is no finished part.</summary>
+    /// <param name="whole">The stock, by the name that the first cut calls it.</param>
+    /// <param name="made">The cuts that are made, in order.</param>
+    public static IReadOnlyCollection<StockArea> InHand((string Name, StockArea Area) whole, IEnumerable<TracedCut> made)
+    {
+        var hand = new Dictionary<string, StockArea> { [whole.Name] = whole.Area };
+        foreach (var step in made.Where(step => hand.Remove(step.Cut.Piece)))
+        {
+            if (step.Cut.FirstPart is null)
+                hand[step.Cut.First] = step.First;
+            if (step is { Cut: { Second: { } name, SecondPart: null }, Second: { } second })
+                hand[name] = second;
+        }
+
+        return hand.Values;
+    }
+
     private static TracedCut Make(Cut cut, StockArea piece, Length kerf)
     {
         if (cut.Kind == CutKind.Crosscut)

@@ -52,11 +52,12 @@ public sealed class PlanMarks
         pieces[part] = before + plan.Plan.Layouts[layout].Copies;
     }
 
+    // Numbers go on from the pieces that were cut before.
     private string Mark(string part, int number)
     {
-        var mark = plan.Parts[part].Mark;
-        return plan.Request.Parts.Single(p => p.Id == part).Quantity == 1
+        var (mark, before) = (plan.Parts[part].Mark, plan.CutBefore.GetValueOrDefault(part));
+        return plan.Request.Parts.Single(p => p.Id == part).Quantity + before == 1
             ? mark
-            : mark + number.ToString(CultureInfo.InvariantCulture);
+            : mark + (number + before).ToString(CultureInfo.InvariantCulture);
     }
 }

@@ -45,7 +45,7 @@ public static class PlanPictures
                 made.Contains(n) ? CutState.Done
                 : n == next ? CutState.Next
                 : CutState.Planned,
-            stock.Binned
+            [.. stock.Binned.Select(binned => binned.Tag)]
         );
     }
 

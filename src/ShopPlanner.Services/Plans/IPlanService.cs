@@ -13,7 +13,8 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
 /// <param name="UseBin">Whether offcuts may be cut.</param>
 /// <param name="Seconds">How long to look for better; more than zero.</param>
-/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction.</param>
+/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction. What it has cut
+/// stays cut.</param>
 public sealed record PlanOrder(
     ImmutableArray<Guid> Projects,
     ImmutableArray<Guid>? Parts,
@@ -22,12 +23,20 @@ public sealed record PlanOrder(
     bool UseBin,
     int Seconds,
     Guid? Replaces
-);
+)
+{
+    /// <summary>True to plan pieces that are cut already once more; otherwise they are left out.</summary>
+    public bool CutAgain { get; init; }
+}
 
 /// <summary>What an order comes to before it is planned.</summary>
 /// <param name="Request">The request that would be planned.</param>
 /// <param name="LeftOut">Rows that cannot be planned yet: field is project code and mark.</param>
-public sealed record PlanPreview(CutRequest Request, ImmutableArray<Fault> LeftOut);
+public sealed record PlanPreview(CutRequest Request, ImmutableArray<Fault> LeftOut)
+{
+    /// <summary>Pieces of the rows wanted that are cut already, and left out unless the order says otherwise.</summary>
+    public int CutAlready { get; init; }
+}
 
 /// <summary>Where a planning run stands.</summary>
 public enum PlanJobState
@@ -144,6 +153,9 @@ public sealed record PlanView(
     string RequestHash
 )
 {
+    /// <summary>Pieces that were cut before the plan was made, by part id: marks are numbered on from them.</summary>
+    public ImmutableDictionary<string, int> CutBefore { get; init; } = ImmutableDictionary<string, int>.Empty;
+
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
     public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;
 }

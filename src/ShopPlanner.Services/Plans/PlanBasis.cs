@@ -22,7 +22,11 @@ internal sealed record PlanBasis(
     ImmutableSortedDictionary<string, DateOnly> Seen,
     ImmutableSortedDictionary<string, string> Materials,
     ImmutableSortedDictionary<Guid, LengthUnit> Units
-);
+)
+{
+    /// <summary>Pieces that were cut before and left out, by part id.</summary>
+    public ImmutableSortedDictionary<string, int> CutBefore { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
+}
 
 /// <summary>A request with its names.</summary>
 /// <param name="Order">What was asked for.</param>
@@ -31,6 +35,9 @@ internal sealed record PlanBasis(
 /// <param name="LeftOut">Rows that cannot be planned yet.</param>
 internal sealed record PlanDraft(PlanOrder Order, CutRequest Request, PlanBasis Basis, ImmutableArray<Fault> LeftOut)
 {
+    /// <summary>Pieces of the rows wanted that are cut already.</summary>
+    public int CutAlready { get; init; }
+
     /// <summary>Pieces of the rack and the bin that a plan cuts.</summary>
     public IEnumerable<(CutStock Stock, Guid PieceId)> PiecesOf(CutPlan plan)
     {

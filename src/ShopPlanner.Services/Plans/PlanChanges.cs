@@ -49,9 +49,12 @@ internal sealed class PlanChanges
     private void NewRows(string project, IEnumerable<PartRow> rows)
     {
         var known = Basis.Rows.Values.ToHashSet();
-        foreach (var row in rows.Where(row => row.Part is not null && !known.Contains(row.Texts.Id)))
+        foreach (var row in rows.Where(row => row.Part is not null && !known.Contains(row.Texts.Id) && !IsCut(row)))
             changes.Add($"{project}: part {row.Part!.Id} is new");
     }
+
+    private bool IsCut(PartRow row) =>
+        !record.Draft.Order.CutAgain && now.Cut.Of(row.Texts.Id, row.Part!, isPractice: false) >= row.Part!.Quantity;
 
     private void Compare(CutPart was, PlanPartName name, PartRow? row, LengthUnit unit)
     {
@@ -70,15 +73,26 @@ internal sealed class PlanChanges
             Say(true, longer);
         if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider)
             Say(true, wider);
-        Say(part.Quantity != was.Quantity, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity)}");
+        var before = Basis.CutBefore.GetValueOrDefault(was.Id);
+        Say(part.Quantity != was.Quantity + before, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity + before)}");
+        if (!record.Draft.Order.CutAgain)
+            CutElsewhere(before, now.Cut.Of(row.Texts.Id, part, isPractice: false, except: record.Stored.Id), Say);
         Say(part.Material != was.Material, $"is now of {row.MaterialName}");
         Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
         Say(part.Id != mark, $"is now marked {part.Id}");
-        var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id)?.Quantity ?? 0;
+        var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id) is { } practice
+            ? practice.Quantity + Basis.CutBefore.GetValueOrDefault(practice.Id)
+            : 0;
         Say(
             row.Practice != practised,
             $"now has {Practice(row.Practice)}" + (practised > 0 ? $", not {Practice(practised)}" : "")
         );
+    }
+
+    private static void CutElsewhere(int before, int elsewhere, Action<bool, string> say)
+    {
+        say(elsewhere > before, $"was cut {Times(elsewhere - before)} with another plan since");
+        say(elsewhere < before, $"was counted as cut {Times(before)}, and is now {Times(elsewhere)}");
     }
 
     // Null where neither the finished size nor what is cut changed.
@@ -102,6 +116,7 @@ internal sealed class PlanChanges
     private static string Times(int quantity) =>
         quantity switch
         {
+            0 => "never",
             1 => "once",
             2 => "twice",
             _ => $"{quantity} times",

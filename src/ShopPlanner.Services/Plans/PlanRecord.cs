@@ -45,6 +45,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Stored.RequestHash
         )
         {
+            CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
             Units = Draft.Basis.Units.ToImmutableDictionary(),
         };
 }

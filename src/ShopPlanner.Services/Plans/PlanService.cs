@@ -1,4 +1,3 @@
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Shop;
@@ -18,7 +17,7 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
     {
         var draft = await work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
         return draft.Ok
-            ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut)
+            ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) { CutAlready = draft.Value.CutAlready }
             : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
     }
 
@@ -29,11 +28,9 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
             return new Outcome<PlanJobView>(preview.Kind, null, preview.Faults);
         if (
             order.Replaces is { } replaced
-            && await GetAsync(replaced, cancel) is { Summary.State: PlanState.Cutting or PlanState.Cut } old
+            && await work.ReadAsync(db => PlanWithdrawal.RefuseAsync(db, replaced, cancel), cancel) is { } fault
         )
-            return Outcome.Faulty<PlanJobView>(
-                Fault.Of(nameof(order.Replaces), old.Summary.Name, "is being cut and cannot be replaced: reopen its boards first")
-            );
+            return Outcome.Faulty<PlanJobView>(fault.At(nameof(order.Replaces)));
         return await jobs.AddAsync(order, cancel);
     }
 

@@ -96,10 +96,8 @@ internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
     {
         if (await db.Plans.FindAsync([replaced], cancel) is not { } old)
             return null;
-        if (old.State is PlanState.Cutting or PlanState.Cut)
-            return Outcome.Faulty<PlanSummary>(
-                Fault.Of(nameof(PlanOrder.Replaces), old.Name, "is being cut and cannot be replaced: reopen its boards first")
-            );
+        if (await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault)
+            return Outcome.Faulty<PlanSummary>(fault.At(nameof(PlanOrder.Replaces)));
         old.State = PlanState.Withdrawn;
         await ReleaseAsync(db, replaced, cancel);
         return null;

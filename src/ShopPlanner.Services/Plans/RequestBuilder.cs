@@ -27,6 +27,12 @@ internal sealed class RequestBuilder
         Guid
     >(StringComparer.Ordinal);
 
+    private readonly ImmutableSortedDictionary<string, int>.Builder cutBefore = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        int
+    >(StringComparer.Ordinal);
+    private int cutAlready;
+
     private RequestBuilder(PlanOrder order, Snapshot shop) => (this.order, this.shop) = (order, shop);
 
     public static Outcome<PlanDraft> Build(PlanOrder order, Snapshot shop) => new RequestBuilder(order, shop).Build();
@@ -46,7 +52,9 @@ internal sealed class RequestBuilder
                 new Fault(
                     nameof(order.Parts),
                     "",
-                    "holds no part that can be planned: add parts, or mend the rows that have faults"
+                    cutAlready > 0
+                        ? "holds no part that is not cut already: say that they are to be cut again, or add parts"
+                        : "holds no part that can be planned: add parts, or mend the rows that have faults"
                 )
             );
         if (faults.Count > 0)
@@ -97,8 +105,11 @@ internal sealed class RequestBuilder
             stock.Seen,
             materials.ToImmutableSortedDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal),
             projects.ToImmutableSortedDictionary(p => p.Id, p => p.Unit)
-        );
-        return new PlanDraft(order, request, basis, [.. leftOut]);
+        )
+        {
+            CutBefore = cutBefore.ToImmutable(),
+        };
+        return new PlanDraft(order, request, basis, [.. leftOut]) { CutAlready = cutAlready };
     }
 
     // What would be refused as a document is refused here: one set of rules for both.
@@ -137,32 +148,48 @@ internal sealed class RequestBuilder
     private void Add(StoredProject project, PartRow row, CutPart part)
     {
         var id = IdOf(project, part.Id);
-        parts.Add(part with { Id = id });
-        rowIds.Add(id, row.Texts.Id);
         var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
-        partNames.Add(id, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
-        if (row.Practice > 0)
-            AddPractice(project, row, part, id, mark);
+        var wanted = part with { Id = id, Quantity = Wanted(id, row, part, part.Quantity, isPractice: false) };
+        Add(wanted, row, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
+        if (row.Practice > 0 && wanted.Quantity > 0)
+            AddPractice(project, row, wanted, mark);
     }
 
     // Cut like the part, so that it passes every setting that the part will; what is learned on it is not trimmed.
-    private void AddPractice(StoredProject project, PartRow row, CutPart part, string partId, string mark)
+    private void AddPractice(StoredProject project, PartRow row, CutPart part, string mark)
     {
-        var practice = PartMarks.Practice(part.Id);
+        var practice = PartMarks.Practice(row.Part!.Id);
         var (id, name) = (IdOf(project, practice), $"Practice for {mark}");
-        parts.Add(
-            part with
-            {
-                Id = id,
-                Name = name,
-                Quantity = row.Practice,
-                FinishedLength = null,
-                FinishedWidth = null,
-                PracticeFor = partId,
-            }
-        );
-        rowIds.Add(id, row.Texts.Id);
-        partNames.Add(id, new PlanPartName(id, mark == part.Id ? practice : id, name, project.Id, project.Name));
+        var wanted = part with
+        {
+            Id = id,
+            Name = name,
+            Quantity = Wanted(id, row, part, row.Practice, isPractice: true),
+            FinishedLength = null,
+            FinishedWidth = null,
+            PracticeFor = part.Id,
+        };
+        Add(wanted, row, new PlanPartName(id, mark == row.Part.Id ? practice : id, name, project.Id, project.Name));
+    }
+
+    private void Add(CutPart part, PartRow row, PlanPartName name)
+    {
+        if (part.Quantity == 0)
+            return;
+        parts.Add(part);
+        rowIds.Add(part.Id, row.Texts.Id);
+        partNames.Add(part.Id, name);
+    }
+
+    // What is cut already is left out, unless it is to be cut once more.
+    private int Wanted(string id, PartRow row, CutPart part, int quantity, bool isPractice)
+    {
+        var cut = Math.Min(quantity, shop.Cut.Of(row.Texts.Id, part, isPractice));
+        cutAlready += isPractice ? 0 : cut;
+        if (order.CutAgain || cut == 0)
+            return quantity;
+        cutBefore.Add(id, cut);
+        return quantity - cut;
     }
 
     /// <summary>Unique over projects, whose codes differ.</summary>

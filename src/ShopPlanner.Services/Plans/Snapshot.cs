@@ -28,6 +28,8 @@ internal sealed class Snapshot
 
     public required ShopSettings Shop { get; init; }
 
+    public required CutPieces Cut { get; init; }
+
     public static async Task<Snapshot> LoadAsync(ShopContext db, CancellationToken cancel)
     {
         var parts = await db.Parts.AsNoTracking().OrderBy(part => part.Position).ThenBy(part => part.Id).ToListAsync(cancel);
@@ -39,6 +41,7 @@ internal sealed class Snapshot
             Prices = await db.Prices.AsNoTracking().ToDictionaryAsync(price => price.Id, cancel),
             OnHand = (await StockNow.OnHandAsync(db, cancel)).ToDictionary(piece => piece.Piece.Id),
             Shop = await ShopService.ReadAsync(db, cancel),
+            Cut = await CutPieces.LoadAsync(db, cancel),
         };
     }
 

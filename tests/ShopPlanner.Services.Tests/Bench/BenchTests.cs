@@ -62,11 +62,17 @@ public sealed class BenchTests : IAsyncLifetime
     public async Task The_same_command_again_changes_nothing_and_answers_the_same()
     {
         var id = Guid.CreateVersion7();
-        var first = await Bench.FinishAsync(id, plan, 0, 1, [new(0, "11", "", true)], Some.Device, TestShop.Cancel);
+        var first = await Bench.FinishAsync(id, plan, new(0, 1, true, [new(0, "11", "", true)]), Some.Device, TestShop.Cancel);
         var rows = given.Shop.CountRows();
         for (var i = 0; i < 3; i++)
         {
-            var again = await Bench.FinishAsync(id, plan, 0, 1, [new(0, "11", "", true)], Some.Device, TestShop.Cancel);
+            var again = await Bench.FinishAsync(
+                id,
+                plan,
+                new(0, 1, true, [new(0, "11", "", true)]),
+                Some.Device,
+                TestShop.Cancel
+            );
             Assert.True(again.Ok);
             Assert.Equal(first.Value!.Stocks[0].Binned, again.Value.Stocks[0].Binned);
         }
@@ -80,7 +86,7 @@ public sealed class BenchTests : IAsyncLifetime
     {
         var view = await FinishAsync(0, new MeasuredLeftover(0, "11 1/8", "", true));
         Assert.True(view.Stocks[0].Finished);
-        Assert.Equal(["B2"], view.Stocks[0].Binned);
+        Assert.Equal(["B2"], view.Stocks[0].Binned.Select(binned => binned.Tag));
         var piece = Assert.Single(await given.Shop.Stock.ListAsync(TestShop.Cancel));
         Assert.Equal(("B2", null), (piece.Tag, piece.PromisedPlanId));
         Assert.Equal(Core.Measures.Length.FromInches(11, 1, 8), piece.Length);
@@ -136,7 +142,7 @@ public sealed class BenchTests : IAsyncLifetime
         var after = await given.Shop.Stock.ListAsync(TestShop.Cancel);
         Assert.Equal(before.Select(piece => piece with { Version = 0 }), after.Select(piece => piece with { Version = 0 }));
         Assert.Equal(PlanState.Cutting, await StateAsync());
-        Assert.Equal(["B3"], (await FinishAsync(0, new MeasuredLeftover(0, "11", "", true))).Stocks[0].Binned);
+        Assert.Equal("B3", (await FinishAsync(0, new MeasuredLeftover(0, "11", "", true))).Stocks[0].Binned.Single().Tag);
     }
 
     [Fact]
@@ -173,7 +179,7 @@ public sealed class BenchTests : IAsyncLifetime
         (await Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, 1, cut, made, Some.Device, TestShop.Cancel)).Value!;
 
     private Task<Outcome<BenchView>> TryFinishAsync(int layout, params MeasuredLeftover[] leftovers) =>
-        Bench.FinishAsync(Guid.CreateVersion7(), plan, layout, 1, leftovers, Some.Device, TestShop.Cancel);
+        Bench.FinishAsync(Guid.CreateVersion7(), plan, new(layout, 1, true, leftovers), Some.Device, TestShop.Cancel);
 
     private async Task<BenchView> FinishAsync(int layout, params MeasuredLeftover[] leftovers)
     {

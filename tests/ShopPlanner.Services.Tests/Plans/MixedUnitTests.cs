@@ -64,9 +64,7 @@ public sealed class MixedUnitTests : IAsyncLifetime
         var entries = await given.Shop.Bench.FinishAsync(
             Guid.CreateVersion7(),
             plan.Summary.Id,
-            LayoutOf(Poplar),
-            1,
-            [new MeasuredLeftover(0, "1150", "", true)],
+            new FinishedStock(LayoutOf(Poplar), 1, true, [new MeasuredLeftover(0, "1150", "", true)]),
             Some.Device,
             TestShop.Cancel
         );

@@ -127,9 +127,7 @@ public sealed class PromiseTests : IAsyncLifetime
                 await Shop.Bench.FinishAsync(
                     Guid.CreateVersion7(),
                     plan,
-                    0,
-                    1,
-                    [new MeasuredLeftover(0, "5", "", true)],
+                    new FinishedStock(0, 1, true, [new MeasuredLeftover(0, "5", "", true)]),
                     Some.Device,
                     TestShop.Cancel
                 );

@@ -15,7 +15,7 @@ public sealed class FinishTests
     {
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
-        var form = (await browser.OpenAsync(Links.BenchFinish(await shop.PlanAsync(), 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(await shop.PlanAsync(), 1, allCutsMade: true))).FormOf(Finish);
 
         var fields = PlainBrowser.FieldsOf(form).ToLookup(field => field.Key, field => field.Value);
 
@@ -30,7 +30,7 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
 
         using var answer = await browser.PostAsync(
             form.GetAttribute("action")!,
@@ -41,7 +41,27 @@ public sealed class FinishTests
         var piece = Assert.Single(await shop.StockAsync());
         Assert.Equal((StockPlace.Bin, 35.25m), (piece.Place, piece.Length.Ticks / (decimal)Core.Measures.Length.TicksPerInch));
         var page = await browser.OpenAsync(answer.Headers.Location!.OriginalString);
-        Assert.Contains($"Write {piece.Tag} on it", page.Body!.TextContent);
+        Assert.Contains($"Write {piece.Tag} on the piece of 35 ¼″ × 2 ½″", page.Body!.TextContent);
+    }
+
+    [Fact]
+    public async Task Stopped_before_the_last_cut_what_lies_there_is_left_and_its_parts_are_not_cut()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+
+        var page = await browser.OpenAsync(Links.BenchFinish(plan, 1));
+        Assert.Contains("Not cut from it: A1 Leg, A2 Leg.", page.Body!.TextContent, StringComparison.Ordinal);
+        using var answer = await browser.SubmitAsync(page.FormOf(Finish));
+
+        Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
+        Assert.Equal(
+            "96",
+            Core.Measures.LengthFormat.Exact(Assert.Single(await shop.StockAsync()).Length, Core.Measures.LengthUnit.Inch)
+        );
+        var finished = await browser.OpenAsync(answer.Headers.Location!.OriginalString);
+        Assert.Contains("Not cut: A1 Leg, A2 Leg. Plan the rest", finished.Body!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -50,7 +70,7 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
 
         using var first = await browser.SubmitAsync(form);
         using var second = await browser.SubmitAsync(form);
@@ -69,7 +89,7 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
         var fields = PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", typed));
 
         using var answer = await browser.PostAsync(form.GetAttribute("action")!, fields);
@@ -90,7 +110,7 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
         using var bad = await browser.PostAsync(
             form.GetAttribute("action")!,
             PlainBrowser.FieldsOf(form).With(("Leftovers[0].Length", "long"))
@@ -112,7 +132,7 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish);
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
 
         using var answer = await browser.PostAsync(
             form.GetAttribute("action")!,
@@ -130,7 +150,9 @@ public sealed class FinishTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        using var finished = await browser.SubmitAsync((await browser.OpenAsync(Links.BenchFinish(plan, 1))).FormOf(Finish));
+        using var finished = await browser.SubmitAsync(
+            (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish)
+        );
 
         using var answer = await browser.SubmitAsync(
             (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Reopen this board")

@@ -110,9 +110,7 @@ internal static class BenchEndpoints
                 var outcome = await bench.FinishAsync(
                     entries.Command,
                     planId,
-                    stock.Layout,
-                    stock.Copy,
-                    [.. measured.Select(pair => pair.Measured)],
+                    entries.Finished(stock),
                     DeviceName.Of(context),
                     cancel
                 );

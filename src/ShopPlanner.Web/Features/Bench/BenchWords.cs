@@ -53,6 +53,15 @@ public static class BenchWords
             yield return (store.Count > 0 ? "Cuts at home" : "Cuts in order", home);
     }
 
+    /// <summary>Pieces of a board or sheet that no cut has freed yet, each with mark and name.</summary>
+    public static IReadOnlyList<string> NotCut(BenchView view, BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(stock);
+        var pieces = PlanPictures.ForBench(view, stock.Number).Pieces;
+        return [.. pieces.Where(piece => !piece.Done).Select(piece => $"{piece.Mark} {piece.Name}".TrimEnd())];
+    }
+
     /// <summary>What the setting is measured from.</summary>
     public static string From(CutStep step)
     {

@@ -13,33 +13,44 @@ public sealed class FinishEntries
     /// <summary>The board or sheet.</summary>
     public int Number { get; set; }
 
+    /// <summary>True where every cut was made; false where those not ticked stay uncut.</summary>
+    public bool AllCutsMade { get; set; }
+
     /// <summary>The leftovers.</summary>
     public List<LeftoverEntry> Leftovers { get; set; } = [];
 
-    /// <summary>To begin with: the leftovers as planned, and room for one more.</summary>
-    public static FinishEntries Planned(BenchView view, BenchStock stock)
+    /// <summary>To begin with: the leftovers as they should be, and room for one more.</summary>
+    public static FinishEntries Expected(BenchView view, BenchStock stock, bool allCutsMade)
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
         var (unit, layout) = (view.Plan.UnitOfLayout(stock.Layout), view.Plan.Plan.Layouts[stock.Layout]);
         var whole = view.Plan.Request.Stock.First(one => one.Id == layout.Stock).Width;
-        var planned = layout.Leftovers.Select(
-            (left, index) =>
-                new LeftoverEntry
-                {
-                    Index = index,
-                    Length = BenchWords.Offered(left.Dx, unit),
-                    // A board that was not ripped is as wide as it was bought, to the last tick.
-                    Width = left.Dy == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Dy, unit),
-                    Keep = left.Keep,
-                }
-        );
+        var expected = Remaining
+            .Of(view, stock, allCutsMade)
+            .Select(left => new LeftoverEntry
+            {
+                Index = left.Index,
+                Length = BenchWords.Offered(left.Length, unit),
+                // A board that was not ripped is as wide as it was bought, to the last tick.
+                Width = left.Width == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Width, unit),
+                Keep = left.Keep,
+                IsForTheBroom = !left.Keep,
+            });
         return new()
         {
             Command = Guid.NewGuid(),
             Number = stock.Number,
-            Leftovers = [.. planned.OrderByDescending(left => left.Keep), new() { Index = -1, Keep = true }],
+            AllCutsMade = allCutsMade || stock.Cuts.All(cut => cut.Made),
+            Leftovers = [.. expected, new() { Index = -1, Keep = true }],
         };
+    }
+
+    /// <summary>The same as the services take it.</summary>
+    public FinishedStock Finished(BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return new(stock.Layout, stock.Copy, AllCutsMade, [.. Measured().Select(pair => pair.Measured)]);
     }
 
     /// <summary>As the services take it; rows for one more that were left empty are nothing. Beside each stands its place in this form.</summary>
@@ -66,4 +77,7 @@ public sealed class LeftoverEntry
 
     /// <summary>False when it goes to the broom.</summary>
     public bool Keep { get; set; }
+
+    /// <summary>True where it would be swept up, unless somebody thinks better of it.</summary>
+    public bool IsForTheBroom { get; set; }
 }

@@ -18,6 +18,8 @@ public sealed partial class NewPlanPage
     private PlanPreview? preview;
     private ImmutableArray<Fault> faults = [];
     private bool isLoaded;
+    private IReadOnlyList<PlanSummary> standing = [];
+    private bool isRest;
 
     /// <summary>Ids of projects to begin with, parted by commas.</summary>
     [SupplyParameterFromQuery]
@@ -45,6 +47,11 @@ public sealed partial class NewPlanPage
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
+    private string Title =>
+        isRest ? "Plan the rest"
+        : draft.Replaces is null ? "Plan the cuts"
+        : "Plan again";
+
     private List<string> CuttingStores =>
         [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];
 
@@ -55,6 +62,10 @@ public sealed partial class NewPlanPage
             .. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id)),
         ];
         stores = await Stores.ListAsync();
+        standing =
+        [
+            .. (await Plans.ListAsync()).Where(plan => plan.Id != Replaces && plan.State is PlanState.Ready or PlanState.Cutting),
+        ];
         sheets = await ReadSheetsAsync();
         draft.Seconds = (await Shop.GetAsync()).PlanSeconds.ToString(CultureInfo.InvariantCulture);
         await BeginAsync();
@@ -77,6 +88,7 @@ public sealed partial class NewPlanPage
         draft.Replaces = Replaces;
         if (Replaces is { } old && await Plans.GetAsync(old) is { } plan)
         {
+            isRest = plan.Summary.State == PlanState.Cutting;
             draft.Begin(
                 plan.Order,
                 plan.Order.Projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id)
@@ -89,6 +101,13 @@ public sealed partial class NewPlanPage
         foreach (var project in projects.Where(project => Projects is null || IsNamed(project.Id)))
             draft.SetProject(project.Id, true);
     }
+
+    // Planned twice, parts are bought and cut twice.
+    private IEnumerable<PlanSummary> AlsoPlanned =>
+        standing.Where(plan => plan.Id != Replaces && plan.Projects.Any(draft.HasProject));
+
+    private bool AsksOfCut =>
+        draft.CutAgain || preview is { CutAlready: > 0 } || faults.Any(fault => fault.Field == nameof(PlanOrder.Parts));
 
     private bool IsNamed(Guid project) =>
         (Projects ?? "").Split(',').Any(text => Guid.TryParse(text, out var id) && id == project);

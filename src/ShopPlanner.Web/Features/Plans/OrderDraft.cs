@@ -19,6 +19,9 @@ public sealed class OrderDraft
     /// <summary>Whether offcuts may be cut.</summary>
     public bool UseBin { get; set; } = true;
 
+    /// <summary>Whether pieces that are cut already are planned once more.</summary>
+    public bool CutAgain { get; set; }
+
     /// <summary>How long to look for better, as typed.</summary>
     public string Seconds { get; set; } = "10";
 
@@ -32,7 +35,7 @@ public sealed class OrderDraft
     {
         projects.UnionWith(order.Projects);
         stores.UnionWith(order.Stores);
-        (UseRack, UseBin) = (order.UseRack, order.UseBin);
+        (UseRack, UseBin, CutAgain) = (order.UseRack, order.UseBin, order.CutAgain);
         if (order.Parts is { } wanted)
             leftOut.UnionWith(rows.Except(wanted));
     }
@@ -69,7 +72,7 @@ public sealed class OrderDraft
         )
             ? number
             : 0;
-        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, Replaces);
+        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, Replaces) { CutAgain = CutAgain };
     }
 
     /// <summary>What a request comes to, in a sentence.</summary>

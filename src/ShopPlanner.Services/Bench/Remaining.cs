@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Bench;
+
+/// <summary>A leftover to be measured.</summary>
+/// <param name="Index">Into the layout's leftovers; −1 for one that was not planned.</param>
+/// <param name="Length">As it should be.</param>
+/// <param name="Width">As it should be.</param>
+/// <param name="Keep">Worth keeping.</param>
+public sealed record ExpectedLeftover(int Index, Length Length, Length Width, bool Keep);
+
+/// <summary>What should be left of a board or sheet when nothing more is cut from it.</summary>
+public static class Remaining
+{
+    /// <summary>The leftovers, those worth keeping first.</summary>
+    /// <param name="view">The plan at the bench.</param>
+    /// <param name="stock">The board or sheet.</param>
+    /// <param name="allCutsMade">True where every cut was made, ticked or not.</param>
+    public static ImmutableArray<ExpectedLeftover> Of(BenchView view, BenchStock stock, bool allCutsMade)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(stock);
+        var left = allCutsMade || stock.Cuts.All(cut => cut.Made) ? Planned(view, stock) : InHand(view.Plan, stock);
+        return [.. left.OrderByDescending(one => one.Keep)];
+    }
+
+    private static IEnumerable<ExpectedLeftover> Planned(BenchView view, BenchStock stock) =>
+        view.Plan.Plan.Layouts[stock.Layout].Leftovers.Select((left, i) => new ExpectedLeftover(i, left.Dx, left.Dy, left.Keep));
+
+    private static IEnumerable<ExpectedLeftover> InHand(PlanView plan, BenchStock stock)
+    {
+        var (whole, made) = (
+            PlanPictures.StockOf(plan, stock.Layout),
+            stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N)
+        );
+        var (cuts, numbers) = (PlanPictures.Trace(plan, stock.Layout), made.ToHashSet());
+        var area = new StockArea(Length.Zero, Length.Zero, whole.Length, whole.Width);
+        return CutTrace
+            .InHand((cuts[0].Cut.Piece, area), cuts.Where(cut => numbers.Contains(cut.Cut.N)))
+            .Where(piece => piece.Dx.IsPositive && piece.Dy.IsPositive)
+            .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, IsWorthKeeping(plan.Request, whole, piece)));
+    }
+
+    // As the shop's rule for leftovers has it; a sheet's either way round.
+    private static bool IsWorthKeeping(CutRequest request, CutStock whole, StockArea piece)
+    {
+        var keep = request.Keep;
+        if (request.Materials.Single(material => material.Id == whole.Material).Form == StockForm.Board)
+            return piece.Dx >= keep.BoardLength && piece.Dy.Ticks * 2 >= whole.Width.Ticks;
+        var (longer, shorter) = (Length.Max(piece.Dx, piece.Dy), Length.Min(piece.Dx, piece.Dy));
+        return longer >= keep.SheetLength && shorter >= keep.SheetWidth;
+    }
+}
