@@ -59,6 +59,7 @@ public static class ServicesSetup
         services.AddSingleton<PacketPrinter>();
         services.AddSingleton<IPlanService, PlanService>();
         services.AddHostedService<PlanWorker>();
+        services.AddHostedService<DailyBackup>();
     }
 
     private static void AddStorage(IServiceCollection services, ServicesOptions options)

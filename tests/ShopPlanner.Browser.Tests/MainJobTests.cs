@@ -46,6 +46,30 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     }
 
     [Fact]
+    public async Task A_hundred_thousand_pasted_rows_are_refused_in_words_and_the_page_lives_on()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await OpenFirstPartsAsync(page);
+        // The page's script may still be on its way: what is pasted before that is nobody's.
+        await page.WaitForFunctionAsync(
+            """
+            () => {
+              const copied = new DataTransfer();
+              copied.setData("text/plain", "\tLeg\tPine 1x3\t34 1/2\t\t4\n".repeat(100000));
+              document.querySelector("input[data-col='Mark']")
+                .dispatchEvent(new ClipboardEvent("paste", { clipboardData: copied, bubbles: true, cancelable: true }));
+              return document.querySelector("[role=alert]") !== null;
+            }
+            """,
+            null,
+            new() { PollingInterval = 500 }
+        );
+        await Expect(page.GetByText("are too many: a parts list holds at most 5000")).ToBeVisibleAsync();
+        await FirstLength(page).FillAsync("17 5/8");
+        await Expect(page.GetByText("Saved", new() { Exact = true })).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task A_part_cut_long_and_practised_says_so_on_the_plan()
     {
         var page = await browser.OpenAsync(Screen.Desktop);
@@ -128,9 +152,9 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         while (await made.CountAsync() > 0)
             await made.First.ClickAsync();
         await bench.GetByRole(AriaRole.Link, new() { Name = "Measure what is left, and finish" }).ClickAsync();
-        await bench.GetByLabel("Length").Last.FillAsync("6 1/2");
-        await bench.GetByLabel("Width").Last.FillAsync("2 1/4");
-        await bench.GetByLabel("Keep it").Last.CheckAsync();
+        await bench.GetByLabel("Length").Locator("visible=true").Last.FillAsync("6 1/2 in");
+        await bench.GetByLabel("Width").Locator("visible=true").Last.FillAsync("2 1/4 in");
+        await bench.GetByLabel("Keep it").Locator("visible=true").Last.CheckAsync();
         await bench.GetByRole(AriaRole.Button, new() { NameRegex = Finish() }).ClickAsync();
         await Expect(bench.GetByText("Finished", new() { Exact = true }).First).ToBeVisibleAsync();
         var tags = await bench.Locator(".write-tag .tag").AllInnerTextsAsync();

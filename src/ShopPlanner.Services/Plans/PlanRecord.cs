@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -23,7 +24,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
     public PlanSummary Summary(bool outOfDate) =>
         new(
             Stored.Id,
-            Stored.Name,
+            Bidi.Isolate(Stored.Name),
             Stored.MadeUtc,
             Stored.State,
             Stored.Status,
@@ -39,13 +40,28 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Draft.Order,
             Draft.Request,
             Plan,
-            Draft.Basis.Stocks.ToImmutableDictionary(),
-            Draft.Basis.Parts.ToImmutableDictionary(),
+            Draft.Basis.Stocks.ToImmutableDictionary(pair => pair.Key, pair => Isolated(pair.Value)),
+            Draft.Basis.Parts.ToImmutableDictionary(pair => pair.Key, pair => Isolated(pair.Value)),
             changes,
             Stored.RequestHash
         )
         {
             CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
             Units = Draft.Basis.Units.ToImmutableDictionary(),
+        };
+
+    // Names stand in the midst of figures, on screen and on paper.
+    private static PlanPartName Isolated(PlanPartName name) =>
+        name with
+        {
+            Name = Bidi.Isolate(name.Name),
+            Project = Bidi.Isolate(name.Project),
+        };
+
+    private static PlanStockName Isolated(PlanStockName name) =>
+        name with
+        {
+            Name = Bidi.Isolate(name.Name),
+            Store = name.Store is { } store ? Bidi.Isolate(store) : null,
         };
 }

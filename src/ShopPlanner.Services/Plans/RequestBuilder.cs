@@ -71,7 +71,7 @@ internal sealed class RequestBuilder
             .Select(id => shop.Materials[id])
             .ToList();
         var unit = projects.Select(project => project.Unit).Distinct().Count() == 1 ? projects[0].Unit : shop.Shop.Unit;
-        var stock = new RequestStock(order, shop, materials, unit);
+        var stock = new RequestStock(order, shop, materials, taken.Saw.Kerf, unit);
         if (stock.Stocks.Count == 0)
             return Outcome.Faulty<PlanDraft>(
                 new Fault(

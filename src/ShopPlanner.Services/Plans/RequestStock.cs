@@ -27,16 +27,17 @@ internal sealed class RequestStock
         DateOnly
     >(StringComparer.Ordinal);
 
-    public RequestStock(PlanOrder order, Snapshot shop, IReadOnlyList<StoredMaterial> materials, LengthUnit unit)
+    public RequestStock(PlanOrder order, Snapshot shop, IReadOnlyList<StoredMaterial> materials, Length kerf, LengthUnit unit)
     {
         (this.order, this.shop, this.unit) = (order, shop, unit);
         var wanted = materials.Select(material => material.Id).ToHashSet();
-        foreach (var piece in OnHand(wanted))
+        foreach (var piece in OnHand(wanted).Where(piece => piece.Length > kerf && piece.Width > kerf))
             Add(piece);
         foreach (var price in ForSale(order, shop, wanted))
             Add(price);
     }
 
+    /// <summary>The stock; a sliver that a cut would turn to sawdust whole is none.</summary>
     public List<CutStock> Stocks { get; } = [];
 
     public ImmutableSortedDictionary<string, PlanStockName> Names => names.ToImmutable();

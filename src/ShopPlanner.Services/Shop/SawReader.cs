@@ -48,7 +48,7 @@ internal static class SawReader
 
         return (
             new SawSettings(
-                Size(nameof(settings.Kerf), settings.Kerf, MostKerf),
+                Kerf(settings, faults),
                 Size(nameof(settings.BoardEndTrim), settings.BoardEndTrim, MostTrim),
                 Size(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim, MostTrim)
             )
@@ -69,6 +69,17 @@ internal static class SawReader
             )
         );
     }
+
+    // Every blade takes wood: a kerf of nothing would plan each piece too near its neighbour.
+    private static Length Kerf(ShopSettings settings, List<Fault> faults) =>
+        Take(
+            LengthText.ParsePositive(settings.Kerf, settings.Unit),
+            nameof(settings.Kerf),
+            settings.Kerf,
+            MostKerf,
+            settings.Unit,
+            faults
+        );
 
     // A side that is not limited may be as long as any.
     private static CarryLimit? Carry(Length? longest, Length? widest, ShopSettings settings, List<Fault> faults)

@@ -46,6 +46,13 @@ internal sealed class DataFolder(string path)
         {
             return new FileStream(Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
+        catch (UnauthorizedAccessException problem)
+        {
+            throw new ShopStartException(
+                $"{Lock} belongs to another user: {OneLine(problem)} Start the program as that user, or choose another folder with --data.",
+                problem
+            );
+        }
         catch (IOException problem)
         {
             throw new ShopStartException(

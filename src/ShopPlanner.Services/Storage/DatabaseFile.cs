@@ -11,7 +11,10 @@ internal static class DatabaseFile
     /// <summary>Refuses a folder whose database is gone while traces of one are there.</summary>
     public static void CheckFolderIsNew(DataFolder folder)
     {
-        var traces = Directory.EnumerateFiles(folder.Backups, "*.db").Concat(Directory.EnumerateFiles(folder.Root, "shop.db-*"));
+        var traces = Directory
+            .EnumerateFiles(folder.Backups, "*.db")
+            .Concat(Directory.EnumerateFiles(folder.Root, "shop.db-*"))
+            .Concat(Directory.EnumerateFiles(folder.Keys, "*.xml"));
         if (traces.FirstOrDefault() is { } trace)
             throw new ShopStartException(
                 $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its place, or choose an empty folder with --data."

@@ -40,6 +40,9 @@ public sealed class ShopDatabase : IDisposable
     /// <summary>The folder for keys that must survive a restart; never part of a backup.</summary>
     public string KeysFolder => folder.Keys;
 
+    /// <summary>True when this start made the database.</summary>
+    internal bool IsNew { get; private set; }
+
     /// <summary>Takes the data folder, makes or upgrades the database and fills what a new shop starts with. Asking again does
     /// nothing.</summary>
     /// <exception cref="ShopStartException">The shop cannot be opened; the message is one line for the person.</exception>
@@ -112,6 +115,7 @@ public sealed class ShopDatabase : IDisposable
         await FillAsync(unfinished, cancel);
         await CloseAsync(unfinished, cancel);
         File.Move(folder.Unfinished, folder.Database);
+        IsNew = true;
         log.LogInformation("A new shop was made in {Folder}", folder.Root);
     }
 

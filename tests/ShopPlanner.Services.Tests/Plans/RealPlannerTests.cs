@@ -72,6 +72,15 @@ public sealed class RealPlannerTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_sliver_in_the_bin_is_no_stock_and_holds_no_plan_up()
+    {
+        var sliver = Some.Offcut("6", Some.Birch) with { Width = "1/16" };
+        Assert.True((await shop.Stock.AddAsync(sliver, Some.Inch, Some.Device, TestShop.Cancel)).Ok);
+        var preview = (await shop.Plans.PreviewAsync(plan.Order with { Replaces = plan.Summary.Id }, TestShop.Cancel)).Value!;
+        Assert.Equal(["B1"], preview.Request.Stock.Where(stock => stock.Offcut).Select(stock => stock.Id));
+    }
+
+    [Fact]
     public void Every_finished_piece_is_freed_by_a_cut_where_it_lies()
     {
         for (var i = 0; i < plan.Plan.Layouts.Length; i++)

@@ -66,6 +66,20 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
                 .Select(step => step.Gives)
         );
 
+    // UAX #9: between FIRST STRONG ISOLATE and POP DIRECTIONAL ISOLATE a text orders nothing but itself.
+    [Theory]
+    [InlineData("רגל", "\u2068רגל\u2069")]
+    [InlineData("Leg \u202Egnp", "\u2068Leg \u202Egnp\u2069")]
+    [InlineData("L\u2069eg", "\u2068Leg\u2069")]
+    [InlineData("Pied 🪚", "Pied 🪚")]
+    public async Task A_name_written_from_right_to_left_turns_nothing_else_round(string name, string isolated)
+    {
+        var row = (await given.Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows[0];
+        await given.Shop.Parts.SaveAsync(given.Project.Id, [new(row.Texts with { Name = name }, row.Version)], TestShop.Cancel);
+        var again = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
+        Assert.StartsWith($"A1 {isolated} (cut", CutTexts.Steps(again, 0)[0].Gives, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_store_is_asked_by_sizes()
     {

@@ -42,6 +42,14 @@ public sealed class ShopTests : IAsyncLifetime
         Assert.Equal(rows, shop.CountRows());
     }
 
+    [Fact]
+    public async Task A_blade_that_takes_nothing_is_refused()
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        var fault = Assert.Single((await shop.Shop.SaveAsync(settings with { Kerf = "0" }, TestShop.Cancel)).Faults);
+        Assert.Equal(("Kerf", "0"), (fault.Field, fault.Value));
+    }
+
     // 1/8 in must not become 1/8 mm because only the unit was switched.
     [Fact]
     public async Task Texts_left_alone_mean_the_same_in_a_new_unit()

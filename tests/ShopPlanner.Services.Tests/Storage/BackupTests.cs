@@ -41,6 +41,49 @@ public sealed class BackupTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_start_a_day_later_makes_a_copy_and_one_the_same_day_does_not()
+    {
+        var folder = TestShop.NewFolder();
+        for (var start = 0; start < 2; start++)
+            await using (var first = await TestShop.OpenAsync(folder: folder))
+                Assert.Equal(start, await CopiesAsync(first, start));
+        await using (var later = await TestShop.OpenAsync(folder: folder))
+        {
+            Assert.Equal(1, await CopiesAsync(later, 1));
+            later.Clock.Advance(TimeSpan.FromHours(25));
+            Assert.Equal(2, await CopiesAsync(later, 2));
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task Only_the_newest_daily_copies_are_kept_and_those_made_by_hand_all()
+    {
+        await shop.Get<IBackupService>().CreateAsync(TestShop.Cancel);
+        for (var day = 1; day <= 16; day++)
+        {
+            shop.Clock.Advance(TimeSpan.FromHours(24));
+            await CopiesAsync(shop, Math.Min(day, 14) + 1);
+        }
+
+        var names = shop.Get<IBackupService>().List().Select(copy => Path.GetFileName(copy.File)).ToList();
+        Assert.Equal(
+            (14, 1),
+            (names.Count(name => name.EndsWith("-daily.db")), names.Count(name => name.EndsWith("-by-hand.db")))
+        );
+        Assert.StartsWith("shop-2026-05-18", names[0]);
+    }
+
+    // The copy is made in the background: it is waited for, and no longer than it may take.
+    private static async Task<int> CopiesAsync(TestShop shop, int expected)
+    {
+        for (var i = 0; i < 100 && shop.Get<IBackupService>().List().Count < expected; i++)
+            await Task.Delay(50, TestShop.Cancel);
+        return shop.Get<IBackupService>().List().Count;
+    }
+
+    [Fact]
     public async Task A_copy_that_cannot_be_written_is_told()
     {
         Directory.Delete(Path.Combine(shop.Folder, "backups"), recursive: true);

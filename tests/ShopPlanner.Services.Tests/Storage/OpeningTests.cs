@@ -103,6 +103,15 @@ public sealed class OpeningTests : IDisposable
     }
 
     [Fact]
+    public async Task Keys_alone_show_that_there_was_a_database()
+    {
+        await CreateAsync();
+        System.IO.File.Delete(File);
+        await System.IO.File.WriteAllTextAsync(Path.Combine(folder, "keys", "key-1.xml"), "<key />", TestShop.Cancel);
+        await RefusesAsync("is missing", "key-1.xml");
+    }
+
+    [Fact]
     public async Task A_newer_programs_database_is_refused_naming_both_versions()
     {
         await CreateAsync();

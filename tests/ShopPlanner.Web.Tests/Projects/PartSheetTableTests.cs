@@ -37,11 +37,44 @@ public sealed class PartSheetTableTests : PageContext
     {
         parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
-        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t20\nC\tSlat\t30"));
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t20\nC\tSlat\t30", null, null));
         Assert.Equal("Slat", Named(page, "Part, row 3").GetAttribute("value"));
         await Named(page, "Undo paste").ClickAsync(new());
         Assert.Equal("", Named(page, "Part, row 2").GetAttribute("value"));
         Assert.Single(parts.Rows);
+    }
+
+    [Fact]
+    public async Task A_copied_column_goes_in_from_the_cell_and_is_one_step()
+    {
+        var first = parts.Add("A", "Leg", "10");
+        parts.Add("B", "Rail", "11");
+        var page = await OpenAsync();
+        await page.InvokeAsync(() => page.Instance.Paste("34 1/2\r\n\"20 1/4\"\"\"\r\n18\r\n", "Length", first.Id));
+        Assert.Equal(["34 1/2", "20 1/4\"", "18"], parts.Rows.Select(row => row.Texts.Length));
+        Assert.Equal(["Leg", "Rail", ""], parts.Rows.Select(row => row.Texts.Name));
+        Assert.Empty(parts.Pastes);
+        Assert.Single(parts.Saves);
+    }
+
+    [Fact]
+    public async Task Two_columns_go_in_side_by_side_and_beyond_the_last_one_they_are_rows()
+    {
+        var first = parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        await page.InvokeAsync(() => page.Instance.Paste("12\t3", "Length", first.Id));
+        Assert.Equal(("12", "3"), (parts.Rows[0].Texts.Length, parts.Rows[0].Texts.Width));
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t12", "Note", first.Id));
+        Assert.Single(parts.Pastes);
+    }
+
+    [Fact]
+    public async Task Too_many_rows_are_refused_by_their_number()
+    {
+        var page = await OpenAsync();
+        await page.InvokeAsync(() => page.Instance.RefusePaste(100_000));
+        Assert.Contains("100000 rows", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("nothing was added", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

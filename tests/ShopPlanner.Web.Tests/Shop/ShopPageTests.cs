@@ -16,6 +16,7 @@ public sealed class ShopPageTests : PageContext
     {
         Services.AddSingleton<IShopService>(shop);
         Services.AddSingleton<IMaterialService>(new NoMaterials());
+        ComponentFactories.AddStub<Copies>();
     }
 
     [Fact]

@@ -6,6 +6,7 @@ using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Plans;
 
@@ -26,8 +27,8 @@ public sealed partial class NewPlanPage
     public string? Projects { get; set; }
 
     /// <summary>The plan that the new one takes the place of.</summary>
-    [SupplyParameterFromQuery]
-    public Guid? Replaces { get; set; }
+    [SupplyParameterFromQuery(Name = "replaces")]
+    public string? OldPlan { get; set; }
 
     [Inject]
     private IProjectService AllProjects { get; set; } = default!;
@@ -51,6 +52,8 @@ public sealed partial class NewPlanPage
         isRest ? "Plan the rest"
         : draft.Replaces is null ? "Plan the cuts"
         : "Plan again";
+
+    private Guid? Replaces => QueryText.Id(OldPlan);
 
     private List<string> CuttingStores =>
         [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];

@@ -35,10 +35,12 @@ public sealed partial class PartSheetTable
     private string SaveWords =>
         Sheet.Saving switch
         {
-            SaveState.Saved => "Saved",
+            SaveState.Saved => Sheet.Rows.Any(row => row.IsContested) ? "Not all saved" : "Saved",
             SaveState.Saving => "Saving…",
             _ => "Not saved",
         };
+
+    private IReadOnlyList<PartColumn> Columns => showSeldom || HasSeldom ? PartColumn.All : PartColumn.Usual;
 
     private bool HasSeldom =>
         Sheet.Rows.Any(row => PartColumn.All.Any(column => column.IsSeldom && column.Get(row.Texts).Length > 0));
@@ -60,7 +62,15 @@ public sealed partial class PartSheetTable
 
     /// <summary>Rows from a spreadsheet, or a step to take back: asked by the script that sees the keys.</summary>
     [JSInvokable]
-    public Task Paste(string text) => RunAsync(() => Sheet.PasteAsync(text));
+    public Task Paste(string text, string? column, Guid? row) => RunAsync(() => Sheet.PasteAsync(text, column, row, Columns));
+
+    /// <summary>More was copied than a list holds; the script did not send it.</summary>
+    [JSInvokable]
+    public void RefusePaste(int rows)
+    {
+        Sheet.RefusePaste(rows);
+        Show();
+    }
 
     /// <inheritdoc cref="Paste" />
     [JSInvokable]

@@ -63,8 +63,28 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Takes rows out.</summary>
     public Task RemoveAsync(SheetRow row) => DoAsync(() => parts.RemoveAsync(project, [row.Id]));
 
-    /// <summary>Adds rows copied from a spreadsheet.</summary>
-    public Task PasteAsync(string text) => DoAsync(() => parts.PasteAsync(project, text));
+    /// <summary>Takes what was copied from a spreadsheet: a few columns go in from the cell that has the cursor, whole rows are added at
+    /// the end.</summary>
+    /// <param name="text">Rows by line ends, cells by tabs.</param>
+    /// <param name="column">Name of the cell's column; null where no cell has the cursor.</param>
+    /// <param name="row">Its row.</param>
+    /// <param name="columns">As they stand on the page.</param>
+    public Task PasteAsync(string text, string? column, Guid? row, IReadOnlyList<PartColumn> columns) =>
+        PastedCells.Read(text, column, columns) is { } cells && rows.FindIndex(one => one.Id == row) is >= 0 and var at
+            ? FillAsync(cells, at)
+            : DoAsync(() => parts.PasteAsync(project, text));
+
+    /// <summary>Says that so many rows are too many to be pasted.</summary>
+    public void RefusePaste(int pasted) =>
+        Faults = [
+            Fault.Of(
+                "paste",
+                $"{pasted} rows",
+                pasted > IPartService.MaxRows
+                    ? $"are too many: a parts list holds at most {IPartService.MaxRows}; nothing was added"
+                    : "are too long: paste fewer at a time; nothing was added"
+            ),
+        ];
 
     /// <summary>Takes back the step that the page shows.</summary>
     public Task UndoAsync() => Sheet.UndoStep is { } step ? DoAsync(() => parts.UndoAsync(project, step)) : Task.CompletedTask;
@@ -89,6 +109,22 @@ public sealed class SheetState(IPartService parts, Guid project)
         await LoadAsync(CancellationToken.None);
     }
 
+    private Task FillAsync(PastedCells cells, int at)
+    {
+        if (at + cells.Rows > IPartService.MaxRows)
+        {
+            RefusePaste(at + cells.Rows);
+            return Task.CompletedTask;
+        }
+
+        while (rows.Count < at + cells.Rows)
+            rows.Add(new SheetRow(Guid.CreateVersion7()));
+        for (var i = 0; i < cells.Rows; i++)
+            if (!rows[at + i].IsContested)
+                rows[at + i].Type(cells.Into(rows[at + i].Texts, i));
+        return SaveAsync();
+    }
+
     private async Task DoAsync(Func<Task<Outcome<PartSheet>>> act)
     {
         await SaveAsync();
@@ -98,6 +134,7 @@ public sealed class SheetState(IPartService parts, Guid project)
             Take(outcome.Value, []);
         else if (outcome.Kind == OutcomeKind.Conflict)
             await LoadAsync(CancellationToken.None);
+        Changed?.Invoke();
     }
 
     private async Task PumpAsync()

@@ -1,5 +1,7 @@
 // Keys, pasting and early saving of the parts list. The server holds the truth: data-kept is what it last knew of a cell.
 const pause = 500;
+// Beyond this the line to the server would break: more than the longest list holds.
+const mostPasted = 500_000;
 
 const cells = table => [...table.querySelectorAll("input[data-col]")];
 const isOpen = cell => cell.value !== cell.dataset.kept;
@@ -21,7 +23,9 @@ export function attach(table, owner, name) {
     const text = event.clipboardData?.getData("text/plain") ?? "";
     if (!/[\t\n]/.test(text.trim())) return;
     event.preventDefault();
-    ask("Paste", text);
+    if (text.length > mostPasted) return ask("RefusePaste", text.split("\n").length);
+    const cell = event.target.closest?.("input[data-col]");
+    ask("Paste", text, cell?.dataset.col ?? null, cell?.closest("tr").dataset.row ?? null);
   });
   const keys = event => {
     if (!table.isConnected) return document.removeEventListener("keydown", keys);
