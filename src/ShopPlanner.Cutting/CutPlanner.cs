@@ -22,6 +22,11 @@ public sealed class CutPlanner
 
     private const double LeastShare = 0.03;
 
+    /// <summary>Time for each material that is proven at first sight, to choose well among plans of that cost.</summary>
+    private static readonly TimeSpan MeritLook = TimeSpan.FromMilliseconds(400);
+
+    private const double MeritShare = 0.1;
+
     /// <summary>So many pieces take a while to be laid out and written.</summary>
     private const int ManyPieces = 2000;
 
@@ -69,6 +74,7 @@ public sealed class CutPlanner
         for (var i = 0; i < jobs.Length; i++)
             Begin(i);
         Tell("");
+        Refine();
         Reserve();
         for (var round = 0; MayGoOn(round) && Open() is { Count: > 0 } open; round++)
         {
@@ -104,6 +110,21 @@ public sealed class CutPlanner
         var beyond = watch.Elapsed - (brief * jobs.Length);
         reserve = beyond < time * MostReserve ? beyond : time * MostReserve;
     }
+
+    // What a brief look has proven cheapest has had no time yet for what is preferred among equals: the bin used up, large leftovers.
+    private void Refine()
+    {
+        for (var i = 0; i < jobs.Length && !control.Cancel.IsCancellationRequested; i++)
+            if (kept[i] is null && best[i]!.Proven)
+                Look(i, control with { Time = MeritTime() });
+    }
+
+    private TimeSpan? MeritTime() =>
+        control.Time is not { } time ? null
+        : Left(time) < MeritLook ? Left(time) * MeritShare
+        : Min(MeritLook, time * MeritShare);
+
+    private static TimeSpan Min(TimeSpan a, TimeSpan b) => a < b ? a : b;
 
     // Where nothing changed at all, planning again asks for a better plan than the one there is.
     private bool IsOpen(int i) => kept[i] is null || kept.All(before => before is not null);
@@ -172,11 +193,16 @@ public sealed class CutPlanner
             return;
         var cost = best.Select(
                 (result, i) =>
-                    Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)
+                    jobs[i].IsUnpriced && result is not null
+                        ? 0
+                        : Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)
             )
             .ToList();
         var bound = best.Select(
-                (result, i) => i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0) : result?.Bound ?? 0
+                (result, i) =>
+                    jobs[i].IsUnpriced ? 0
+                    : i == changed ? Math.Max(progress?.Bound.Count ?? 0, result?.Bound ?? 0)
+                    : result?.Bound ?? 0
             )
             .Sum();
         var known = cost.TrueForAll(one => one is not null);

@@ -9,7 +9,9 @@ internal sealed class Betterment(Search search, Relaxation relaxation)
     private const int FewPieces = 60;
     private const int MostPatterns = 3_000;
     private const int MostColumns = 500;
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
+
+    /// <summary>The most time that it is given.</summary>
+    public static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
 
     /// <summary>Time to keep for it; zero where it does not pay: with neither bin nor leftovers in a large order.</summary>
     public static TimeSpan Reserve(CuttingModel model, TimeSpan? time)

@@ -35,7 +35,7 @@ public static class BoardSolver
             relaxation.Add(seeded.Cuts.Select(cut => cut.Pattern));
         if (!search.Done)
             Cheapen(search, relaxation);
-        search.LeaveOnly(reserve);
+        search.LeaveOnly(search.Proven ? Betterment.Longest : reserve);
         if (reserve > TimeSpan.Zero)
             new Betterment(search, relaxation).Run();
         return SolutionText.Of(problem, search);

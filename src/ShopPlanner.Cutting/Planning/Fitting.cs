@@ -42,8 +42,41 @@ internal static class Fitting
     {
         var whole = fit.Whole;
         ImmutableArray<CutPart> parts = [.. whole.Parts.Where(part => !unplaced.ContainsKey(part.Id))];
-        return whole with { Parts = parts, Stock = [.. whole.Stock.Where((_, i) => parts.Any(part => fit.Fits(part, i)))] };
+        return Priced(
+            whole with
+            {
+                Parts = parts,
+                Stock = [.. whole.Stock.Where((_, i) => parts.Any(part => fit.Fits(part, i)))],
+            }
+        );
     }
+
+    // Without a price a whole board would be as good as a short one: then the largest counts a million, others by their size.
+    private static Job Priced(Job job)
+    {
+        const long largest = 1_000_000;
+        var sold = job.Stock.Where(stock => !stock.Offcut).ToList();
+        if (sold.Count == 0 || sold.Any(stock => stock.Price != Money.Zero))
+            return job;
+        var most = sold.Max(Size);
+        return job with
+        {
+            IsUnpriced = true,
+            Stock =
+            [
+                .. job.Stock.Select(stock =>
+                    stock.Offcut
+                        ? stock
+                        : stock with
+                        {
+                            Price = Money.FromCount((long)Math.Ceiling(Size(stock) / most * largest)),
+                        }
+                ),
+            ],
+        };
+    }
+
+    private static double Size(CutStock stock) => (double)stock.Length.Ticks * stock.Width.Ticks;
 
     private static string? Limit(Fit fit, CutPart part, LengthUnit unit) =>
         Enumerable.Range(0, fit.Whole.Stock.Length).Any(stock => fit.Fits(part, stock))

@@ -24,6 +24,9 @@ internal sealed record Job(
     /// <summary>What can be carried home; null for anything.</summary>
     public CarryLimit? Carry { get; init; }
 
+    /// <summary>True when nothing that could be bought has a price: then wood is what it costs, and the prices here stand for it.</summary>
+    public bool IsUnpriced { get; init; }
+
     public bool IsBoard => Material.Form == StockForm.Board;
 
     /// <summary>True when saw or car are too small for every cut of some stock.</summary>

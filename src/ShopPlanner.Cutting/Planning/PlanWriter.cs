@@ -22,8 +22,9 @@ internal static class PlanWriter
             .. unplaced,
             .. jobs.Zip(results).SelectMany(pair => Missing(pair.First, pair.Second)),
         ];
-        var cost = Money.FromCount(results.Sum(result => result.Cost));
-        var bound = Money.FromCount(results.Sum(result => Math.Min(result.Bound, result.Cost)));
+        var priced = jobs.Zip(results).Where(pair => !pair.First.IsUnpriced).Select(pair => pair.Second).ToList();
+        var cost = Money.FromCount(priced.Sum(result => result.Cost));
+        var bound = Money.FromCount(priced.Sum(result => Math.Min(result.Bound, result.Cost)));
         var status =
             !missing.IsEmpty ? PlanStatus.Incomplete
             : cost == bound ? PlanStatus.Proven

@@ -30,7 +30,7 @@ internal static class Unchanged
         ImmutableArray<Layout> layouts = [.. earlier.Plan.Layouts.Where(layout => prices.ContainsKey(layout.Stock))];
         var cost = layouts.Sum(layout => prices[layout.Stock] * layout.Copies);
         // A whole plan that is proven is proven material by material; of another, the share of its bound is not known.
-        var bound = earlier.Plan.Status == PlanStatus.Proven ? cost : 0;
+        var bound = earlier.Plan.Status == PlanStatus.Proven && !job.IsUnpriced ? cost : 0;
         return new([], [.. job.Parts.Select(_ => 0)], cost, bound, false) { Kept = layouts };
     }
 }

@@ -5,13 +5,20 @@ using ShopPlanner.Cutting.Sheets.Trees;
 namespace ShopPlanner.Cutting.Sheets.Finish;
 
 /// <summary>How good a packing is among those of its price.</summary>
+/// <param name="FromBin">Area of the pieces that are cut from offcuts; more is better.</param>
+/// <param name="NewStocks">Sheets cut that are not from the bin; fewer are better.</param>
 /// <param name="Leftovers">Of the remnants worth keeping and of the offcuts that were not touched; more is better.</param>
 /// <param name="Settings">Fence settings, counted for each sheet on its own; fewer are better.</param>
-internal readonly record struct Merit(double Leftovers, int Settings)
+internal readonly record struct Merit(long FromBin, int NewStocks, double Leftovers, int Settings)
 {
-    /// <summary>Leftovers count first, then settings.</summary>
-    public bool IsNoWorseThan(Merit other) =>
-        Leftovers > other.Leftovers || (Leftovers == other.Leftovers && Settings <= other.Settings);
+    /// <summary>The bin counts first, then new stock, leftovers and settings.</summary>
+    public bool IsNoWorseThan(Merit other) => CompareTo(other, Settings, other.Settings) >= 0;
+
+    /// <summary>The same, whatever the settings.</summary>
+    public bool SavesNoLessThan(Merit other) => CompareTo(other, 0, 0) >= 0;
+
+    private int CompareTo(Merit other, int settings, int otherSettings) =>
+        (FromBin, -NewStocks, Leftovers, -settings).CompareTo((other.FromBin, -other.NewStocks, other.Leftovers, -otherSettings));
 }
 
 /// <summary>Works merits out; what belongs to one sheet is kept with it.</summary>
@@ -25,15 +32,19 @@ internal sealed class PackingWorth(SheetModel model)
 
     public Merit Of(Packing packing)
     {
-        var (leftovers, count) = (0.0, 0);
+        var (fromBin, opened, leftovers, count) = (0L, 0, 0.0, 0);
         foreach (var tree in packing.Trees)
         {
+            if (model.Stocks[tree.Stock].FromBin)
+                fromBin += tree.Used;
+            else
+                opened++;
             leftovers += Leftovers(tree);
             count += tree.Settings ??= CountSettings(tree);
         }
         for (var s = 0; s < untouched.Length; s++)
             leftovers += untouched[s] * (model.Stocks[s].Limit - packing.StockUsed[s]);
-        return new(leftovers, count);
+        return new(fromBin, opened, leftovers, count);
     }
 
     /// <summary>Of one sheet.</summary>

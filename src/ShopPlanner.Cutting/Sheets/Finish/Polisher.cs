@@ -24,6 +24,7 @@ internal sealed class Polisher
     private readonly Ruin ruin;
     private readonly Recreate recreate;
     private readonly PackingWorth worth;
+    private readonly StockType[] binned;
     private readonly List<int> smaller = [];
 
     public Polisher(SheetModel model, int seed)
@@ -34,6 +35,7 @@ internal sealed class Polisher
         ruin = new Ruin(chance);
         recreate = new Recreate(model, chance);
         worth = new PackingWorth(model);
+        binned = [.. model.Stocks.Where(stock => stock.FromBin)];
     }
 
     /// <summary>False when leftovers of every packing of a price are worth the same.</summary>
@@ -66,6 +68,8 @@ internal sealed class Polisher
             Reopen();
         else
             ruin.Run(ledger, 2);
+        if (binned.Length > 0 && chance.Happens(0.3))
+            OpenFromBin(mostPrice);
         recreate.Run(ledger, NextManner(), mostPrice);
         WidenAll();
         if (ledger.Now.IsComplete && worth.Of(ledger.Now) is var after && after.IsNoWorseThan(current))
@@ -94,6 +98,14 @@ internal sealed class Polisher
             smaller.Add(ledger.Open(stock.Index, stock.W, Between(share * stock.H, root.H)));
     }
 
+    /// <summary>An offcut beside what is open, so that pieces may move into it.</summary>
+    private void OpenFromBin(long mostPrice)
+    {
+        var stock = binned[chance.Below(binned.Length)];
+        if (ledger.Now.CanOpen(stock.Index, mostPrice))
+            smaller.Add(ledger.Open(stock.Index));
+    }
+
     private int Between(double least, int most) => Math.Max(1, (int)(least + ((most - least) * chance.Unit())));
 
     /// <summary>Two at random, the emptier of them.</summary>
@@ -106,7 +118,8 @@ internal sealed class Polisher
 
     private void WidenAll()
     {
-        foreach (var index in smaller)
+        // Closing one puts the last in its place, so the last go first.
+        foreach (var index in smaller.OrderDescending())
         {
             var tree = ledger.Own(index);
             if (tree.IsEmpty)

@@ -80,7 +80,11 @@ internal sealed class Repeats(SheetModel model, Effort effort)
         cover.Add(LinearExpr.WeightedSum(times, trees.Select(t => model.Stocks[t.Stock].Price)) <= packing.Price);
         foreach (var stock in model.Stocks)
             cover.Add(LinearExpr.Sum(times.Where((_, i) => trees[i].Stock == stock.Index)) <= stock.Limit);
+        if (model.Stocks.Any(stock => stock.FromBin))
+            cover.Add(LinearExpr.WeightedSum(times, trees.Select(FromBin)) >= packing.Trees.Sum(FromBin));
     }
+
+    private long FromBin(CutTree tree) => model.Stocks[tree.Stock].FromBin ? tree.Used : 0;
 
     /// <summary>In rounded parts; the exact comparison comes after.</summary>
     private void AddWorth(CpModel cover, List<CutTree> trees, IntVar[] times, Packing packing)
@@ -111,7 +115,7 @@ internal sealed class Repeats(SheetModel model, Effort effort)
     }
 
     private bool IsNoWorse(Packing chosen, Packing packing) =>
-        chosen.IsComplete && chosen.Price <= packing.Price && worth.Of(chosen).Leftovers >= worth.Of(packing).Leftovers;
+        chosen.IsComplete && chosen.Price <= packing.Price && worth.Of(chosen).SavesNoLessThan(worth.Of(packing));
 
     private static string Key(CutTree tree) => CoverSearch.Text(tree);
 }
