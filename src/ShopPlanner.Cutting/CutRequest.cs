@@ -84,7 +84,11 @@ public sealed record CutMaterial(string Id, StockForm Form, Length? Thickness, L
 /// <param name="Price">What one costs; an offcut's is its keeping value, usually zero.</param>
 /// <param name="Quantity">How many there are; null for as many as wanted.</param>
 /// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it.</param>
-public sealed record CutStock(string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut);
+public sealed record CutStock(string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut)
+{
+    /// <summary>True where its seller makes no first cuts, whatever <see cref="CutRequest.Store"/> says of others.</summary>
+    public bool SoldUncut { get; init; }
+}
 
 /// <summary>Which way a part may lie.</summary>
 public enum Grain

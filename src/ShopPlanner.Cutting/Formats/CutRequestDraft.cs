@@ -56,7 +56,8 @@ internal sealed record StockDraft(
     Length? Width,
     Money? Price,
     int? Quantity,
-    bool Offcut
+    bool Offcut,
+    bool StoreCuts
 );
 
 /// <summary>A kind of part.</summary>

@@ -78,7 +78,10 @@ public static class CutRequestJson
             stock.Price!.Value,
             stock.Quantity,
             stock.Offcut
-        );
+        )
+        {
+            SoldUncut = !stock.StoreCuts,
+        };
 
     private static CutPart Build(PartDraft part, MaterialDraft material) =>
         new(

@@ -91,7 +91,8 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
             stock["width"].Size(unit),
             stock["price"].Present ? stock["price"].Price() : Money.Zero,
             stock["quantity"].Count(0, MostStock),
-            stock["offcut"].Flag() ?? false
+            stock["offcut"].Flag() ?? false,
+            stock["storeCuts"].Flag() ?? true
         );
 
     private PartDraft Part(DocumentObject part) =>

@@ -70,6 +70,8 @@ internal static class CutRequestWriter
         else
             writer.WriteNull("quantity");
         writer.WriteBoolean("offcut", stock.Offcut);
+        if (stock.SoldUncut)
+            writer.WriteBoolean("storeCuts", false);
     }
 
     private static void Part(Utf8JsonWriter writer, CutPart part, LengthUnit unit)

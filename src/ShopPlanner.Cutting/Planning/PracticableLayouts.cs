@@ -35,7 +35,7 @@ internal sealed class PracticableLayouts : ILayoutRule
     {
         if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole)
             return whole;
-        if (job.Stock[stock].Offcut || job.Store is not { } store)
+        if (job.Stock[stock] is { Offcut: true } or { SoldUncut: true } || job.Store is not { } store)
             return null;
         for (var cuts = 1; cuts <= store.Most; cuts++)
             if (Ways(stock, root, cuts) is { } layout)

@@ -19,6 +19,9 @@ internal sealed class SettingOrder
     private readonly IReadOnlyList<bool> atHome;
     private readonly List<CutChain>[] ready;
     private readonly int[] left;
+
+    // Settings with something ready: the store's as long as there are any, the nearest to done first, then the one with most ready.
+    private readonly SortedSet<(bool AtHome, int Missing, int Unready, int Setting)> open;
     private int waiting;
 
     private SettingOrder(IReadOnlyList<CutChain> begin, IReadOnlyList<bool> atHome)
@@ -26,8 +29,6 @@ internal sealed class SettingOrder
         this.atHome = atHome;
         ready = [.. atHome.Select(_ => new List<CutChain>())];
         left = new int[atHome.Count];
-        foreach (var chain in begin)
-            ready[chain.Setting].Add(chain);
         var all = new Stack<CutChain>(begin);
         while (all.TryPop(out var chain))
         {
@@ -36,6 +37,10 @@ internal sealed class SettingOrder
             foreach (var next in chain.Next)
                 all.Push(next);
         }
+
+        open = [];
+        foreach (var chain in begin)
+            MakeReady(chain);
     }
 
     private SettingOrder(SettingOrder other)
@@ -43,6 +48,7 @@ internal sealed class SettingOrder
         (atHome, waiting) = (other.atHome, other.waiting);
         ready = [.. other.ready.Select(list => new List<CutChain>(list))];
         left = [.. other.left];
+        open = new(other.open);
     }
 
     /// <summary>The chains of each run, in order.</summary>
@@ -62,38 +68,41 @@ internal sealed class SettingOrder
     private List<CutChain> Set(int setting)
     {
         var chains = ready[setting];
+        open.Remove(Rank(setting));
         ready[setting] = [];
         left[setting] -= chains.Count;
         waiting -= chains.Count;
         foreach (var next in chains.SelectMany(chain => chain.Next))
-            ready[next.Setting].Add(next);
+            MakeReady(next);
         return chains;
     }
 
-    private int? Done()
+    private void MakeReady(CutChain chain)
     {
-        var open = Open();
-        return open.Count == 0 || Missing(open[0]) > 0 ? null : open[0];
+        open.Remove(Rank(chain.Setting));
+        ready[chain.Setting].Add(chain);
+        open.Add(Rank(chain.Setting));
     }
 
-    // The store's as long as there are any; the nearest to done first.
-    private List<int> Open()
-    {
-        var open = Enumerable.Range(0, left.Length).Where(setting => ready[setting].Count > 0).ToList();
-        if (open.Exists(setting => !atHome[setting]))
-            open.RemoveAll(setting => atHome[setting]);
-        return [.. open.OrderBy(Missing).ThenByDescending(setting => ready[setting].Count)];
-    }
+    private (bool AtHome, int Missing, int Unready, int Setting) Rank(int setting) =>
+        (atHome[setting], left[setting] - ready[setting].Count, -ready[setting].Count, setting);
 
-    private int Missing(int setting) => left[setting] - ready[setting].Count;
+    private int? Done() => open.Count == 0 || open.Min is not { Missing: 0, Setting: var setting } ? null : setting;
+
+    // What can be set now: with the store as long as it has to do.
+    private List<int> Choices()
+    {
+        var atStore = !open.Min.AtHome;
+        return [.. open.TakeWhile(one => one.AtHome != atStore).Take(MostTried).Select(one => one.Setting)];
+    }
 
     private int Tried(ref long played)
     {
-        var open = Open();
-        if (open.Count == 1 || played > MostPlayed)
-            return open[0];
-        var (best, fewest) = (open[0], int.MaxValue);
-        foreach (var setting in open.Take(MostTried))
+        var choices = Choices();
+        if (choices.Count == 1 || played > MostPlayed)
+            return choices[0];
+        var (best, fewest) = (choices[0], int.MaxValue);
+        foreach (var setting in choices)
         {
             var changes = new SettingOrder(this).Play(setting, LookAhead, ref played);
             if (changes < fewest)
@@ -114,7 +123,7 @@ internal sealed class SettingOrder
             var next = Done();
             if (next is null && choices > 0 && played < MostPlayed)
                 return changes + FewestAfter(choices - 1, ref played);
-            Set(next ?? Open()[0]);
+            Set(next ?? open.Min.Setting);
         }
 
         return changes;
@@ -123,7 +132,7 @@ internal sealed class SettingOrder
     private int FewestAfter(int choices, ref long played)
     {
         var fewest = int.MaxValue;
-        foreach (var setting in Open().Take(MostTried))
+        foreach (var setting in Choices())
             fewest = Math.Min(fewest, new SettingOrder(this).Play(setting, choices, ref played));
         return fewest;
     }

@@ -50,6 +50,8 @@ internal sealed class LimitCheck
             yield return Fault.Of(where, "store", "makes a cut in what is at home already");
         if (request.Store is null)
             yield return Fault.Of(where, "store", "makes no cuts by this request");
+        if (stock.SoldUncut)
+            yield return Fault.Of(where, stock.Id, "is sold without first cuts");
         if (++storeCuts > (request.Store?.Most ?? int.MaxValue))
             yield return Fault.Of(where, $"{storeCuts}", $"are more cuts by the store than {request.Store!.Most}");
         if (atHome)

@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans;
 
@@ -19,10 +20,13 @@ internal sealed class LimitChanges
         var found = new LimitChanges(record.Draft.Request);
         var (saw, keep, carry) = SawReader.Read(now.Shop, []);
         found.Saw(saw);
-        found.Store(RequestStock.StoreCuts(record.Draft.Order, now, record.Draft.Basis.Materials.Keys.ToHashSet()));
+        var cuts = RequestStock.StoreCuts(record.Draft.Order, now, record.Draft.Basis.Materials.Keys.ToHashSet());
+        found.Store(cuts);
+        if (cuts is not null && record.Draft.Request.Store is not null)
+            found.Uncut(record.Draft.Basis, now);
         found.Carry(carry);
         found.Keep(keep);
-        return found.changes;
+        return [.. found.changes.Distinct()];
     }
 
     private void Saw(SawSettings now)
@@ -42,6 +46,18 @@ internal sealed class LimitChanges
         else if (now is not null)
             Say("what the store's cuts may be off", request.Store!.Tolerance, now.Tolerance);
     }
+
+    // Of a store that begins or ceases to cut while others go on.
+    private void Uncut(PlanBasis basis, Snapshot now)
+    {
+        foreach (var stock in request.Stock.Where(stock => !stock.Offcut))
+            if (now.Prices.TryGetValue(Guid.Parse(stock.Id), out var price) && IsUncut(price, now) != stock.SoldUncut)
+                changes.Add(
+                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "makes first cuts now" : "makes no first cuts now")}"
+                );
+    }
+
+    private static bool IsUncut(StoredPrice price, Snapshot now) => now.Stores[price.StoreId].FirstCuts == 0;
 
     private void Carry(CarryLimit? now)
     {

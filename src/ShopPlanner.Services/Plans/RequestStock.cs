@@ -57,7 +57,7 @@ internal sealed class RequestStock
             .ThenBy(price => price.Width)
             .ThenBy(price => price.Id);
 
-    /// <summary>The first cuts that any of the stores which sell the stock makes; null for none. What lies in the rack and the bin is at
+    /// <summary>The first cuts that those of the stores make which make any; null where none does. What lies in the rack and the bin is at
     /// home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
     public static StoreCuts? StoreCuts(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
         StoreSaw.Of([.. ForSale(order, shop, materials).Select(price => price.StoreId).Distinct().Select(id => shop.Stores[id])]);
@@ -94,6 +94,9 @@ internal sealed class RequestStock
         var (name, material) = (NameOf(price, shop, unit), shop.Materials[price.MaterialId]);
         Stocks.Add(
             new CutStock(name.StockId, material.Id, price.Length, material.Width ?? price.Width, price.Price, null, Offcut: false)
+            {
+                SoldUncut = shop.Stores[price.StoreId].FirstCuts == 0,
+            }
         );
         names.Add(name.StockId, name);
         seen.Add(name.StockId, price.Seen);

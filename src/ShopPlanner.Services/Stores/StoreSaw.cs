@@ -30,12 +30,15 @@ internal static class StoreSaw
         return (cuts, cuts > 0 && isBlank ? Usual(wanted.Unit) : tolerance);
     }
 
-    /// <summary>What all stores that sell a plan's stock can do: as few cuts as the least of them makes, as far off as the worst.</summary>
-    /// <returns>Null where one of them makes none.</returns>
-    public static StoreCuts? Of(IReadOnlyList<StoredStore> selling)
+    /// <summary>What all stores that cut at all can do: as few cuts as the least of them makes, as far off as the worst. Stock of the
+    /// others is marked as sold uncut.</summary>
+    /// <returns>Null where none of them cuts.</returns>
+    public static StoreCuts? Of(IEnumerable<StoredStore> selling)
     {
-        var most = selling.Count == 0 ? 0 : selling.Min(store => store.FirstCuts);
-        return most == 0 ? null : new StoreCuts(most, selling.Max(store => store.CutTolerance));
+        var cutting = selling.Where(store => store.FirstCuts > 0).ToList();
+        return cutting.Count == 0
+            ? null
+            : new StoreCuts(cutting.Min(store => store.FirstCuts), cutting.Max(store => store.CutTolerance));
     }
 
     // Common practice: the panel saw of a store is good to an eighth of an inch.

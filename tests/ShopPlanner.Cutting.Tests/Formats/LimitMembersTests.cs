@@ -54,6 +54,16 @@ public sealed class LimitMembersTests
     }
 
     [Fact]
+    public void Stock_that_is_sold_uncut_says_so_and_other_stock_says_nothing()
+    {
+        var request = ReadRequest(Full).Request!;
+        Assert.All(request.Stock, stock => Assert.False(stock.SoldUncut));
+        Assert.DoesNotContain("storeCuts", CutRequestJson.Write(request), StringComparison.Ordinal);
+        var uncut = request with { Stock = [.. request.Stock.Select(stock => stock with { SoldUncut = !stock.Offcut })] };
+        Assert.Equal(uncut.Stock, ReadRequest(CutRequestJson.Write(uncut)).Request!.Stock);
+    }
+
+    [Fact]
     public void A_document_without_them_is_written_without_them()
     {
         var written = CutRequestJson.Write(ReadRequest(Request).Request!);

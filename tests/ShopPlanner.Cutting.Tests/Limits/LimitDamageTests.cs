@@ -22,6 +22,11 @@ public sealed class LimitDamageTests
         ["a car too short"] = (r => r with { Carry = new(Some.Of("40"), Some.Of("30")) }, p => p, "more than the car takes"),
         ["a car too narrow"] = (r => r with { Carry = new(Some.Of("60"), Some.Of("24")) }, p => p, "more than the car takes"),
         ["a store that makes no cuts"] = (r => r with { Store = null }, p => p, "makes no cuts by this request"),
+        ["a seller that makes no cuts"] = (
+            r => r with { Stock = [r.Stock[0] with { SoldUncut = true }] },
+            p => p,
+            "is sold without first cuts"
+        ),
         ["a store that makes fewer cuts"] = (
             r => r with { Store = new(2, Some.Of("1/4")) },
             p => p,

@@ -35,6 +35,23 @@ public sealed class StoreAndCarTests
         Assert.Equal(CutKind.Rip, Assert.Single(Assert.Single(plan.Layouts).StoreCuts()).Kind);
     }
 
+    // A car of 60 by 50 takes half a sheet: the dearer store cuts it, the cheaper one sells it whole only.
+    [Fact]
+    public void Where_one_store_cuts_and_another_does_not_only_the_first_s_sheets_are_cut()
+    {
+        var stock = new[]
+        {
+            Some.Stock("cheap", "96", "48", 40, material: "ply") with
+            {
+                SoldUncut = true,
+            },
+            Some.Stock("cut", "96", "48", 60, material: "ply"),
+        };
+        var request = Some.Request([Some.Sheet()], stock, [Limited.Panel("A", "40", "20", 4)]).By(1, longest: "60", widest: "50");
+        var layout = Assert.Single(Some.Planned(request).Layouts);
+        Assert.Equal(("cut", 1), (layout.Stock, layout.StoreCuts().Length));
+    }
+
     [Fact]
     public void A_sheet_that_goes_home_whole_is_not_cut_by_the_store()
     {

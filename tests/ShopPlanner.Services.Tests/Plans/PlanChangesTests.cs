@@ -132,6 +132,18 @@ public sealed class PlanChangesTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_store_that_begins_to_cut_beside_one_that_does()
+    {
+        var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, TestShop.Cancel)).Value!;
+        other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), TestShop.Cancel)).Value!;
+        await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "2" }, TestShop.Cancel);
+        var order = given.Order(replaces: plan.Summary.Id);
+        plan = await given.PlanAsync(order with { Stores = [.. order.Stores, other.Id] });
+        await Shop.Stores.SaveAsync(other with { FirstCuts = "2" }, TestShop.Cancel);
+        await ExpectAsync("Highway store makes first cuts now");
+    }
+
+    [Fact]
     public async Task A_part_cut_long_or_practised()
     {
         await EditAsync(texts => texts with { LongBy = "1/2", Practice = "2" });

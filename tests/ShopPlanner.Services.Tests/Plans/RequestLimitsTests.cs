@@ -49,14 +49,19 @@ public sealed class RequestLimitsTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Several_stores_cut_as_often_as_the_least_of_them_and_as_far_off_as_the_worst()
+    public async Task Several_stores_cut_as_often_as_the_least_of_them_and_as_far_off_as_the_worst_and_one_that_does_not_cut_is_marked()
     {
         await CutsAsync(given.Store, "3", "1/8");
         Assert.Equal(new StoreCuts(3, Length.FromInches(0, 1, 8)), (await RequestAsync()).Store);
         var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, TestShop.Cancel)).Value!;
         Assert.Equal(3, (await RequestAsync(other.Id)).Store!.Most);
         other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), TestShop.Cancel)).Value!;
-        Assert.Null((await RequestAsync(other.Id)).Store);
+        var both = await RequestAsync(other.Id);
+        Assert.Equal(new StoreCuts(3, Length.FromInches(0, 1, 8)), both.Store);
+        Assert.Equal(
+            [(Length.FromInches(72), true), (Length.FromInches(96), false)],
+            both.Stock.Select(stock => (stock.Length, stock.SoldUncut))
+        );
         await CutsAsync(other, "1", "1/4");
         Assert.Equal(new StoreCuts(1, Length.FromInches(0, 1, 4)), (await RequestAsync(other.Id)).Store);
     }

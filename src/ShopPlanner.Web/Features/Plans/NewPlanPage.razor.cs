@@ -55,9 +55,6 @@ public sealed partial class NewPlanPage
 
     private Guid? Replaces => QueryText.Id(OldPlan);
 
-    private List<string> CuttingStores =>
-        [.. stores.Where(store => draft.HasStore(store.Id) && store.FirstCuts.Length > 0).Select(store => store.Name)];
-
     protected override async Task OnInitializedAsync()
     {
         projects =
