@@ -97,7 +97,11 @@ public sealed record PacketPurchase(string Item, string Size, int Quantity, Mone
 /// <param name="Tag">What it is marked with.</param>
 /// <param name="Material">What it is.</param>
 /// <param name="Size">As it lies there: <c>41 3/8 in</c>, <c>340 × 330 mm</c>.</param>
-public sealed record PacketOnHand(string Tag, string Material, string Size);
+public sealed record PacketOnHand(string Tag, string Material, string Size)
+{
+    /// <summary>What is noted about it; may be empty.</summary>
+    public string Note { get; init; } = "";
+}
 
 /// <summary>How one board or sheet is cut.</summary>
 /// <param name="Picture">What is drawn.</param>

@@ -17,6 +17,9 @@ public sealed record DrawingRoom(double Width, double Height, double LeastText, 
     /// <summary>A printed page; one unit is 1/72 in.</summary>
     public static DrawingRoom Paper(double width, double height) => new(width, height, 6.5, 13, WholeScale: true);
 
+    /// <summary>The size of the numbers of cuts: they are looked for from the saw.</summary>
+    public double CutText => LeastText * 1.25;
+
     /// <summary>The size of notes and dimensions.</summary>
     public double NoteText => Math.Min(LeastText * 1.3, LargestText);
 }

@@ -49,7 +49,7 @@ internal sealed class LayoutComposition
         shapes.AddRange(words);
         shapes.AddRange(flags.Draw(view.Top, taken));
         shapes.AddRange(StockSketch.NextCut(picture, view));
-        shapes.AddRange(CutNumbers.Draw(picture, view, room.LeastText, taken));
+        shapes.AddRange(CutNumbers.Draw(picture, view, room.CutText, taken));
         var foot = Dimensions(whole, shapes);
         foot = FootNotes.Draw(picture, view, room, isBoard, Margin, foot, shapes);
         shapes.AddRange(key.Draw(Margin, foot));

@@ -83,7 +83,7 @@ internal static class ShoppingSection
                     ImmutableArray.Create<Cell>(
                         new TickCell(),
                         new TextCell(o.Tag, Weight: Weight.Bold),
-                        new TextCell(o.Material),
+                        new TextCell(o.Note.Length > 0 ? $"{o.Material}: {o.Note}" : o.Material),
                         new TextCell(o.Size, 10.5, Weight.Bold)
                     )
                 ),

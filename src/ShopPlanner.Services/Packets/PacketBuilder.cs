@@ -102,7 +102,10 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         [
             .. plan
                 .Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
-                .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], Size(stock))),
+                .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], Size(stock))
+                {
+                    Note = plan.Stocks[stock.Id].Note,
+                }),
         ];
     }
 

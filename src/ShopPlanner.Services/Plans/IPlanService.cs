@@ -123,7 +123,11 @@ public sealed record PlanSummary(
 /// <param name="Tag">The bin's or rack's tag; null for new stock.</param>
 /// <param name="Store">The store's name; null for the rack and the bin.</param>
 /// <param name="Tint">CSS colour for drawings.</param>
-public sealed record PlanStockName(string StockId, string Name, string? Tag, string? Store, string Tint);
+public sealed record PlanStockName(string StockId, string Name, string? Tag, string? Store, string Tint)
+{
+    /// <summary>What is noted about a piece of rack or bin: <c>knot near one end</c>; may be empty.</summary>
+    public string Note { get; init; } = "";
+}
 
 /// <summary>What a part id of a plan's request stands for.</summary>
 /// <param name="PartId">In the request.</param>

@@ -62,6 +62,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
         name with
         {
             Name = Bidi.Isolate(name.Name),
+            Note = Bidi.Isolate(name.Note),
             Store = name.Store is { } store ? Bidi.Isolate(store) : null,
         };
 }

@@ -85,7 +85,7 @@ internal sealed class RequestStock
         var (tag, material) = (piece.Piece.Tag, shop.Materials[piece.Piece.MaterialId]);
         Stocks.Add(new CutStock(tag, material.Id, piece.Length, piece.Width, Money.Zero, 1, Offcut: true));
         var name = $"{material.Name}, {StockWords.Size(piece.Length, piece.Width, material.Width, unit)}";
-        names.Add(tag, new PlanStockName(tag, name, tag, null, material.Tint));
+        names.Add(tag, new PlanStockName(tag, name, tag, null, material.Tint) { Note = piece.Note });
         pieces.Add(tag, piece.Piece.Id);
     }
 

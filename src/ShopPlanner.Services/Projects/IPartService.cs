@@ -91,6 +91,10 @@ public interface IPartService
     /// may be missing) and adds them at the end. Refused whole, with one fault, when there are more than <see cref="MaxRows"/>.</summary>
     Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default);
 
+    /// <summary>Adds the parts of a cut request (<c>shop-planner/cut-request</c>) at the end, as typed. Refused whole, with a fault for
+    /// each member that is wrong.</summary>
+    Task<Outcome<PartSheet>> ImportAsync(Guid projectId, ReadOnlyMemory<byte> request, CancellationToken cancel = default);
+
     /// <summary>Takes the last step back. A conflict, with the reason, when another device changed the same rows since.</summary>
     Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default);
 

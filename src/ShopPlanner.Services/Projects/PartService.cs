@@ -1,5 +1,8 @@
+using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Projects;
@@ -37,6 +40,40 @@ internal sealed class PartService(ShopWork work) : IPartService
         return faults.Count > 0
             ? Outcome.Faulty<PartSheet>(faults)
             : await ChangeAsync(projectId, saving => Paste(saving, rows), cancel);
+    }
+
+    public async Task<Outcome<PartSheet>> ImportAsync(
+        Guid projectId,
+        ReadOnlyMemory<byte> request,
+        CancellationToken cancel = default
+    )
+    {
+        var (read, faults) = CutRequestJson.Read(request);
+        if (read is null)
+            return Outcome.Faulty<PartSheet>(faults);
+        return await work.WriteAsync(
+            async db =>
+            {
+                if (await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving)
+                    return Outcome.Missing<PartSheet>("project");
+                var unit = await db
+                    .Projects.Where(project => project.Id == projectId)
+                    .Select(one => one.Unit)
+                    .SingleAsync(cancel);
+                var import = new PartImport(read, unit, await MaterialIndex.LoadAsync(db, cancel));
+                var rows = import.Rows(saving.Texts.Select(row => row.Mark));
+                var wrong = PartChecks.Find(rows);
+                if (wrong.Count > 0)
+                    return Outcome.Faulty<PartSheet>(wrong);
+                foreach (var row in rows)
+                    saving.Add(row, null);
+                if (TooMany(saving) is { } refusal)
+                    return refusal;
+                saving.FillMarks();
+                return await saving.EndAsync("reading of " + Count(rows.Count), cancel);
+            },
+            cancel
+        );
     }
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>

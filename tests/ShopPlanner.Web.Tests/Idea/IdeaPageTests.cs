@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
@@ -28,6 +29,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Services.AddSingleton(server.Get<IPieceService>());
         Services.AddSingleton(server.Get<IProjectService>());
         Services.AddSingleton(server.Get<IPartService>());
+        Services.AddSingleton(server.Get<IPlanService>());
         Services.AddSingleton(server.Get<IMaterialService>());
         Services.AddSingleton(server.Get<IShopService>());
         project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", ShopServer.Cancel)).Value!.Id;

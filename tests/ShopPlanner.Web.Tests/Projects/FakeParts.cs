@@ -80,6 +80,12 @@ internal sealed class FakeParts : IPartService
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
 
+    public Task<Outcome<PartSheet>> ImportAsync(
+        Guid projectId,
+        ReadOnlyMemory<byte> request,
+        CancellationToken cancel = default
+    ) => throw new NotSupportedException();
+
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default)
     {
         rows = undo.Pop().Before;

@@ -98,7 +98,7 @@ public sealed partial class NewPlanPage
 
         foreach (var store in stores)
             draft.SetStore(store.Id, true);
-        foreach (var project in projects.Where(project => Projects is null || IsNamed(project.Id)))
+        foreach (var project in projects.Where(project => HasParts(project) && (Projects is null || IsNamed(project.Id))))
             draft.SetProject(project.Id, true);
     }
 
@@ -108,6 +108,8 @@ public sealed partial class NewPlanPage
 
     private bool AsksOfCut =>
         draft.CutAgain || preview is { CutAlready: > 0 } || faults.Any(fault => fault.Field == nameof(PlanOrder.Parts));
+
+    private bool HasParts(ProjectView project) => sheets[project.Id].Rows.Length > 0;
 
     private bool IsNamed(Guid project) =>
         (Projects ?? "").Split(',').Any(text => Guid.TryParse(text, out var id) && id == project);

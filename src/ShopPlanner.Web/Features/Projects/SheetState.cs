@@ -74,6 +74,12 @@ public sealed class SheetState(IPartService parts, Guid project)
             ? FillAsync(cells, at)
             : DoAsync(() => parts.PasteAsync(project, text));
 
+    /// <summary>Adds the parts of a cut request.</summary>
+    public Task ImportAsync(ReadOnlyMemory<byte> request) => DoAsync(() => parts.ImportAsync(project, request));
+
+    /// <summary>Says what is wrong with a file that was not read.</summary>
+    public void Refuse(Fault fault) => Faults = [fault];
+
     /// <summary>Says that so many rows are too many to be pasted.</summary>
     public void RefusePaste(int pasted) =>
         Faults = [
