@@ -47,6 +47,23 @@ public static class LengthFormat
         return (rounded with { Text = rounded.Text + (unit == LengthUnit.Inch ? "″" : " mm") }).WithSign;
     }
 
+    /// <summary>The unit that lengths were made in: the one preferred, unless they are whole marks of a rule in the other alone.</summary>
+    /// <param name="preferred">Where both are exact, or neither.</param>
+    /// <param name="lengths">E.g. the sides of a sheet.</param>
+    public static LengthUnit MadeIn(LengthUnit preferred, params ReadOnlySpan<Length> lengths)
+    {
+        var other = preferred == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
+        return !AreExact(lengths, preferred) && AreExact(lengths, other) ? other : preferred;
+    }
+
+    private static bool AreExact(ReadOnlySpan<Length> lengths, LengthUnit unit)
+    {
+        foreach (var length in lengths)
+            if (Plain(length, unit).Remainder != Length.Zero)
+                return false;
+        return true;
+    }
+
     /// <summary>Text that reads back to the same length exactly: a fraction of an inch of up to 1/64, or tenths of a millimetre,
     /// where one of them is exact (in the other unit with its sign: <c>330 mm</c> for a length shown in inches), else a decimal of
     /// the unit with six places.</summary>

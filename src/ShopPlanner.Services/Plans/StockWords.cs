@@ -17,19 +17,12 @@ internal static class StockWords
         var board = boardWidth == width;
         if (board && length.Ticks % Length.TicksPerFoot == 0)
             return $"{length.Ticks / Length.TicksPerFoot} ft";
-        var sold = SoldIn(unit, board ? [length] : [length, width]);
+        var sold = board ? LengthFormat.MadeIn(unit, length) : LengthFormat.MadeIn(unit, length, width);
         return board ? Say(length, sold) : $"{Plain(length, sold)} × {Say(width, sold)}";
     }
 
     /// <summary><c>14 in</c>, <c>356 mm</c>.</summary>
     public static string Say(Length length, LengthUnit unit) => Plain(length, unit) + (unit == LengthUnit.Inch ? " in" : " mm");
-
-    private static LengthUnit SoldIn(LengthUnit unit, Length[] sides)
-    {
-        var other = unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
-        bool Exact(LengthUnit one) => Array.TrueForAll(sides, side => LengthFormat.Plain(side, one).Remainder == Length.Zero);
-        return !Exact(unit) && Exact(other) ? other : unit;
-    }
 
     private static string Plain(Length length, LengthUnit unit) => LengthFormat.Plain(length, unit).WithSign;
 }

@@ -58,6 +58,18 @@ public sealed class LengthFormatTests
         Assert.Equal(text, LengthFormat.WithUnit(Length.FromInches((decimal)inches), LengthUnit.Inch, inches == 0.1 ? 32 : 64));
 
     [Theory]
+    [InlineData("96", "48", LengthUnit.Inch, LengthUnit.Inch)]
+    [InlineData("340 mm", "330 mm", LengthUnit.Inch, LengthUnit.Millimetre)]
+    [InlineData("41 3/8", "2 1/2", LengthUnit.Millimetre, LengthUnit.Inch)]
+    [InlineData("1 in", "254 mm", LengthUnit.Millimetre, LengthUnit.Millimetre)]
+    [InlineData("1/3", "340 mm", LengthUnit.Inch, LengthUnit.Inch)]
+    public void Lengths_tell_the_unit_that_they_were_made_in(string a, string b, LengthUnit preferred, LengthUnit made) =>
+        Assert.Equal(
+            made,
+            LengthFormat.MadeIn(preferred, LengthText.Parse(a, LengthUnit.Inch).Value, LengthText.Parse(b, LengthUnit.Inch).Value)
+        );
+
+    [Theory]
     [InlineData(876.3, "876.3 mm")]
     [InlineData(876.34, "876.3 mm +")]
     [InlineData(876.35, "876.4 mm −")]

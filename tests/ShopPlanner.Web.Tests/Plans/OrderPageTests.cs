@@ -26,6 +26,45 @@ public sealed class OrderPageTests
     }
 
     [Fact]
+    public async Task A_project_without_parts_is_named_and_not_ticked()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await shop.Server.Get<IProjectService>().CreateAsync("Gate", Core.Measures.LengthUnit.Inch, ShopServer.Cancel);
+        await using var context = PageTest.For(shop);
+
+        var page = context.Render<NewPlanPage>();
+
+        page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part from 1 material.", page.Markup));
+        Assert.Contains(
+            page.FindAll(".order-project p"),
+            one => one.TextContent.StartsWith("Gate — no parts yet", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public async Task Parts_that_stand_in_another_plan_are_warned_of_and_what_is_cut_is_left_out()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        var plan = await shop.PlanAsync();
+        await using var context = PageTest.For(shop);
+
+        var page = context.Render<NewPlanPage>();
+        page.WaitForAssertion(() => Assert.Contains("ready to cut in a plan already", page.Find(".notice.warn").TextContent));
+
+        var bench = shop.Server.Get<Services.Bench.IBenchService>();
+        foreach (var cut in (await shop.BoardAsync(plan)).Cuts.Where(cut => cut.Cut.FirstPart is not null).Take(1))
+            await bench.SetCutAsync(Guid.NewGuid(), plan, 0, 1, cut.Cut.N, true, "test", ShopServer.Cancel);
+        await using var later = PageTest.For(shop);
+        page = later.Render<NewPlanPage>();
+        page.WaitForAssertion(() => Assert.Contains("1 piece is cut already and left out.", page.Markup));
+        page.FindAll("label")
+            .Single(label => label.TextContent.Contains("Cut again what is cut already"))
+            .QuerySelector("input")!
+            .Change(true);
+        page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part", page.Markup));
+    }
+
+    [Fact]
     public async Task A_row_that_cannot_be_read_is_left_out_by_name()
     {
         await using var shop = await PlannedShop.OpenAsync();

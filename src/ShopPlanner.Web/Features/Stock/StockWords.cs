@@ -9,11 +9,16 @@ internal static class StockWords
 {
     /// <summary>A board's length; a sheet's length by width.</summary>
     public static string Size(StockPiece piece, LengthUnit unit) =>
-        piece.Form == StockForm.Board ? LengthFormat.WithUnit(piece.Length, unit) : Size(piece.Length, piece.Width, unit);
+        piece.Form == StockForm.Board
+            ? LengthFormat.WithUnit(piece.Length, LengthFormat.MadeIn(unit, piece.Length))
+            : Size(piece.Length, piece.Width, unit);
 
     /// <summary>Length by width.</summary>
-    public static string Size(Length length, Length width, LengthUnit unit) =>
-        $"{LengthFormat.WithUnit(length, unit)} × {LengthFormat.WithUnit(width, unit)}";
+    public static string Size(Length length, Length width, LengthUnit unit)
+    {
+        var made = LengthFormat.MadeIn(unit, length, width);
+        return $"{LengthFormat.WithUnit(length, made)} × {LengthFormat.WithUnit(width, made)}";
+    }
 
     /// <summary>What an entry says.</summary>
     public static string Of(StockEntryKind kind) =>
