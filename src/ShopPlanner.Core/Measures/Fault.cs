@@ -24,5 +24,7 @@ public sealed record Fault(string Field, string Value, string Message)
 
     /// <summary>One line: <c>parts[3].length: '12 1/0' is not a length: …</c></summary>
     public override string ToString() =>
-        (Field.Length > 0 ? Field + ": " : "") + "'" + Value.ReplaceLineEndings(" ") + "' " + Message;
+        Field.Length + Value.Length == 0
+            ? "the document " + Message
+            : (Field.Length > 0 ? Field + ": " : "") + "'" + Value.ReplaceLineEndings(" ") + "' " + Message;
 }

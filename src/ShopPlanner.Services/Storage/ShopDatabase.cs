@@ -94,7 +94,7 @@ public sealed class ShopDatabase : IDisposable
 
     private ShopStartException Explain(Exception problem) =>
         new(
-            $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ")} "
+            $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
                 + $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.",
             problem
         );

@@ -73,6 +73,8 @@ internal static class PriceCsv
 
     private static Fault? CheckHeading(string[] columns)
     {
+        if (columns is [var all] && all.Contains(';', StringComparison.Ordinal))
+            return Fault.Of("line 1", all, "is parted by semicolons: save the table with commas between its cells");
         var missing = Columns.FirstOrDefault(name => name is not ("width" or "in stock") && !columns.Contains(name));
         if (missing is not null)
             return Fault.Of(

@@ -77,6 +77,7 @@ public sealed class PriceCsvTests : IAsyncLifetime
     [InlineData("material,length,price\n\"pine-1x3,96,1\npine-1x4,96,1\n", "never closed")]
     [InlineData("material,length,price\npine-1x3,9\06,1\n", "NUL")]
     [InlineData("material,length,price\npine-1x3,96,1,000\n", "cell too many")]
+    [InlineData("material;length;price\npine-1x3;96;1\n", "parted by semicolons")]
     [InlineData("", "is empty")]
     public async Task What_is_no_price_list_is_refused_whole(string csv, string said)
     {
