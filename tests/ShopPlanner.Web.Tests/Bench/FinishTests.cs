@@ -62,6 +62,7 @@ public sealed class FinishTests
         );
         var finished = await browser.OpenAsync(answer.Headers.Location!.OriginalString);
         Assert.Contains("Not cut: A1 Leg, A2 Leg. Plan the rest", finished.Body!.TextContent, StringComparison.Ordinal);
+        Assert.All(finished.QuerySelectorAll(".bench-cuts li"), cut => Assert.EndsWith("not made", cut.TextContent.Trim()));
     }
 
     [Fact]
