@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
@@ -38,6 +39,14 @@ internal static class Words
     /// <summary>The word for a value.</summary>
     public static string Of<T>(Dictionary<string, T> words, T value) =>
         words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key;
+
+    /// <summary>The members that every document begins with.</summary>
+    public static void Header(this Utf8JsonWriter writer, string format, LengthUnit unit)
+    {
+        writer.WriteString("format", format);
+        writer.WriteNumber("version", Version);
+        writer.WriteString("unit", Of(Units, unit));
+    }
 
     /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be judged.</summary>
     public static bool IsOurs(DocumentObject root, string format) =>

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Export;

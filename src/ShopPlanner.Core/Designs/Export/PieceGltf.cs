@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Export;

@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 
 namespace ShopPlanner.Core.Designs.Export;
 
