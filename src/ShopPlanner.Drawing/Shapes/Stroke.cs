@@ -89,7 +89,7 @@ public sealed record Pen(string Style, double Width, Tone Tone, ImmutableArray<d
         [Stroke.Centre] = new("centre", 0.6, Tone.Faded, [9, 2, 2, 2]),
         [Stroke.Dimension] = new("dimension", 0.5, Tone.Faded, []),
         [Stroke.Leader] = new("leader", 0.5, Tone.Faded, []),
-        [Stroke.Waste] = new("waste", 0.6, Tone.Pencil, []),
+        [Stroke.Waste] = new("waste", 0.9, Tone.Pencil, []),
         [Stroke.EndGrain] = new("end-grain", 0.4, Tone.Ink, []),
         [Stroke.Keep] = new("keep", 1.4, Tone.Done, [1.4, 2.2]),
         [Stroke.Grain] = new("grain", 0.35, Tone.Hairline, []),
