@@ -3,7 +3,7 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting.Tests.Planner;
 
 /// <summary>
-/// The least cost of a tiny request by trying every cut at every whole millimetre, the kerf lost as sawdust where it falls, and
+/// The best plan of a tiny request, cheapest and of equals the one that uses up most of the bin, by trying every cut at every whole millimetre, the kerf lost as sawdust where it falls, and
 /// every way of sharing the pieces between the two sides. Slow and simple on purpose: nothing of the planner is used, and no kerf is
 /// reckoned into a size.
 /// </summary>
@@ -21,21 +21,21 @@ internal sealed class EveryWayToCut
         pieces = [.. request.Parts.SelectMany(part => Enumerable.Repeat(part, part.Quantity))];
     }
 
-    /// <summary>Least cost of all pieces of a request of one material; null when they cannot all be placed.</summary>
-    public static Money? LeastCost(CutRequest request)
+    /// <summary>What the best plan for all pieces of a request of one material comes to; null when they cannot all be placed.</summary>
+    public static Worth? Best(CutRequest request)
     {
         var search = new EveryWayToCut(request);
-        return search.Least(
+        return search.Best(
             (1 << search.pieces.Length) - 1,
             [.. request.Stock.Select(stock => stock.Quantity ?? search.pieces.Length)]
         );
     }
 
-    private Money? Least(int wanted, int[] left)
+    private Worth? Best(int wanted, int[] left)
     {
         if (wanted == 0)
-            return Money.Zero;
-        Money? best = null;
+            return new(Money.Zero, 0);
+        Worth? best = null;
         for (var s = 0; s < left.Length; s++)
         {
             if (left[s] == 0)
@@ -43,11 +43,14 @@ internal sealed class EveryWayToCut
             left[s]--;
             foreach (var set in Sets(wanted).Where(set => IsCutFrom(request.Stock[s], set)))
             {
-                if (Least(wanted & ~set, left) is not { } rest)
+                if (Best(wanted & ~set, left) is not { } rest)
                     continue;
-                var cost = rest + request.Stock[s].Price;
-                if (best is null || cost < best)
-                    best = cost;
+                var worth = new Worth(
+                    rest.Cost + request.Stock[s].Price,
+                    rest.FromBin + (request.Stock[s].Offcut ? Area(set) : 0)
+                );
+                if (best is null || worth.CompareTo(best.Value) > 0)
+                    best = worth;
             }
 
             left[s]++;
@@ -99,6 +102,9 @@ internal sealed class EveryWayToCut
         return false;
     }
 
+    private long Area(int set) =>
+        pieces.Where((_, i) => (set & (1 << i)) != 0).Sum(piece => (long)Whole(piece.Length) * Whole(piece.Width));
+
     private static bool Holds(int dx, int dy, CutPart part)
     {
         var (length, width) = (Whole(part.Length), Whole(part.Width));
@@ -106,4 +112,16 @@ internal sealed class EveryWayToCut
     }
 
     private static int Whole(Length length) => (int)length.ToMillimetres();
+
+    /// <summary>What a plan comes to.</summary>
+    /// <param name="Cost">Less is better.</param>
+    /// <param name="FromBin">Area of the pieces that are cut from offcuts, in square millimetres; of equal cost more is better.</param>
+    public readonly record struct Worth(Money Cost, long FromBin)
+    {
+        /// <summary>More than nothing for the better.</summary>
+        public int CompareTo(Worth other) =>
+            Cost == other.Cost ? FromBin.CompareTo(other.FromBin)
+            : Cost < other.Cost ? 1
+            : -1;
+    }
 }

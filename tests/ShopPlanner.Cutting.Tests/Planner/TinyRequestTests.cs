@@ -2,10 +2,11 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Tests.Planner;
 
-/// <summary>Tiny requests of whole millimetres, with kerf, trims and offcuts, cost what trying every cut finds.</summary>
+/// <summary>Tiny requests of whole millimetres, with kerf, trims and offcuts, cost what trying every cut finds, and but for a few use up as much of the bin.</summary>
 public sealed class TinyRequestTests
 {
-    private const int Requests = 300;
+    private const int Requests = 300,
+        MostMissed = 3;
     private static readonly SearchControl Rounds = new() { Iterations = 30_000, Workers = 1 };
 
     [Theory]
@@ -14,19 +15,30 @@ public sealed class TinyRequestTests
     public void Three_hundred_tiny_requests_cost_what_trying_every_cut_finds(StockForm form, int seed)
     {
         var random = new Random(seed);
-        var placed = 0;
+        var (placed, missed) = (0, 0);
         for (var n = 0; n < Requests; n++)
         {
             var request = Next(random, form);
-            var (plan, least) = (Some.Planned(request, Rounds), EveryWayToCut.LeastCost(request));
-            Assert.True(plan.Unplaced.IsEmpty == least is not null, $"request {n}: {plan.Status}");
-            if (least is not { } cost)
+            var (plan, best) = (Some.Planned(request, Rounds), EveryWayToCut.Best(request));
+            Assert.True(plan.Unplaced.IsEmpty == best is not null, $"request {n}: {plan.Status}");
+            if (best is not { } worth)
                 continue;
-            Assert.True(plan.Cost == cost, $"request {n} costs {plan.Cost}, trying everything {cost}");
+            Assert.True(plan.Cost == worth.Cost, $"request {n} costs {plan.Cost}, trying everything {worth.Cost}");
+            missed += FromBin(request, plan) == worth.FromBin ? 0 : 1;
             placed++;
         }
 
         Assert.True(placed * 2 > Requests, $"{placed} of {Requests} can be placed");
+        // The choice among plans of equal cost is searched, not proven.
+        Assert.True(missed <= MostMissed, $"{missed} of {Requests} use up less of the bin than they could");
+    }
+
+    private static decimal FromBin(CutRequest request, CutPlan plan)
+    {
+        var bin = request.Stock.Where(stock => stock.Offcut).Select(stock => stock.Id).ToHashSet();
+        return plan
+            .Layouts.Where(layout => bin.Contains(layout.Stock))
+            .Sum(layout => layout.Copies * layout.Pieces.Sum(piece => piece.Dx.ToMillimetres() * piece.Dy.ToMillimetres()));
     }
 
     private static CutRequest Next(Random random, StockForm form)
