@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -14,18 +15,45 @@ internal sealed class CutPieces
 
     private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
 
+    /// <summary>Reads what is cut for the projects in work and for those of plans that stand. Others, finished or put away, are history:
+    /// planned again, they are built again.</summary>
     public static async Task<CutPieces> LoadAsync(ShopContext db, CancellationToken cancel)
     {
-        var begun = await db
-            .Plans.AsNoTracking()
-            .Where(plan =>
-                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made) || db.Finishes.Any(f => f.PlanId == plan.Id && f.Standing)
-            )
-            .ToListAsync(cancel);
+        var begun = await BegunAsync(db, cancel);
         var made = (await db.Cuts.AsNoTracking().Where(cut => cut.Made).ToListAsync(cancel)).ToLookup(cut => cut.PlanId);
         var finished = (await db.Finishes.AsNoTracking().Where(f => f.Standing).ToListAsync(cancel)).ToLookup(f => f.PlanId);
         return new(begun.SelectMany(plan => Entries(PlanRecord.Read(plan), made[plan.Id], finished[plan.Id])));
     }
+
+    // Whole plans are large: which are wanted is told by their orders.
+    private static async Task<List<StoredPlan>> BegunAsync(ShopContext db, CancellationToken cancel)
+    {
+        var inWork = await InWorkAsync(db, cancel);
+        var orders = await db
+            .Plans.Where(plan =>
+                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made) || db.Finishes.Any(f => f.PlanId == plan.Id && f.Standing)
+            )
+            .Select(plan => new { plan.Id, plan.OrderJson })
+            .ToListAsync(cancel);
+        var wanted = orders.Where(plan => ProjectsOf(plan.OrderJson).Any(inWork.Contains)).Select(plan => plan.Id).ToList();
+        return await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
+    }
+
+    private static async Task<HashSet<Guid>> InWorkAsync(ShopContext db, CancellationToken cancel)
+    {
+        var inWork = await db
+            .Projects.Where(project => project.State == ProjectState.Planning || project.State == ProjectState.Building)
+            .Select(project => project.Id)
+            .ToHashSetAsync(cancel);
+        var standing = await db
+            .Plans.Where(plan => plan.State == PlanState.Ready || plan.State == PlanState.Cutting)
+            .Select(plan => plan.OrderJson)
+            .ToListAsync(cancel);
+        inWork.UnionWith(standing.SelectMany(ProjectsOf));
+        return inWork;
+    }
+
+    private static IEnumerable<Guid> ProjectsOf(string orderJson) => ShopJson.Read<PlanOrder>(orderJson).Projects;
 
     /// <summary>Pieces of a row that are cut to the size that it has now.</summary>
     /// <param name="row">The row of the parts list.</param>

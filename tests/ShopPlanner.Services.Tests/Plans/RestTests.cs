@@ -2,6 +2,7 @@ using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Tests.Plans;
 
@@ -85,6 +86,15 @@ public sealed class RestTests : IAsyncLifetime
         var again = await given.PlanAsync(given.Order() with { CutAgain = true });
         Assert.Equal(3, again.Request.Parts.Single().Quantity);
         Assert.Equal(["A1", "A2", "A3"], new PlanMarks(again).Placed(again.Request.Parts[0].Id));
+    }
+
+    [Fact]
+    public async Task A_project_that_is_finished_is_built_again_whole()
+    {
+        await FinishAsync(0);
+        await given.Shop.Plans.WithdrawAsync(plan, TestShop.Cancel);
+        await given.Shop.Projects.SaveAsync(given.Project with { State = ProjectState.Finished }, TestShop.Cancel);
+        Assert.Equal(3, await WantedAsync());
     }
 
     [Fact]
