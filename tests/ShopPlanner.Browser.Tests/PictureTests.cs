@@ -48,7 +48,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
         await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
         var plan = new Uri(page.Url).AbsolutePath;
-        var bench = plan.Replace("/plans/", "/bench/", StringComparison.Ordinal);
+        var bench = $"{plan.Replace("/plans/", "/bench/", StringComparison.Ordinal)}/{await FullestAsync(page)}";
         var project = await FirstAsync(page, "/projects", "a[href*='/parts']");
         var store = await FirstAsync(page, "/stores", "main a[href^='/stores/']");
         var idea = await IdeaAsync(page);
@@ -67,7 +67,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["placed"] = plan + "/parts",
             ["bench-list"] = "/bench",
             ["bench"] = bench,
-            ["finish"] = bench + "/1/finish",
+            ["finish"] = bench + "/finish?all-made=true",
             ["shop"] = "/shop",
             ["workings"] = "/workings",
             ["working-feet"] = "/workings/board-feet?thickness=1&width=5%201%2F2&length=8%20ft&count=12&unit=in",
@@ -79,6 +79,21 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["idea-turn"] = idea + "?view=turn",
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         };
+    }
+
+    // The number of the board or sheet with the most cuts: it shows the most.
+    private static async Task<int> FullestAsync(IPage page)
+    {
+        await page.Locator(".layout").First.WaitForAsync();
+        return await page.EvaluateAsync<int>(
+            """
+            () => {
+              const cuts = layout => layout.querySelectorAll(".cut-list li").length;
+              const fullest = [...document.querySelectorAll(".layout")].reduce((a, b) => cuts(b) > cuts(a) ? b : a);
+              return parseInt(fullest.querySelector("h2").textContent.match(/\d+/)[0]);
+            }
+            """
+        );
     }
 
     private static async Task<string> IdeaAsync(IPage page)
