@@ -17,6 +17,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private const int ChangesTold = 3;
 
     private readonly PlanMarks marks = new(plan);
+    private readonly Dictionary<int, ImmutableArray<CutStep>> steps = [];
 
     public PacketModel Build() =>
         new(
@@ -42,13 +43,20 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
         };
 
+    private ImmutableArray<CutStep> Steps(int layout)
+    {
+        if (!steps.TryGetValue(layout, out var known))
+            steps.Add(layout, known = CutTexts.Steps(plan, layout));
+        return known;
+    }
+
     private PacketSettings Settings(SharedSettings order) =>
         new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
 
     // Trims share the width of the strip, whatever is left of each piece.
     private PacketRun Run(SettingRun run) =>
         new(
-            run.Cuts.Select(cut => Way(CutTexts.Steps(plan, cut.Layout)[cut.N - 1])).Distinct().ToList() is [var way] ? way
+            run.Cuts.Select(cut => Way(Steps(cut.Layout)[cut.N - 1])).Distinct().ToList() is [var way] ? way
                 : run.Kind == CutKind.Rip ? CutWay.Rip
                 : CutWay.Crosscut,
             run.At,
@@ -116,7 +124,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             PlanPictures.ForLayout(plan, index),
             PlanPictures.IsBoard(plan, index),
             plan.Plan.Layouts[index].Copies,
-            [.. CutTexts.Steps(plan, index).Select(step => Cut(step, sizes.GetValueOrDefault(step.Cut.N, "")))]
+            [.. Steps(index).Select(step => Cut(step, sizes.GetValueOrDefault(step.Cut.N, "")))]
         )
         {
             Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
