@@ -53,6 +53,36 @@ public sealed class AddressTests(RunningWeb web) : IClassFixture<RunningWeb>
         );
 
     [Theory]
+    [InlineData("/projects?put-away=perhaps")]
+    [InlineData("/projects?new=1e9")]
+    [InlineData("/plans?withdrawn=")]
+    [InlineData("/plans/new?replaces=zzz&projects=a,b")]
+    [InlineData("/designs?project=abc")]
+    public async Task What_cannot_be_read_behind_the_question_mark_leaves_the_page_standing(string address)
+    {
+        var page = await web.Client.GetStringAsync(address, TestContext.Current.CancellationToken);
+        Assert.Contains("<h1", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Something went wrong", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_row_to_begin_with_that_is_no_number_is_the_first()
+    {
+        var project = (
+            await web.Service<ShopPlanner.Services.Projects.IProjectService>()
+                .ListAsync(cancel: TestContext.Current.CancellationToken)
+        )[0];
+        foreach (var from in new[] { "abc", "-1", "99999999999999" })
+        {
+            var page = await web.Client.GetStringAsync(
+                $"/projects/{project.Id}/parts?from={from}",
+                TestContext.Current.CancellationToken
+            );
+            Assert.Contains("Length, row 1", page, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
     [InlineData("Hall bookcase", "hall-bookcase.pdf")]
     [InlineData("../../etc/passwd", "etc-passwd.pdf")]
     [InlineData("\u202Egnp.exe\r\nSet-Cookie: a", "gnp-exe-set-cookie-a.pdf")]
