@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting.Sequence;
 
 namespace ShopPlanner.Cutting.Planning;
 
@@ -87,19 +86,6 @@ internal sealed record Job(
     /// <summary>True when one piece of the part can be cut from the stock.</summary>
     public bool Fits(CutPart part, CutStock stock) =>
         Fits(part.Length, part.Width, stock) || (CanTurn(part) && Fits(part.Width, part.Length, stock));
-
-    /// <summary>
-    /// True when a remnant is worth keeping. A sheet's: longer side by longer, shorter by shorter. A board's: long enough and, where
-    /// it was ripped, at least half as wide as the board (our rule: a narrower strip is rarely found again).
-    /// </summary>
-    public bool Keeps(Slab remnant)
-    {
-        if (IsBoard)
-            return Keep.BoardLength is { } least && remnant.Dx >= least.Ticks && remnant.Dy * 2 >= Material.Width!.Value.Ticks;
-        return Keep is { SheetLength: { } length, SheetWidth: { } width }
-            && Math.Max(remnant.Dx, remnant.Dy) >= Length.Max(length, width).Ticks
-            && Math.Min(remnant.Dx, remnant.Dy) >= Length.Min(length, width).Ticks;
-    }
 
     private bool Fits(Length along, Length across, CutStock stock) =>
         along.Ticks <= UsableX(stock) && across.Ticks <= UsableY(stock);

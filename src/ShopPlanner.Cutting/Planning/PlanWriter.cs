@@ -91,7 +91,7 @@ internal static class PlanWriter
             Length.FromTicks(slab.Y),
             Length.FromTicks(slab.Dx),
             Length.FromTicks(slab.Dy),
-            job.Keeps(slab)
+            job.Keep.Keeps(job.Material, Length.FromTicks(slab.Dx), Length.FromTicks(slab.Dy))
         );
 
     private static IEnumerable<UnplacedPart> Missing(Job job, JobResult result) =>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -39,20 +38,11 @@ public static class Remaining
             stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N)
         );
         var (cuts, numbers) = (PlanPictures.Trace(plan, stock.Layout), made.ToHashSet());
+        var (keep, material) = (plan.Request.Keep, plan.Request.Materials.Single(material => material.Id == whole.Material));
         var area = new StockArea(Length.Zero, Length.Zero, whole.Length, whole.Width);
         return CutTrace
             .InHand((cuts[0].Cut.Piece, area), cuts.Where(cut => numbers.Contains(cut.Cut.N)))
             .Where(piece => piece.Dx.IsPositive && piece.Dy.IsPositive)
-            .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, IsWorthKeeping(plan.Request, whole, piece)));
-    }
-
-    // As the shop's rule for leftovers has it; a sheet's either way round.
-    private static bool IsWorthKeeping(CutRequest request, CutStock whole, StockArea piece)
-    {
-        var keep = request.Keep;
-        if (request.Materials.Single(material => material.Id == whole.Material).Form == StockForm.Board)
-            return piece.Dx >= keep.BoardLength && piece.Dy.Ticks * 2 >= whole.Width.Ticks;
-        var (longer, shorter) = (Length.Max(piece.Dx, piece.Dy), Length.Min(piece.Dx, piece.Dy));
-        return longer >= keep.SheetLength && shorter >= keep.SheetWidth;
+            .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, keep.Keeps(material, piece.Dx, piece.Dy)));
     }
 }

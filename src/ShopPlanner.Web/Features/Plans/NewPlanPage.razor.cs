@@ -103,8 +103,7 @@ public sealed partial class NewPlanPage
     }
 
     // Planned twice, parts are bought and cut twice.
-    private IEnumerable<PlanSummary> AlsoPlanned =>
-        standing.Where(plan => plan.Id != Replaces && plan.Projects.Any(draft.HasProject));
+    private IEnumerable<PlanSummary> AlsoPlanned => standing.Where(plan => plan.Projects.Any(draft.HasProject));
 
     private bool AsksOfCut =>
         draft.CutAgain || preview is { CutAlready: > 0 } || faults.Any(fault => fault.Field == nameof(PlanOrder.Parts));
