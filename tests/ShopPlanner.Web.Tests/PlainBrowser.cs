@@ -28,9 +28,13 @@ internal sealed class PlainBrowser(HttpMessageHandler server) : IDisposable
     public Task<HttpResponseMessage> SubmitAsync(IHtmlFormElement form) =>
         PostAsync(form.GetAttribute("action")!, FieldsOf(form));
 
-    public Task<HttpResponseMessage> PostAsync(string address, IEnumerable<KeyValuePair<string, string>> fields)
+    public Task<HttpResponseMessage> PostAsync(string address, IEnumerable<KeyValuePair<string, string>> fields) =>
+        SendFormAsync(address, new FormUrlEncodedContent(fields));
+
+    /// <summary>Sends any body, as a page of the program itself.</summary>
+    public Task<HttpResponseMessage> SendFormAsync(string address, HttpContent content)
     {
-        var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new FormUrlEncodedContent(fields) };
+        var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = content };
         request.Headers.Add("Origin", "http://localhost");
         return SendAsync(request);
     }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Microsoft.AspNetCore.Mvc;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
@@ -20,126 +19,130 @@ internal static class BenchEndpoints
     /// with an empty page.</summary>
     public static void MapBench(this IEndpointRouteBuilder routes)
     {
-        var commands = routes.MapGroup("/bench/{planId:guid}").DisableAntiforgery().AddEndpointFilter(CheckTokenAsync);
+        var commands = routes.MapGroup("/bench/{planId:guid}").DisableAntiforgery().AddEndpointFilter(CheckAsync);
         commands.MapPost("/cuts", CutAsync);
         commands.MapPost("/finished", FinishAsync);
         commands.MapPost("/reopened", ReopenAsync);
     }
 
-    private static async ValueTask<object?> CheckTokenAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    private static async ValueTask<object?> CheckAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
     {
         var context = call.HttpContext;
-        if (await context.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(context))
-            return await next(call);
-        return Refusal(
-            StatusCodes.Status400BadRequest,
-            [new Fault("", "", "The page that this was sent from is too old, or is none of this program")],
-            Links.Bench
+        if (!await IsReadableAsync(context.Request))
+            return Unreadable(new Fault("", "", "What was sent is not a form of this program, or not whole"));
+        return await context.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(context)
+            ? await next(call)
+            : Unreadable(new Fault("", "", "The page that this was sent from is too old, or is none of this program"));
+    }
+
+    // Read here once; it is kept with the request.
+    private static async Task<bool> IsReadableAsync(HttpRequest request)
+    {
+        if (!request.HasFormContentType)
+            return false;
+        try
+        {
+            await request.ReadFormAsync(request.HttpContext.RequestAborted);
+            return true;
+        }
+        catch (Exception problem) when (problem is InvalidDataException or IOException)
+        {
+            return false;
+        }
+    }
+
+    private static Task<IResult> CutAsync(Guid planId, IBenchService bench, HttpContext context, CancellationToken cancel)
+    {
+        var form = new BenchForm(context.Request.Form);
+        var (command, number, cut, made) = (form.Id("Command"), form.Number("Number"), form.Number("Cut"), form.Flag("Made"));
+        return WithStockAsync(
+            (planId, number),
+            form,
+            bench,
+            async (_, stock) =>
+                After(
+                    await bench.SetCutAsync(command, planId, stock.Layout, stock.Copy, cut, made, DeviceName.Of(context), cancel),
+                    Links.BenchPlan(planId, number),
+                    "#next"
+                ),
+            cancel
         );
     }
 
-    private static Task<IResult> CutAsync(
-        Guid planId,
-        [FromForm] Guid command,
-        [FromForm] int number,
-        [FromForm] int cut,
-        [FromForm] bool made,
-        IBenchService bench,
-        HttpContext context,
-        CancellationToken cancel
-    ) =>
-        WithStockAsync(
-            planId,
-            number,
+    private static Task<IResult> ReopenAsync(Guid planId, IBenchService bench, HttpContext context, CancellationToken cancel)
+    {
+        var form = new BenchForm(context.Request.Form);
+        var (command, number) = (form.Id("Command"), form.Number("Number"));
+        return WithStockAsync(
+            (planId, number),
+            form,
             bench,
             async (_, stock) =>
-            {
-                var outcome = await bench.SetCutAsync(
-                    command,
-                    planId,
-                    stock.Layout,
-                    stock.Copy,
-                    cut,
-                    made,
-                    DeviceName.Of(context),
-                    cancel
-                );
-                return outcome.Ok
-                    ? See(Links.BenchPlan(planId, number) + "#next")
-                    : (IResult)Refused(outcome, Links.BenchPlan(planId, number));
-            },
+                After(
+                    await bench.ReopenAsync(command, planId, stock.Layout, stock.Copy, DeviceName.Of(context), cancel),
+                    Links.BenchPlan(planId, number)
+                ),
             cancel
         );
+    }
 
-    private static Task<IResult> ReopenAsync(
-        Guid planId,
-        [FromForm] Guid command,
-        [FromForm] int number,
-        IBenchService bench,
-        HttpContext context,
-        CancellationToken cancel
-    ) =>
-        WithStockAsync(
-            planId,
-            number,
+    private static Task<IResult> FinishAsync(Guid planId, IBenchService bench, HttpContext context, CancellationToken cancel)
+    {
+        var form = new BenchForm(context.Request.Form);
+        var entries = FinishEntries.Read(form);
+        return WithStockAsync(
+            (planId, entries.Number),
+            form,
             bench,
-            async (_, stock) =>
-            {
-                var outcome = await bench.ReopenAsync(command, planId, stock.Layout, stock.Copy, DeviceName.Of(context), cancel);
-                return outcome.Ok
-                    ? See(Links.BenchPlan(planId, number))
-                    : (IResult)Refused(outcome, Links.BenchPlan(planId, number));
-            },
+            (view, stock) => EnterAsync(view, stock, entries, bench, DeviceName.Of(context), cancel),
             cancel
         );
+    }
 
-    private static Task<IResult> FinishAsync(
-        Guid planId,
-        [FromForm] FinishEntries entries,
+    private static async Task<IResult> EnterAsync(
+        BenchView view,
+        BenchStock stock,
+        FinishEntries entries,
         IBenchService bench,
-        HttpContext context,
+        string device,
         CancellationToken cancel
-    ) =>
-        WithStockAsync(
-            planId,
-            entries.Number,
-            bench,
-            async (view, stock) =>
-            {
-                var measured = entries.Measured().ToList();
-                var outcome = await bench.FinishAsync(
-                    entries.Command,
-                    planId,
-                    entries.Finished(stock),
-                    DeviceName.Of(context),
-                    cancel
-                );
-                if (outcome.Ok)
-                    return See(Links.BenchPlan(planId, entries.Number));
-                return outcome.Kind == OutcomeKind.Faulty
-                    ? ShowAgain(view, stock, entries, InForm(outcome.Faults, [.. measured.Select(pair => pair.Place)]))
-                    : Refused(outcome, Links.BenchPlan(planId, entries.Number));
-            },
-            cancel
-        );
+    )
+    {
+        var plan = view.Plan.Summary.Id;
+        // Our page always sends the rows that it shows: where none came, they were lost on the way.
+        if (entries.Leftovers.Count == 0 && !Remaining.Of(view, stock, entries.AllCutsMade).IsEmpty)
+            return Refusal(
+                StatusCodes.Status400BadRequest,
+                [new Fault("Leftovers", "", "are missing from what was sent: open the page again and measure them")],
+                Links.BenchFinish(plan, stock.Number, entries.AllCutsMade)
+            );
+        var outcome = await bench.FinishAsync(entries.Command, plan, entries.Finished(stock), device, cancel);
+        if (outcome.Kind != OutcomeKind.Faulty)
+            return After(outcome, Links.BenchPlan(plan, stock.Number));
+        var places = entries.Measured().Select(pair => pair.Place);
+        return ShowAgain(view, stock, entries, InForm(outcome.Faults, [.. places]));
+    }
 
     private static async Task<IResult> WithStockAsync(
-        Guid planId,
-        int number,
+        (Guid Plan, int Number) at,
+        BenchForm form,
         IBenchService bench,
         Func<BenchView, BenchStock, Task<IResult>> act,
         CancellationToken cancel
     )
     {
-        var view = await bench.GetAsync(planId, cancel);
-        var stock = view?.Stocks.FirstOrDefault(one => one.Number == number);
+        if (!form.Faults.IsEmpty)
+            return Refusal(StatusCodes.Status400BadRequest, form.Faults, Links.BenchPlan(at.Plan));
+        var view = await bench.GetAsync(at.Plan, cancel);
+        var stock = view?.Stocks.FirstOrDefault(one => one.Number == at.Number);
         return view is null || stock is null
             ? Refused(Outcome.Missing<BenchView>("board or sheet"), Links.Bench)
             : await act(view, stock);
     }
 
     // 303: the browser asks for the page with GET, whatever it sent before.
-    private static SeeOther See(string address) => new SeeOther(address);
+    private static IResult After(Outcome<BenchView> outcome, string page, string place = "") =>
+        outcome.Ok ? new SeeOther(page + place) : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
     private static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>
@@ -181,6 +184,9 @@ internal static class BenchEndpoints
             outcome.Faults,
             back
         );
+
+    private static RazorComponentResult<PlainDocument> Unreadable(Fault fault) =>
+        Refusal(StatusCodes.Status400BadRequest, [fault], Links.Bench);
 
     private static RazorComponentResult<PlainDocument> Refusal(int status, ImmutableArray<Fault> faults, string back) =>
         Document(

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Plans;
@@ -46,6 +47,24 @@ public sealed class FinishEntries
         };
     }
 
+    /// <summary>Reads what was sent; what is wrong with it is noted in the form.</summary>
+    internal static FinishEntries Read(BenchForm form)
+    {
+        var entries = new FinishEntries
+        {
+            Command = form.Id(nameof(Command)),
+            Number = form.Number(nameof(Number)),
+            AllCutsMade = form.Flag(nameof(AllCutsMade)),
+        };
+        var rows = form.Names.ToLookup(RowOf, StringComparer.OrdinalIgnoreCase);
+        while (rows.Contains(Row(entries.Leftovers.Count)))
+            entries.Leftovers.Add(LeftoverEntry.Read(form, Row(entries.Leftovers.Count)));
+        var read = entries.Leftovers.Select((_, place) => Row(place)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var row in rows.Where(row => IsLeftover(row.Key) && !read.Contains(row.Key)))
+            form.Refuse(row.Key, "is not in line with the rows before it: open the page again and repeat");
+        return entries;
+    }
+
     /// <summary>The same as the services take it.</summary>
     public FinishedStock Finished(BenchStock stock)
     {
@@ -61,6 +80,13 @@ public sealed class FinishEntries
             .Select(pair =>
                 (new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep), pair.place)
             );
+
+    private static string Row(int place) => string.Create(CultureInfo.InvariantCulture, $"{nameof(Leftovers)}[{place}]");
+
+    private static string RowOf(string field) =>
+        field.LastIndexOf('.') is var dot and >= 0 && IsLeftover(field) ? field[..dot] : field;
+
+    private static bool IsLeftover(string field) => field.StartsWith(nameof(Leftovers), StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>One leftover as typed.</summary>
@@ -80,4 +106,15 @@ public sealed class LeftoverEntry
 
     /// <summary>True where it would be swept up, unless somebody thinks better of it.</summary>
     public bool IsForTheBroom { get; set; }
+
+    /// <summary>Reads a row of the form.</summary>
+    internal static LeftoverEntry Read(BenchForm form, string row) =>
+        new()
+        {
+            Index = form.Number($"{row}.{nameof(Index)}"),
+            Length = form.Text($"{row}.{nameof(Length)}"),
+            Width = form.Text($"{row}.{nameof(Width)}"),
+            Keep = form.Box($"{row}.{nameof(Keep)}"),
+            IsForTheBroom = form.Box($"{row}.{nameof(IsForTheBroom)}"),
+        };
 }

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Web.Features.Bench;
+
+/// <summary>Reads a form of the bench field by field. A field that is missing, repeated or no value of its kind is a fault.</summary>
+internal sealed class BenchForm(IFormCollection fields)
+{
+    private const string Missing = "is missing from what was sent: open the page again and repeat";
+
+    private readonly List<Fault> faults = [];
+
+    /// <summary>The faults of the fields read so far.</summary>
+    public ImmutableArray<Fault> Faults => [.. faults];
+
+    /// <summary>The names of the fields.</summary>
+    public IEnumerable<string> Names => fields.Keys;
+
+    /// <summary>Whether there is such a field.</summary>
+    public bool Has(string name) => fields.ContainsKey(name);
+
+    /// <summary>Returns an id; empty with a fault where there is none.</summary>
+    public Guid Id(string name) =>
+        Wanted(name) is not { } text ? Guid.Empty
+        : Guid.TryParse(text, out var id) ? id
+        : Wrong(name, text, "is not an id of this program", Guid.Empty);
+
+    /// <summary>Returns a whole number; nought with a fault where there is none.</summary>
+    public int Number(string name) =>
+        Wanted(name) is not { } text ? 0
+        : int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number
+        : Wrong(name, text, "is not a whole number", 0);
+
+    /// <summary>Returns <c>true</c> or <c>false</c>; false with a fault where there is neither.</summary>
+    public bool Flag(string name) => Wanted(name) is { } text && Flag(name, text);
+
+    /// <summary>Returns a flag that a browser leaves out where it is off.</summary>
+    public bool Box(string name) => Has(name) && Flag(name);
+
+    /// <summary>Returns a text as typed; null where there is none.</summary>
+    public string? Text(string name) => Has(name) ? Wanted(name) : null;
+
+    /// <summary>Notes that the form says something that it cannot say.</summary>
+    public void Refuse(string name, string message) => faults.Add(Fault.Of(name, null, message));
+
+    private bool Flag(string name, string text) =>
+        bool.TryParse(text, out var flag) ? flag : Wrong(name, text, "is neither true nor false", false);
+
+    private string? Wanted(string name)
+    {
+        if (fields[name] is [var text])
+            return text ?? "";
+        Refuse(name, Has(name) ? "was sent more than once: open the page again and repeat" : Missing);
+        return null;
+    }
+
+    private T Wrong<T>(string name, string text, string message, T instead)
+    {
+        faults.Add(Fault.Of(name, text, message + ": open the page again and repeat"));
+        return instead;
+    }
+}
