@@ -46,7 +46,7 @@ public sealed class RunningWeb : IAsyncLifetime
         Directory.Delete(data, recursive: true);
     }
 
-    /// <summary>Sends bytes as they are and reads the answer's head: no client that corrects a header stands between.</summary>
+    /// <summary>Sends bytes as they are and reads the answer: no client that corrects a header stands between.</summary>
     public async Task<RawAnswer> SendAsync(string method, string path, string host, string? origin, params string[] more)
     {
         using var socket = new TcpClient();
@@ -59,20 +59,27 @@ public sealed class RunningWeb : IAsyncLifetime
             head.Append(line).Append("\r\n");
         if (!head.ToString().Contains("Connection:", StringComparison.Ordinal))
             head.Append("Connection: close\r\n");
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(head.Append("\r\n").ToString()), TestContext.Current.CancellationToken);
+        await stream.WriteAsync(Encoding.UTF8.GetBytes(head.Append("\r\n").ToString()), TestContext.Current.CancellationToken);
         using var reader = new StreamReader(stream, Encoding.UTF8);
         var status = await reader.ReadLineAsync(TestContext.Current.CancellationToken) ?? "";
         var lines = new List<string>();
         while (await reader.ReadLineAsync(TestContext.Current.CancellationToken) is { Length: > 0 } line)
             lines.Add(line);
-        return new RawAnswer(int.Parse(status.Split(' ')[1], CultureInfo.InvariantCulture), lines);
+        var ends = head.ToString().Contains("Connection: close", StringComparison.Ordinal);
+        var body = ends ? await reader.ReadToEndAsync(TestContext.Current.CancellationToken) : "";
+        return new RawAnswer(int.Parse(status.Split(' ')[1], CultureInfo.InvariantCulture), lines, body);
     }
 
     private static void Quiet(WebApplicationBuilder builder) => builder.Logging.SetMinimumLevel(LogLevel.Critical);
 }
 
-/// <summary>The head of an answer.</summary>
-public sealed record RawAnswer(int Status, IReadOnlyList<string> Lines)
+/// <summary>An answer as it came; the body only where the connection ends with it.</summary>
+public sealed record RawAnswer(int Status, IReadOnlyList<string> Lines, string Body)
 {
+    public string? Header(string name) =>
+        Lines
+            .FirstOrDefault(line => line.StartsWith(name + ":", StringComparison.OrdinalIgnoreCase))
+            ?[(name.Length + 1)..].Trim();
+
     public bool SetsCookie => Lines.Any(line => line.StartsWith("Set-Cookie:", StringComparison.OrdinalIgnoreCase));
 }

@@ -2,22 +2,38 @@ using System.Net;
 
 namespace ShopPlanner.Web.Security;
 
-/// <summary>Refuses requests that name another computer, before anything else looks at them.</summary>
+/// <summary>Refuses requests that name another computer or no address at all, before anything else looks at them.</summary>
 internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<HostGate> log)
 {
     private const int LoggedCharacters = 100;
 
     /// <summary>Lets the request through or answers it.</summary>
-    public Task InvokeAsync(HttpContext context) => hosts.Knows(context.Request.Host) ? next(context) : RefuseAsync(context);
-
-    private Task RefuseAsync(HttpContext context)
+    public Task InvokeAsync(HttpContext context)
     {
-        var name = Shown(context.Request.Host.Host);
+        var host = context.Request.Host;
+        if (host.HasValue && !KnownHosts.IsAddress(host))
+            return RefuseOddAsync(context, Shown(host.Value));
+        return hosts.Knows(host) ? next(context) : RefuseAsync(context, Shown(host.Host));
+    }
+
+    private Task RefuseAsync(HttpContext context, string name)
+    {
         log.LogWarning("Refused a request for the host '{Host}': it is not one of this computer's names", name);
-        context.Response.StatusCode = StatusCodes.Status421MisdirectedRequest;
+        return AnswerAsync(context, StatusCodes.Status421MisdirectedRequest, Page(WebUtility.HtmlEncode(name)));
+    }
+
+    private Task RefuseOddAsync(HttpContext context, string host)
+    {
+        log.LogWarning("Refused a request for the host '{Host}': it is not an address", host);
+        return AnswerAsync(context, StatusCodes.Status400BadRequest, OddPage(WebUtility.HtmlEncode(host)));
+    }
+
+    private static Task AnswerAsync(HttpContext context, int status, string page)
+    {
+        context.Response.StatusCode = status;
         context.Response.Headers.CacheControl = "no-store";
         context.Response.ContentType = "text/html; charset=utf-8";
-        return context.Response.WriteAsync(Page(WebUtility.HtmlEncode(name)));
+        return context.Response.WriteAsync(page);
     }
 
     private static string Shown(string? name)
@@ -25,6 +41,17 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
         var plain = new string([.. (name ?? "").Where(c => !char.IsControl(c))]);
         return plain.Length <= LoggedCharacters ? plain : plain[..LoggedCharacters] + "…";
     }
+
+    private static string OddPage(string host) =>
+        $"""
+            <!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>Not an address — Shop Planner</title>
+            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
+            <h1>This is not an address</h1>
+            <p>This page was asked for at <b>{host}</b>. An address is a name, or a name, a colon and a port from 0 to 65535.</p>
+            <p>Open the address that Shop Planner printed when it was started.</p>
+            </body></html>
+            """;
 
     private static string Page(string name) =>
         $"""

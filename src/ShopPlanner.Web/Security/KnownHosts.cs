@@ -9,6 +9,12 @@ internal sealed class KnownHosts(WebSettings settings, LanAddresses lan)
 {
     private readonly HashSet<string> names = Names(settings);
 
+    /// <summary>Whether the Host header can be part of an address: a name, and a port that there can be.</summary>
+    public static bool IsAddress(HostString host) =>
+        Uri.TryCreate($"http://{host.Value}/", UriKind.Absolute, out var uri)
+        && uri.PathAndQuery == "/"
+        && uri.UserInfo.Length == 0;
+
     /// <summary>True when the Host header names this computer.</summary>
     public bool Knows(HostString host)
     {
