@@ -2,6 +2,7 @@ using MudBlazor;
 using MudBlazor.Services;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
+using ShopPlanner.Web.Security;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features;
@@ -35,7 +36,18 @@ internal static class PagesSetup
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         // What was sent and refused is answered here, in a line: run again as a page, it would be refused there too.
         app.UseWhen(context => !IsLooking(context), sent => sent.UseStatusCodePages("text/plain; charset=utf-8", RefusedForm));
+        app.Use(AnswerHeadAsGet);
+        // Named here, not left to the framework, which would choose the endpoint before a HEAD is taken for a GET.
+        app.UseRouting();
         app.UseAntiforgery();
+    }
+
+    // Pages and files are mapped for GET alone. The server remembers how it was asked and leaves the body out.
+    private static Task AnswerHeadAsGet(HttpContext context, RequestDelegate next)
+    {
+        if (HttpMethods.IsHead(context.Request.Method) && !context.Request.Path.StartsWithSegments(OriginGate.LiveConnection))
+            context.Request.Method = HttpMethods.Get;
+        return next(context);
     }
 
     private static bool IsLooking(HttpContext context) =>
