@@ -44,7 +44,10 @@ internal static class PlanDownloads
             "letter" => PaperSize.Letter,
             _ => (await shop.GetAsync(cancel)).Paper,
         };
-        if (await plans.GetAsync(id, cancel) is not { } plan || await plans.PacketAsync(id, size, cancel) is not { } packet)
+        // What a withdrawn plan would cut is free for others: nobody is to cut by it.
+        if (await plans.GetAsync(id, cancel) is not { Summary.State: not PlanState.Withdrawn } plan)
+            return TypedResults.NotFound();
+        if (await plans.PacketAsync(id, size, cancel) is not { } packet)
             return TypedResults.NotFound();
         return Download.Bytes(packet, "application/pdf", $"packet {plan.Summary.Name}", "pdf");
     }
