@@ -71,8 +71,19 @@ public sealed class ShopDatabase : IDisposable
     private async Task<FileStream> TakeAndOpenAsync(CancellationToken cancel)
     {
         SqliteFacts.CheckVersion(SqliteFacts.LibraryVersion());
-        folder.Prepare();
-        var taken = folder.TakeLock();
+        try
+        {
+            folder.Prepare();
+            return await OpenHeldAsync(folder.TakeLock(), cancel);
+        }
+        catch (Exception problem) when (FullDisk.Explains(problem, folder))
+        {
+            throw FullDisk.Say(problem, folder);
+        }
+    }
+
+    private async Task<FileStream> OpenHeldAsync(FileStream taken, CancellationToken cancel)
+    {
         try
         {
             folder.RemoveUnfinished();
@@ -111,9 +122,17 @@ public sealed class ShopDatabase : IDisposable
     {
         DatabaseFile.CheckFolderIsNew(folder);
         var unfinished = new ShopContextFactory(folder.Unfinished);
-        await new Migrator(unfinished, folder, backups).CreateAsync(cancel);
-        await FillAsync(unfinished, cancel);
-        await CloseAsync(unfinished, cancel);
+        try
+        {
+            await new Migrator(unfinished, folder, backups).CreateAsync(cancel);
+            await FillAsync(unfinished, cancel);
+            await GatherAsync(unfinished, cancel);
+        }
+        finally
+        {
+            unfinished.CloseFile();
+        }
+
         File.Move(folder.Unfinished, folder.Database);
         IsNew = true;
         log.LogInformation("A new shop was made in {Folder}", folder.Root);
@@ -131,11 +150,10 @@ public sealed class ShopDatabase : IDisposable
         await transaction.CommitAsync(cancel);
     }
 
-    // Everything into the one file, which can then be renamed.
-    private static async Task CloseAsync(ShopContextFactory file, CancellationToken cancel)
+    // Everything into the one file, which can be renamed once it is closed.
+    private static async Task GatherAsync(ShopContextFactory file, CancellationToken cancel)
     {
-        await using (var db = file.CreateDbContext())
-            await db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", cancel);
-        file.CloseFile();
+        await using var db = file.CreateDbContext();
+        await db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", cancel);
     }
 }
