@@ -18,6 +18,7 @@ public abstract class PageContext : BunitContext
         Services.AddMudServices();
         Services.AddScoped<Notices>();
         Services.AddScoped<LookState>();
+        Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton<IWebHostEnvironment>(new NoFiles());
         Services.AddSingleton<IconShelf>();
     }

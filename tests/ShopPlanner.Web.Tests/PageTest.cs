@@ -21,6 +21,7 @@ internal static class PageTest
         context.JSInterop.Mode = JSRuntimeMode.Loose;
         context.Services.AddMudServices();
         context.Services.AddScoped<Notices>();
+        context.Services.AddSingleton(TimeProvider.System);
         context.Services.AddSingleton(shop.Server.Get<IconShelf>());
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
