@@ -55,13 +55,13 @@ internal static class BenchEndpoints
             async (_, stock) =>
             {
                 var outcome = await bench.SetCutAsync(
-                    command,
                     planId,
                     stock.Layout,
                     stock.Copy,
                     cut,
                     made,
                     DeviceName.Of(context),
+                    new CommandId(command),
                     cancel
                 );
                 return outcome.Ok
@@ -85,7 +85,14 @@ internal static class BenchEndpoints
             bench,
             async (_, stock) =>
             {
-                var outcome = await bench.ReopenAsync(command, planId, stock.Layout, stock.Copy, DeviceName.Of(context), cancel);
+                var outcome = await bench.ReopenAsync(
+                    planId,
+                    stock.Layout,
+                    stock.Copy,
+                    DeviceName.Of(context),
+                    new CommandId(command),
+                    cancel
+                );
                 return outcome.Ok
                     ? See(Links.BenchPlan(planId, number))
                     : (IResult)Refused(outcome, Links.BenchPlan(planId, number));
@@ -108,10 +115,10 @@ internal static class BenchEndpoints
             {
                 var measured = entries.Measured().ToList();
                 var outcome = await bench.FinishAsync(
-                    entries.Command,
                     planId,
                     entries.Finished(stock),
                     DeviceName.Of(context),
+                    new CommandId(entries.Command),
                     cancel
                 );
                 if (outcome.Ok)
