@@ -48,6 +48,32 @@ public sealed class RepeatTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_price_list_that_comes_again_late_does_not_overwrite_a_newer_price()
+    {
+        await using var given = await PlannedShop.OpenAsync(folder);
+        var stores = given.Shop.Stores;
+        var csv = "material,length,width,price,in stock\npine-1x3,96,,5,yes\n"u8.ToArray();
+        var read = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), id, TestShop.Cancel);
+        var row = Assert.Single(read.Value!.Prices);
+        var newer = Some.Price(price: "7") with { Id = row.Id, Version = row.Version };
+        var saved = await stores.SavePriceAsync(given.Store.Id, newer, CommandId.New(), TestShop.Cancel);
+        Assert.NotEqual(row.Price, saved.Value!.Prices[0].Price);
+        var again = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), id, TestShop.Cancel);
+        Assert.Equal(saved.Value.Prices, again.Value!.Prices.AsEnumerable());
+    }
+
+    [Fact]
+    public async Task An_idea_that_was_changed_since_is_not_started_over()
+    {
+        await using var given = await PlannedShop.OpenAsync(folder);
+        var ideas = given.Shop.Get<IIdeaService>();
+        await ideas.StartAsync(given.Project.Id, "bookcase", id, TestShop.Cancel);
+        await ideas.StartAsync(given.Project.Id, "table", CommandId.New(), TestShop.Cancel);
+        var again = (await ideas.StartAsync(given.Project.Id, "bookcase", id, TestShop.Cancel)).Value!;
+        Assert.Equal((2, "start from table"), (again.Version, again.Undo));
+    }
+
+    [Fact]
     public async Task A_backup_that_was_deleted_since_is_missing()
     {
         await using var given = await PlannedShop.OpenAsync(folder);
