@@ -69,6 +69,7 @@ public static class ServicesSetup
         services.AddSingleton(p => new ShopContextFactory(p.GetRequiredService<DataFolder>().Database));
         services.AddSingleton<IDbContextFactory<ShopContext>>(p => p.GetRequiredService<ShopContextFactory>());
         services.AddSingleton<ShopWork>();
+        services.AddSingleton<ShopCommands>();
         services.AddSingleton<BackupFile>();
         services.AddSingleton(p => new ShopDatabase(
             options,

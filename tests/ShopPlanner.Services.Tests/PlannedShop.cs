@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stores;
@@ -32,13 +33,13 @@ internal sealed class PlannedShop(TestShop shop, ProjectView project, StoreView 
     /// <summary>Adds an offcut and gives its id.</summary>
     public async Task<Guid> OffcutAsync(string length)
     {
-        var added = await shop.Stock.AddAsync(Some.Offcut(length), Some.Inch, Some.Device, Cancel);
+        var added = await shop.Stock.AddAsync(Some.Offcut(length), Some.Inch, Some.Device, CommandId.New(), Cancel);
         return added.Value!.Single().Id;
     }
 
     public async Task<PlanJobView> RunAsync(PlanOrder order)
     {
-        var started = await shop.Plans.StartAsync(order, Cancel);
+        var started = await shop.Plans.StartAsync(order, CommandId.New(), Cancel);
         Assert.True(started.Ok, string.Join("; ", started.Faults));
         return await EndOfAsync(started.Value.Id);
     }

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Stores;
@@ -31,13 +32,13 @@ internal static class Some
         new(null, material, length, width, price, true, null);
 
     public static async Task<ProjectView> ProjectAsync(TestShop shop, string name = "Boot-room bench") =>
-        (await shop.Projects.CreateAsync(name, Inch, TestShop.Cancel)).Value!;
+        (await shop.Projects.CreateAsync(name, Inch, CommandId.New(), TestShop.Cancel)).Value!;
 
     public static async Task<StoreView> StoreAsync(TestShop shop, params PriceEdit[] prices)
     {
-        var store = (await shop.Stores.CreateAsync("Corner lumber", Inch, TestShop.Cancel)).Value!;
+        var store = (await shop.Stores.CreateAsync("Corner lumber", Inch, CommandId.New(), TestShop.Cancel)).Value!;
         foreach (var price in prices)
-            store = (await shop.Stores.SavePriceAsync(store.Id, price, TestShop.Cancel)).Value!;
+            store = (await shop.Stores.SavePriceAsync(store.Id, price, CommandId.New(), TestShop.Cancel)).Value!;
         return store;
     }
 }

@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stores;
@@ -33,6 +34,7 @@ internal static class Planned
         var stores = await web.Service<IStoreService>().ListAsync(cancel);
         var job = await plans.StartAsync(
             new PlanOrder([project.Id], null, [.. stores.Select(store => store.Id)], true, true, 2, null),
+            CommandId.New(),
             cancel
         );
         Assert.True(job.Ok, string.Join('\n', job.Faults));

@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stock;
@@ -24,7 +25,9 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
     public static async Task<PlannedShop> OpenAsync()
     {
         var server = await ShopServer.OpenAsync();
-        var project = (await server.Get<IProjectService>().CreateAsync("Boot-room bench", LengthUnit.Inch, Cancel)).Value!;
+        var project = (
+            await server.Get<IProjectService>().CreateAsync("Boot-room bench", LengthUnit.Inch, CommandId.New(), Cancel)
+        ).Value!;
         var leg = new PartTexts(Guid.CreateVersion7(), "A", "Leg", Pine, "30", "", "2", false, "");
         Assert.True((await server.Get<IPartService>().SaveAsync(project.Id, [new PartEdit(leg, null)], Cancel)).Ok);
         return new PlannedShop(server, project, await SellAsync(server));
@@ -36,7 +39,7 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
     public async Task<Guid> PlanAsync()
     {
         var plans = server.Get<IPlanService>();
-        var started = await plans.StartAsync(Order(), Cancel);
+        var started = await plans.StartAsync(Order(), CommandId.New(), Cancel);
         Assert.True(started.Ok, string.Join("; ", started.Faults));
         var job = await EndAsync(plans, started.Value.Id);
         Assert.True(
@@ -66,7 +69,14 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
     private static async Task<StoreView> SellAsync(ShopServer server)
     {
         var stores = server.Get<IStoreService>();
-        var store = (await stores.CreateAsync("Corner lumber", LengthUnit.Inch, Cancel)).Value!;
-        return (await stores.SavePriceAsync(store.Id, new PriceEdit(null, Pine, "96", "", "6.48", true, null), Cancel)).Value!;
+        var store = (await stores.CreateAsync("Corner lumber", LengthUnit.Inch, CommandId.New(), Cancel)).Value!;
+        return (
+            await stores.SavePriceAsync(
+                store.Id,
+                new PriceEdit(null, Pine, "96", "", "6.48", true, null),
+                CommandId.New(),
+                Cancel
+            )
+        ).Value!;
     }
 }

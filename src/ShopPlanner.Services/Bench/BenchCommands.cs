@@ -1,55 +1,49 @@
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
-using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Bench;
 
-/// <summary>Does each command once, whatever the network made of its sending.</summary>
-internal sealed class BenchCommands(ShopWork work, TimeProvider clock)
+/// <summary>Runs commands about one plan at the bench.</summary>
+internal sealed class BenchCommands(ShopCommands commands)
 {
-    /// <summary>Runs a command in one transaction with the note that it was done.</summary>
-    /// <param name="id">Made by the device.</param>
+    /// <summary>Runs a command once and settles where the plan stands.</summary>
+    /// <param name="command">Made by the device.</param>
     /// <param name="asked">What is asked, in full.</param>
     /// <param name="planId">The plan it is about.</param>
     /// <param name="change">Answers null when it was done, else the outcome that refuses it.</param>
     /// <param name="cancel">Stops it before it is done.</param>
     public Task<Outcome<BenchView>> RunAsync(
-        Guid id,
+        CommandId command,
         string asked,
         Guid planId,
         Func<ShopContext, BenchPlan, Task<Outcome<BenchView>?>> change,
         CancellationToken cancel
     ) =>
-        work.WriteAsync(
-            async db =>
+        commands.RunAsync(
+            new Making<BenchView>(command, asked)
             {
-                if (id == Guid.Empty)
-                    return Outcome.Faulty<BenchView>(new Fault("commandId", "", "is empty: a command needs an id"));
-                var known = await db.Commands.FindAsync([id], cancel);
-                if (known is not null && known.Asked != asked)
-                    return Outcome.Faulty<BenchView>(new Fault("commandId", id.ToString(), "was used for another command"));
-                if (await BenchPlan.LoadAsync(db, planId, cancel) is not { } plan)
-                    return Outcome.Missing<BenchView>("plan");
-                if (known is null)
-                {
-                    if (await change(db, plan) is { } refusal)
-                        return refusal;
-                    db.Commands.Add(
-                        new StoredCommand
-                        {
-                            Id = id,
-                            Asked = asked,
-                            WhenUtc = clock.GetUtcNow().UtcDateTime,
-                        }
-                    );
-                    await db.SaveChangesAsync(cancel);
-                    await plan.SettleStateAsync(db, cancel);
-                    await db.SaveChangesAsync(cancel);
-                }
-
-                return (await BenchReading.FindAsync(db, planId, cancel))!;
+                Make = db => ChangeAsync(db, planId, change, cancel),
+                Made = _ => Making.Text(planId),
+                Find = (db, _) => BenchReading.FindAsync(db, planId, cancel),
+                What = "plan",
             },
             cancel
         );
+
+    private static async Task<Outcome<BenchView>> ChangeAsync(
+        ShopContext db,
+        Guid planId,
+        Func<ShopContext, BenchPlan, Task<Outcome<BenchView>?>> change,
+        CancellationToken cancel
+    )
+    {
+        if (await BenchPlan.LoadAsync(db, planId, cancel) is not { } plan)
+            return Outcome.Missing<BenchView>("plan");
+        if (await change(db, plan) is { } refusal)
+            return refusal;
+        await db.SaveChangesAsync(cancel);
+        await plan.SettleStateAsync(db, cancel);
+        await db.SaveChangesAsync(cancel);
+        return (await BenchReading.FindAsync(db, planId, cancel))!;
+    }
 }

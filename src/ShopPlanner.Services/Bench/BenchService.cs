@@ -10,17 +10,17 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         work.ReadAsync(db => BenchReading.FindAsync(db, planId, cancel), cancel);
 
     public Task<Outcome<BenchView>> SetCutAsync(
-        Guid commandId,
         Guid planId,
         int layout,
         int copy,
         int cut,
         bool made,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            commandId,
+            command,
             $"cut {planId} {layout} {copy} {cut} {made}",
             planId,
             async (db, plan) =>
@@ -29,14 +29,14 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         );
 
     public Task<Outcome<BenchView>> FinishAsync(
-        Guid commandId,
         Guid planId,
         FinishedStock finished,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            commandId,
+            command,
             $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} {ShopJson.Hash(finished.Leftovers)}",
             planId,
             async (db, plan) =>
@@ -46,15 +46,15 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         );
 
     public Task<Outcome<BenchView>> ReopenAsync(
-        Guid commandId,
         Guid planId,
         int layout,
         int copy,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            commandId,
+            command,
             $"reopen {planId} {layout} {copy}",
             planId,
             async (db, plan) =>

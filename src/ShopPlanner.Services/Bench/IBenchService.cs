@@ -65,33 +65,33 @@ public interface IBenchService
 
     /// <summary>Sets whether a cut is made; never a toggle.</summary>
     Task<Outcome<BenchView>> SetCutAsync(
-        Guid commandId,
         Guid planId,
         int layout,
         int copy,
         int cut,
         bool made,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     );
 
     /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the leftovers
     /// kept enter the bin with tags. Cuts that are not made stay so, and their parts are still to be cut. One transaction.</summary>
     Task<Outcome<BenchView>> FinishAsync(
-        Guid commandId,
         Guid planId,
         FinishedStock finished,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     );
 
     /// <summary>Takes a finish back, where none of its leftovers has been used or promised since.</summary>
     Task<Outcome<BenchView>> ReopenAsync(
-        Guid commandId,
         Guid planId,
         int layout,
         int copy,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     );
 }

@@ -8,7 +8,8 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Designs;
 
-internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeProvider clock) : IDesignService
+internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltInDesigns builtIn, TimeProvider clock)
+    : IDesignService
 {
     public Task<IReadOnlyList<DesignView>> ListAsync(CancellationToken cancel = default) =>
         work.ReadAsync<IReadOnlyList<DesignView>>(
@@ -29,20 +30,11 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
             return found;
         if (!Guid.TryParse(key, out var id))
             return null;
-        return await work.ReadAsync(async db => await db.Designs.FindAsync([id], cancel), cancel) is { } row ? View(row) : null;
+        return await work.ReadAsync(db => FindAsync(db, id, cancel), cancel);
     }
 
-    public Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CancellationToken cancel = default) =>
-        Checked(
-            document,
-            () =>
-                work.WriteAsync(
-                    async db =>
-                        await Full(db, cancel)
-                        ?? View(db.Designs.Add(Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1)).Entity),
-                    cancel
-                )
-        );
+    public Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CommandId command, CancellationToken cancel = default) =>
+        Checked(document, () => AddAsync(command, "design", Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1), cancel));
 
     public Task<Outcome<DesignView>> ReplaceAsync(
         Guid id,
@@ -51,10 +43,16 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
         CancellationToken cancel = default
     ) => Checked(document, () => work.WriteAsync(db => ReplaceAsync(db, id, version, document, cancel), cancel));
 
-    public async Task<Outcome<DesignView>> ImportAsync(ReadOnlyMemory<byte> json, CancellationToken cancel = default)
+    public async Task<Outcome<DesignView>> ImportAsync(
+        ReadOnlyMemory<byte> json,
+        CommandId command,
+        CancellationToken cancel = default
+    )
     {
         var reading = DesignJson.Read(json);
-        return reading.Document is { } document ? await SaveAsync(document, cancel) : Outcome.Faulty<DesignView>(reading.Faults);
+        return reading.Document is { } document
+            ? await SaveAsync(document, command, cancel)
+            : Outcome.Faulty<DesignView>(reading.Faults);
     }
 
     public Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default) =>
@@ -69,11 +67,23 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
             cancel
         );
 
-    public Task<Outcome<DesignView>> PutBackAsync(DesignView design, CancellationToken cancel = default) =>
-        work.WriteAsync(
-            async db =>
-                await Full(db, cancel)
-                ?? View(db.Designs.Add(Row(design.OwnId!.Value, design.Document, design.Version + 1)).Entity),
+    public Task<Outcome<DesignView>> PutBackAsync(DesignView design, CommandId command, CancellationToken cancel = default) =>
+        AddAsync(
+            command,
+            $"design back {design.OwnId} {design.Version}",
+            Row(design.OwnId!.Value, design.Document, design.Version + 1),
+            cancel
+        );
+
+    private Task<Outcome<DesignView>> AddAsync(CommandId command, string verb, StoredDesign row, CancellationToken cancel) =>
+        commands.RunAsync(
+            new Making<DesignView>(command, Making.Asked(verb, row.Document))
+            {
+                Make = async db => await Full(db, cancel) ?? View(db.Designs.Add(row).Entity),
+                Made = design => Making.Text(design.OwnId!.Value),
+                Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                What = "design",
+            },
             cancel
         );
 
@@ -93,6 +103,9 @@ internal sealed class DesignService(ShopWork work, BuiltInDesigns builtIn, TimeP
         await db.SaveChangesAsync(cancel);
         return View(row);
     }
+
+    private static async Task<DesignView?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>
+        await db.Designs.FindAsync([id], cancel) is { } row ? View(row) : null;
 
     private static async Task<Outcome<DesignView>> Checked(DesignDocument document, Func<Task<Outcome<DesignView>>> save)
     {

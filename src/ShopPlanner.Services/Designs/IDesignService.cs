@@ -27,20 +27,22 @@ public interface IDesignService
 
     /// <summary>Saves a design as one more own one.</summary>
     /// <param name="document">Its name is the design's.</param>
+    /// <param name="command">Made by the device.</param>
     /// <param name="cancel">Stops asking.</param>
-    Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CancellationToken cancel = default);
+    Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Puts a document in the place of an own design's; a conflict when the version is not the one stored.</summary>
     Task<Outcome<DesignView>> ReplaceAsync(Guid id, int version, DesignDocument document, CancellationToken cancel = default);
 
     /// <summary>Reads a design file and saves it as one more own one; a fault for each wrong member.</summary>
     /// <param name="json">UTF-8 text of the open format.</param>
+    /// <param name="command">Made by the device.</param>
     /// <param name="cancel">Stops asking.</param>
-    Task<Outcome<DesignView>> ImportAsync(ReadOnlyMemory<byte> json, CancellationToken cancel = default);
+    Task<Outcome<DesignView>> ImportAsync(ReadOnlyMemory<byte> json, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Takes an own design out; projects that were started from it keep theirs.</summary>
     Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Brings an own design back that was taken out.</summary>
-    Task<Outcome<DesignView>> PutBackAsync(DesignView design, CancellationToken cancel = default);
+    Task<Outcome<DesignView>> PutBackAsync(DesignView design, CommandId command, CancellationToken cancel = default);
 }

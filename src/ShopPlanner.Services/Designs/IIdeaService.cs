@@ -34,11 +34,12 @@ public interface IIdeaService
     /// <summary>Begins a project from a design.</summary>
     /// <param name="designKey">The design.</param>
     /// <param name="name">The project's name; the design's where empty.</param>
+    /// <param name="command">Made by the device.</param>
     /// <param name="cancel">Stops asking.</param>
-    Task<Outcome<ProjectView>> BeginAsync(string designKey, string name, CancellationToken cancel = default);
+    Task<Outcome<ProjectView>> BeginAsync(string designKey, string name, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Puts a design in the place of a project's idea, or begins one; the one before can be brought back by undoing.</summary>
-    Task<Outcome<IdeaView>> StartAsync(Guid projectId, string designKey, CancellationToken cancel = default);
+    Task<Outcome<IdeaView>> StartAsync(Guid projectId, string designKey, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Saves an idea as typed, faulty or not. Changes of one title that follow each other within a few seconds are one step. A
     /// conflict when the version is not the one stored.</summary>
@@ -60,6 +61,12 @@ public interface IIdeaService
     /// and may not get another.</summary>
     /// <param name="projectId">The project.</param>
     /// <param name="mayLetter">True where rows typed by hand may get other marks.</param>
+    /// <param name="command">Made by the device.</param>
     /// <param name="cancel">Stops asking.</param>
-    Task<Outcome<MadeParts>> MakePartsAsync(Guid projectId, bool mayLetter, CancellationToken cancel = default);
+    Task<Outcome<MadeParts>> MakePartsAsync(
+        Guid projectId,
+        bool mayLetter,
+        CommandId command,
+        CancellationToken cancel = default
+    );
 }

@@ -8,42 +8,43 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Designs;
 
-internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjectService projects, TimeProvider clock)
-    : IIdeaService
+internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignService designs, TimeProvider clock) : IIdeaService
 {
     public Task<IdeaView?> GetAsync(Guid projectId, CancellationToken cancel = default) =>
-        work.ReadAsync(
-            async db => await db.Ideas.FindAsync([projectId], cancel) is { } row ? await ViewAsync(db, row, cancel) : null,
+        work.ReadAsync(db => FindAsync(db, projectId, cancel), cancel);
+
+    public Task<Outcome<ProjectView>> BeginAsync(
+        string designKey,
+        string name,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        commands.RunAsync(
+            ProjectService.Begin(
+                command,
+                Making.Asked("piece", designKey, name),
+                db => BeginAsync(db, designKey, name, cancel),
+                cancel
+            ),
             cancel
         );
 
-    public async Task<Outcome<ProjectView>> BeginAsync(string designKey, string name, CancellationToken cancel = default)
-    {
-        if (await designs.GetAsync(designKey, cancel) is not { } design)
-            return Outcome.Missing<ProjectView>("design");
-        var called = string.IsNullOrWhiteSpace(name) ? design.Document.Name : name;
-        if (TextRules.Name(nameof(ProjectView.Name), called) is { } fault)
-            return Outcome.Faulty<ProjectView>(fault);
-        var begun = await work.WriteAsync<StoredProject>(
-            async db =>
+    public Task<Outcome<IdeaView>> StartAsync(
+        Guid projectId,
+        string designKey,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        commands.RunAsync(
+            new Making<IdeaView>(command, Making.Asked("idea", projectId, designKey))
             {
-                var project = await ProjectService.AddAsync(db, called, design.Document.Unit, clock, cancel);
-                db.Ideas.Add(Row(project.Id, design.Document));
-                return project;
+                Make = db => StartAsync(db, projectId, designKey, cancel),
+                Made = idea => Making.Text(idea.ProjectId),
+                Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                What = "idea",
             },
             cancel
         );
-        return begun.Ok
-            ? (await projects.GetAsync(begun.Value.Id, cancel))!
-            : new Outcome<ProjectView>(begun.Kind, null, begun.Faults);
-    }
-
-    public async Task<Outcome<IdeaView>> StartAsync(Guid projectId, string designKey, CancellationToken cancel = default)
-    {
-        if (await designs.GetAsync(designKey, cancel) is not { } design)
-            return Outcome.Missing<IdeaView>("design");
-        return await work.WriteAsync(db => StartAsync(db, projectId, design.Document, cancel), cancel);
-    }
 
     public async Task<Outcome<IdeaView>> SaveAsync(
         Guid projectId,
@@ -68,16 +69,40 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
     public Task<Outcome<IdeaView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default) =>
         work.WriteAsync(db => MoveAsync(db, projectId, version, false, cancel), cancel);
 
-    public Task<Outcome<MadeParts>> MakePartsAsync(Guid projectId, bool mayLetter, CancellationToken cancel = default) =>
-        work.WriteAsync(db => PartMaking.RunAsync(db, projectId, mayLetter, cancel), cancel);
-
-    private async Task<Outcome<IdeaView>> StartAsync(
-        ShopContext db,
+    public Task<Outcome<MadeParts>> MakePartsAsync(
         Guid projectId,
-        DesignDocument document,
-        CancellationToken cancel
-    )
+        bool mayLetter,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        commands.RunAsync(
+            new Making<MadeParts>(command, Making.Asked("parts", projectId, mayLetter))
+            {
+                Make = db => PartMaking.RunAsync(db, projectId, mayLetter, cancel),
+                Made = MadePartsNote.Write,
+                Find = (db, made) => MadePartsNote.FindAsync(db, projectId, made, cancel),
+                What = "project",
+            },
+            cancel
+        );
+
+    private async Task<Outcome<ProjectView>> BeginAsync(ShopContext db, string designKey, string name, CancellationToken cancel)
     {
+        if (await designs.GetAsync(designKey, cancel) is not { } design)
+            return Outcome.Missing<ProjectView>("design");
+        var called = string.IsNullOrWhiteSpace(name) ? design.Document.Name : name;
+        if (TextRules.Name(nameof(ProjectView.Name), called) is { } fault)
+            return Outcome.Faulty<ProjectView>(fault);
+        var project = await ProjectService.AddAsync(db, called, design.Document.Unit, clock, cancel);
+        db.Ideas.Add(Row(project.Id, design.Document));
+        await db.SaveChangesAsync(cancel);
+        return (await ProjectService.ViewAsync(db, project.Id, cancel))!;
+    }
+
+    private async Task<Outcome<IdeaView>> StartAsync(ShopContext db, Guid projectId, string designKey, CancellationToken cancel)
+    {
+        if (await designs.GetAsync(designKey, cancel) is not { Document: var document })
+            return Outcome.Missing<IdeaView>("design");
         if (await db.Projects.FindAsync([projectId], cancel) is null)
             return Outcome.Missing<IdeaView>("project");
         var row = await db.Ideas.FindAsync([projectId], cancel);
@@ -157,6 +182,9 @@ internal sealed class IdeaService(ShopWork work, IDesignService designs, IProjec
             Changed = "{}",
             Made = "[]",
         };
+
+    private static async Task<IdeaView?> FindAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        await db.Ideas.FindAsync([projectId], cancel) is { } row ? await ViewAsync(db, row, cancel) : null;
 
     private static async Task<IdeaView> ViewAsync(ShopContext db, StoredIdea row, CancellationToken cancel)
     {

@@ -39,5 +39,10 @@ public interface IMaterialService
     Task<IReadOnlyList<MaterialView>> ListAsync(CancellationToken cancel = default);
 
     /// <summary>Adds or changes one of the user's own materials.</summary>
-    Task<Outcome<MaterialView>> SaveAsync(MaterialEdit edit, LengthUnit unit, CancellationToken cancel = default);
+    Task<Outcome<MaterialView>> SaveAsync(
+        MaterialEdit edit,
+        LengthUnit unit,
+        CommandId command,
+        CancellationToken cancel = default
+    );
 }

@@ -8,7 +8,7 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Materials;
 
-internal sealed partial class MaterialService(ShopWork work) : IMaterialService
+internal sealed partial class MaterialService(ShopWork work, ShopCommands commands) : IMaterialService
 {
     private const string OwnTint = "#EFE4D0",
         OwnSource = "measured by you";
@@ -19,13 +19,30 @@ internal sealed partial class MaterialService(ShopWork work) : IMaterialService
             cancel
         );
 
-    public Task<Outcome<MaterialView>> SaveAsync(MaterialEdit edit, LengthUnit unit, CancellationToken cancel = default)
+    public Task<Outcome<MaterialView>> SaveAsync(
+        MaterialEdit edit,
+        LengthUnit unit,
+        CommandId command,
+        CancellationToken cancel = default
+    )
     {
         var read = Read(edit, unit);
         return read.Faults.Count > 0
             ? Task.FromResult(Outcome.Faulty<MaterialView>(read.Faults))
-            : work.WriteAsync(db => SaveAsync(db, edit, read, cancel), cancel);
+            : commands.RunAsync(
+                new Making<MaterialView>(command, Making.Asked("material", edit, unit))
+                {
+                    Make = db => SaveAsync(db, edit, read, cancel),
+                    Made = material => material.Id,
+                    Find = (db, id) => FindAsync(db, id, cancel),
+                    What = "material",
+                },
+                cancel
+            );
     }
+
+    private static async Task<MaterialView?> FindAsync(ShopContext db, string id, CancellationToken cancel) =>
+        await db.Materials.FindAsync([id], cancel) is { } stored ? View(stored) : null;
 
     private static async Task<Outcome<MaterialView>> SaveAsync(
         ShopContext db,

@@ -173,8 +173,9 @@ public interface IPlanService
     /// <summary>What an order comes to; faulty when there is nothing to plan.</summary>
     Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default);
 
-    /// <summary>Queues a planning run; it goes on when the page is closed.</summary>
-    Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CancellationToken cancel = default);
+    /// <summary>Queues a planning run; it goes on when the page is closed. The same command again answers with the same run, also when
+    /// it has ended or the program was started anew.</summary>
+    Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Where a run stands, or null.</summary>
     PlanJobView? FindJob(Guid jobId);

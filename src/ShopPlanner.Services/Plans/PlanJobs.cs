@@ -10,7 +10,12 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Plans;
 
 /// <summary>The queue of planning runs and where each stands; the database remembers them beyond this program's life.</summary>
-internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> contexts, ILogger<PlanJobs> log) : IDisposable
+internal sealed class PlanJobs(
+    ShopWork work,
+    ShopCommands commands,
+    IDbContextFactory<ShopContext> contexts,
+    ILogger<PlanJobs> log
+) : IDisposable
 {
     private const int RememberedJobs = 100;
 
@@ -21,28 +26,35 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
 
     public ChannelReader<Guid> Queue => queue.Reader;
 
-    public async Task<Outcome<PlanJobView>> AddAsync(PlanOrder order, CancellationToken cancel)
+    /// <summary>Queues a run once; asked again, answers with where that run stands.</summary>
+    /// <param name="order">What to plan.</param>
+    /// <param name="command">Made by the device.</param>
+    /// <param name="refuse">Answers null where the order can be planned.</param>
+    /// <param name="cancel">Stops it before it is queued.</param>
+    public async Task<Outcome<PlanJobView>> AddAsync(
+        PlanOrder order,
+        CommandId command,
+        Func<ShopContext, Task<Outcome<PlanJobView>?>> refuse,
+        CancellationToken cancel
+    )
     {
         var job = new LiveJob(Guid.CreateVersion7(), order);
-        var outcome = await work.WriteAsync<PlanJobView>(
-            async db =>
+        var outcome = await commands.RunAsync(
+            new Making<PlanJobView>(command, Making.Asked("plan", order))
             {
-                var number = await db.NextAsync(Counters.Jobs, cancel);
-                db.Jobs.Add(
-                    new StoredJob
-                    {
-                        Id = job.View.Id,
-                        Number = number,
-                        OrderJson = ShopJson.Write(order),
-                        Seconds = order.Seconds,
-                    }
-                );
-                return job.View;
+                Make = async db => await refuse(db) ?? await StoreAsync(db, job, cancel),
+                Made = view => Making.Text(view.Id),
+                Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                What = "planning run",
             },
             cancel
         );
-        if (!outcome.Ok)
+        if (outcome.Value?.Id != job.View.Id)
+        {
+            job.Dispose();
             return outcome;
+        }
+
         live[job.View.Id] = job;
         ForgetOld();
         queue.Writer.TryWrite(job.View.Id);
@@ -99,6 +111,23 @@ internal sealed class PlanJobs(ShopWork work, IDbContextFactory<ShopContext> con
             log.LogWarning(problem, "A listener to planning run {Job} failed", id);
         }
     }
+
+    private static async Task<Outcome<PlanJobView>> StoreAsync(ShopContext db, LiveJob job, CancellationToken cancel)
+    {
+        db.Jobs.Add(
+            new StoredJob
+            {
+                Id = job.View.Id,
+                Number = await db.NextAsync(Counters.Jobs, cancel),
+                OrderJson = ShopJson.Write(job.Order),
+                Seconds = job.Order.Seconds,
+            }
+        );
+        return job.View;
+    }
+
+    private async Task<PlanJobView?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>
+        FindLive(id)?.View ?? (await db.Jobs.FindAsync([id], cancel) is { } found ? View(found) : null);
 
     private void ForgetOld()
     {

@@ -21,18 +21,8 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
             : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
     }
 
-    public async Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CancellationToken cancel = default)
-    {
-        var preview = await PreviewAsync(order, cancel);
-        if (!preview.Ok)
-            return new Outcome<PlanJobView>(preview.Kind, null, preview.Faults);
-        if (
-            order.Replaces is { } replaced
-            && await work.ReadAsync(db => PlanWithdrawal.RefuseAsync(db, replaced, cancel), cancel) is { } fault
-        )
-            return Outcome.Faulty<PlanJobView>(fault.At(nameof(order.Replaces)));
-        return await jobs.AddAsync(order, cancel);
-    }
+    public Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default) =>
+        jobs.AddAsync(order, command, db => RefuseAsync(db, order, cancel), cancel);
 
     public PlanJobView? FindJob(Guid jobId) => jobs.Find(jobId);
 
@@ -57,4 +47,15 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
 
     public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
         packets.PrintAsync(id, paper, cancel);
+
+    // Null where the order can be planned.
+    private static async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, PlanOrder order, CancellationToken cancel)
+    {
+        var draft = RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel));
+        if (!draft.Ok)
+            return new Outcome<PlanJobView>(draft.Kind, null, draft.Faults);
+        return order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
+            ? Outcome.Faulty<PlanJobView>(fault.At(nameof(order.Replaces)))
+            : null;
+    }
 }

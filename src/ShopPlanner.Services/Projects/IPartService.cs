@@ -80,7 +80,8 @@ public interface IPartService
     Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default);
 
     /// <summary>Saves rows as typed, faulty ones too; an empty mark becomes the next free letter. A conflict has a fault for each row
-    /// whose version is not the one stored, its field being the row's id and its value what stands there now.</summary>
+    /// whose version is not the one stored, its field being the row's id and its value what stands there now. New rows carry ids of their own, so the
+    /// same rows sent twice are added once.</summary>
     Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default);
 
     /// <summary>Takes rows out.</summary>
@@ -89,11 +90,16 @@ public interface IPartService
     /// <summary>Reads rows copied from a spreadsheet (tabs, or commas when there is no tab; a heading row is understood: mark,
     /// name, material, length, width, quantity, grain, note, long, wide, practice; without one that order is meant, and the last ones
     /// may be missing) and adds them at the end. Refused whole, with one fault, when there are more than <see cref="MaxRows"/>.</summary>
-    Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default);
+    Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Adds the parts of a cut request (<c>shop-planner/cut-request</c>) at the end, as typed. Refused whole, with a fault for
     /// each member that is wrong.</summary>
-    Task<Outcome<PartSheet>> ImportAsync(Guid projectId, ReadOnlyMemory<byte> request, CancellationToken cancel = default);
+    Task<Outcome<PartSheet>> ImportAsync(
+        Guid projectId,
+        ReadOnlyMemory<byte> request,
+        CommandId command,
+        CancellationToken cancel = default
+    );
 
     /// <summary>Takes the last step back. A conflict, with the reason, when another device changed the same rows since.</summary>
     Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default);

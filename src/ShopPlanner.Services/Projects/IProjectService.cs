@@ -54,7 +54,7 @@ public interface IProjectService
     Task<ProjectView?> GetAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Begins a project; its code is made from its name.</summary>
-    Task<Outcome<ProjectView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default);
+    Task<Outcome<ProjectView>> CreateAsync(string name, LengthUnit unit, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Changes name, code, unit, state or note; a conflict when <c>Version</c> is not the one stored. Changing the unit
     /// leaves sizes as they are: texts of the parts are rewritten exactly in the new unit.</summary>

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
@@ -7,7 +8,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Projects;
 
-internal sealed class PartService(ShopWork work) : IPartService
+internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartService
 {
     public Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default) =>
         work.ReadAsync(db => PartRows.SheetAsync(db, projectId, cancel), cancel);
@@ -29,7 +30,12 @@ internal sealed class PartService(ShopWork work) : IPartService
     public Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default) =>
         ChangeAsync(projectId, saving => Remove(saving, rows), cancel);
 
-    public async Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default)
+    public async Task<Outcome<PartSheet>> PasteAsync(
+        Guid projectId,
+        string text,
+        CommandId command,
+        CancellationToken cancel = default
+    )
     {
         var (rows, fault) = PartPaste.Read(text);
         if (fault is not null)
@@ -37,43 +43,30 @@ internal sealed class PartService(ShopWork work) : IPartService
         if (rows.Count == 0)
             return Outcome.Faulty<PartSheet>(new Fault("paste", "", "holds no rows: copy some cells first"));
         var faults = PartChecks.Find(rows);
-        return faults.Count > 0
-            ? Outcome.Faulty<PartSheet>(faults)
-            : await ChangeAsync(projectId, saving => Paste(saving, rows), cancel);
+        if (faults.Count > 0)
+            return Outcome.Faulty<PartSheet>(faults);
+        var asked = Making.Asked("paste", projectId, text);
+        return await AddOnceAsync(
+            projectId,
+            command,
+            asked,
+            db => ChangeAsync(db, projectId, saving => Paste(saving, rows), cancel),
+            cancel
+        );
     }
 
     public async Task<Outcome<PartSheet>> ImportAsync(
         Guid projectId,
         ReadOnlyMemory<byte> request,
+        CommandId command,
         CancellationToken cancel = default
     )
     {
         var (read, faults) = CutRequestJson.Read(request);
         if (read is null)
             return Outcome.Faulty<PartSheet>(faults);
-        return await work.WriteAsync(
-            async db =>
-            {
-                if (await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving)
-                    return Outcome.Missing<PartSheet>("project");
-                var unit = await db
-                    .Projects.Where(project => project.Id == projectId)
-                    .Select(one => one.Unit)
-                    .SingleAsync(cancel);
-                var import = new PartImport(read, unit, await MaterialIndex.LoadAsync(db, cancel));
-                var rows = import.Rows(saving.Texts.Select(row => row.Mark));
-                var wrong = PartChecks.Find(rows);
-                if (wrong.Count > 0)
-                    return Outcome.Faulty<PartSheet>(wrong);
-                foreach (var row in rows)
-                    saving.Add(row, null);
-                if (TooMany(saving) is { } refusal)
-                    return refusal;
-                saving.FillMarks();
-                return await saving.EndAsync("reading of " + Count(rows.Count), cancel);
-            },
-            cancel
-        );
+        var asked = Making.Asked("import", projectId, request);
+        return await AddOnceAsync(projectId, command, asked, db => ImportAsync(db, projectId, read, cancel), cancel);
     }
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>
@@ -88,26 +81,70 @@ internal sealed class PartService(ShopWork work) : IPartService
     public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
         work.WriteAsync(db => PartUndo.RedoAsync(db, projectId, step, cancel), cancel);
 
-    // The change answers with the step's title, or with the outcome that refuses it.
+    private Task<Outcome<PartSheet>> AddOnceAsync(
+        Guid projectId,
+        CommandId command,
+        string asked,
+        Func<ShopContext, Task<Outcome<PartSheet>>> add,
+        CancellationToken cancel
+    ) =>
+        commands.RunAsync(
+            new Making<PartSheet>(command, asked)
+            {
+                Make = add,
+                Made = sheet => Making.Text(sheet.ProjectId),
+                Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
+                What = "project",
+            },
+            cancel
+        );
+
+    private static async Task<Outcome<PartSheet>> ImportAsync(
+        ShopContext db,
+        Guid projectId,
+        CutRequest request,
+        CancellationToken cancel
+    )
+    {
+        if (await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving)
+            return Outcome.Missing<PartSheet>("project");
+        var unit = await db.Projects.Where(project => project.Id == projectId).Select(one => one.Unit).SingleAsync(cancel);
+        var import = new PartImport(request, unit, await MaterialIndex.LoadAsync(db, cancel));
+        var rows = import.Rows(saving.Texts.Select(row => row.Mark));
+        var wrong = PartChecks.Find(rows);
+        if (wrong.Count > 0)
+            return Outcome.Faulty<PartSheet>(wrong);
+        foreach (var row in rows)
+            saving.Add(row, null);
+        if (TooMany(saving) is { } refusal)
+            return refusal;
+        saving.FillMarks();
+        return await saving.EndAsync("reading of " + Count(rows.Count), cancel);
+    }
+
     private Task<Outcome<PartSheet>> ChangeAsync(
         Guid projectId,
         Func<PartSaving, (string Title, Outcome<PartSheet>? Refusal)> change,
         CancellationToken cancel
-    ) =>
-        work.WriteAsync(
-            async db =>
-            {
-                var saving = await PartSaving.BeginAsync(db, projectId, cancel);
-                if (saving is null)
-                    return Outcome.Missing<PartSheet>("project");
-                var (title, refusal) = change(saving);
-                if (refusal is not null)
-                    return refusal;
-                saving.FillMarks();
-                return await saving.EndAsync(title, cancel);
-            },
-            cancel
-        );
+    ) => work.WriteAsync(db => ChangeAsync(db, projectId, change, cancel), cancel);
+
+    // The change answers with the step's title, or with the outcome that refuses it.
+    private static async Task<Outcome<PartSheet>> ChangeAsync(
+        ShopContext db,
+        Guid projectId,
+        Func<PartSaving, (string Title, Outcome<PartSheet>? Refusal)> change,
+        CancellationToken cancel
+    )
+    {
+        var saving = await PartSaving.BeginAsync(db, projectId, cancel);
+        if (saving is null)
+            return Outcome.Missing<PartSheet>("project");
+        var (title, refusal) = change(saving);
+        if (refusal is not null)
+            return refusal;
+        saving.FillMarks();
+        return await saving.EndAsync(title, cancel);
+    }
 
     private static (string Title, Outcome<PartSheet>? Refusal) Save(PartSaving saving, IReadOnlyList<PartEdit> edits)
     {

@@ -7,7 +7,7 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Projects;
 
-internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProjectService
+internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeProvider clock) : IProjectService
 {
     public Task<IReadOnlyList<ProjectView>> ListAsync(bool withPutAway = false, CancellationToken cancel = default) =>
         work.ReadAsync(db => ListAsync(db, withPutAway, cancel), cancel);
@@ -15,10 +15,18 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
     public Task<ProjectView?> GetAsync(Guid id, CancellationToken cancel = default) =>
         work.ReadAsync(db => ViewAsync(db, id, cancel), cancel);
 
-    public Task<Outcome<ProjectView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default) =>
+    public Task<Outcome<ProjectView>> CreateAsync(
+        string name,
+        LengthUnit unit,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
         TextRules.Name(nameof(ProjectView.Name), name) is { } fault
             ? Task.FromResult(Outcome.Faulty<ProjectView>(fault))
-            : work.WriteAsync(db => CreateAsync(db, name, unit, cancel), cancel);
+            : commands.RunAsync(
+                Begin(command, Making.Asked("project", name, unit), db => CreateAsync(db, name, unit, cancel), cancel),
+                cancel
+            );
 
     public Task<Outcome<ProjectView>> SaveAsync(ProjectView project, CancellationToken cancel = default)
     {
@@ -39,7 +47,23 @@ internal sealed class ProjectService(ShopWork work, TimeProvider clock) : IProje
         return [.. projects.Select(project => View(project, [.. parts[project.Id]], materials))];
     }
 
-    private static async Task<ProjectView?> ViewAsync(ShopContext db, Guid id, CancellationToken cancel)
+    /// <summary>Returns the making of a project.</summary>
+    internal static Making<ProjectView> Begin(
+        CommandId command,
+        string asked,
+        Func<ShopContext, Task<Outcome<ProjectView>>> make,
+        CancellationToken cancel
+    ) =>
+        new(command, asked)
+        {
+            Make = make,
+            Made = project => Making.Text(project.Id),
+            Find = (db, made) => ViewAsync(db, Guid.Parse(made), cancel),
+            What = "project",
+        };
+
+    /// <summary>Returns a project as it is stored, or null.</summary>
+    internal static async Task<ProjectView?> ViewAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project)
             return null;

@@ -104,11 +104,12 @@ public interface IStockService
     /// <summary>Everything on hand, by material, longest first.</summary>
     Task<IReadOnlyList<StockPiece>> ListAsync(CancellationToken cancel = default);
 
-    /// <summary>Writes pieces down.</summary>
+    /// <summary>Writes pieces down. The same command again answers with those of them that are still on hand.</summary>
     Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
         StockAddition addition,
         LengthUnit unit,
         string device,
+        CommandId command,
         CancellationToken cancel = default
     );
 

@@ -6,7 +6,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Stock;
 
-internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockService
+internal sealed class StockService(ShopWork work, ShopCommands commands, TimeProvider clock) : IStockService
 {
     private const int ReasonCharacters = 300;
 
@@ -17,8 +17,19 @@ internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockSe
         StockAddition addition,
         LengthUnit unit,
         string device,
+        CommandId command,
         CancellationToken cancel = default
-    ) => work.WriteAsync(db => AddAsync(db, addition, unit, device, cancel), cancel);
+    ) =>
+        commands.RunAsync(
+            new Making<IReadOnlyList<StockPiece>>(command, Making.Asked("pieces", addition, unit))
+            {
+                Make = db => AddAsync(db, addition, unit, device, cancel),
+                Made = pieces => ShopJson.Write(pieces.Select(piece => piece.Id)),
+                Find = (db, made) => FindAddedAsync(db, ShopJson.Read<HashSet<Guid>>(made), cancel),
+                What = "piece",
+            },
+            cancel
+        );
 
     public Task<Outcome<StockPiece>> CorrectAsync(
         Guid id,
@@ -86,6 +97,12 @@ internal sealed class StockService(ShopWork work, TimeProvider clock) : IStockSe
                 .ThenBy(piece => piece.Tag),
         ];
     }
+
+    private static async Task<IReadOnlyList<StockPiece>?> FindAddedAsync(
+        ShopContext db,
+        HashSet<Guid> added,
+        CancellationToken cancel
+    ) => await ListAsync(db, piece => added.Contains(piece.Piece.Id), cancel) is { Count: > 0 } pieces ? pieces : null;
 
     private async Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
         ShopContext db,

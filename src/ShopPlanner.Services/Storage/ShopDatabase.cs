@@ -144,6 +144,7 @@ public sealed class ShopDatabase : IDisposable
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await MaterialSeed.AddMissingAsync(db, cancel);
         await PlanJobStore.StopAbandonedAsync(db, cancel);
+        await ShopCommands.ForgetOldAsync(db, clock, cancel);
         if (options.Demo)
             await DemoSeed.AddToEmptyShopAsync(db, clock, cancel);
         await db.SaveChangesAsync(cancel);

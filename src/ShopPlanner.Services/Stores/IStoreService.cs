@@ -63,13 +63,13 @@ public interface IStoreService
     Task<StoreView?> GetAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Adds a store.</summary>
-    Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default);
+    Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Changes name, unit, note, first cuts or their tolerance; prices are not touched.</summary>
     Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default);
 
     /// <summary>Adds or changes a price, seen today.</summary>
-    Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CancellationToken cancel = default);
+    Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Takes a price out of the list.</summary>
     Task<Outcome<StoreView>> RemovePriceAsync(Guid storeId, Guid priceId, CancellationToken cancel = default);
@@ -80,5 +80,5 @@ public interface IStoreService
 
     /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock; all lines or none, with a
     /// fault naming row and column for each wrong cell (at most 100). At most 5 MB.</summary>
-    Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CancellationToken cancel = default);
+    Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CommandId command, CancellationToken cancel = default);
 }

@@ -7,10 +7,14 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Stores;
 
+/// <summary>A line that was saved, and its store's whole list.</summary>
+internal sealed record SavedPrice(Guid Id, StoreView Store);
+
 /// <summary>Puts read lines into a store's price list.</summary>
 internal static class PriceSaving
 {
-    public static async Task<Outcome<StoreView>> SaveAsync(
+    /// <summary>Adds or changes one line.</summary>
+    public static async Task<Outcome<SavedPrice>> SaveAsync(
         ShopContext db,
         Guid storeId,
         PriceEdit edit,
@@ -19,27 +23,33 @@ internal static class PriceSaving
     )
     {
         if (await db.Stores.FindAsync([storeId], cancel) is not { } store)
-            return Outcome.Missing<StoreView>("store");
+            return Outcome.Missing<SavedPrice>("store");
         var faults = new List<Fault>();
         var read = new PriceReader(store.Unit, await MaterialIndex.LoadAsync(db, cancel)).Read(edit, faults);
         if (read is null)
-            return Outcome.Faulty<StoreView>(faults);
+            return Outcome.Faulty<SavedPrice>(faults);
         var same = await FindAsync(db, storeId, read, cancel);
         if (same is not null && same.Id != edit.Id)
-            return Outcome.Faulty<StoreView>(
+            return Outcome.Faulty<SavedPrice>(
                 Fault.Of(nameof(edit.Length), edit.Length, $"is in this list already, at {same.Price}: change the price there")
             );
         var stored = edit.Id is null ? Add(db, storeId, read) : await db.Prices.FindAsync([edit.Id], cancel);
         if (stored is null || stored.StoreId != storeId)
-            return Outcome.Missing<StoreView>("price");
+            return Outcome.Missing<SavedPrice>("price");
         if (edit.Id is not null && stored.Version != edit.Version)
-            return Outcome.Conflict<StoreView>(
+            return Outcome.Conflict<SavedPrice>(
                 Fault.Of(nameof(edit.Price), stored.Price.ToString(), "stands there now: another device changed the price since")
             );
         Take(stored, read, today);
         await db.SaveChangesAsync(cancel);
-        return (await StoreViews.FindAsync(db, storeId, cancel))!;
+        return new SavedPrice(stored.Id, (await StoreViews.FindAsync(db, storeId, cancel))!);
     }
+
+    /// <summary>Returns a line that was saved, with its store as it is now; null when the line is gone.</summary>
+    public static async Task<SavedPrice?> FindAsync(ShopContext db, Guid storeId, Guid id, CancellationToken cancel) =>
+        await StoreViews.FindAsync(db, storeId, cancel) is { } store && store.Prices.Any(price => price.Id == id)
+            ? new SavedPrice(id, store)
+            : null;
 
     /// <summary>Adds lines of new sizes, updates those that are there.</summary>
     public static async Task PutAllAsync(

@@ -8,7 +8,7 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Stores;
 
-internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreService
+internal sealed class StoreService(ShopWork work, ShopCommands commands, TimeProvider clock) : IStoreService
 {
     public Task<IReadOnlyList<StoreView>> ListAsync(CancellationToken cancel = default) =>
         work.ReadAsync(db => StoreViews.ListAsync(db, cancel), cancel);
@@ -16,16 +16,47 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
     public Task<StoreView?> GetAsync(Guid id, CancellationToken cancel = default) =>
         work.ReadAsync(db => StoreViews.FindAsync(db, id, cancel), cancel);
 
-    public Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CancellationToken cancel = default) =>
+    public Task<Outcome<StoreView>> CreateAsync(
+        string name,
+        LengthUnit unit,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
         TextRules.Name(nameof(StoreView.Name), name) is { } fault
             ? Task.FromResult(Outcome.Faulty<StoreView>(fault))
-            : work.WriteAsync(db => CreateAsync(db, name, unit, cancel), cancel);
+            : commands.RunAsync(
+                new Making<StoreView>(command, Making.Asked("store", name, unit))
+                {
+                    Make = db => CreateAsync(db, name, unit, cancel),
+                    Made = store => Making.Text(store.Id),
+                    Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
+                    What = "store",
+                },
+                cancel
+            );
 
     public Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default) =>
         work.WriteAsync(db => SaveAsync(db, store, cancel), cancel);
 
-    public Task<Outcome<StoreView>> SavePriceAsync(Guid storeId, PriceEdit edit, CancellationToken cancel = default) =>
-        work.WriteAsync(db => PriceSaving.SaveAsync(db, storeId, edit, Today, cancel), cancel);
+    public async Task<Outcome<StoreView>> SavePriceAsync(
+        Guid storeId,
+        PriceEdit edit,
+        CommandId command,
+        CancellationToken cancel = default
+    )
+    {
+        var saved = await commands.RunAsync(
+            new Making<SavedPrice>(command, Making.Asked("price", storeId, edit))
+            {
+                Make = db => PriceSaving.SaveAsync(db, storeId, edit, Today, cancel),
+                Made = price => Making.Text(price.Id),
+                Find = (db, made) => PriceSaving.FindAsync(db, storeId, Guid.Parse(made), cancel),
+                What = "price",
+            },
+            cancel
+        );
+        return saved.Ok ? saved.Value.Store : new Outcome<StoreView>(saved.Kind, null, saved.Faults);
+    }
 
     public Task<Outcome<StoreView>> RemovePriceAsync(Guid storeId, Guid priceId, CancellationToken cancel = default) =>
         work.WriteAsync(
@@ -42,12 +73,26 @@ internal sealed class StoreService(ShopWork work, TimeProvider clock) : IStoreSe
     public async Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default) =>
         await GetAsync(storeId, cancel) is { } store ? PriceCsv.Write(store) : null;
 
-    public async Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CancellationToken cancel = default)
+    public async Task<Outcome<StoreView>> ImportCsvAsync(
+        Guid storeId,
+        Stream csv,
+        CommandId command,
+        CancellationToken cancel = default
+    )
     {
         using var text = await CappedStream.TakeAsync(csv, PriceCsv.MostBytes, cancel);
         return text is null
             ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is so long"))
-            : await work.WriteAsync(db => ImportAsync(db, storeId, text, cancel), cancel);
+            : await commands.RunAsync(
+                new Making<StoreView>(command, Making.Asked("price list", storeId, text.ToArray()))
+                {
+                    Make = db => ImportAsync(db, storeId, text, cancel),
+                    Made = store => Making.Text(store.Id),
+                    Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
+                    What = "store",
+                },
+                cancel
+            );
     }
 
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);

@@ -46,6 +46,7 @@ public interface IWorkingService
         string form,
         IReadOnlyDictionary<string, string> given,
         LengthUnit unit,
+        CommandId command,
         CancellationToken cancel = default
     );
 
@@ -57,5 +58,5 @@ public interface IWorkingService
     Task<Outcome<KeptWorking>> RemoveAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Brings a working back that was taken out.</summary>
-    Task<Outcome<KeptWorking>> PutBackAsync(KeptWorking working, CancellationToken cancel = default);
+    Task<Outcome<KeptWorking>> PutBackAsync(KeptWorking working, CommandId command, CancellationToken cancel = default);
 }

@@ -9,7 +9,7 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Workings;
 
-internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorkingService
+internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeProvider clock) : IWorkingService
 {
     public Task<IReadOnlyList<KeptWorking>> ListAsync(Guid projectId, CancellationToken cancel = default) =>
         work.ReadAsync<IReadOnlyList<KeptWorking>>(
@@ -26,6 +26,7 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
         string form,
         IReadOnlyDictionary<string, string> given,
         LengthUnit unit,
+        CommandId command,
         CancellationToken cancel = default
     )
     {
@@ -42,7 +43,16 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
             return Outcome.Faulty<KeptUse>(faults);
         var outcome = found.Run(texts, unit);
         return outcome.Answer is { } answer
-            ? await work.WriteAsync(db => KeepAsync(db, projectId, found, texts, unit, answer, cancel), cancel)
+            ? await commands.RunAsync(
+                new Making<KeptUse>(command, Making.Asked("working", projectId, form, texts, unit))
+                {
+                    Make = db => KeepAsync(db, projectId, found, texts, unit, answer, cancel),
+                    Made = use => ShopJson.Write(new UseNote(use.Working.Id, use.Parts, use.Step)),
+                    Find = (db, made) => FindAsync(db, ShopJson.Read<UseNote>(made), cancel),
+                    What = "working",
+                },
+                cancel
+            )
             : Outcome.Faulty<KeptUse>(outcome.Faults);
     }
 
@@ -65,17 +75,25 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
     public Task<Outcome<KeptWorking>> RemoveAsync(Guid id, CancellationToken cancel = default) =>
         work.WriteAsync(db => RemoveAsync(db, id, cancel), cancel);
 
-    public Task<Outcome<KeptWorking>> PutBackAsync(KeptWorking working, CancellationToken cancel = default) =>
-        work.WriteAsync(
-            async db =>
+    public Task<Outcome<KeptWorking>> PutBackAsync(KeptWorking working, CommandId command, CancellationToken cancel = default) =>
+        commands.RunAsync(
+            new Making<KeptWorking>(command, Making.Asked("working back", working))
             {
-                if (await MayKeepAsync(db, working.ProjectId, cancel) is { } refusal)
-                    return new Outcome<KeptWorking>(refusal.Kind, null, refusal.Faults);
-                db.Workings.Add(Row(working));
-                return working;
+                Make = db => PutBackAsync(db, working, cancel),
+                Made = one => Making.Text(one.Id),
+                Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                What = "working",
             },
             cancel
         );
+
+    private static async Task<Outcome<KeptWorking>> PutBackAsync(ShopContext db, KeptWorking working, CancellationToken cancel)
+    {
+        if (await MayKeepAsync(db, working.ProjectId, cancel) is { } refusal)
+            return new Outcome<KeptWorking>(refusal.Kind, null, refusal.Faults);
+        db.Workings.Add(Row(working));
+        return working;
+    }
 
     private async Task<Outcome<KeptUse>> KeepAsync(
         ShopContext db,
@@ -116,6 +134,12 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
         db.Workings.Remove(row);
         return View(row);
     }
+
+    private static async Task<KeptWorking?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>
+        await db.Workings.FindAsync([id], cancel) is { } row ? View(row) : null;
+
+    private static async Task<KeptUse?> FindAsync(ShopContext db, UseNote note, CancellationToken cancel) =>
+        await FindAsync(db, note.Id, cancel) is { } working ? new KeptUse(working, note.Parts, note.Step) : null;
 
     // Null where one more may be kept.
     private static async Task<Outcome<KeptUse>?> MayKeepAsync(ShopContext db, Guid projectId, CancellationToken cancel)
@@ -162,4 +186,6 @@ internal sealed class WorkingService(ShopWork work, TimeProvider clock) : IWorki
             row.Result,
             row.KeptUtc
         );
+
+    private sealed record UseNote(Guid Id, int Parts, Guid? Step);
 }

@@ -62,15 +62,21 @@ public sealed class BenchTests : IAsyncLifetime
     public async Task The_same_command_again_changes_nothing_and_answers_the_same()
     {
         var id = Guid.CreateVersion7();
-        var first = await Bench.FinishAsync(id, plan, new(0, 1, true, [new(0, "11", "", true)]), Some.Device, TestShop.Cancel);
+        var first = await Bench.FinishAsync(
+            plan,
+            new(0, 1, true, [new(0, "11", "", true)]),
+            Some.Device,
+            new CommandId(id),
+            TestShop.Cancel
+        );
         var rows = given.Shop.CountRows();
         for (var i = 0; i < 3; i++)
         {
             var again = await Bench.FinishAsync(
-                id,
                 plan,
                 new(0, 1, true, [new(0, "11", "", true)]),
                 Some.Device,
+                new CommandId(id),
                 TestShop.Cancel
             );
             Assert.True(again.Ok);
@@ -78,7 +84,10 @@ public sealed class BenchTests : IAsyncLifetime
         }
 
         Assert.Equal(rows, given.Shop.CountRows());
-        Assert.Equal(OutcomeKind.Faulty, (await Bench.SetCutAsync(id, plan, 0, 1, 1, true, Some.Device, TestShop.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Faulty,
+            (await Bench.SetCutAsync(plan, 0, 1, 1, true, Some.Device, new CommandId(id), TestShop.Cancel)).Kind
+        );
     }
 
     [Fact]
@@ -170,16 +179,16 @@ public sealed class BenchTests : IAsyncLifetime
     public async Task What_the_plan_does_not_have_is_refused(int layout, int copy, int cut) =>
         Assert.Equal(
             OutcomeKind.Faulty,
-            (await Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, copy, cut, true, Some.Device, TestShop.Cancel)).Kind
+            (await Bench.SetCutAsync(plan, layout, copy, cut, true, Some.Device, CommandId.New(), TestShop.Cancel)).Kind
         );
 
     private async Task<PlanState> StateAsync() => (await given.ReadAsync(plan)).Summary.State;
 
     private async Task<BenchView> TickAsync(int layout, int cut, bool made) =>
-        (await Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, 1, cut, made, Some.Device, TestShop.Cancel)).Value!;
+        (await Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel)).Value!;
 
     private Task<Outcome<BenchView>> TryFinishAsync(int layout, params MeasuredLeftover[] leftovers) =>
-        Bench.FinishAsync(Guid.CreateVersion7(), plan, new(layout, 1, true, leftovers), Some.Device, TestShop.Cancel);
+        Bench.FinishAsync(plan, new(layout, 1, true, leftovers), Some.Device, CommandId.New(), TestShop.Cancel);
 
     private async Task<BenchView> FinishAsync(int layout, params MeasuredLeftover[] leftovers)
     {
@@ -189,5 +198,5 @@ public sealed class BenchTests : IAsyncLifetime
     }
 
     private Task<Outcome<BenchView>> ReopenAsync(int layout) =>
-        Bench.ReopenAsync(Guid.CreateVersion7(), plan, layout, 1, Some.Device, TestShop.Cancel);
+        Bench.ReopenAsync(plan, layout, 1, Some.Device, CommandId.New(), TestShop.Cancel);
 }

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -112,7 +113,11 @@ public sealed class DemoTests : IAsyncLifetime
         var projects = (await real.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Id);
         var stores = (await real.Stores.ListAsync(TestShop.Cancel)).Select(store => store.Id);
         var job = (
-            await real.Plans.StartAsync(new PlanOrder([.. projects], null, [.. stores], true, true, 3, null), TestShop.Cancel)
+            await real.Plans.StartAsync(
+                new PlanOrder([.. projects], null, [.. stores], true, true, 3, null),
+                CommandId.New(),
+                TestShop.Cancel
+            )
         ).Value!;
         while (real.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
             await Task.Delay(20, TestShop.Cancel);

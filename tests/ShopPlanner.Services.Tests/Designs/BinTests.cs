@@ -21,6 +21,7 @@ public sealed class BinTests
             Some.Offcut("20", "pine-1x3", offcuts.ToString(System.Globalization.CultureInfo.InvariantCulture)),
             Some.Inch,
             Some.Device,
+            CommandId.New(),
             Ideas.Cancel
         );
         var answer = await AskAsync(given, "slats");
@@ -45,6 +46,7 @@ public sealed class BinTests
             },
             Some.Inch,
             Some.Device,
+            CommandId.New(),
             Ideas.Cancel
         );
         Assert.Null((await AskAsync(given, "slats")).Value!.Count);
@@ -68,7 +70,7 @@ public sealed class BinTests
             Some.Price("72", "5.40"),
             Some.Price("96", "64", Some.Birch, "48")
         );
-        await given.Shop.Stock.AddAsync(Some.Offcut("120"), Some.Inch, Some.Device, Ideas.Cancel);
+        await given.Shop.Stock.AddAsync(Some.Offcut("120"), Some.Inch, Some.Device, CommandId.New(), Ideas.Cancel);
         var reach = await given.Pieces.ReachAsync(Ideas.Cancel);
         Assert.Equal(Length.FromInches(120), reach.Largest[Some.Pine].Length);
         // 6.48 for 8 ft is 2.6575 for a metre; 64 for 32 square feet is 21.53 for a square metre.

@@ -24,7 +24,7 @@ public sealed class DesignTests
         await using var shop = await TestShop.OpenAsync();
         var designs = shop.Get<IDesignService>();
         var document = (await designs.GetAsync("bookcase", Cancel))!.Document;
-        var own = (await designs.SaveAsync(document with { Name = "Hall bookcase" }, Cancel)).Value!;
+        var own = (await designs.SaveAsync(document with { Name = "Hall bookcase" }, CommandId.New(), Cancel)).Value!;
         Assert.Equal("Hall bookcase", (await designs.ListAsync(Cancel))[0].Document.Name);
         var wider = document.WithValues(new Dictionary<string, string> { ["width"] = "36" }) with { Name = "Wide bookcase" };
         var replaced = (await designs.ReplaceAsync(own.OwnId!.Value, own.Version, wider, Cancel)).Value!;
@@ -32,7 +32,7 @@ public sealed class DesignTests
         Assert.Equal(OutcomeKind.Conflict, (await designs.ReplaceAsync(own.OwnId.Value, own.Version, document, Cancel)).Kind);
         var gone = (await designs.RemoveAsync(own.OwnId.Value, Cancel)).Value!;
         Assert.Null(await designs.GetAsync(own.Key, Cancel));
-        Assert.True((await designs.PutBackAsync(gone, Cancel)).Ok);
+        Assert.True((await designs.PutBackAsync(gone, CommandId.New(), Cancel)).Ok);
         Assert.Equal(DesignJson.Write(wider), DesignJson.Write((await designs.GetAsync(own.Key, Cancel))!.Document));
     }
 
@@ -40,16 +40,19 @@ public sealed class DesignTests
     public async Task A_file_that_is_no_design_is_refused_with_its_faults()
     {
         await using var shop = await TestShop.OpenAsync();
-        var refused = await shop.Get<IDesignService>().ImportAsync("{\"format\":\"other\"}"u8.ToArray(), Cancel);
+        var refused = await shop.Get<IDesignService>().ImportAsync("{\"format\":\"other\"}"u8.ToArray(), CommandId.New(), Cancel);
         Assert.Equal((OutcomeKind.Faulty, "format"), (refused.Kind, refused.Faults[0].Field));
         Assert.Equal(0, shop.CountRows()["OwnDesigns"]);
         var document = (await shop.Get<IDesignService>().GetAsync("table", Cancel))!.Document;
         Assert.True(
             (
                 await shop.Get<IDesignService>()
-                    .ImportAsync(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)), Cancel)
+                    .ImportAsync(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)), CommandId.New(), Cancel)
             ).Ok
         );
-        Assert.Equal("name", (await shop.Get<IDesignService>().SaveAsync(document with { Name = " " }, Cancel)).Faults[0].Field);
+        Assert.Equal(
+            "name",
+            (await shop.Get<IDesignService>().SaveAsync(document with { Name = " " }, CommandId.New(), Cancel)).Faults[0].Field
+        );
     }
 }

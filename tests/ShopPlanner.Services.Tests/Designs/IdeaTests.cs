@@ -22,7 +22,10 @@ public sealed class IdeaTests
         await using var given = await Ideas.BeginAsync();
         await given.SetAsync("width", "12 1/0");
         Assert.Equal("12 1/0", (await given.ReadAsync()).Idea.Changed["width"]);
-        Assert.Equal(OutcomeKind.Faulty, (await given.Service.MakePartsAsync(given.Project, false, Ideas.Cancel)).Kind);
+        Assert.Equal(
+            OutcomeKind.Faulty,
+            (await given.Service.MakePartsAsync(given.Project, false, CommandId.New(), Ideas.Cancel)).Kind
+        );
         Assert.Empty(await given.RowsAsync());
     }
 
@@ -80,7 +83,7 @@ public sealed class IdeaTests
     {
         await using var given = await Ideas.BeginAsync();
         await given.SetAsync("width", "24");
-        var table = (await given.Service.StartAsync(given.Project, "table", Ideas.Cancel)).Value!;
+        var table = (await given.Service.StartAsync(given.Project, "table", CommandId.New(), Ideas.Cancel)).Value!;
         Assert.Equal(("Table", "start from table"), (table.Idea.Document.Name, table.Undo));
         var back = (await given.Service.UndoAsync(given.Project, table.Version, Ideas.Cancel)).Value!;
         Assert.Equal(("Bookcase", "24"), (back.Idea.Document.Name, back.Idea.Changed["width"]));

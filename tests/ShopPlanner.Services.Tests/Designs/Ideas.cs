@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Projects;
 
@@ -25,7 +26,7 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
     )
     {
         var shop = await TestShop.OpenAsync(change: change);
-        var begun = await shop.Get<IIdeaService>().BeginAsync(design, "", Cancel);
+        var begun = await shop.Get<IIdeaService>().BeginAsync(design, "", CommandId.New(), Cancel);
         Assert.True(begun.Ok, string.Join("; ", begun.Faults));
         return new(shop, begun.Value);
     }
@@ -72,7 +73,7 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
 
     public async Task<MadeParts> MakeAsync(bool mayLetter = false)
     {
-        var made = await Service.MakePartsAsync(Project, mayLetter, Cancel);
+        var made = await Service.MakePartsAsync(Project, mayLetter, CommandId.New(), Cancel);
         Assert.True(made.Ok, string.Join("; ", made.Faults));
         return made.Value;
     }

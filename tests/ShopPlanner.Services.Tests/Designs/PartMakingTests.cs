@@ -83,7 +83,7 @@ public sealed class PartMakingTests
     {
         await using var given = await Ideas.BeginAsync();
         await given.Shop.Parts.SaveAsync(given.Project, [Some.New(Some.Part("20", "a") with { Name = "Wedge" })], Ideas.Cancel);
-        var refused = await given.Service.MakePartsAsync(given.Project, false, Ideas.Cancel);
+        var refused = await given.Service.MakePartsAsync(given.Project, false, CommandId.New(), Ideas.Cancel);
         Assert.Equal((OutcomeKind.Faulty, "marks", "a"), (refused.Kind, refused.Faults[0].Field, refused.Faults[0].Value));
         Assert.Single(await given.RowsAsync());
         var made = await given.MakeAsync(mayLetter: true);

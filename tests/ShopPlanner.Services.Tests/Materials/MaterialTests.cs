@@ -28,11 +28,21 @@ public sealed class MaterialTests : IAsyncLifetime
     public async Task An_own_material_is_added_changed_and_understood_by_name()
     {
         var added = (
-            await shop.Materials.SaveAsync(new(null, "Barn  oak", StockForm.Board, "7/8", "5 1/4"), Some.Inch, TestShop.Cancel)
+            await shop.Materials.SaveAsync(
+                new(null, "Barn  oak", StockForm.Board, "7/8", "5 1/4"),
+                Some.Inch,
+                CommandId.New(),
+                TestShop.Cancel
+            )
         ).Value!;
         Assert.Equal(("own-barn-oak", "Barn oak", true), (added.Id, added.Name, added.Own));
         var changed = (
-            await shop.Materials.SaveAsync(new(added.Id, "Barn oak", StockForm.Board, "1", "5 1/4"), Some.Inch, TestShop.Cancel)
+            await shop.Materials.SaveAsync(
+                new(added.Id, "Barn oak", StockForm.Board, "1", "5 1/4"),
+                Some.Inch,
+                CommandId.New(),
+                TestShop.Cancel
+            )
         ).Value!;
         Assert.Equal(Length.FromInches(1), changed.Thickness);
         var project = await Some.ProjectAsync(shop);
@@ -55,7 +65,7 @@ public sealed class MaterialTests : IAsyncLifetime
 
     private async Task<string> FaultAsync(MaterialEdit edit)
     {
-        var outcome = await shop.Materials.SaveAsync(edit, Some.Inch, TestShop.Cancel);
+        var outcome = await shop.Materials.SaveAsync(edit, Some.Inch, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         return outcome.Faults.Single().Field;
     }

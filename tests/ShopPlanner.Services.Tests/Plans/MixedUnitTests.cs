@@ -2,6 +2,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -21,13 +22,15 @@ public sealed class MixedUnitTests : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         given = await PlannedShop.OpenAsync();
-        var stand = (await given.Shop.Projects.CreateAsync("Plant stand", LengthUnit.Millimetre, TestShop.Cancel)).Value!;
+        var stand = (
+            await given.Shop.Projects.CreateAsync("Plant stand", LengthUnit.Millimetre, CommandId.New(), TestShop.Cancel)
+        ).Value!;
         await given.Shop.Parts.SaveAsync(
             stand.Id,
             [Some.New(Some.Part("600", "R", "2", Poplar) with { Name = "Rail" })],
             TestShop.Cancel
         );
-        await given.Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price(material: Poplar), TestShop.Cancel);
+        await given.Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price(material: Poplar), CommandId.New(), TestShop.Cancel);
         plan = await given.PlanAsync(given.Order() with { Projects = [given.Project.Id, stand.Id] });
     }
 
@@ -62,10 +65,10 @@ public sealed class MixedUnitTests : IAsyncLifetime
     public async Task A_leftover_is_measured_in_the_unit_that_its_board_is_drawn_in()
     {
         var entries = await given.Shop.Bench.FinishAsync(
-            Guid.CreateVersion7(),
             plan.Summary.Id,
             new FinishedStock(LayoutOf(Poplar), 1, true, [new MeasuredLeftover(0, "1150", "", true)]),
             Some.Device,
+            CommandId.New(),
             TestShop.Cancel
         );
         Assert.True(entries.Ok, string.Join("; ", entries.Faults));

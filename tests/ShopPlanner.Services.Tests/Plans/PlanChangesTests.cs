@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 
@@ -61,7 +62,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await ExpectAsync("Corner lumber has no Pine 1x3, 8 ft now");
         await Shop.Stores.RemovePriceAsync(given.Store.Id, given.Store.Prices[0].Id, TestShop.Cancel);
         await ExpectAsync("Corner lumber no longer lists Pine 1x3, 8 ft");
-        await Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price("72", "4.20"), TestShop.Cancel);
+        await Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price("72", "4.20"), CommandId.New(), TestShop.Cancel);
         await ExpectAsync("Corner lumber no longer lists Pine 1x3, 8 ft", "Corner lumber now has Pine 1x3, 6 ft at 4.20");
     }
 
@@ -134,8 +135,8 @@ public sealed class PlanChangesTests : IAsyncLifetime
     [Fact]
     public async Task A_store_that_begins_to_cut_beside_one_that_does()
     {
-        var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, TestShop.Cancel)).Value!;
-        other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), TestShop.Cancel)).Value!;
+        var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, CommandId.New(), TestShop.Cancel)).Value!;
+        other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), CommandId.New(), TestShop.Cancel)).Value!;
         await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "2" }, TestShop.Cancel);
         var order = given.Order(replaces: plan.Summary.Id);
         plan = await given.PlanAsync(order with { Stores = [.. order.Stores, other.Id] });
@@ -198,6 +199,6 @@ public sealed class PlanChangesTests : IAsyncLifetime
     {
         var stored = (await Shop.Stores.GetAsync(given.Store.Id, TestShop.Cancel))!.Prices[0];
         var edit = Some.Price(price: price) with { Id = stored.Id, Version = stored.Version, InStock = inStock };
-        Assert.True((await Shop.Stores.SavePriceAsync(given.Store.Id, edit, TestShop.Cancel)).Ok);
+        Assert.True((await Shop.Stores.SavePriceAsync(given.Store.Id, edit, CommandId.New(), TestShop.Cancel)).Ok);
     }
 }

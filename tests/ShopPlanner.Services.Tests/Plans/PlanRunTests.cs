@@ -39,6 +39,7 @@ public sealed class PlanRunTests : IAsyncLifetime
                 Version = price.Version,
                 InStock = false,
             },
+            CommandId.New(),
             TestShop.Cancel
         );
         Assert.Equal(
@@ -61,7 +62,7 @@ public sealed class PlanRunTests : IAsyncLifetime
     public async Task A_project_without_parts_has_nothing_to_plan()
     {
         var empty = await Some.ProjectAsync(Shop, "Plant stand");
-        var outcome = await Shop.Plans.StartAsync(given.Order() with { Projects = [empty.Id] }, TestShop.Cancel);
+        var outcome = await Shop.Plans.StartAsync(given.Order() with { Projects = [empty.Id] }, CommandId.New(), TestShop.Cancel);
         Assert.Equal((OutcomeKind.Faulty, nameof(PlanOrder.Parts)), (outcome.Kind, outcome.Faults.Single().Field));
     }
 
@@ -173,7 +174,7 @@ public sealed class PlanRunTests : IAsyncLifetime
             control.Progress!(new("pine-1x3", Money.From(7), Money.From(6), TimeSpan.FromSeconds(1)));
             control.Cancel.WaitHandle.WaitOne(TimeSpan.FromSeconds(30));
         };
-        var job = (await Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!;
+        var job = (await Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!;
         while (Shop.Plans.FindJob(job.Id)!.Cost is null)
             await Task.Delay(5, TestShop.Cancel);
         Assert.Equal(Money.From(6), Shop.Plans.FindJob(job.Id)!.Bound);
@@ -189,8 +190,8 @@ public sealed class PlanRunTests : IAsyncLifetime
     {
         var hold = new ManualResetEventSlim();
         given.Planner.Before = (_, _) => hold.Wait(TimeSpan.FromSeconds(30));
-        var first = (await Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!;
-        var second = (await Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!;
+        var first = (await Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!;
+        var second = (await Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!;
         Shop.Plans.StopJob(second.Id);
         hold.Set();
         await given.EndOfAsync(first.Id);

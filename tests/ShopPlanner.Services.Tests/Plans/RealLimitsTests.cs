@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 
@@ -41,9 +42,13 @@ public sealed class RealLimitsTests : IAsyncLifetime
         );
         var store = await Some.StoreAsync(shop, Some.Price(), Some.Price("96", "64.00", Some.Birch, "48"));
         store = (await shop.Stores.SaveAsync(store with { FirstCuts = "2" }, TestShop.Cancel)).Value!;
-        await shop.Stock.AddAsync(Some.Offcut("80"), Some.Inch, Some.Device, TestShop.Cancel);
+        await shop.Stock.AddAsync(Some.Offcut("80"), Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
         var job = (
-            await shop.Plans.StartAsync(new PlanOrder([project.Id], null, [store.Id], true, true, 2, null), TestShop.Cancel)
+            await shop.Plans.StartAsync(
+                new PlanOrder([project.Id], null, [store.Id], true, true, 2, null),
+                CommandId.New(),
+                TestShop.Cancel
+            )
         ).Value!;
         while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
             await Task.Delay(10, TestShop.Cancel);

@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stores;
 
@@ -53,9 +54,9 @@ public sealed class RequestLimitsTests : IAsyncLifetime
     {
         await CutsAsync(given.Store, "3", "1/8");
         Assert.Equal(new StoreCuts(3, Length.FromInches(0, 1, 8)), (await RequestAsync()).Store);
-        var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, TestShop.Cancel)).Value!;
+        var other = (await Shop.Stores.CreateAsync("Highway store", Some.Inch, CommandId.New(), TestShop.Cancel)).Value!;
         Assert.Equal(3, (await RequestAsync(other.Id)).Store!.Most);
-        other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), TestShop.Cancel)).Value!;
+        other = (await Shop.Stores.SavePriceAsync(other.Id, Some.Price("72", "5"), CommandId.New(), TestShop.Cancel)).Value!;
         var both = await RequestAsync(other.Id);
         Assert.Equal(new StoreCuts(3, Length.FromInches(0, 1, 8)), both.Store);
         Assert.Equal(

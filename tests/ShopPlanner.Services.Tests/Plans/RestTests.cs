@@ -102,7 +102,7 @@ public sealed class RestTests : IAsyncLifetime
     {
         await TickAsync(1, 1, true);
         var withdrawn = await given.Shop.Plans.WithdrawAsync(plan, TestShop.Cancel);
-        var replaced = await given.Shop.Plans.StartAsync(given.Order(replaces: plan), TestShop.Cancel);
+        var replaced = await given.Shop.Plans.StartAsync(given.Order(replaces: plan), CommandId.New(), TestShop.Cancel);
         Assert.Equal((OutcomeKind.Faulty, OutcomeKind.Faulty), (withdrawn.Kind, replaced.Kind));
         Assert.StartsWith("2 of ", withdrawn.Faults.Single().Value, StringComparison.Ordinal);
         Assert.Equal("Replaces", replaced.Faults.Single().Field);
@@ -144,12 +144,12 @@ public sealed class RestTests : IAsyncLifetime
     }
 
     private Task<Outcome<BenchView>> TickAsync(int layout, int cut, bool made) =>
-        given.Shop.Bench.SetCutAsync(Guid.CreateVersion7(), plan, layout, 1, cut, made, Some.Device, TestShop.Cancel);
+        given.Shop.Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel);
 
     private async Task FinishAsync(int layout, bool allCutsMade = true)
     {
         var finished = new FinishedStock(layout, 1, allCutsMade, []);
-        var outcome = await given.Shop.Bench.FinishAsync(Guid.CreateVersion7(), plan, finished, Some.Device, TestShop.Cancel);
+        var outcome = await given.Shop.Bench.FinishAsync(plan, finished, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
     }
 }

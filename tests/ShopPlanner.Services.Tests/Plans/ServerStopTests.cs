@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Tests.Plans;
@@ -15,7 +16,7 @@ public sealed class ServerStopTests : IDisposable
         await using (var given = await PlannedShop.OpenAsync(folder))
         {
             given.Planner.Before = (_, control) => control.Cancel.WaitHandle.WaitOne(TimeSpan.FromSeconds(30));
-            job = (await given.Shop.Plans.StartAsync(given.Order(), TestShop.Cancel)).Value!.Id;
+            job = (await given.Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!.Id;
             while (given.Planner.Runs == 0)
                 await Task.Delay(5, TestShop.Cancel);
         }

@@ -15,7 +15,9 @@ public sealed class PartImportTests : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         given = await PlannedShop.OpenAsync();
-        other = (await given.Shop.Projects.CreateAsync("Copy", LengthUnit.Millimetre, TestShop.Cancel)).Value!.Id;
+        other = (await given.Shop.Projects.CreateAsync("Copy", LengthUnit.Millimetre, CommandId.New(), TestShop.Cancel))
+            .Value!
+            .Id;
     }
 
     public ValueTask DisposeAsync() => given.DisposeAsync();
@@ -32,10 +34,17 @@ public sealed class PartImportTests : IAsyncLifetime
             ],
             TestShop.Cancel
         );
-        await given.Shop.Stores.SavePriceAsync(given.Store.Id, Some.Price("96", "64", Some.Birch, "48"), TestShop.Cancel);
+        await given.Shop.Stores.SavePriceAsync(
+            given.Store.Id,
+            Some.Price("96", "64", Some.Birch, "48"),
+            CommandId.New(),
+            TestShop.Cancel
+        );
         var request = await given.Shop.Plans.ExportAsync((await given.PlanAsync()).Summary.Id, plan: false, TestShop.Cancel);
 
-        var sheet = (await given.Shop.Parts.ImportAsync(other, Encoding.UTF8.GetBytes(request!), TestShop.Cancel)).Value!;
+        var sheet = (
+            await given.Shop.Parts.ImportAsync(other, Encoding.UTF8.GetBytes(request!), CommandId.New(), TestShop.Cancel)
+        ).Value!;
 
         var before = (await given.Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows;
         Assert.Equal(before.Select(one => one.Part), sheet.Rows.Select(one => one.Part));
@@ -53,7 +62,12 @@ public sealed class PartImportTests : IAsyncLifetime
               "stock": [], "parts": [ { "id": "A", "name": "Post", "material": "M", "length": 30, "width": 1 }, { "id": "left rail", "material": "odd", "length": 10, "width": 4 } ] }
             """;
         var sheet = (
-            await given.Shop.Parts.ImportAsync(given.Project.Id, Encoding.UTF8.GetBytes(request), TestShop.Cancel)
+            await given.Shop.Parts.ImportAsync(
+                given.Project.Id,
+                Encoding.UTF8.GetBytes(request),
+                CommandId.New(),
+                TestShop.Cancel
+            )
         ).Value!;
         Assert.Equal(["A", "B", "C"], sheet.Rows.Select(row => row.Texts.Mark));
         Assert.Equal(("Post", "1"), (sheet.Rows[1].Texts.Name, sheet.Rows[1].Texts.Width));
@@ -68,7 +82,12 @@ public sealed class PartImportTests : IAsyncLifetime
     public async Task A_document_that_is_none_is_refused_whole(string document, string field)
     {
         var rows = given.Shop.CountRows();
-        var outcome = await given.Shop.Parts.ImportAsync(given.Project.Id, Encoding.UTF8.GetBytes(document), TestShop.Cancel);
+        var outcome = await given.Shop.Parts.ImportAsync(
+            given.Project.Id,
+            Encoding.UTF8.GetBytes(document),
+            CommandId.New(),
+            TestShop.Cancel
+        );
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Equal(field, outcome.Faults[0].Field);
         Assert.Equal(rows, given.Shop.CountRows());
@@ -86,7 +105,12 @@ public sealed class PartImportTests : IAsyncLifetime
               "materials": [ { "id": "M", "form": "board", "width": 2 } ], "parts": [ {{many}} ] }
             """;
         var rows = given.Shop.CountRows();
-        var outcome = await given.Shop.Parts.ImportAsync(given.Project.Id, Encoding.UTF8.GetBytes(request), TestShop.Cancel);
+        var outcome = await given.Shop.Parts.ImportAsync(
+            given.Project.Id,
+            Encoding.UTF8.GetBytes(request),
+            CommandId.New(),
+            TestShop.Cancel
+        );
         Assert.Contains("too many", outcome.Faults.Single().Message);
         Assert.Equal(rows, given.Shop.CountRows());
     }

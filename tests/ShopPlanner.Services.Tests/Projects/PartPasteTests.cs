@@ -81,7 +81,7 @@ public sealed class PartPasteTests : IAsyncLifetime
     {
         var text = string.Concat(Enumerable.Repeat("\tLeg\tpine-1x3\t34 1/2\t\t4\n", 100_000));
         var rows = shop.CountRows();
-        var outcome = await shop.Parts.PasteAsync(project, text, TestShop.Cancel);
+        var outcome = await shop.Parts.PasteAsync(project, text, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Contains("too many", outcome.Faults.Single().Message);
         Assert.Equal(rows, shop.CountRows());
@@ -93,7 +93,7 @@ public sealed class PartPasteTests : IAsyncLifetime
         var many = string.Concat(Enumerable.Repeat("\tLeg\tpine-1x3\t34 1/2\t\t4\n", 3_000));
         Assert.Equal(3_000, (await PasteAsync(many)).Count);
         var rows = shop.CountRows();
-        Assert.Equal(OutcomeKind.Faulty, (await shop.Parts.PasteAsync(project, many, TestShop.Cancel)).Kind);
+        Assert.Equal(OutcomeKind.Faulty, (await shop.Parts.PasteAsync(project, many, CommandId.New(), TestShop.Cancel)).Kind);
         Assert.Equal(rows, shop.CountRows());
     }
 
@@ -104,14 +104,14 @@ public sealed class PartPasteTests : IAsyncLifetime
     [InlineData("\n \t \n", "no rows")]
     public async Task What_is_no_table_is_refused(string text, string said)
     {
-        var outcome = await shop.Parts.PasteAsync(project, text, TestShop.Cancel);
+        var outcome = await shop.Parts.PasteAsync(project, text, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Contains(said, outcome.Faults.Single().Message);
     }
 
     private async Task<IReadOnlyList<PartRow>> PasteAsync(string text)
     {
-        var outcome = await shop.Parts.PasteAsync(project, text, TestShop.Cancel);
+        var outcome = await shop.Parts.PasteAsync(project, text, CommandId.New(), TestShop.Cancel);
         Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
         return outcome.Value.Rows;
     }

@@ -21,7 +21,12 @@ public sealed class PartUndoTests : IDisposable
             project = (await Some.ProjectAsync(shop)).Id;
             var row = (await shop.Parts.SaveAsync(project, [Some.New(Some.Part("10"))], TestShop.Cancel)).Value!.Rows.Single();
             await shop.Parts.SaveAsync(project, [new PartEdit(row.Texts with { Length = "11" }, row.Version)], TestShop.Cancel);
-            await shop.Parts.PasteAsync(project, "B\tRail\tpine-1x3\t12\t\t2\nC\tRail\tpine-1x3\t13\t\t2", TestShop.Cancel);
+            await shop.Parts.PasteAsync(
+                project,
+                "B\tRail\tpine-1x3\t12\t\t2\nC\tRail\tpine-1x3\t13\t\t2",
+                CommandId.New(),
+                TestShop.Cancel
+            );
         }
 
         await using var again = await TestShop.OpenAsync(folder: folder);

@@ -66,7 +66,7 @@ public sealed class ProjectTests : IAsyncLifetime
     public async Task A_name_that_is_none_is_refused(string name)
     {
         var rows = shop.CountRows();
-        var outcome = await shop.Projects.CreateAsync(name, LengthUnit.Inch, TestShop.Cancel);
+        var outcome = await shop.Projects.CreateAsync(name, LengthUnit.Inch, CommandId.New(), TestShop.Cancel);
         Assert.Equal((OutcomeKind.Faulty, nameof(ProjectView.Name)), (outcome.Kind, outcome.Faults.Single().Field));
         Assert.Equal(rows, shop.CountRows());
     }

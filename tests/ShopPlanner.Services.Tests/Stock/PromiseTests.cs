@@ -125,15 +125,15 @@ public sealed class PromiseTests : IAsyncLifetime
                 break;
             case 3:
                 await Shop.Bench.FinishAsync(
-                    Guid.CreateVersion7(),
                     plan,
                     new FinishedStock(0, 1, true, [new MeasuredLeftover(0, "5", "", true)]),
                     Some.Device,
+                    CommandId.New(),
                     TestShop.Cancel
                 );
                 break;
             case 4:
-                await Shop.Bench.ReopenAsync(Guid.CreateVersion7(), plan, 0, 1, Some.Device, TestShop.Cancel);
+                await Shop.Bench.ReopenAsync(plan, 0, 1, Some.Device, CommandId.New(), TestShop.Cancel);
                 break;
             default:
                 await DiscardOrUndoAsync(stock, pick);

@@ -36,7 +36,7 @@ public sealed class StockTests : IAsyncLifetime
     {
         Assert.Equal(
             OutcomeKind.Faulty,
-            (await shop.Stock.AddAsync(Some.Offcut("12 1/0"), Some.Inch, Some.Device, TestShop.Cancel)).Kind
+            (await shop.Stock.AddAsync(Some.Offcut("12 1/0"), Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel)).Kind
         );
         Assert.Equal("B1", (await AddAsync(Some.Offcut("12 1/2"))).Single().Tag);
     }
@@ -52,7 +52,13 @@ public sealed class StockTests : IAsyncLifetime
     public async Task What_cannot_be_is_refused_at_its_member(string length, string quantity, string member)
     {
         var rows = shop.CountRows();
-        var outcome = await shop.Stock.AddAsync(Some.Offcut(length, quantity: quantity), Some.Inch, Some.Device, TestShop.Cancel);
+        var outcome = await shop.Stock.AddAsync(
+            Some.Offcut(length, quantity: quantity),
+            Some.Inch,
+            Some.Device,
+            CommandId.New(),
+            TestShop.Cancel
+        );
         Assert.Equal((OutcomeKind.Faulty, member), (outcome.Kind, outcome.Faults.Single().Field));
         Assert.Equal(rows, shop.CountRows());
     }
@@ -125,7 +131,7 @@ public sealed class StockTests : IAsyncLifetime
 
     private async Task<IReadOnlyList<StockPiece>> AddAsync(StockAddition addition)
     {
-        var outcome = await shop.Stock.AddAsync(addition, Some.Inch, Some.Device, TestShop.Cancel);
+        var outcome = await shop.Stock.AddAsync(addition, Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
         return outcome.Value;
     }

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using ShopPlanner.Services.Backups;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Tests.Storage;
@@ -16,10 +17,11 @@ public sealed class BackupTests : IAsyncLifetime
     public async Task A_copy_holds_all_rows_in_one_file_of_its_own()
     {
         await Some.ProjectAsync(shop);
-        var backup = (await shop.Get<IBackupService>().CreateAsync(TestShop.Cancel)).Value!;
+        var copied = shop.CountRows();
+        var backup = (await shop.Get<IBackupService>().CreateAsync(CommandId.New(), TestShop.Cancel)).Value!;
         using var connection = new SqliteConnection($"Data Source={backup.File};Pooling=False;Mode=ReadOnly");
         connection.Open();
-        foreach (var (table, rows) in shop.CountRows())
+        foreach (var (table, rows) in copied)
             Assert.Equal($"{rows}", SqliteFacts.Ask(connection, $"SELECT COUNT(*) FROM \"{table}\""));
         Assert.Equal(
             [Path.GetFileName(backup.File)],
@@ -32,7 +34,7 @@ public sealed class BackupTests : IAsyncLifetime
     public async Task A_copy_put_in_the_databases_place_opens()
     {
         var project = await Some.ProjectAsync(shop);
-        var backup = (await shop.Get<IBackupService>().CreateAsync(TestShop.Cancel)).Value!;
+        var backup = (await shop.Get<IBackupService>().CreateAsync(CommandId.New(), TestShop.Cancel)).Value!;
         var folder = TestShop.NewFolder();
         File.Copy(backup.File, Path.Combine(folder, "shop.db"));
         await using (var restored = await TestShop.OpenAsync(folder: folder))
@@ -60,7 +62,7 @@ public sealed class BackupTests : IAsyncLifetime
     [Fact]
     public async Task Only_the_newest_daily_copies_are_kept_and_those_made_by_hand_all()
     {
-        await shop.Get<IBackupService>().CreateAsync(TestShop.Cancel);
+        await shop.Get<IBackupService>().CreateAsync(CommandId.New(), TestShop.Cancel);
         for (var day = 1; day <= 16; day++)
         {
             shop.Clock.Advance(TimeSpan.FromHours(24));
@@ -87,7 +89,7 @@ public sealed class BackupTests : IAsyncLifetime
     public async Task A_copy_that_cannot_be_written_is_told()
     {
         Directory.Delete(Path.Combine(shop.Folder, "backups"), recursive: true);
-        var outcome = await shop.Get<IBackupService>().CreateAsync(TestShop.Cancel);
+        var outcome = await shop.Get<IBackupService>().CreateAsync(CommandId.New(), TestShop.Cancel);
         Assert.Equal("backup", outcome.Faults.Single().Field);
         Directory.CreateDirectory(Path.Combine(shop.Folder, "backups"));
     }

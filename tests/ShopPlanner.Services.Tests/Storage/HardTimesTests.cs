@@ -72,7 +72,7 @@ public sealed class HardTimesTests
         await using var log = new StreamWriter(Path.Combine(folder, "acknowledged.txt"), append: true) { AutoFlush = true };
         while (true)
         {
-            var project = (await shop.Projects.CreateAsync("Bench", LengthUnit.Inch, TestShop.Cancel)).Value!;
+            var project = (await shop.Projects.CreateAsync("Bench", LengthUnit.Inch, CommandId.New(), TestShop.Cancel)).Value!;
             var saved = await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part()), Some.New(Some.Part())], TestShop.Cancel);
             if (saved.Ok)
                 await log.WriteLineAsync($"{project.Id}");

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Tests.Storage;
@@ -38,7 +39,7 @@ public sealed class SchemaTests
     public async Task A_ledger_line_is_never_changed()
     {
         await using var shop = await TestShop.OpenAsync();
-        await shop.Stock.AddAsync(Some.Offcut("20"), Some.Inch, "test", TestShop.Cancel);
+        await shop.Stock.AddAsync(Some.Offcut("20"), Some.Inch, "test", CommandId.New(), TestShop.Cancel);
         await using var db = shop.Get<IDbContextFactory<ShopContext>>().CreateDbContext();
         db.Entries.Remove(await db.Entries.SingleAsync(TestShop.Cancel));
         await Assert.ThrowsAsync<InvalidOperationException>(() => db.SaveChangesAsync(TestShop.Cancel));

@@ -48,7 +48,7 @@ public sealed class PriceCsvTests : IAsyncLifetime
     [InlineData("@SUM(A1)")]
     public async Task A_name_that_looks_like_a_formula_is_text_and_goes_out_with_a_quote(string name)
     {
-        await shop.Materials.SaveAsync(new(null, name, StockForm.Board, "3/4", "2"), Some.Inch, TestShop.Cancel);
+        await shop.Materials.SaveAsync(new(null, name, StockForm.Board, "3/4", "2"), Some.Inch, CommandId.New(), TestShop.Cancel);
         await ImportAsync(Heading + $"{name},96,,1,yes");
         var csv = (await shop.Stores.ExportCsvAsync(store.Id, TestShop.Cancel))!;
         Assert.Contains("'" + name, csv);
@@ -106,13 +106,23 @@ public sealed class PriceCsvTests : IAsyncLifetime
     [Theory]
     [MemberData(nameof(Encodings))]
     public async Task Files_of_any_spreadsheet_are_read(string what, byte[] csv) =>
-        Assert.True((await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(csv), TestShop.Cancel)).Ok, what);
+        Assert.True(
+            (await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(csv), CommandId.New(), TestShop.Cancel)).Ok,
+            what
+        );
 
     [Fact]
     public async Task Bytes_that_are_no_text_are_refused() =>
         Assert.Equal(
             "file",
-            (await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream([0x6d, 0xff, 0xfe, 0x80]), TestShop.Cancel))
+            (
+                await shop.Stores.ImportCsvAsync(
+                    store.Id,
+                    new MemoryStream([0x6d, 0xff, 0xfe, 0x80]),
+                    CommandId.New(),
+                    TestShop.Cancel
+                )
+            )
                 .Faults.Single()
                 .Field
         );
@@ -124,7 +134,9 @@ public sealed class PriceCsvTests : IAsyncLifetime
         Assert.Contains("more than", (await TryAsync(lines)).Faults.Single().Message);
         Assert.Contains(
             "5 MB",
-            (await shop.Stores.ImportCsvAsync(store.Id, new EndlessStream(), TestShop.Cancel)).Faults.Single().Message
+            (await shop.Stores.ImportCsvAsync(store.Id, new EndlessStream(), CommandId.New(), TestShop.Cancel))
+                .Faults.Single()
+                .Message
         );
         Assert.Contains("cells", (await TryAsync(string.Join(',', Enumerable.Repeat("x", 10_000)))).Faults.Single().Message);
     }
@@ -137,5 +149,5 @@ public sealed class PriceCsvTests : IAsyncLifetime
     }
 
     private Task<Outcome<StoreView>> TryAsync(string csv) =>
-        shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(Encoding.UTF8.GetBytes(csv)), TestShop.Cancel);
+        shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(Encoding.UTF8.GetBytes(csv)), CommandId.New(), TestShop.Cancel);
 }

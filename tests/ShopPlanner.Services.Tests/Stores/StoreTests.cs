@@ -38,6 +38,7 @@ public sealed class StoreTests : IAsyncLifetime
                     Id = row.Id,
                     Version = row.Version,
                 },
+                CommandId.New(),
                 TestShop.Cancel
             )
         )
@@ -51,6 +52,7 @@ public sealed class StoreTests : IAsyncLifetime
                 Id = row.Id,
                 Version = row.Version,
             },
+            CommandId.New(),
             TestShop.Cancel
         );
         Assert.Equal((OutcomeKind.Conflict, "6.98"), (late.Kind, late.Faults.Single().Value));
@@ -65,7 +67,7 @@ public sealed class StoreTests : IAsyncLifetime
     public async Task A_price_that_is_none_or_a_size_listed_already_is_refused(string length, string price, string member)
     {
         var rows = shop.CountRows();
-        var outcome = await shop.Stores.SavePriceAsync(store.Id, Some.Price(length, price), TestShop.Cancel);
+        var outcome = await shop.Stores.SavePriceAsync(store.Id, Some.Price(length, price), CommandId.New(), TestShop.Cancel);
         Assert.Equal((OutcomeKind.Faulty, member), (outcome.Kind, outcome.Faults.Single().Field));
         Assert.Equal(rows, shop.CountRows());
     }
@@ -119,7 +121,7 @@ public sealed class StoreTests : IAsyncLifetime
     {
         Assert.Equal(
             OutcomeKind.Faulty,
-            (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, TestShop.Cancel)).Kind
+            (await shop.Stores.CreateAsync("corner  LUMBER", LengthUnit.Inch, CommandId.New(), TestShop.Cancel)).Kind
         );
         Assert.True((await shop.Stores.SaveAsync(store with { Name = "Lumber at the corner" }, TestShop.Cancel)).Ok);
         Assert.Equal(OutcomeKind.Conflict, (await shop.Stores.SaveAsync(store with { Name = "Corner" }, TestShop.Cancel)).Kind);

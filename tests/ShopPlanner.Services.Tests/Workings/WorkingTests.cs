@@ -76,7 +76,7 @@ public sealed class WorkingTests
     public async Task Rows_are_written_in_the_projects_own_unit()
     {
         await using var shop = await TestShop.OpenAsync();
-        var project = (await shop.Projects.CreateAsync("Bench", LengthUnit.Millimetre, TestShop.Cancel)).Value!;
+        var project = (await shop.Projects.CreateAsync("Bench", LengthUnit.Millimetre, CommandId.New(), TestShop.Cancel)).Value!;
         await KeepAsync(shop, project.Id, "spacing", Slats);
         Assert.Equal("152.4", Assert.Single((await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows).Texts.Length);
     }
@@ -114,8 +114,8 @@ public sealed class WorkingTests
         Assert.Empty(await ListAsync(shop, project.Id));
         Assert.Single((await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows);
         Assert.Equal(OutcomeKind.Missing, (await Kept(shop).RemoveAsync(kept.Id, TestShop.Cancel)).Kind);
-        Assert.True((await Kept(shop).PutBackAsync(removed, TestShop.Cancel)).Ok);
-        Assert.Equal(OutcomeKind.Conflict, (await Kept(shop).PutBackAsync(removed, TestShop.Cancel)).Kind);
+        Assert.True((await Kept(shop).PutBackAsync(removed, CommandId.New(), TestShop.Cancel)).Ok);
+        Assert.Equal(OutcomeKind.Conflict, (await Kept(shop).PutBackAsync(removed, CommandId.New(), TestShop.Cancel)).Kind);
         Assert.Equal(kept.Given, Assert.Single(await ListAsync(shop, project.Id)).Given);
     }
 
@@ -172,5 +172,5 @@ public sealed class WorkingTests
         Kept(shop).ListAsync(project, TestShop.Cancel);
 
     private static Task<Outcome<KeptUse>> KeepAsync(TestShop shop, Guid project, string form, Dictionary<string, string> given) =>
-        Kept(shop).KeepAsync(project, form, given, Some.Inch, TestShop.Cancel);
+        Kept(shop).KeepAsync(project, form, given, Some.Inch, CommandId.New(), TestShop.Cancel);
 }

@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
@@ -32,7 +33,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Services.AddSingleton(server.Get<IPlanService>());
         Services.AddSingleton(server.Get<IMaterialService>());
         Services.AddSingleton(server.Get<IShopService>());
-        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", ShopServer.Cancel)).Value!.Id;
+        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", CommandId.New(), ShopServer.Cancel)).Value!.Id;
     }
 
     public new async ValueTask DisposeAsync()

@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Plans;
@@ -29,7 +30,9 @@ public sealed class OrderPageTests
     public async Task A_project_without_parts_is_named_and_not_ticked()
     {
         await using var shop = await PlannedShop.OpenAsync();
-        await shop.Server.Get<IProjectService>().CreateAsync("Gate", Core.Measures.LengthUnit.Inch, ShopServer.Cancel);
+        await shop
+            .Server.Get<IProjectService>()
+            .CreateAsync("Gate", Core.Measures.LengthUnit.Inch, CommandId.New(), ShopServer.Cancel);
         await using var context = PageTest.For(shop);
 
         var page = context.Render<NewPlanPage>();
@@ -53,7 +56,7 @@ public sealed class OrderPageTests
 
         var bench = shop.Server.Get<Services.Bench.IBenchService>();
         foreach (var cut in (await shop.BoardAsync(plan)).Cuts.Where(cut => cut.Cut.FirstPart is not null).Take(1))
-            await bench.SetCutAsync(Guid.NewGuid(), plan, 0, 1, cut.Cut.N, true, "test", ShopServer.Cancel);
+            await bench.SetCutAsync(plan, 0, 1, cut.Cut.N, true, "test", CommandId.New(), ShopServer.Cancel);
         await using var later = PageTest.For(shop);
         page = later.Render<NewPlanPage>();
         page.WaitForAssertion(() => Assert.Contains("1 piece is cut already and left out.", page.Markup));

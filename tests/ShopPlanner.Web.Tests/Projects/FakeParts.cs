@@ -71,7 +71,7 @@ internal sealed class FakeParts : IPartService
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
 
-    public Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CancellationToken cancel = default)
+    public Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CommandId command, CancellationToken cancel = default)
     {
         Pastes.Add(text);
         undo.Push(("paste", rows));
@@ -83,6 +83,7 @@ internal sealed class FakeParts : IPartService
     public Task<Outcome<PartSheet>> ImportAsync(
         Guid projectId,
         ReadOnlyMemory<byte> request,
+        CommandId command,
         CancellationToken cancel = default
     ) => throw new NotSupportedException();
 

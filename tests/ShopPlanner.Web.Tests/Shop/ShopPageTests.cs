@@ -105,7 +105,11 @@ public sealed class ShopPageTests : PageContext
         public Task<IReadOnlyList<MaterialView>> ListAsync(CancellationToken cancel = default) =>
             Task.FromResult<IReadOnlyList<MaterialView>>([]);
 
-        public Task<Outcome<MaterialView>> SaveAsync(MaterialEdit edit, LengthUnit unit, CancellationToken cancel = default) =>
-            throw new NotSupportedException();
+        public Task<Outcome<MaterialView>> SaveAsync(
+            MaterialEdit edit,
+            LengthUnit unit,
+            CommandId command,
+            CancellationToken cancel = default
+        ) => throw new NotSupportedException();
     }
 }

@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Workings;
@@ -146,7 +147,9 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     [Fact]
     public async Task It_is_kept_with_the_project_that_is_chosen()
     {
-        var project = (await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, ShopServer.Cancel)).Value!;
+        var project = (
+            await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel)
+        ).Value!;
         var page = Open("spacing?span=32.5&member=2.5&count=5&unit=in");
         await Named(page, "Use in project").ClickAsync(new());
         page.WaitForAssertion(() =>
@@ -164,7 +167,9 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     [Fact]
     public async Task A_project_lists_what_is_kept_with_a_way_back_and_a_way_out()
     {
-        var project = (await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, ShopServer.Cancel)).Value!;
+        var project = (
+            await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel)
+        ).Value!;
         await server
             .Get<IWorkingService>()
             .KeepAsync(
@@ -177,6 +182,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
                     ["length"] = "8 ft",
                 },
                 LengthUnit.Inch,
+                CommandId.New(),
                 ShopServer.Cancel
             );
         var list = Render<KeptWorkings>(parameters => parameters.Add(one => one.ProjectId, project.Id));

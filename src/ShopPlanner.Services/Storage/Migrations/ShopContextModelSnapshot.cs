@@ -26,6 +26,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Made")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<DateTime>("WhenUtc")
                         .HasColumnType("TEXT");
 

@@ -44,5 +44,8 @@ internal sealed class StoredCommand
     /// <summary>What was asked, so that an id used for something else is noticed.</summary>
     public required string Asked { get; init; }
 
+    /// <summary>What it made, so that it is found when the command is sent again; empty where an older program did it.</summary>
+    public string Made { get; init; } = "";
+
     public DateTime WhenUtc { get; init; }
 }

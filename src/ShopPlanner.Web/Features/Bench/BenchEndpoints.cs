@@ -61,7 +61,7 @@ internal static class BenchEndpoints
             bench,
             async (_, stock) =>
                 After(
-                    await bench.SetCutAsync(command, planId, stock.Layout, stock.Copy, cut, made, DeviceName.Of(context), cancel),
+                    await bench.SetCutAsync(planId, stock.Layout, stock.Copy, cut, made, DeviceName.Of(context), new CommandId(command), cancel),
                     Links.BenchPlan(planId, number),
                     "#next"
                 ),
@@ -79,7 +79,7 @@ internal static class BenchEndpoints
             bench,
             async (_, stock) =>
                 After(
-                    await bench.ReopenAsync(command, planId, stock.Layout, stock.Copy, DeviceName.Of(context), cancel),
+                    await bench.ReopenAsync(planId, stock.Layout, stock.Copy, DeviceName.Of(context), new CommandId(command), cancel),
                     Links.BenchPlan(planId, number)
                 ),
             cancel
@@ -116,7 +116,7 @@ internal static class BenchEndpoints
                 [new Fault("Leftovers", "", "are missing from what was sent: open the page again and measure them")],
                 Links.BenchFinish(plan, stock.Number, entries.AllCutsMade)
             );
-        var outcome = await bench.FinishAsync(entries.Command, plan, entries.Finished(stock), device, cancel);
+        var outcome = await bench.FinishAsync(plan, entries.Finished(stock), device, new CommandId(entries.Command), cancel);
         if (outcome.Kind != OutcomeKind.Faulty)
             return After(outcome, Links.BenchPlan(plan, stock.Number));
         var places = entries.Measured().Select(pair => pair.Place);

@@ -5,6 +5,7 @@ using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Projects;
@@ -163,7 +164,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private async Task MakeAsync(bool mayLetter)
     {
         await saving!.NowAsync();
-        var outcome = await Ideas.MakePartsAsync(Id, mayLetter);
+        var outcome = await Ideas.MakePartsAsync(Id, mayLetter, CommandId.New());
         clashes = outcome.Ok ? [] : [.. outcome.Faults.Where(fault => fault.Field == "marks")];
         if (outcome.Value is { } made)
             Tell(made);

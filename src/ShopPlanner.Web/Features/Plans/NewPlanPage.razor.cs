@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -134,7 +135,7 @@ public sealed partial class NewPlanPage
 
     private async Task StartAsync()
     {
-        var outcome = await Plans.StartAsync(draft.ToOrder(sheets));
+        var outcome = await Plans.StartAsync(draft.ToOrder(sheets), CommandId.New());
         faults = outcome.Faults;
         if (outcome.Ok)
             Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));

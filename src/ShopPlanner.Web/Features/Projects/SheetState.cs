@@ -72,10 +72,10 @@ public sealed class SheetState(IPartService parts, Guid project)
     public Task PasteAsync(string text, string? column, Guid? row, IReadOnlyList<PartColumn> columns) =>
         PastedCells.Read(text, column, columns) is { } cells && rows.FindIndex(one => one.Id == row) is >= 0 and var at
             ? FillAsync(cells, at)
-            : DoAsync(() => parts.PasteAsync(project, text));
+            : DoAsync(() => parts.PasteAsync(project, text, CommandId.New()));
 
     /// <summary>Adds the parts of a cut request.</summary>
-    public Task ImportAsync(ReadOnlyMemory<byte> request) => DoAsync(() => parts.ImportAsync(project, request));
+    public Task ImportAsync(ReadOnlyMemory<byte> request) => DoAsync(() => parts.ImportAsync(project, request, CommandId.New()));
 
     /// <summary>Says what is wrong with a file that was not read.</summary>
     public void Refuse(Fault fault) => Faults = [fault];
