@@ -32,7 +32,7 @@ public static class Program
         builder.ListenAsAsked(settings);
         builder.Services.AddSecurity(settings);
         builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo));
-        builder.Services.AddPages();
+        builder.Services.AddPages(builder.Configuration.GetSection("Circuits"));
         change?.Invoke(builder);
 
         var app = builder.Build();

@@ -1,5 +1,8 @@
 using Microsoft.Playwright;
 
+// Each class runs a program and a browser of its own: side by side they would outlast each other's patience on a small machine.
+[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.None)]
+
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>One program and one Chromium for the tests of a class; each test opens pages of its own.</summary>
@@ -19,6 +22,8 @@ public sealed class BrowserFixture : IAsyncLifetime
         }.FirstOrDefault(File.Exists);
 
     public Uri Address => app!.Address;
+
+    public RunningApp App => app!;
 
     public async ValueTask InitializeAsync()
     {
@@ -45,7 +50,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     }
 
     /// <summary>A fresh browser profile; skips the test, with the reason, where there is no Chromium.</summary>
-    public async Task<IPage> OpenAsync(Screen screen, bool dark = false, bool script = true)
+    public async Task<IPage> OpenAsync(Screen screen, bool dark = false, bool script = true, Uri? at = null)
     {
         Assert.SkipWhen(
             browser is null,
@@ -54,7 +59,7 @@ public sealed class BrowserFixture : IAsyncLifetime
         var context = await browser.NewContextAsync(
             new()
             {
-                BaseURL = Address.ToString(),
+                BaseURL = (at ?? Address).ToString(),
                 ViewportSize = new() { Width = screen.Width, Height = screen.Height },
                 ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
                 JavaScriptEnabled = script,

@@ -7,34 +7,48 @@ namespace ShopPlanner.Browser.Tests;
 public sealed partial class RunningApp : IAsyncDisposable
 {
     private static readonly TimeSpan StartTimeout = TimeSpan.FromSeconds(60);
-    private readonly Process process;
+    private readonly string[] extra;
+    private readonly IReadOnlyDictionary<string, string> environment;
+    private Process process;
 
-    private RunningApp(Process process, string dataFolder)
+    private RunningApp(Process process, string dataFolder, string[] extra, IReadOnlyDictionary<string, string> environment)
     {
-        this.process = process;
-        DataFolder = dataFolder;
+        (this.process, DataFolder, this.extra, this.environment) = (process, dataFolder, extra, environment);
     }
 
     public string DataFolder { get; }
 
     public Uri Address { get; private set; } = new("http://localhost");
 
-    public static async Task<RunningApp> StartAsync(CancellationToken cancel, params string[] extra)
+    public static Task<RunningApp> StartAsync(CancellationToken cancel, params string[] extra) =>
+        StartAsync(new Dictionary<string, string>(), cancel, extra);
+
+    /// <summary>Starts the program with settings from the environment.</summary>
+    public static async Task<RunningApp> StartAsync(
+        IReadOnlyDictionary<string, string> environment,
+        CancellationToken cancel,
+        params string[] extra
+    )
     {
         var data = Directory.CreateTempSubdirectory("shop-planner-browser-").FullName;
-        var program = Path.Combine(AppContext.BaseDirectory, "ShopPlanner.Web.dll");
-        var start = new ProcessStartInfo(
-            "dotnet",
-            [program, "--demo", "--data", data, "--port", "0", "--only-this-computer", .. extra]
-        )
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = AppContext.BaseDirectory,
-        };
-        var app = new RunningApp(Process.Start(start)!, data);
+        var app = new RunningApp(Begin(data, 0, extra, environment), data, extra, environment);
         app.Address = await app.ReadAddressAsync(cancel);
         return app;
+    }
+
+    /// <summary>Ends the program as a power cut does.</summary>
+    public async Task KillAsync()
+    {
+        process.Kill(entireProcessTree: true);
+        await process.WaitForExitAsync();
+    }
+
+    /// <summary>Starts the program again on its data and its port.</summary>
+    public async Task StartAgainAsync(CancellationToken cancel)
+    {
+        process.Dispose();
+        process = Begin(DataFolder, Address.Port, extra, environment);
+        Address = await ReadAddressAsync(cancel);
     }
 
     public async ValueTask DisposeAsync()
@@ -44,6 +58,23 @@ public sealed partial class RunningApp : IAsyncDisposable
         await process.WaitForExitAsync();
         process.Dispose();
         Directory.Delete(DataFolder, recursive: true);
+    }
+
+    private static Process Begin(string data, int port, string[] extra, IReadOnlyDictionary<string, string> environment)
+    {
+        var program = Path.Combine(AppContext.BaseDirectory, "ShopPlanner.Web.dll");
+        var start = new ProcessStartInfo(
+            "dotnet",
+            [program, "--demo", "--data", data, "--port", $"{port}", "--only-this-computer", .. extra]
+        )
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = AppContext.BaseDirectory,
+        };
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
+        return Process.Start(start)!;
     }
 
     // The address the program prints is part of what is tested: a builder reads it off the terminal.

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components.Server;
 using MudBlazor;
 using MudBlazor.Services;
 using ShopPlanner.Web.Frame;
@@ -16,8 +17,11 @@ internal static class PagesSetup
         "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
 
     /// <summary>Registers what pages need.</summary>
-    public static void AddPages(this IServiceCollection services)
+    /// <param name="services">The program's services.</param>
+    /// <param name="circuits">Settings of live connections, such as <c>DisconnectedCircuitRetentionPeriod</c>.</param>
+    public static void AddPages(this IServiceCollection services, IConfiguration circuits)
     {
+        services.Configure<CircuitOptions>(circuits);
         services
             .AddRazorComponents()
             .AddInteractiveServerComponents()

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Tests.Bench;
 
@@ -159,9 +160,9 @@ public sealed class OddFormTests
     {
         var (bench, board) = (shop.Server.Get<IBenchService>(), await shop.BoardAsync(plan));
         if (board.Finished)
-            Assert.True((await bench.ReopenAsync(Guid.NewGuid(), plan, board.Layout, board.Copy, "test", ShopServer.Cancel)).Ok);
+            Assert.True((await bench.ReopenAsync(plan, board.Layout, board.Copy, "test", CommandId.New(), ShopServer.Cancel)).Ok);
         foreach (var (cut, _) in board.Cuts.Where(cut => cut.Made))
-            await bench.SetCutAsync(Guid.NewGuid(), plan, board.Layout, board.Copy, cut.N, false, "test", ShopServer.Cancel);
+            await bench.SetCutAsync(plan, board.Layout, board.Copy, cut.N, false, "test", CommandId.New(), ShopServer.Cancel);
         return await FormAsync(browser, plan, which);
     }
 

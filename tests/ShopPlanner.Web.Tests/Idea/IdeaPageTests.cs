@@ -46,7 +46,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public void It_opens_with_sizes_parts_and_the_places_of_the_project()
     {
         var page = Open();
-        Assert.Equal("30", Field(page, "Outside width").GetAttribute("value"));
+        Assert.Equal("30", Field(page, "Outside width").GetAttribute("data-shown"));
         Assert.StartsWith("30″ × 11 ¼″ × 60″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
         Assert.Contains(page.FindAll(".idea-parts tbody tr"), row => row.TextContent.Contains("Side", StringComparison.Ordinal));
         Assert.Equal(
@@ -60,13 +60,13 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public async Task Typing_a_width_changes_the_parts_at_once_and_is_kept()
     {
         var page = Open();
-        Field(page, "Outside width").Input("24 1/2");
+        Field(page, "Outside width").Typed("24 1/2");
         Assert.StartsWith("24 ½″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
-        await page.WaitForAssertionAsync(() => Assert.Equal("Saved", page.Find(".save-state").TextContent), Patience);
+        await page.WaitForAssertionAsync(() => Assert.Equal("24 1/2", Field(page, "Outside width").GetAttribute("data-kept")), Patience);
         Assert.Equal("24 1/2", (await Ideas.GetAsync(project, ShopServer.Cancel))!.Idea.Changed["width"]);
         Assert.Equal("Undo outside width", page.FindAll(".sheet-bar button")[0].GetAttribute("aria-label"));
         await page.FindAll(".sheet-bar button")[0].ClickAsync(new());
-        Assert.Equal("30", Field(page, "Outside width").GetAttribute("value"));
+        Assert.Equal("30", Field(page, "Outside width").GetAttribute("data-shown"));
         Assert.StartsWith("30″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
     }
 
@@ -74,18 +74,18 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public async Task A_slider_writes_the_field_and_the_field_moves_the_slider()
     {
         var page = Open();
-        await page.InvokeAsync(() => page.Instance.Slide("width", (20 * 16) + 1));
-        Assert.Equal("20 1/16", Field(page, "Outside width").GetAttribute("value"));
-        Assert.Equal("321", Slider(page, "width").GetAttribute("data-at"));
-        Field(page, "Outside width").Input("33");
-        Assert.Equal((528, 224, 576), (Number(page, "data-at"), Number(page, "min"), Number(page, "max")));
+        Slider(page, "width").Typed($"{(20 * 16) + 1}");
+        Assert.Equal("20 1/16", Field(page, "Outside width").GetAttribute("data-shown"));
+        Assert.Equal("321", Slider(page, "width").GetAttribute("data-shown"));
+        Field(page, "Outside width").Typed("33");
+        Assert.Equal((528, 224, 576), (Number(page, "data-shown"), Number(page, "min"), Number(page, "max")));
     }
 
     [Fact]
     public void A_value_beyond_its_limit_is_marked_beside_its_field_and_the_last_piece_stays()
     {
         var page = Open();
-        Field(page, "Outside width").Input("99");
+        Field(page, "Outside width").Typed("99");
         Assert.Equal("true", Field(page, "Outside width").GetAttribute("aria-invalid"));
         Assert.Contains("too large", page.Find(".dimension .fault").TextContent, StringComparison.Ordinal);
         Assert.Contains("stale", page.Find(".idea-more").ClassList);
@@ -119,7 +119,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public void Another_material_of_the_shop_brings_its_thickness()
     {
         var page = Open();
-        Field(page, "Case").Change("mdf-3-4");
+        Field(page, "Case").Typed("mdf-3-4");
         page.WaitForAssertion(
             () =>
                 Assert.Contains(
@@ -136,9 +136,9 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         var own = new PartTexts(Guid.CreateVersion7(), "A", "Wedge", "pine-1x3", "4", "", "1", false, "");
         await server.Get<IPartService>().SaveAsync(project, [new PartEdit(own, null)], ShopServer.Cancel);
         var page = Open();
-        await page.Find(".make-parts").ClickAsync(new());
+        await page.Find(".make-parts").PressAsync();
         Assert.Contains("Wedge", page.Find(".notice.warn").TextContent, StringComparison.Ordinal);
-        await page.FindAll(".notice.warn button")[0].ClickAsync(new());
+        await page.FindAll(".notice.warn button")[0].PressAsync();
         Assert.Empty(page.FindAll("div.notice.warn"));
         var rows = (await server.Get<IPartService>().GetAsync(project, ShopServer.Cancel))!.Rows;
         Assert.Equal("Side", rows.Single(row => row.Texts.Mark == "A").Texts.Name);
@@ -150,7 +150,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     {
         var page = Open();
         page.FindAll("button").Single(button => button.TextContent == "Keep this size to compare").Click();
-        Field(page, "Outside width").Input("20");
+        Field(page, "Outside width").Typed("20");
         var outside = page.FindAll(".compare tbody tr")[0].QuerySelectorAll("td").Select(cell => cell.TextContent).ToList();
         Assert.StartsWith("30″", outside[0], StringComparison.Ordinal);
         Assert.StartsWith("20″", outside[1], StringComparison.Ordinal);
@@ -164,7 +164,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Assert.Contains(page.FindAll(".design h3"), head => head.TextContent == "Pantry cupboard");
         await page.FindAll("button")
             .Single(button => button.GetAttribute("aria-label") == "Start a project from this: Pantry cupboard")
-            .ClickAsync(new());
+            .PressAsync();
         Assert.EndsWith("/idea", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
         Assert.Contains(
             await server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel),
@@ -188,7 +188,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
 
     private static IElement Slider(IRenderedComponent<IdeaPage> page, string dimension) =>
-        page.Find($"input[type=range][data-dimension={dimension}]");
+        page.Find($"input[type=range][data-field='slider {dimension}']");
 
     private static int Number(IRenderedComponent<IdeaPage> page, string attribute) =>
         int.Parse(Slider(page, "width").GetAttribute(attribute)!, System.Globalization.CultureInfo.InvariantCulture);

@@ -12,11 +12,14 @@ public sealed class PartSheetTableTests : PageContext
     public async Task A_typed_cell_is_saved_as_it_was_typed()
     {
         var page = await OpenAsync();
-        await Named(page, "Part, row 1").ChangeAsync(new() { Value = "Leg" });
-        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "34 1/2" });
+        await Named(page, "Part, row 1").TypedAsync("Leg");
+        await Named(page, "Length, row 1").TypedAsync("34 1/2");
         Assert.Equal(("Leg", "34 1/2"), (parts.Rows[0].Texts.Name, parts.Rows[0].Texts.Length));
-        Assert.Equal("Saved", page.Find(".save-state").TextContent);
-        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("value"));
+        Assert.Equal(
+            ("34 1/2", "34 1/2"),
+            (Named(page, "Length, row 1").GetAttribute("data-kept"), Named(page, "Length, row 1").GetAttribute("data-shown"))
+        );
+        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("data-shown"));
     }
 
     [Fact]
@@ -24,9 +27,9 @@ public sealed class PartSheetTableTests : PageContext
     {
         parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
-        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "12 1/0" });
+        await Named(page, "Length, row 1").TypedAsync("12 1/0");
         var cell = Named(page, "Length, row 1");
-        Assert.Equal(("true", "12 1/0"), (cell.GetAttribute("aria-invalid"), cell.GetAttribute("value")));
+        Assert.Equal(("true", "12 1/0"), (cell.GetAttribute("aria-invalid"), cell.GetAttribute("data-shown")));
         var note = page.Find("#" + cell.GetAttribute("aria-describedby"));
         Assert.Contains("Length", note.TextContent, StringComparison.Ordinal);
         Assert.Contains("‘12 1/0’ is not a length", note.TextContent, StringComparison.Ordinal);
@@ -37,10 +40,10 @@ public sealed class PartSheetTableTests : PageContext
     {
         parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
-        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t20\nC\tSlat\t30", null, null));
-        Assert.Equal("Slat", Named(page, "Part, row 3").GetAttribute("value"));
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t20\nC\tSlat\t30", null, null, Guid.NewGuid()));
+        Assert.Equal("Slat", Named(page, "Part, row 3").GetAttribute("data-shown"));
         await Named(page, "Undo paste").ClickAsync(new());
-        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("value"));
+        Assert.Equal("", Named(page, "Part, row 2").GetAttribute("data-shown"));
         Assert.Single(parts.Rows);
     }
 
@@ -50,7 +53,7 @@ public sealed class PartSheetTableTests : PageContext
         var first = parts.Add("A", "Leg", "10");
         parts.Add("B", "Rail", "11");
         var page = await OpenAsync();
-        await page.InvokeAsync(() => page.Instance.Paste("34 1/2\r\n\"20 1/4\"\"\"\r\n18\r\n", "Length", first.Id));
+        await page.InvokeAsync(() => page.Instance.Paste("34 1/2\r\n\"20 1/4\"\"\"\r\n18\r\n", "Length", first.Id, Guid.NewGuid()));
         Assert.Equal(["34 1/2", "20 1/4\"", "18"], parts.Rows.Select(row => row.Texts.Length));
         Assert.Equal(["Leg", "Rail", ""], parts.Rows.Select(row => row.Texts.Name));
         Assert.Empty(parts.Pastes);
@@ -62,9 +65,9 @@ public sealed class PartSheetTableTests : PageContext
     {
         var first = parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
-        await page.InvokeAsync(() => page.Instance.Paste("12\t3", "Length", first.Id));
+        await page.InvokeAsync(() => page.Instance.Paste("12\t3", "Length", first.Id, Guid.NewGuid()));
         Assert.Equal(("12", "3"), (parts.Rows[0].Texts.Length, parts.Rows[0].Texts.Width));
-        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t12", "Note", first.Id));
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t12", "Note", first.Id, Guid.NewGuid()));
         Assert.Single(parts.Pastes);
     }
 
@@ -85,7 +88,7 @@ public sealed class PartSheetTableTests : PageContext
         await Named(page, "Take out row 1").ClickAsync(new());
         Assert.Empty(parts.Rows);
         await page.InvokeAsync(page.Instance.Undo);
-        Assert.Equal("Leg", Named(page, "Part, row 1").GetAttribute("value"));
+        Assert.Equal("Leg", Named(page, "Part, row 1").GetAttribute("data-shown"));
     }
 
     [Fact]
@@ -94,7 +97,7 @@ public sealed class PartSheetTableTests : PageContext
         var id = parts.Add("A", "Leg", "10").Id;
         var page = await OpenAsync();
         parts.ChangeElsewhere(id, "12");
-        await Named(page, "Length, row 1").ChangeAsync(new() { Value = "11" });
+        await Named(page, "Length, row 1").TypedAsync("11");
         var said = page.Find("[role=alert]").TextContent;
         Assert.Contains("‘11’", said, StringComparison.Ordinal);
         Assert.Contains("‘12’", said, StringComparison.Ordinal);
@@ -110,7 +113,7 @@ public sealed class PartSheetTableTests : PageContext
             parts.Add("A", $"Part {i}", "10");
         var page = await OpenAsync();
         var before = page.FindComponents<PartSheetRow>().Sum(row => row.RenderCount);
-        await Named(page, "Length, row 250").ChangeAsync(new() { Value = "11" });
+        await Named(page, "Length, row 250").TypedAsync("11");
         Assert.InRange(page.FindComponents<PartSheetRow>().Sum(row => row.RenderCount) - before, 1, 4);
     }
 
@@ -121,7 +124,7 @@ public sealed class PartSheetTableTests : PageContext
             parts.Add("A", $"Part {i}", "10");
         var page = await OpenAsync(from: 500);
         Assert.Equal(101, page.FindComponents<PartSheetRow>().Count);
-        Assert.Equal("Part 500", Named(page, "Part, row 501").GetAttribute("value"));
+        Assert.Equal("Part 500", Named(page, "Part, row 501").GetAttribute("data-shown"));
     }
 
     [Fact]
@@ -135,12 +138,12 @@ public sealed class PartSheetTableTests : PageContext
             ["Note", "Cut long by", "Cut wide by", "Practice"],
             page.FindAll("th").Select(head => head.TextContent).SkipWhile(text => text != "Note").Take(4)
         );
-        await Named(page, "Cut long by, row 1").ChangeAsync(new() { Value = "1/2" });
+        await Named(page, "Cut long by, row 1").TypedAsync("1/2");
         Assert.Equal("1/2", parts.Rows[0].Texts.LongBy);
         Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Cut long, practice pieces");
         await Named(page, "Undo change of 1").ClickAsync(new());
         Assert.Equal("", parts.Rows[0].Texts.LongBy);
-        Assert.Equal("", Named(page, "Cut long by, row 1").GetAttribute("value"));
+        Assert.Equal("", Named(page, "Cut long by, row 1").GetAttribute("data-shown"));
     }
 
     private async Task<IRenderedComponent<PartSheetTable>> OpenAsync(int from = 0)

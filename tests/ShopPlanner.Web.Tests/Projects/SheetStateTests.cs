@@ -30,14 +30,14 @@ public sealed class SheetStateTests
         var row = sheet.Rows[0];
         var first = sheet.TypeAsync(row, row.Texts with { Length = "11" });
         var second = sheet.TypeAsync(row, row.Texts with { Length = "12" });
-        Assert.Equal(SaveState.Saving, sheet.Saving);
+        Assert.Equal(SheetSaving.Saving, sheet.Saving);
         Assert.Single(parts.Saves);
         parts.Gate.SetResult();
         await Task.WhenAll(first, second);
         Assert.Equal("12", parts.Rows[0].Texts.Length);
         Assert.Equal("12", row.Texts.Length);
         Assert.Equal(2, parts.Saves.Count);
-        Assert.Equal(SaveState.Saved, sheet.Saving);
+        Assert.Equal(SheetSaving.Saved, sheet.Saving);
     }
 
     [Fact]
@@ -47,12 +47,12 @@ public sealed class SheetStateTests
         var sheet = await OpenAsync();
         parts.Refusal = new Fault("disk", "", "is full");
         await sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "11" });
-        Assert.Equal(SaveState.NotSaved, sheet.Saving);
+        Assert.Equal(SheetSaving.NotSaved, sheet.Saving);
         Assert.Equal("is full", Assert.Single(sheet.Faults).Message);
         parts.Refusal = null;
         await sheet.SaveAsync();
         Assert.Equal("11", parts.Rows[0].Texts.Length);
-        Assert.Equal(SaveState.Saved, sheet.Saving);
+        Assert.Equal(SheetSaving.Saved, sheet.Saving);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class SheetStateTests
         var (sheet, row, _) = await ContestedAsync();
         Assert.Contains("you typed ‘11’, there stands ‘12’", ConflictWords.Of(row), StringComparison.Ordinal);
         Assert.Equal("12", parts.Rows[0].Texts.Length);
-        Assert.Equal(SaveState.Saved, sheet.Saving);
+        Assert.Equal(SheetSaving.Saved, sheet.Saving);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class ShopPageTests : PageContext
     public async Task A_right_setting_is_saved_as_it_is_left()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Kerf").ChangeAsync(new() { Value = "3/32" });
+        await Named(page, "Kerf").TypedAsync("3/32");
         Assert.Equal("3/32", shop.Settings.Kerf);
         Assert.Equal("Saved", page.Find("[role=status]").TextContent);
     }
@@ -32,16 +32,16 @@ public sealed class ShopPageTests : PageContext
     public async Task A_wrong_setting_is_marked_beside_its_field_and_nothing_is_saved()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Kerf").ChangeAsync(new() { Value = "thick" });
+        await Named(page, "Kerf").TypedAsync("thick");
         var field = Named(page, "Kerf");
-        Assert.Equal(("true", "thick"), (field.GetAttribute("aria-invalid"), field.GetAttribute("value")));
+        Assert.Equal(("true", "thick"), (field.GetAttribute("aria-invalid"), field.GetAttribute("data-shown")));
         Assert.Contains(
             "‘thick’ is not a length",
             page.Find("#" + field.GetAttribute("aria-describedby")).TextContent,
             StringComparison.Ordinal
         );
         Assert.Equal("1/8", shop.Settings.Kerf);
-        Assert.Contains("Not saved", page.Find("[role=status]").TextContent, StringComparison.Ordinal);
+        Assert.Equal("1/8", field.GetAttribute("data-kept"));
     }
 
     [Theory]
@@ -52,13 +52,17 @@ public sealed class ShopPageTests : PageContext
     public async Task What_saw_and_car_allow_is_saved(string field, string text)
     {
         var page = Render<ShopPage>();
-        await Named(page, field).ChangeAsync(new() { Value = text });
-        Assert.Equal(text, Named(page, field).GetAttribute("value"));
+        await Named(page, field).TypedAsync(text);
+        Assert.Equal(text, Named(page, field).GetAttribute("data-shown"));
         var settings = shop.Settings;
-        Assert.Contains(
-            text,
-            new[] { settings.WidestRip, settings.LongestCrosscut, settings.CarryLongest, settings.CarryWidest }
-        );
+        var stored = field switch
+        {
+            "Widest rip" => settings.WidestRip,
+            "Longest crosscut" => settings.LongestCrosscut,
+            "Car: longest piece" => settings.CarryLongest,
+            _ => settings.CarryWidest,
+        };
+        Assert.Equal(text, stored);
         Assert.Contains("Your saw's manual comes first", page.Find(".mind").TextContent, StringComparison.Ordinal);
     }
 
@@ -66,19 +70,45 @@ public sealed class ShopPageTests : PageContext
     public async Task Seconds_that_are_no_number_are_marked_too()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Look for better").ChangeAsync(new() { Value = "ten" });
+        await Named(page, "Look for better").TypedAsync("ten");
         Assert.Equal("true", Named(page, "Look for better").GetAttribute("aria-invalid"));
         Assert.Equal(10, shop.Settings.PlanSeconds);
     }
 
     [Fact]
-    public async Task What_another_device_saved_first_is_shown()
+    public async Task Another_devices_change_of_another_field_is_taken_over_and_holds_nothing_back()
     {
         var page = Render<ShopPage>();
         shop.Settings = shop.Settings with { Kerf = "0.1", Version = 7 };
-        await Named(page, "Currency sign").ChangeAsync(new() { Value = "€" });
-        Assert.Equal("0.1", Named(page, "Kerf").GetAttribute("value"));
-        Assert.Equal("$", shop.Settings.CurrencySign);
+        await Named(page, "Currency sign").TypedAsync("€");
+        Assert.Equal("0.1", Named(page, "Kerf").GetAttribute("data-shown"));
+        Assert.Equal(("0.1", "€"), (shop.Settings.Kerf, shop.Settings.CurrencySign));
+    }
+
+    [Fact]
+    public async Task Another_devices_change_of_the_same_field_is_shown_beside_what_was_typed()
+    {
+        var page = Render<ShopPage>();
+        shop.Settings = shop.Settings with { Kerf = "0.1", Version = 7 };
+        await Named(page, "Kerf").TypedAsync("3/32");
+        var said = page.Find("[role=alert]").TextContent;
+        Assert.Contains("‘0.1’", said, StringComparison.Ordinal);
+        Assert.Contains("‘3/32’", said, StringComparison.Ordinal);
+        Assert.Equal("0.1", shop.Settings.Kerf);
+        await Named(page, "Keep ‘3/32’").ClickAsync(new());
+        Assert.Equal("3/32", shop.Settings.Kerf);
+        Assert.Empty(page.FindAll("[role=alert]"));
+    }
+
+    [Fact]
+    public async Task A_wrong_setting_holds_no_other_back()
+    {
+        var page = Render<ShopPage>();
+        await Named(page, "Kerf").TypedAsync("thick");
+        await Named(page, "Widest rip").TypedAsync("24");
+        Assert.Equal(("1/8", "24"), (shop.Settings.Kerf, shop.Settings.WidestRip));
+        Assert.Equal("thick", Named(page, "Kerf").GetAttribute("data-shown"));
+        Assert.Equal("true", Named(page, "Kerf").GetAttribute("aria-invalid"));
     }
 
     private sealed class FakeShop : IShopService

@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
+using ShopPlanner.Web.Fields;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Idea;
@@ -82,16 +83,6 @@ public sealed partial class IdeaPage : IAsyncDisposable
     // Faults that no field on the page shows.
     private ImmutableArray<Fault> Elsewhere => [.. draft!.Faults.Where(fault => !IsBesideField(fault.Field))];
 
-    /// <summary>A slider moved: asked by the script, once for each picture.</summary>
-    [JSInvokable]
-    public void Slide(string dimension, long step)
-    {
-        if (draft?.Ranges.FirstOrDefault(one => one.Dimension.Name == dimension) is not { } range)
-            return;
-        draft.Set(dimension, new SliderScale(range, draft.Document.Unit).Text(step));
-        SaveSoon(Title(range.Dimension));
-    }
-
     /// <summary>A part was tapped in the drawing: asked by the script.</summary>
     [JSInvokable]
     public void Pick(string mark) => Choose(draft?.PartOf(mark)?.Id);
@@ -144,10 +135,28 @@ public sealed partial class IdeaPage : IAsyncDisposable
         SaveSoon(Title(typed.Dimension));
     }
 
-    private void Change((DesignDocument Document, string What) change)
+    private Task TypeAsync((DesignDimension Dimension, FieldChange Change) typed) =>
+        SetAsync(typed.Dimension, typed.Change.Value, typed.Change);
+
+    // The browser sends the slider's step; what is stored is the text that stands for it.
+    private Task SlideAsync((DimensionRange Range, FieldChange Change) slid) =>
+        long.TryParse(slid.Change.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var step)
+            ? SetAsync(slid.Range.Dimension, new SliderScale(slid.Range, draft!.Document.Unit).Text(step), slid.Change)
+            : Task.CompletedTask;
+
+    private Task SetAsync(DesignDimension dimension, string text, FieldChange change)
     {
-        draft!.Change(change.Document);
-        SaveSoon(change.What);
+        draft!.Set(dimension.Name, text);
+        return StoreAsync(Title(dimension), change);
+    }
+
+    private async Task ChangeAsync(IdeaChange change)
+    {
+        draft!.Change(change.With(draft.Document));
+        if (change.Field is { } field)
+            await StoreAsync(change.What, field);
+        else
+            SaveSoon(change.What);
     }
 
     // The picture first, the save when the hand rests.
@@ -157,14 +166,21 @@ public sealed partial class IdeaPage : IAsyncDisposable
         _ = InvokeAsync(() => saving!.SoonAsync(what));
     }
 
+    private async Task StoreAsync(string what, FieldChange change)
+    {
+        StateHasChanged();
+        change.Answer = await saving!.SoonAsync(what);
+    }
+
     private Task UndoAsync() => saving!.UndoAsync();
 
     private Task RedoAsync() => saving!.RedoAsync();
 
-    private async Task MakeAsync(bool mayLetter)
+    private async Task MakeAsync(bool mayLetter, CommandPress press)
     {
         await saving!.NowAsync();
-        var outcome = await Ideas.MakePartsAsync(Id, mayLetter, CommandId.New());
+        var outcome = await Ideas.MakePartsAsync(Id, mayLetter, press.Id);
+        press.IsDone = outcome.Ok;
         clashes = outcome.Ok ? [] : [.. outcome.Faults.Where(fault => fault.Field == "marks")];
         if (outcome.Value is { } made)
             Tell(made);

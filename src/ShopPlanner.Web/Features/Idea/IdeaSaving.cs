@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Web.Fields;
 
 namespace ShopPlanner.Web.Features.Idea;
 
@@ -13,6 +14,7 @@ public sealed class IdeaSaving
     private readonly IIdeaService ideas;
     private readonly IdeaDraft draft;
     private string? title;
+    private TaskCompletionSource<FieldAnswer> next = new();
     private int stamp;
     private Task running = Task.CompletedTask;
 
@@ -33,18 +35,22 @@ public sealed class IdeaSaving
     public bool IsOpen => title is not null || !running.IsCompleted;
 
     /// <summary>Notes a change and saves it when no other follows.</summary>
-    public async Task SoonAsync(string what)
+    /// <returns>What became of the save that it went with.</returns>
+    public async Task<FieldAnswer> SoonAsync(string what)
     {
         // Another thing is touched: what was changed before is a step of its own.
         if (title is not null && title != what)
             await NowAsync();
         title = what;
-        var mine = ++stamp;
+        var (mine, saved) = (++stamp, next.Task);
         await Task.Delay(Rest);
-        if (mine != stamp)
-            return;
-        await NowAsync();
-        Changed();
+        if (mine == stamp)
+        {
+            await NowAsync();
+            Changed();
+        }
+
+        return await saved;
     }
 
     /// <summary>Saves at once what is open, after a save that is under way.</summary>
@@ -60,10 +66,28 @@ public sealed class IdeaSaving
 
     private async Task SaveAsync()
     {
-        var what = title!;
-        title = null;
-        await SettleAsync(await ideas.SaveAsync(Stored.ProjectId, draft.Idea, Stored.Version, what));
+        var (what, saved) = (title!, next);
+        (title, next) = (null, new());
+        try
+        {
+            var outcome = await ideas.SaveAsync(Stored.ProjectId, draft.Idea, Stored.Version, what);
+            await SettleAsync(outcome);
+            saved.SetResult(Answer(outcome.Kind));
+        }
+        catch (Exception problem)
+        {
+            saved.SetException(problem);
+            throw;
+        }
     }
+
+    private static FieldAnswer Answer(OutcomeKind kind) =>
+        kind switch
+        {
+            OutcomeKind.Ok => FieldAnswer.Stored,
+            OutcomeKind.Conflict => FieldAnswer.Conflict,
+            _ => FieldAnswer.Refused,
+        };
 
     /// <summary>Takes the last step back.</summary>
     public Task UndoAsync() => StepAsync(ideas.UndoAsync);
@@ -92,7 +116,7 @@ public sealed class IdeaSaving
             draft.Take(now.Idea);
         }
 
-        if (!outcome.Ok)
+        if (outcome.Kind is not (OutcomeKind.Ok or OutcomeKind.Conflict))
             Refused(outcome.Faults);
     }
 }

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Web.Fields;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Plans;
@@ -53,6 +53,9 @@ public sealed partial class NewPlanPage
         isRest ? "Plan the rest"
         : draft.Replaces is null ? "Plan the cuts"
         : "Plan again";
+
+    // What is ticked for one order is not ticked for another.
+    private string FormName => $"order {Projects} {OldPlan}".Trim();
 
     private Guid? Replaces => QueryText.Id(OldPlan);
 
@@ -133,10 +136,10 @@ public sealed partial class NewPlanPage
         (preview, faults) = (outcome.Value, outcome.Faults);
     }
 
-    private async Task StartAsync()
+    private async Task StartAsync(CommandPress press)
     {
-        var outcome = await Plans.StartAsync(draft.ToOrder(sheets), CommandId.New());
-        faults = outcome.Faults;
+        var outcome = await Plans.StartAsync(draft.ToOrder(sheets), press.Id);
+        (faults, press.IsDone) = (outcome.Faults, outcome.Ok);
         if (outcome.Ok)
             Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));
     }

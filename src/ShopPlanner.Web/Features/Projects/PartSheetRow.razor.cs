@@ -2,13 +2,18 @@ using Microsoft.AspNetCore.Components;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Fields;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Projects;
 
 public sealed partial class PartSheetRow
 {
-    private (SheetRow?, int, int, bool, int) drawn;
+    private const string Turn = nameof(PartTexts.CanTurn);
+
+    private readonly Dictionary<string, string> firsts = [];
+    private bool? firstTurn;
+    private (SheetRow?, int, int, bool, int, bool) drawn;
     private bool isChanged;
 
     [Parameter, EditorRequired]
@@ -17,6 +22,10 @@ public sealed partial class PartSheetRow
     /// <summary>Changes whenever the row does.</summary>
     [Parameter, EditorRequired]
     public int Stamp { get; set; }
+
+    /// <summary>Whether this row, when new, takes what the browser keeps for rows that are nowhere on the page.</summary>
+    [Parameter]
+    public bool MayAdopt { get; set; }
 
     [Parameter]
     public bool ShowExamples { get; set; }
@@ -37,7 +46,8 @@ public sealed partial class PartSheetRow
 
     protected override void OnParametersSet()
     {
-        var now = (Row, Stamp, Number, ShowExamples, Columns.Count);
+        firstTurn ??= Row.Texts.CanTurn;
+        var now = (Row, Stamp, Number, ShowExamples, Columns.Count, MayAdopt);
         isChanged = now != drawn;
         drawn = now;
     }
@@ -45,9 +55,23 @@ public sealed partial class PartSheetRow
     // Hundreds of rows stand on the page; typing in one must not draw the others again.
     protected override bool ShouldRender() => isChanged;
 
-    private Task TypeAsync(PartColumn column, string? text) => Owner.TypeAsync(Row, column.Set(Row.Texts, text ?? ""));
+    private Task TypeAsync(PartColumn column, TypedEventArgs typed) =>
+        Owner.TypeAsync(Row, column.Name, typed, Row.Kept(column), () => column.Set(Row.Texts, typed.Value));
 
-    private Task TurnAsync(ChangeEventArgs change) => Owner.TypeAsync(Row, Row.Texts with { CanTurn = change.Value is true });
+    private Task TurnAsync(TypedEventArgs typed) =>
+        Owner.TypeAsync(
+            Row,
+            Turn,
+            typed,
+            Text(Row.Stored?.Texts.CanTurn ?? false),
+            () => Row.Texts with { CanTurn = typed.Value == Text(true) }
+        );
+
+    // The browser owns a cell's text: it is drawn once.
+    private string Once(PartColumn column, string text) =>
+        firsts.TryGetValue(column.Name, out var first) ? first : firsts[column.Name] = text;
+
+    private static string Text(bool ticked) => ticked ? "true" : "false";
 
     private bool IsWrong(PartColumn column) => Row.Faults.Any(fault => fault.Field == column.Name);
 

@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Fields;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Projects;
@@ -32,14 +34,6 @@ public sealed partial class PartSheetTable
     [Parameter, EditorRequired]
     public SheetState Sheet { get; set; } = default!;
 
-    private string SaveWords =>
-        Sheet.Saving switch
-        {
-            SaveState.Saved => Sheet.Rows.Any(row => row.IsContested) ? "Not all saved" : "Saved",
-            SaveState.Saving => "Saving…",
-            _ => "Not saved",
-        };
-
     private IReadOnlyList<PartColumn> Columns => showSeldom || HasSeldom ? PartColumn.All : PartColumn.Usual;
 
     private bool HasSeldom =>
@@ -57,12 +51,13 @@ public sealed partial class PartSheetTable
             return;
         self = DotNetObjectReference.Create(this);
         script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/sheet.js");
-        await script.InvokeVoidAsync("attach", table, self, $"parts-{Sheet.Sheet.ProjectId}");
+        await script.InvokeVoidAsync("attach", table, self);
     }
 
     /// <summary>Rows from a spreadsheet, or a step to take back: asked by the script that sees the keys.</summary>
     [JSInvokable]
-    public Task Paste(string text, string? column, Guid? row) => RunAsync(() => Sheet.PasteAsync(text, column, row, Columns));
+    public Task Paste(string text, string? column, Guid? row, Guid command) =>
+        RunAsync(() => Sheet.PasteAsync(text, column, row, Columns, new CommandId(command)));
 
     /// <summary>More was copied than a list holds; the script did not send it.</summary>
     [JSInvokable]
@@ -80,7 +75,18 @@ public sealed partial class PartSheetTable
     [JSInvokable]
     public Task Redo() => RunAsync(Sheet.RedoAsync);
 
-    internal Task TypeAsync(SheetRow row, PartTexts texts) => RunAsync(() => Sheet.TypeAsync(row, texts));
+    internal async Task TypeAsync(SheetRow row, string cell, TypedEventArgs typed, string kept, Func<PartTexts> texts)
+    {
+        if (!row.Counts.Hear(cell, typed.Seq))
+            return;
+        if (!row.IsContested && typed.Base != kept && kept != typed.Value && kept != row.Counts.Own(cell))
+            SheetState.Contest(row, texts());
+        else
+            await RunAsync(() => Sheet.TypeAsync(row, texts()));
+        row.Counts.Answer(cell, typed.Seq, typed.Value);
+        row.Touch();
+        Show();
+    }
 
     internal Task KeepMineAsync(SheetRow row) => RunAsync(() => Sheet.KeepMineAsync(row));
 

@@ -49,6 +49,27 @@ public sealed class SheetRow(Guid id)
             : column.Get(Texts);
     }
 
+    /// <summary>What is stored of a cell, as it is shown.</summary>
+    public string Kept(PartColumn column)
+    {
+        ArgumentNullException.ThrowIfNull(column);
+        return Stored is not { } stored ? ""
+            : column.List is not null && stored.MaterialName.Length > 0 ? stored.MaterialName
+            : column.Get(stored.Texts);
+    }
+
+    /// <summary>Up to which text of the browser each cell has come.</summary>
+    public CellCounts Counts { get; } = new();
+
+    /// <summary>Rises when the browser is to let go of what it keeps for this row.</summary>
+    public int Round { get; private set; }
+
+    /// <summary>Lets this device's typing go.</summary>
+    public void LetGo() => Round++;
+
+    /// <summary>Sees that the row is drawn again.</summary>
+    public void Touch() => Stamp++;
+
     /// <summary>True while a person must choose between two values.</summary>
     public bool IsContested => Theirs is not null || IsGone;
 

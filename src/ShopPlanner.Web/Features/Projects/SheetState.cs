@@ -6,7 +6,7 @@ using ShopPlanner.Services.Projects;
 namespace ShopPlanner.Web.Features.Projects;
 
 /// <summary>How saving stands.</summary>
-public enum SaveState
+public enum SheetSaving
 {
     /// <summary>Everything typed is stored.</summary>
     Saved,
@@ -36,7 +36,7 @@ public sealed class SheetState(IPartService parts, Guid project)
     public PartSheet Sheet => sheet!;
 
     /// <summary>How saving stands.</summary>
-    public SaveState Saving { get; private set; } = SaveState.Saved;
+    public SheetSaving Saving { get; private set; } = SheetSaving.Saved;
 
     /// <summary>Why the last thing asked for was not done.</summary>
     public ImmutableArray<Fault> Faults { get; private set; } = [];
@@ -57,6 +57,14 @@ public sealed class SheetState(IPartService parts, Guid project)
         return row.IsDirty && !row.IsContested ? SaveAsync() : Task.CompletedTask;
     }
 
+    /// <summary>Takes one cell's text in whose stored text another device changed since the typing began: both are shown.</summary>
+    public static void Contest(SheetRow row, PartTexts texts)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        row.Type(texts);
+        row.Contest(row.Stored);
+    }
+
     /// <summary>Saves everything that waits, until nothing does.</summary>
     public Task SaveAsync() => pump is { IsCompleted: false } ? pump : pump = PumpAsync();
 
@@ -69,10 +77,11 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <param name="column">Name of the cell's column; null where no cell has the cursor.</param>
     /// <param name="row">Its row.</param>
     /// <param name="columns">As they stand on the page.</param>
-    public Task PasteAsync(string text, string? column, Guid? row, IReadOnlyList<PartColumn> columns) =>
+    /// <param name="command">Made by the browser.</param>
+    public Task PasteAsync(string text, string? column, Guid? row, IReadOnlyList<PartColumn> columns, CommandId command) =>
         PastedCells.Read(text, column, columns) is { } cells && rows.FindIndex(one => one.Id == row) is >= 0 and var at
             ? FillAsync(cells, at)
-            : DoAsync(() => parts.PasteAsync(project, text, CommandId.New()));
+            : DoAsync(() => parts.PasteAsync(project, text, command));
 
     /// <summary>Adds the parts of a cut request.</summary>
     public Task ImportAsync(ReadOnlyMemory<byte> request) => DoAsync(() => parts.ImportAsync(project, request, CommandId.New()));
@@ -108,6 +117,7 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Lets this device's value go.</summary>
     public async Task TakeTheirsAsync(SheetRow row)
     {
+        row.LetGo();
         if (row.Theirs is { } theirs)
             row.Store(theirs, row.Texts);
         else
@@ -147,13 +157,13 @@ public sealed class SheetState(IPartService parts, Guid project)
     {
         while (rows.Where(row => row.IsDirty && !row.IsContested).ToList() is { Count: > 0 } waiting)
         {
-            Saving = SaveState.Saving;
+            Saving = SheetSaving.Saving;
             Changed?.Invoke();
             if (!await SendAsync([.. waiting.Select(row => row.ToEdit())]))
                 return;
         }
 
-        Saving = SaveState.Saved;
+        Saving = SheetSaving.Saved;
         Changed?.Invoke();
     }
 
@@ -167,7 +177,7 @@ public sealed class SheetState(IPartService parts, Guid project)
             await ContestAsync(outcome.Faults);
         else
         {
-            Saving = SaveState.NotSaved;
+            Saving = SheetSaving.NotSaved;
             Changed?.Invoke();
             return false;
         }

@@ -1,48 +1,32 @@
-// Keys, pasting and early saving of the parts list. The server holds the truth: data-kept is what it last knew of a cell.
-const pause = 500;
+// Keys and pasting of the parts list. What is typed is kept and sent by fields.js.
+import { lineIsDown, undoKept } from "./fields.js";
+import { newId } from "./commands.js";
+
 // Beyond this the line to the server would break: more than the longest list holds.
 const mostPasted = 500_000;
 
 const cells = table => [...table.querySelectorAll("input[data-col]")];
 const isOpen = cell => cell.value !== cell.dataset.kept;
-const send = cell => { if (isOpen(cell)) cell.dispatchEvent(new Event("change", { bubbles: true })); };
 
-export function attach(table, owner, name) {
-  const timers = new Map();
-  const listen = (target, event, act) => target.addEventListener(event, act);
-  const ask = (what, ...given) => owner.invokeMethodAsync(what, ...given).catch(() => { /* the line is broken, and the page says so */ });
-
-  listen(table, "input", event => {
-    const cell = event.target;
-    if (!cell.dataset.col) return;
-    clearTimeout(timers.get(cell));
-    timers.set(cell, setTimeout(() => send(cell), pause));
-  });
-  listen(table, "keydown", event => move(table, event));
-  listen(table, "paste", event => {
-    const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (!/[\t\n]/.test(text.trim())) return;
-    event.preventDefault();
-    if (text.length > mostPasted) return ask("RefusePaste", text.split("\n").length);
-    const cell = event.target.closest?.("input[data-col]");
-    ask("Paste", text, cell?.dataset.col ?? null, cell?.closest("tr").dataset.row ?? null);
-  });
+export function attach(table, owner) {
+  table.addEventListener("keydown", event => move(table, event));
+  table.addEventListener("paste", event => paste(table, event, owner));
   const keys = event => {
     if (!table.isConnected) return document.removeEventListener("keydown", keys);
-    step(table, event, ask);
+    step(table, event, owner);
   };
-  listen(document, "keydown", keys);
-  const line = event => {
-    if (!table.isConnected) return document.removeEventListener("shop-line", line);
-    if (event.detail === "hide") cells(table).forEach(send);
-  };
-  listen(document, "shop-line", line);
-  const leave = () => {
-    if (!table.isConnected) return removeEventListener("pagehide", leave);
-    keep(table, name);
-  };
-  listen(window, "pagehide", leave);
-  bringBack(table, name);
+  document.addEventListener("keydown", keys);
+}
+
+// Without a line nothing is pasted: the words on the page say so, and the clipboard keeps it.
+function paste(table, event, owner) {
+  const text = event.clipboardData?.getData("text/plain") ?? "";
+  if (!/[\t\n]/.test(text.trim())) return;
+  event.preventDefault();
+  if (lineIsDown()) return;
+  if (text.length > mostPasted) return void owner.invokeMethodAsync("RefusePaste", text.split("\n").length);
+  const cell = event.target.closest?.("input[data-col]");
+  owner.invokeMethodAsync("Paste", text, cell?.dataset.col ?? null, cell?.closest("tr").dataset.row ?? null, newId());
 }
 
 export function focusRow(table, index) {
@@ -77,33 +61,13 @@ function target(table, cell, event) {
 }
 
 // While a cell holds typing that is not sent, the browser's own undo belongs to it.
-function step(table, event, ask) {
+function step(table, event, owner) {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
   const key = event.key.toLowerCase();
   const wanted = key === "y" || (key === "z" && event.shiftKey) ? "Redo" : key === "z" ? "Undo" : null;
   const here = event.target;
   if (!wanted || (here.matches("input, select, textarea") && !table.contains(here)) || (here.dataset?.col && isOpen(here))) return;
   event.preventDefault();
-  ask(wanted);
-}
-
-// Typing that the server has not seen is carried over a reload of the page.
-function keep(table, name) {
-  const open = cells(table).filter(isOpen).map(cell => {
-    const row = cell.closest("tr");
-    return { row: row.hasAttribute("data-new") ? "new" : row.dataset.row, col: cell.dataset.col, value: cell.value };
-  });
-  if (open.length > 0) sessionStorage.setItem(name, JSON.stringify(open));
-}
-
-function bringBack(table, name) {
-  const kept = JSON.parse(sessionStorage.getItem(name) ?? "[]");
-  sessionStorage.removeItem(name);
-  for (const { row, col, value } of kept) {
-    const line = table.querySelector(row === "new" ? "tr[data-new]" : `tr[data-row='${row}']`);
-    const cell = line?.querySelector(`input[data-col='${col}']`);
-    if (!cell) continue;
-    cell.value = value;
-    send(cell);
-  }
+  if (!lineIsDown()) owner.invokeMethodAsync(wanted);
+  else if (wanted === "Undo") undoKept();
 }

@@ -1,7 +1,13 @@
 // Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at first.
-const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
+import { begin } from "./fields.js";
 
-Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
+const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
+const detail = event => event.detail;
+
+begin();
+await Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
+Blazor.registerCustomEventType("typed", { browserEventName: "typed", createEventArgs: detail });
+Blazor.registerCustomEventType("command", { browserEventName: "command", createEventArgs: detail });
 
 const notice = document.getElementById("components-reconnect-modal");
 notice.addEventListener("components-reconnect-state-changed", event => {

@@ -1,6 +1,7 @@
 // A piece in the round: turned by dragging, nearer and farther by wheel or two fingers, a part picked by a tap. x to the right, y to
 // the back, z up, in millimetres, as the server gives the boxes.
 import * as three from "/assets/scripts/three/three.module.min.js";
+import { lineIsDown } from "./fields.js";
 
 const tap = 6, step = 0.12;
 
@@ -153,7 +154,7 @@ class View {
     const ray = new three.Raycaster();
     ray.setFromCamera(spot, this.camera);
     const hit = ray.intersectObjects(this.boxes.children, false)[0];
-    if (hit) this.owner.invokeMethodAsync("Pick", hit.object.userData.mark).catch(() => { /* the line is down, and the page says so */ });
+    if (hit && !lineIsDown()) this.owner.invokeMethodAsync("Pick", hit.object.userData.mark);
   }
 
   empty() {

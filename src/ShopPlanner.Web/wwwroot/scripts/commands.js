@@ -1,0 +1,93 @@
+// Buttons and forms that make something. A press has an id, the same for a double click, a press repeated after an outage, and a press
+// after the page was opened again, until the server says that it was done.
+const prefix = "shop-planner command ";
+const pages = new Map();
+let hand;
+
+const key = name => prefix + location.pathname + " " + name;
+const nameOf = el => el.dataset.command ?? el.dataset.form;
+export const pageOf = name => pages.get(name);
+
+export function begin(given) {
+  hand = given;
+  document.addEventListener("click", event => {
+    const button = event.target.closest?.("[data-command]");
+    if (button && !button.disabled) press(button, button);
+  }, true);
+  document.addEventListener("keydown", event => {
+    const row = event.key === "Enter" && event.target.matches?.("input[data-field]") ? event.target.closest("[data-form]:not(form)") : null;
+    const button = row?.querySelector("[data-command]");
+    if (button) press(button, button);
+  }, true);
+  document.addEventListener("submit", event => {
+    const form = event.target.closest("form[data-form]");
+    if (!form) return;
+    event.preventDefault();
+    event.stopPropagation();
+    press(form, event.submitter);
+  }, true);
+}
+
+function press(el, shown) {
+  if (hand.isDown() || el.dataset.busy || el.closest("fieldset.until-live[disabled]")) return;
+  const form = el.closest("[data-form]");
+  if (form) hand.flush(form);
+  pages.set(nameOf(el), location.pathname);
+  el.dataset.busy = el.dataset.answer ?? "0";
+  (shown ?? el).setAttribute("aria-busy", "true");
+  raise(el);
+}
+
+function raise(el) {
+  el.dispatchEvent(new CustomEvent("command", { bubbles: true, detail: { id: idOf(nameOf(el), el.closest("[data-form]")) } }));
+}
+
+// The server answered: done or refused, the button can be pressed again.
+export function answered() {
+  for (const el of document.querySelectorAll("[data-busy]")) {
+    if (el.dataset.busy === el.dataset.answer) continue;
+    delete el.dataset.busy;
+    for (const busy of [el, ...el.querySelectorAll("[aria-busy]")]) busy.removeAttribute("aria-busy");
+  }
+}
+
+// The line was down: a press without an answer is sent again, under the same id.
+export function again() {
+  for (const el of document.querySelectorAll("[data-busy]")) raise(el);
+}
+
+export function done(name) {
+  const page = pages.get(name) ?? location.pathname;
+  attempt(store => store.removeItem(prefix + page + " " + name));
+  made.delete(prefix + page + " " + name);
+}
+
+const made = new Map();
+
+// Another content is another command.
+function idOf(name, form) {
+  const at = key(name), of = form ? hand.contents(form) : "";
+  const known = made.get(at) ?? JSON.parse(attempt(store => store.getItem(at)) ?? "null");
+  const kept = known?.of === of ? known : { id: newId(), of };
+  made.set(at, kept);
+  attempt(store => store.setItem(at, JSON.stringify(kept)));
+  return kept.id;
+}
+
+// crypto.randomUUID is missing on plain http to another computer.
+export function newId() {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = bytes[6] & 0x0f | 0x40;
+  bytes[8] = bytes[8] & 0x3f | 0x80;
+  const hex = [...bytes].map(byte => byte.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}
+
+function attempt(act) {
+  try {
+    return act(sessionStorage);
+  } catch (problem) {
+    console.warn("This browser keeps nothing beyond the page:", problem.name);
+    return null;
+  }
+}

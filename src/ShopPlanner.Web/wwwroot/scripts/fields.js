@@ -1,0 +1,230 @@
+// Keeps what is typed until the server says that it is stored. A field has a name (data-field), the stored text (data-kept), the text
+// that the server shows (data-shown), and the newest texts that came in (data-heard) and were answered (data-seq). The text in the field
+// belongs to this script alone: an older answer never wins over it. What is not stored survives an outage, a reload and a restart.
+import * as box from "./kept.js";
+import * as commands from "./commands.js";
+
+const pageOf = () => location.pathname;
+const scopeOf = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
+const idOf = el => box.id(pageOf(), scopeOf(el), el.dataset.field);
+const isOfForm = el => el.closest("[data-form]") !== null;
+const isShut = el => el.closest("fieldset.until-live[disabled]") !== null;
+const fields = (root = document) => [...root.querySelectorAll("[data-field]")];
+const answered = el => Number(el.dataset.seq ?? 0);
+const heard = el => Number(el.dataset.heard ?? 0);
+
+const seen = new WeakSet(), rounds = new WeakMap(), timers = new WeakMap(), opened = new Set(), adopted = new Set();
+let counter = 0, isDown = false;
+
+export function read(el) {
+  return el.type === "checkbox" ? String(el.checked) : el.type === "radio" ? chosen(el) : el.value;
+}
+
+function chosen(el) {
+  const group = [...(el.closest("fieldset, form") ?? document).querySelectorAll(`input[type=radio][name="${el.name}"]`)];
+  return group.find(one => one.checked)?.value ?? "";
+}
+
+function write(el, text) {
+  if (el.type === "checkbox") el.checked = text === "true";
+  else if (el.type === "radio") el.checked = el.value === text;
+  else if (el.value !== text) el.value = text;
+}
+
+// Takes down what stands in the field. Back at the stored text there is nothing to keep, unless another one is on its way.
+export function note(el) {
+  const id = idOf(el), value = read(el);
+  let entry = box.get(id);
+  if (!entry) {
+    if (value === el.dataset.shown) return;
+    entry = { value: null, base: el.dataset.kept, seq: 0, sent: 0, mine: [] };
+  }
+  if (entry.value === value) return;
+  Object.assign(entry, { value, seq: ++counter });
+  const isBack = value === el.dataset.kept && value === el.dataset.shown && entry.sent <= answered(el);
+  if (isBack) box.drop(id);
+  else box.put(id, entry);
+  say();
+}
+
+// Sends the newest text, once. A slider waits until its last place came in.
+export function send(el) {
+  const entry = box.get(idOf(el));
+  if (!entry || isDown || isShut(el) || entry.sent >= entry.seq) return;
+  if (el.type === "range" && heard(el) < entry.sent) return;
+  entry.sent = entry.seq;
+  if (!entry.mine.includes(entry.value)) entry.mine.push(entry.value);
+  box.put(idOf(el), entry);
+  el.dispatchEvent(new CustomEvent("typed", { bubbles: true, detail: { value: entry.value, base: entry.base, seq: entry.seq } }));
+  say();
+}
+
+// The server drew the field: is its answer about the newest text?
+function settle(el) {
+  const id = idOf(el);
+  if (hasNewRound(el)) box.drop(id);
+  const entry = box.get(id);
+  if (!entry) return write(el, el.dataset.shown);
+  if (!seen.has(el)) entry.sent = 0;
+  seen.add(el);
+  const { kept, shown } = el.dataset;
+  if (entry.sent > 0 && answered(el) >= entry.seq) {
+    if (shown !== kept) return;
+    box.drop(id);
+    write(el, shown);
+    return;
+  }
+  // An earlier text of this device is stored, or was stored before the page was opened again: that is no conflict.
+  if (entry.mine.includes(kept)) entry.base = kept;
+  write(el, entry.value);
+  if (!entry.seq || entry.sent === 0) entry.seq = ++counter;
+  if (entry.sent < entry.seq && (entry.sent === 0 || el.type === "range")) send(el);
+}
+
+function hasNewRound(el) {
+  const now = `${el.dataset.round ?? 0} ${el.closest("[data-form]")?.dataset.round ?? 0}`, before = rounds.get(el);
+  rounds.set(el, now);
+  return before !== undefined && before !== now;
+}
+
+// Typing for a row that never was stored goes into the new row, which has another name after the page was opened again.
+function adopt() {
+  const row = document.querySelector("[data-adopts]");
+  if (!row || isShut(row) || adopted.has(pageOf())) return;
+  adopted.add(pageOf());
+  for (const scope of box.scopes(pageOf())) {
+    if (!scope.startsWith(row.dataset.adopts) || document.querySelector(`[data-scope="${CSS.escape(scope)}"]`)) continue;
+    box.move(pageOf(), scope, row.dataset.scope);
+    for (const el of fields(row)) settle(el);
+  }
+}
+
+// A form or panel with kept typing is opened again, once.
+function open() {
+  adopt();
+  for (const scope of box.scopes(pageOf())) {
+    if (opened.has(pageOf() + scope) || document.querySelector(`[data-form="${CSS.escape(scope)}"], [data-scope="${CSS.escape(scope)}"]`)) continue;
+    const opener = document.querySelector(`[data-opens="${CSS.escape(scope)}"]`);
+    if (!opener || isShut(opener)) continue;
+    opened.add(pageOf() + scope);
+    opener.click();
+  }
+}
+
+// How saving stands: only what the server answered as stored is called saved.
+export function say() {
+  const places = [...document.querySelectorAll("[data-save-state]")];
+  const waiting = fields().filter(el => !isOfForm(el) && box.has(idOf(el)));
+  const refused = waiting.filter(el => answered(el) >= (box.get(idOf(el))?.seq ?? 0));
+  const open = box.count(pageOf(), scope => !document.querySelector(`[data-form="${CSS.escape(scope)}"]`));
+  const words = open === 0 ? "Saved"
+    : isDown ? `Kept on this device, not saved yet (${open})`
+    : refused.length > 0 ? "Not saved: check the marked fields"
+    : waiting.some(el => box.get(idOf(el)).sent > 0) ? "Saving…"
+    : `Not saved yet (${open})`;
+  for (const place of places) if (place.textContent !== words) place.textContent = words;
+  const notice = document.querySelector("[data-kept-count]");
+  const note = open > 0 ? ` ${open} not saved yet.` : "";
+  if (notice && notice.textContent !== note) notice.textContent = note;
+}
+
+// While the line is down, undo takes back what was typed last on this page and is kept here.
+export function undoKept() {
+  const kept = fields().filter(el => box.has(idOf(el))).sort((a, b) => box.get(idOf(b)).seq - box.get(idOf(a)).seq)[0];
+  if (!kept) return false;
+  write(kept, kept.dataset.kept);
+  note(kept);
+  kept.focus();
+  return true;
+}
+
+export const lineIsDown = () => isDown;
+
+// Sends all texts of a form, in order, before its command.
+export function flush(form) {
+  for (const el of fields(form)) {
+    note(el);
+    send(el);
+  }
+}
+
+const contents = form => JSON.stringify(fields(form).map(el => [el.dataset.field, read(el)]));
+
+export function forget(scope) {
+  box.forget(commands.pageOf(scope) ?? pageOf(), scope);
+  commands.done(scope);
+  say();
+}
+
+function line(state) {
+  isDown = state !== "hide";
+  document.body.dataset.line = isDown ? "down" : "up";
+  if (!isDown) {
+    for (const el of fields()) {
+      const entry = box.get(idOf(el));
+      if (entry && heard(el) < entry.seq) entry.sent = 0;
+      if (entry && !waits(el)) send(el);
+    }
+    commands.again();
+  }
+  say();
+}
+
+// A text that its field sends only when it is left is not sent while the cursor is in it.
+const waits = el => el === document.activeElement && !("send" in el.dataset) && el.type === "text" && !isDown && box.get(idOf(el)).sent === 0
+  && !box.get(idOf(el)).left;
+
+function typing(event) {
+  const el = event.target;
+  if (!el.dataset?.field) return;
+  const isWhole = el.matches("select, [type=checkbox], [type=radio]");
+  if (event.type === "input" && isWhole) return;
+  note(el);
+  const entry = box.get(idOf(el));
+  if (entry && event.type === "change") entry.left = true;
+  if (event.type === "change" || el.dataset.send === "input" || el.type === "range") return send(el);
+  if (el.dataset.send !== "pause") return;
+  clearTimeout(timers.get(el));
+  timers.set(el, setTimeout(() => send(el), 500));
+}
+
+function changed(records) {
+  const touched = new Set();
+  for (const record of records) {
+    if (record.type === "attributes") {
+      if (record.target.matches("[data-field]")) touched.add(record.target);
+      else for (const el of fields(record.target)) touched.add(el);
+      continue;
+    }
+    if (record.target.matches?.("select[data-field]")) touched.add(record.target);
+    for (const node of record.addedNodes) {
+      if (node.nodeType !== Node.ELEMENT_NODE) continue;
+      if (node.matches("[data-field]")) touched.add(node);
+      for (const el of fields(node)) touched.add(el);
+    }
+  }
+  for (const el of touched) if (el.isConnected) settle(el);
+  commands.answered();
+  open();
+  say();
+}
+
+export function begin() {
+  for (const event of ["input", "change"]) document.addEventListener(event, typing, true);
+  document.addEventListener("shop-line", event => line(event.detail));
+  document.addEventListener("click", event => {
+    const button = isDown && event.target.closest?.("main button");
+    if (!button) return;
+    event.stopPropagation();
+    event.preventDefault();
+    if (button.matches("[data-undo]")) undoKept();
+  }, true);
+  commands.begin({ flush, contents, isDown: lineIsDown });
+  new MutationObserver(changed).observe(document.body, {
+    subtree: true, childList: true, attributes: true,
+    attributeFilter: ["data-kept", "data-shown", "data-heard", "data-seq", "data-round", "data-answer", "min", "max", "disabled"],
+  });
+  for (const el of fields()) settle(el);
+  window.shopFields = { forget };
+  say();
+}

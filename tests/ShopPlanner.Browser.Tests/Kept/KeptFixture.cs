@@ -1,0 +1,39 @@
+using Microsoft.Playwright;
+
+namespace ShopPlanner.Browser.Tests.Kept;
+
+/// <summary>A program behind a line that can be cut, and Chromium.</summary>
+public sealed class KeptFixture : IAsyncLifetime
+{
+    private readonly BrowserFixture browser = new();
+
+    public DroppingProxy Line { get; private set; } = default!;
+
+    public RunningApp App => browser.App;
+
+    public async ValueTask InitializeAsync()
+    {
+        await browser.InitializeAsync();
+        if (BrowserFixture.Chromium is not null)
+            Line = new DroppingProxy(App.Address.Port);
+    }
+
+    /// <summary>A browser profile of its own, behind the line that can be cut.</summary>
+    public Task<IPage> OpenAsync(Screen? screen = null) => browser.OpenAsync(screen ?? Screen.Desktop, at: Line?.Address);
+
+    /// <summary>A browser profile of its own that reaches the program whatever the line does: another device.</summary>
+    public Task<IPage> OpenElsewhereAsync() => browser.OpenAsync(Screen.Desktop);
+
+    public async Task RestartAsync()
+    {
+        await App.StartAgainAsync(TestContext.Current.CancellationToken);
+        Line.Target = App.Address.Port;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (Line is not null)
+            await Line.DisposeAsync();
+        await browser.DisposeAsync();
+    }
+}

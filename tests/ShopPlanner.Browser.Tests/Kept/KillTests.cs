@@ -1,0 +1,42 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopPlanner.Browser.Tests.Kept;
+
+/// <summary>Kill after kill while a browser types: nothing that was typed is missing.</summary>
+public sealed class KillTests(KeptFixture kept) : IClassFixture<KeptFixture>
+{
+    private const int Rounds = 60;
+
+    [Fact]
+    public async Task Sixty_kills_lose_nothing_that_was_typed()
+    {
+        var random = new Random(20261127);
+        var page = await kept.OpenAsync();
+        await page.GotoAsync("/shop");
+        await Fields.SettledAsync(page);
+        var names = new[] { "Kerf", "Widest rip", "Longest crosscut", "Car: longest piece" };
+        var typed = new Dictionary<string, string>();
+        for (var round = 1; round <= Rounds; round++)
+        {
+            var name = names[random.Next(names.Length)];
+            typed[name] = $"{round % 15 + 1}/{(name == "Kerf" ? 64 : 2)}";
+            await page.GetByLabel(name, new() { Exact = true }).FillAsync(typed[name]);
+            await page.GetByLabel(name, new() { Exact = true }).PressAsync("Tab");
+            await page.WaitForTimeoutAsync(random.Next(60));
+            await kept.App.KillAsync();
+            await kept.RestartAsync();
+            await page.WaitForFunctionAsync("() => document.body.dataset.line !== 'down'", null, new() { Timeout = 60_000 });
+            await Fields.SettledAsync(page);
+            await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved");
+            foreach (var (field, text) in typed)
+                await Expect(page.GetByLabel(field, new() { Exact = true })).ToHaveValueAsync(text);
+        }
+
+        var other = await kept.OpenElsewhereAsync();
+        await other.GotoAsync("/shop");
+        await Fields.SettledAsync(other);
+        foreach (var (field, text) in typed)
+            await Expect(other.GetByLabel(field, new() { Exact = true })).ToHaveValueAsync(text);
+    }
+}

@@ -1,0 +1,221 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopPlanner.Browser.Tests.Kept;
+
+/// <summary>What is typed while the line is down is kept, sent when it stands again, and called saved only when it is stored.</summary>
+public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
+{
+    // How each route is opened; null where a page has no field. A new page is added here, or the test of coverage fails.
+    private static readonly Dictionary<string, string?> Pages = new()
+    {
+        ["/"] = null,
+        ["/designs"] = null,
+        ["/plans"] = null,
+        ["/plans/new"] = "/plans/new",
+        ["/plans/runs/{Id:guid}"] = null,
+        ["/plans/{Id:guid}"] = null,
+        ["/plans/{Id:guid}/{Tab}"] = null,
+        ["/projects"] = "/projects",
+        ["/projects/{Id:guid}"] = "first of /projects",
+        ["/projects/{Id:guid}/idea"] = "idea",
+        ["/projects/{Id:guid}/parts"] = "first of /projects",
+        ["/rack-and-bin"] = "/rack-and-bin",
+        ["/rack-and-bin/{Id:guid}"] = null,
+        ["/shop"] = "/shop",
+        ["/stores"] = "/stores",
+        ["/stores/{Id:guid}"] = "first of /stores",
+        ["/workings"] = null,
+        ["/workings/{Name}"] = "/workings/sag?span=36&load=75%20lb&unit=in",
+    };
+
+    public static TheoryData<string> WithFields() => [.. Pages.Values.OfType<string>().Distinct()];
+
+    [Fact]
+    public void Every_page_is_known_to_these_tests() =>
+        Assert.Equal(FieldPages.Routes.Where(route => !FieldPages.IsPlain(route)), Pages.Keys.Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(WithFields))]
+    public async Task Every_input_of_a_page_is_kept_under_a_name_of_its_own(string place)
+    {
+        var page = await kept.OpenAsync();
+        await GoAsync(page, place);
+        await Fields.OpenAllAsync(page);
+        var without = await page.EvaluateAsync<string[]>(
+            """
+            [...document.querySelectorAll("main :is(input, select, textarea)")]
+              .filter(el => !("field" in el.dataset) && el.type !== "file" && !("pick" in el.dataset)).map(el => el.outerHTML)
+            """
+        );
+        Assert.Empty(without);
+        var ids = (await Fields.ReadAsync(page)).Select(field => (field.Id, field.Kind)).ToList();
+        Assert.NotEmpty(ids);
+        Assert.Equal(ids.Distinct(), ids);
+    }
+
+    [Theory]
+    [MemberData(nameof(WithFields))]
+    public async Task What_is_typed_without_a_line_is_stored_when_it_stands_again(string place)
+    {
+        var page = await kept.OpenAsync();
+        await GoAsync(page, place);
+        await Fields.OpenAllAsync(page);
+        await Fields.SettledAsync(page);
+        kept.Line.Drop();
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        var typed = await ChangeAllAsync(page, 3);
+        await ShowsTypedAsync(page, typed);
+        await SaysKeptAsync(page);
+        kept.Line.Restore();
+        await Fields.SettledAsync(page);
+        await ShowsTypedAsync(page, typed);
+        await HoldsWhatIsStoredAsync(page, place);
+    }
+
+    [Theory]
+    [MemberData(nameof(WithFields))]
+    public async Task What_is_typed_without_a_line_outlives_a_program_that_was_killed(string place)
+    {
+        var page = await kept.OpenAsync();
+        await GoAsync(page, place);
+        await Fields.OpenAllAsync(page);
+        await Fields.SettledAsync(page);
+        await kept.App.KillAsync();
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        var typed = await ChangeAllAsync(page, 5);
+        await kept.RestartAsync();
+        // The page opens again by itself.
+        await page.WaitForFunctionAsync("() => document.body.dataset.line !== 'down'", null, new() { Timeout = 60_000 });
+        await Fields.SettledAsync(page);
+        await ShowsTypedAsync(page, typed);
+        await HoldsWhatIsStoredAsync(page, place);
+    }
+
+    [Fact]
+    public async Task Filters_chosen_without_a_line_count_when_it_stands_again()
+    {
+        var page = await kept.OpenAsync();
+        await GoAsync(page, "/rack-and-bin");
+        kept.Line.Drop();
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        await page.GetByLabel("Where", new() { Exact = true }).SelectOptionAsync("rack");
+        await page.GetByLabel("Find", new() { Exact = true }).FillAsync("no such tag");
+        await page.GetByLabel("Find", new() { Exact = true }).PressAsync("Tab");
+        kept.Line.Restore();
+        await Expect(page.Locator(".stock-table")).ToHaveCountAsync(0);
+        await Expect(page.GetByLabel("Where", new() { Exact = true })).ToHaveValueAsync("rack");
+        await Expect(page.GetByLabel("Find", new() { Exact = true })).ToHaveValueAsync("no such tag");
+    }
+
+    private static async Task GoAsync(IPage page, string place)
+    {
+        await page.GotoAsync(await AddressAsync(page, place));
+        await Fields.SettledAsync(page);
+    }
+
+    private static async Task<string> AddressAsync(IPage page, string place)
+    {
+        if (place == "idea")
+            return await BeginIdeaAsync(page);
+        if (!place.StartsWith("first of ", StringComparison.Ordinal))
+            return place;
+        var list = place["first of ".Length..];
+        await page.GotoAsync(list);
+        return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
+    }
+
+    private static async Task<string> BeginIdeaAsync(IPage page)
+    {
+        await page.GotoAsync("/projects");
+        if (await page.Locator("main a.name", new() { HasText = "Bookcase" }).CountAsync() == 0)
+        {
+            await page.GotoAsync("/designs");
+            await Fields.SettledAsync(page);
+            await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true }).ClickAsync();
+            await page.WaitForURLAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
+            return new Uri(page.Url).AbsolutePath;
+        }
+
+        var parts = await page.Locator("main a.name", new() { HasText = "Bookcase" }).First.GetAttributeAsync("href");
+        return parts!.Replace("/parts", "/idea", StringComparison.Ordinal);
+    }
+
+    // Fields that stand for the same thing are not typed in twice, and what rebuilds the page is tried elsewhere.
+    private static async Task<Dictionary<string, string>> ChangeAllAsync(IPage page, int step)
+    {
+        var typed = new Dictionary<string, string>();
+        foreach (var field in (await Fields.ReadAsync(page)).DistinctBy(field => field.Id))
+        {
+            if (IsLeftAlone(field))
+                continue;
+            typed[field.Id] = await Fields.ChangeAsync(page, field.Id, step);
+        }
+
+        return typed;
+    }
+
+    private static bool IsLeftAlone(FieldSeen field) =>
+        field.Id.Contains("slider ", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ Unit", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ unit", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ State", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ material", StringComparison.Ordinal)
+        || field.Id is " / Where" or " / Material" or " / Find"
+        || field.Id.EndsWith("/ It comes as", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ Frame", StringComparison.Ordinal)
+        || field.Id.EndsWith("/ Top", StringComparison.Ordinal);
+
+    private static async Task ShowsTypedAsync(IPage page, Dictionary<string, string> typed)
+    {
+        var lost = await LostAsync(page, typed);
+        for (var tries = 0; lost.Count > 0 && tries < 50; tries++)
+        {
+            await page.WaitForTimeoutAsync(100);
+            lost = await LostAsync(page, typed);
+        }
+
+        Assert.True(lost.Count == 0, string.Join("\n", lost));
+    }
+
+    private static async Task<List<string>> LostAsync(IPage page, Dictionary<string, string> typed)
+    {
+        var now = (await Fields.ReadAsync(page)).ToLookup(field => field.Id);
+        return
+        [
+            .. typed
+                .Where(one =>
+                    !now[one.Key].Any(field =>
+                        field.Value == one.Value || (field.Kept == field.Shown && field.Value == field.Kept)
+                    )
+                )
+                .Select(one => $"{one.Key}: typed {one.Value}, now {string.Join(" ", now[one.Key])}"),
+        ];
+    }
+
+    private static async Task SaysKeptAsync(IPage page)
+    {
+        if (await Fields.SaveWordsAsync(page) is { Length: > 0 } words)
+            Assert.StartsWith("Kept on this device, not saved yet (", words, StringComparison.Ordinal);
+    }
+
+    // Another device sees what this page calls stored; what it does not show is not called saved.
+    private async Task HoldsWhatIsStoredAsync(IPage page, string place)
+    {
+        var here = (await Fields.ReadAsync(page)).Where(field => !field.Form && field.Id != " / Look").ToList();
+        if ((await Fields.SaveWordsAsync(page)) == "Saved")
+            Assert.All(here, field => Assert.Equal(field.Kept, field.Value));
+        if (place.StartsWith("/workings", StringComparison.Ordinal) || place.StartsWith("/rack", StringComparison.Ordinal))
+            return;
+        var other = await kept.OpenElsewhereAsync();
+        await other.GotoAsync(new Uri(page.Url).PathAndQuery);
+        await Fields.SettledAsync(other);
+        await Fields.OpenAllAsync(other);
+        var there = (await Fields.ReadAsync(other)).ToLookup(field => field.Id);
+        Assert.Empty(
+            here.Where(field => there[field.Id].All(one => one.Kept != field.Kept))
+                .Select(field => $"{field} here, elsewhere {string.Join(" ", there[field.Id])}")
+        );
+        await other.Context.CloseAsync();
+    }
+}
