@@ -8,7 +8,8 @@ internal static class HealthCheck
     /// <summary>Returns 0 when the first page is answered; otherwise 1, after one line.</summary>
     public static async Task<int> AskAsync(int port)
     {
-        var address = $"http://localhost:{port}/";
+        // A container need not know the name localhost.
+        var address = $"http://127.0.0.1:{port}/";
         try
         {
             using var client = new HttpClient { Timeout = Patience };

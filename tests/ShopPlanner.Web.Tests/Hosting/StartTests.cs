@@ -66,7 +66,7 @@ public sealed class StartTests : IDisposable
         using var signal = Process.Start("kill", ["-TERM", Text(program.Id)]);
         Assert.Equal((0, "", ""), await program.EndAsync());
         using var dead = new StartedProgram("--health", "--port", port);
-        AssertOneLine(await dead.EndAsync(), 1, $"http://localhost:{port}/", "does not answer");
+        AssertOneLine(await dead.EndAsync(), 1, $"http://127.0.0.1:{port}/", "does not answer");
     }
 
     private async Task FailsAsync(int exit, string[] words, params string[] args)
