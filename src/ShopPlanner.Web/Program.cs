@@ -19,6 +19,8 @@ public static class Program
         var reading = WebOptions.Read(args);
         if (reading.Settings is not { } settings)
             return reading.ExitCode;
+        if (settings.AsksHealth)
+            return await HealthCheck.AskAsync(settings.Port);
         await using var app = Build(settings);
         return await app.RunShopAsync(settings);
     }

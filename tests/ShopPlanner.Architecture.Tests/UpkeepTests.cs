@@ -22,6 +22,15 @@ public sealed partial class UpkeepTests
             path => !File.Exists(Path.Combine(Path.GetDirectoryName(path)!, "packages.lock.json"))
         );
 
+    [Theory]
+    [InlineData("linux-x64")]
+    [InlineData("linux-arm64")]
+    public void Publishing_for_a_platform_leaves_the_lock_files_as_they_are(string platform) =>
+        Assert.DoesNotContain(
+            Repository.Files("packages.lock.json", "src"),
+            path => !File.ReadAllText(path).Contains($"net10.0/{platform}", StringComparison.Ordinal)
+        );
+
     [Fact]
     public void Every_project_is_in_the_solution()
     {

@@ -30,8 +30,15 @@ internal sealed class DailyBackup(
         using var timer = new PeriodicTimer(Pause, clock);
         if (!database.IsNew)
             await TryAsync(stoppingToken);
-        while (await timer.WaitForNextTickAsync(stoppingToken))
-            await TryAsync(stoppingToken);
+        try
+        {
+            while (await timer.WaitForNextTickAsync(stoppingToken))
+                await TryAsync(stoppingToken);
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            log.LogDebug("No more copies: the program stops");
+        }
     }
 
     private async Task TryAsync(CancellationToken cancel)

@@ -18,22 +18,26 @@ internal sealed class DataFolder(string path)
 
     private string Lock => Path.Combine(Root, "shop.lock");
 
-    /// <summary>Makes the folders, for the owner alone, and sees that files can be written.</summary>
+    /// <summary>Makes the folders, for the owner alone, and sees that files can be written and the keys read.</summary>
     public void Prepare()
     {
         try
         {
             foreach (var folder in new[] { Root, Backups, Keys })
+            {
                 Make(folder);
-            var probe = Path.Combine(Root, $"writable-{Guid.CreateVersion7():N}.tmp");
-            File.WriteAllText(probe, "");
-            File.Delete(probe);
+                TryWriting(folder);
+            }
+
+            // A key written by another user cannot be read, and every form would be refused.
+            foreach (var key in Directory.EnumerateFiles(Keys))
+                File.OpenRead(key).Dispose();
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             throw new ShopStartException(
-                $"The data folder {Root} cannot be written by user '{Environment.UserName}': {OneLine(problem)} "
-                    + "Allow writing to it, or choose another with --data.",
+                $"The data folder {Root} cannot be used by user '{Environment.UserName}': {OneLine(problem)} "
+                    + "Let that user read and write it, or choose another with --data.",
                 problem
             );
         }
@@ -77,6 +81,13 @@ internal sealed class DataFolder(string path)
             Directory.CreateDirectory(folder);
         else
             Directory.CreateDirectory(folder, OwnerOnly);
+    }
+
+    private static void TryWriting(string folder)
+    {
+        var probe = Path.Combine(folder, $"writable-{Guid.CreateVersion7():N}.tmp");
+        File.WriteAllText(probe, "");
+        File.Delete(probe);
     }
 
     private static string OneLine(Exception problem) => problem.Message.ReplaceLineEndings(" ");

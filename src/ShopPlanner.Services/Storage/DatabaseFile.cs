@@ -38,7 +38,7 @@ internal static class DatabaseFile
 
     private static void CheckHeader(DataFolder folder)
     {
-        using var file = new FileStream(folder.Database, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        using var file = new FileStream(folder.Database, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
         var start = new byte[Header.Length];
         var read = file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
         if (read == 0)

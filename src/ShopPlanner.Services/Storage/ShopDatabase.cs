@@ -105,17 +105,20 @@ public sealed class ShopDatabase : IDisposable
 
     private ShopStartException Explain(Exception problem) =>
         new(
-            $"The shop in {folder.Root} cannot be opened: {problem.GetBaseException().Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
+            $"The shop in {folder.Root} cannot be opened: {Cause(problem).Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
                 + $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.",
             problem
         );
+
+    // The message of an inner one would leave out the file.
+    private static Exception Cause(Exception problem) => problem is DbUpdateException ? problem.GetBaseException() : problem;
 
     private async Task UpgradeAsync(CancellationToken cancel)
     {
         DatabaseFile.CheckIsShop(folder);
         await new Migrator(contexts, folder, backups).UpgradeAsync(cancel);
         await FillAsync(contexts, cancel);
-        log.LogInformation("The shop's data is in {Folder}", folder.Root);
+        log.LogDebug("The shop's data is in {Folder}", folder.Root);
     }
 
     private async Task CreateAsync(CancellationToken cancel)
@@ -135,7 +138,7 @@ public sealed class ShopDatabase : IDisposable
 
         File.Move(folder.Unfinished, folder.Database);
         IsNew = true;
-        log.LogInformation("A new shop was made in {Folder}", folder.Root);
+        log.LogDebug("A new shop was made in {Folder}", folder.Root);
     }
 
     private async Task FillAsync(ShopContextFactory file, CancellationToken cancel)

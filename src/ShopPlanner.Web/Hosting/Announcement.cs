@@ -1,4 +1,3 @@
-using System.Net;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -7,26 +6,34 @@ namespace ShopPlanner.Web.Hosting;
 /// <summary>Tells the person who started the program where to find it.</summary>
 internal static class Announcement
 {
-    /// <summary>Prints one line once the program listens.</summary>
-    public static void AnnounceWhenListening(this WebApplication app) =>
+    /// <summary>Prints the addresses and the data folder, a line each, once the program listens.</summary>
+    public static void AnnounceWhenListening(this WebApplication app, WebSettings settings) =>
         app.Lifetime.ApplicationStarted.Register(() =>
-            Console.Out.WriteLine(
-                Text(
-                    Bound(app.Services.GetRequiredService<IServer>()),
-                    app.Services.GetRequiredService<LanAddresses>().ForTablet()
-                )
-            )
-        );
+        {
+            var bound = Bound(app.Services.GetRequiredService<IServer>());
+            var lan = app.Services.GetRequiredService<LanAddresses>().ForTablet();
+            Console.Out.WriteLine(Text(bound, ForTablet(lan?.ToString(), settings.Hosts, InContainer())));
+            Console.Out.WriteLine($"Its data is in {settings.DataFolder}");
+        });
 
     /// <summary>The line: for this computer, and for a tablet where the program can be reached from one.</summary>
-    internal static string Text(IReadOnlyCollection<Uri> bound, IPAddress? lan)
+    internal static string Text(IReadOnlyCollection<Uri> bound, string? tablet)
     {
         var first = bound.First();
         var here =
             $"Shop Planner is at {first.Scheme}://{(IsAny(first) || first.IsLoopback ? "localhost" : first.Host)}:{first.Port}";
         var reachable = bound.FirstOrDefault(IsAny);
-        return reachable is null || lan is null ? here : $"{here} — on the tablet: {reachable.Scheme}://{lan}:{reachable.Port}";
+        return reachable is null || tablet is null
+            ? here
+            : $"{here} — on the tablet: {reachable.Scheme}://{tablet}:{reachable.Port}";
     }
+
+    /// <summary>Returns the name to type on a tablet. A container's own address leads nowhere from outside, a name given does.</summary>
+    internal static string? ForTablet(string? lan, IReadOnlyList<string> hosts, bool container) =>
+        container ? hosts.FirstOrDefault(host => !host.Equals("localhost", StringComparison.OrdinalIgnoreCase)) : lan;
+
+    // The usual sign inside a container of .NET; deploy/Containerfile sets it.
+    private static bool InContainer() => Environment.GetEnvironmentVariable("DOTNET_RUNNING_IN_CONTAINER") == "true";
 
     private static List<Uri> Bound(IServer server) =>
         [.. server.Features.Get<IServerAddressesFeature>()!.Addresses.Select(address => new Uri(WebOptions.Spelled(address)))];

@@ -16,6 +16,7 @@ internal static class Listening
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         // On a home computer the keys that sign forms lie in the owner's folder, readable by the owner alone.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = Running.StopTime);
         SetAddresses(builder.WebHost, settings);
     }
 

@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Connections;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Web.Hosting;
@@ -6,29 +5,40 @@ namespace ShopPlanner.Web.Hosting;
 /// <summary>Opens the shop's data and serves it until stopped.</summary>
 internal static class Running
 {
-    /// <summary>Returns the status to end with: 0, or 1 after one line that says why the program cannot run.</summary>
+    /// <summary>The status after a start that may succeed later: the port is taken, the network is not up yet.</summary>
+    public const int CannotListen = 1;
+
+    /// <summary>The status after a start that fails again until somebody mends the data folder.</summary>
+    public const int CannotOpen = 3;
+
+    /// <summary>How long a stop waits for pages and the plan in work. Whatever stops the program must allow more.</summary>
+    public static readonly TimeSpan StopTime = TimeSpan.FromSeconds(20);
+
+    /// <summary>Returns the status to end with: 0, or another after one line that says why the program cannot run.</summary>
     public static async Task<int> RunShopAsync(this WebApplication app, WebSettings settings)
     {
         try
         {
             await app.Services.GetRequiredService<ShopDatabase>().OpenAsync();
-            app.AnnounceWhenListening();
-            await app.RunAsync();
-            return 0;
+            app.AnnounceWhenListening(settings);
+            await app.StartAsync();
         }
         catch (ShopStartException problem)
         {
-            return Say(problem.Message);
+            return Say(problem.Message, CannotOpen);
         }
-        catch (IOException problem) when (problem.InnerException is AddressInUseException)
+        catch (Exception problem) when (ListenRefusal.Explain(problem, settings) is { } line)
         {
-            return Say($"Port {settings.Port} is taken by another program. Stop that, or choose another port with --port.");
+            return Say(line, CannotListen);
         }
+
+        await app.WaitForShutdownAsync();
+        return 0;
     }
 
-    private static int Say(string line)
+    private static int Say(string line, int status)
     {
         Console.Error.WriteLine(line);
-        return 1;
+        return status;
     }
 }

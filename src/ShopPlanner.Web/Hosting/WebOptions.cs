@@ -32,7 +32,7 @@ internal static class WebOptions
     private static readonly Option<string[]> Urls = new("--urls")
     {
         HelpName = "URL",
-        Description = "Addresses to listen on, parted by ';', instead of --port.",
+        Description = "Addresses to listen on, parted by spaces or ';', instead of --port.",
     };
 
     private static readonly Option<bool> OnlyThisComputer = new("--only-this-computer")
@@ -43,7 +43,12 @@ internal static class WebOptions
     private static readonly Option<string[]> Hosts = new("--host")
     {
         HelpName = "NAME",
-        Description = "Another name or address that the program may be opened by. May be given several times.",
+        Description = "More names or addresses that the program may be opened by, parted by spaces. May be given several times.",
+    };
+
+    private static readonly Option<bool> Health = new("--health")
+    {
+        Description = "Ask the program that runs on --port whether it answers, and end: 0 when it does.",
     };
 
     /// <summary>Reads; writes help to standard output and faults to standard error.</summary>
@@ -75,6 +80,7 @@ internal static class WebOptions
             Urls,
             OnlyThisComputer,
             Hosts,
+            Health,
         };
     }
 
@@ -88,7 +94,8 @@ internal static class WebOptions
             result.GetValue(Port),
             [.. Split(result.GetValue(Urls))],
             result.GetValue(OnlyThisComputer),
-            [.. result.GetValue(Hosts) ?? []]
+            [.. Split(result.GetValue(Hosts))],
+            result.GetValue(Health)
         );
     }
 
@@ -103,14 +110,27 @@ internal static class WebOptions
         foreach (var url in Split(result.Tokens.Select(token => token.Value)))
             if (!IsAddress(url))
                 result.AddError($"--urls: '{url}' is not an address: write it like http://0.0.0.0:5080");
+            else if (Unusable(new Uri(Spelled(url))) is { } why)
+                result.AddError($"--urls: '{url}' {why}");
     }
+
+    // The web server listens on every address when it is given a name that it does not know.
+    private static string? Unusable(Uri url) =>
+        url switch
+        {
+            { AbsolutePath: not "/" } => "has a path: write only an address and a port, like http://0.0.0.0:5080",
+            { HostNameType: UriHostNameType.Dns, IsLoopback: false } =>
+                $"has a name: write an address of this computer, or '*' for all, and --host {url.Host} for the name",
+            { IsLoopback: true, HostNameType: UriHostNameType.Dns, Port: 0 } => "asks for a free port: write 127.0.0.1 for that",
+            _ => null,
+        };
 
     private static void CheckHosts(OptionResult result)
     {
-        foreach (var token in result.Tokens)
-            if (Uri.CheckHostName(token.Value) == UriHostNameType.Unknown)
+        foreach (var name in Split(result.Tokens.Select(token => token.Value)))
+            if (Uri.CheckHostName(name) == UriHostNameType.Unknown)
                 result.AddError(
-                    $"--host: '{token.Value}' is not a name or address: write it without http:// and port, like workshop.example"
+                    $"--host: '{name}' is not a name or address: write it without http:// and port, like workshop.example"
                 );
     }
 
@@ -124,7 +144,7 @@ internal static class WebOptions
 
     private static IEnumerable<string> Split(IEnumerable<string>? values) =>
         (values ?? []).SelectMany(value =>
-            value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            value.Split([';', ',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
         );
 
     private static WebOptionsReading Complain(IReadOnlyList<ParseError> errors)

@@ -7,13 +7,15 @@ namespace ShopPlanner.Web.Hosting;
 /// <param name="Urls">Addresses to listen on instead of <paramref name="Port"/>; empty for none.</param>
 /// <param name="OnlyThisComputer">True to listen on the loopback addresses alone.</param>
 /// <param name="Hosts">More names that the program may be opened by.</param>
+/// <param name="AsksHealth">Whether to ask a program that runs on <paramref name="Port"/> instead of starting one.</param>
 public sealed record WebSettings(
     string DataFolder,
     bool Demo,
     int Port,
     IReadOnlyList<string> Urls,
     bool OnlyThisComputer,
-    IReadOnlyList<string> Hosts
+    IReadOnlyList<string> Hosts,
+    bool AsksHealth = false
 )
 {
     /// <summary>Where the program listens unless told otherwise.</summary>

@@ -1,4 +1,3 @@
-using System.Net;
 using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Tests.Hosting;
@@ -51,6 +50,39 @@ public sealed class OptionTests
         Assert.Contains("--host: 'http://x'", said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Several_names_may_stand_in_one_option() =>
+        Assert.Equal(
+            ["workshop.local", "192.0.2.7", "shop.example"],
+            Read("--host", "workshop.local 192.0.2.7", "--host", "shop.example").Settings!.Hosts
+        );
+
+    [Fact]
+    public void No_name_at_all_is_no_fault() => Assert.Empty(Read("--host", "").Settings!.Hosts);
+
+    [Theory]
+    [InlineData("http://workshop.example:5080", "has a name")]
+    [InlineData("http://127.0.0.1:5080/shop", "has a path")]
+    [InlineData("http://localhost:0", "asks for a free port: write 127.0.0.1")]
+    public void An_address_that_cannot_be_listened_on_as_meant_is_refused(string url, string why) =>
+        Assert.Contains($"--urls: '{url}' {why}", ReadAloud("--urls", url).Said);
+
+    [Theory]
+    [InlineData("*")]
+    [InlineData("localhost")]
+    [InlineData("192.0.2.7")]
+    [InlineData("[::1]")]
+    public void An_address_of_this_computer_is_taken(string host) =>
+        Assert.Equal([$"http://{host}:5080"], Read("--urls", $"http://{host}:5080").Settings!.Urls);
+
+    [Fact]
+    public void In_a_container_the_name_given_is_announced_and_never_its_own_address()
+    {
+        Assert.Equal("workshop.local", Announcement.ForTablet("172.17.0.2", ["localhost", "workshop.local"], container: true));
+        Assert.Null(Announcement.ForTablet("172.17.0.2", ["localhost"], container: true));
+        Assert.Equal("192.0.2.7", Announcement.ForTablet("192.0.2.7", ["workshop.local"], container: false));
+    }
+
     [Theory]
     [InlineData("--nonsense")]
     [InlineData("--port")]
@@ -67,7 +99,7 @@ public sealed class OptionTests
     [InlineData("http://127.0.0.1:7000", "192.168.1.5", "Shop Planner is at http://localhost:7000")]
     [InlineData("http://192.168.1.5:7000", "192.168.1.5", "Shop Planner is at http://192.168.1.5:7000")]
     public void The_addresses_are_announced(string bound, string? lan, string expected) =>
-        Assert.Equal(expected, Announcement.Text([new Uri(bound)], lan is null ? null : IPAddress.Parse(lan)));
+        Assert.Equal(expected, Announcement.Text([new Uri(bound)], lan));
 
     private static WebOptionsReading Read(params string[] args) => WebOptions.Read(args);
 
