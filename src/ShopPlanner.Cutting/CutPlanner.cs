@@ -194,7 +194,7 @@ public sealed class CutPlanner
         var cost = best.Select(
                 (result, i) =>
                     jobs[i].IsUnpriced && result is not null
-                        ? 0
+                        ? jobs[i].Paid(result)
                         : Lower(i == changed ? progress?.Cost?.Count : null, result is { Complete: true } ? result.Cost : null)
             )
             .ToList();

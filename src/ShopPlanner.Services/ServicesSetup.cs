@@ -54,6 +54,7 @@ public static class ServicesSetup
     {
         services.AddSingleton<ICutPlanner, ShopCutPlanner>();
         services.AddSingleton<PlanStorage>();
+        services.AddSingleton<PlanJobEnds>();
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();
         services.AddSingleton<PacketPrinter>();

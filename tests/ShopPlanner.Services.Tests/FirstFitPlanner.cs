@@ -13,6 +13,9 @@ internal sealed class FirstFitPlanner : ICutPlanner
 
     public ImmutableArray<Fault> Faults { get; set; } = [];
 
+    /// <summary>Whether it finds nothing, as when it is stopped at once.</summary>
+    public bool Empty { get; set; }
+
     public int Runs { get; private set; }
 
     public string Version => "first fit for tests";
@@ -22,6 +25,8 @@ internal sealed class FirstFitPlanner : ICutPlanner
         Runs++;
         Before?.Invoke(request, control);
         var boards = new List<Board>();
+        if (Empty)
+            return new CutPlan(request.Unit, PlanStatus.Incomplete, Money.Zero, Money.Zero, 0.01, [], [], []);
         var unplaced = ImmutableArray.CreateBuilder<UnplacedPart>();
         foreach (var part in request.Parts)
         {

@@ -48,7 +48,7 @@ internal sealed class BoardJob
     private BoardStock Model(CutStock stock)
     {
         long? keep = job.Keep.BoardLength is { } least ? Scale.Up(least.Ticks + job.Kerf, scale) : null;
-        return new(Math.Max(1, (job.UsableX(stock) + job.Kerf) / scale), stock.Price.Count, stock.Quantity, stock.Offcut, keep);
+        return new(Math.Max(1, (job.UsableX(stock) + job.Kerf) / scale), job.Weight(stock), stock.Quantity, stock.Offcut, keep);
     }
 
     // Layouts that differ in the names of their parts only are one pattern.

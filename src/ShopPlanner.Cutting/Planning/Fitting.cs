@@ -42,38 +42,31 @@ internal static class Fitting
     {
         var whole = fit.Whole;
         ImmutableArray<CutPart> parts = [.. whole.Parts.Where(part => !unplaced.ContainsKey(part.Id))];
-        return Priced(
-            whole with
-            {
-                Parts = parts,
-                Stock = [.. whole.Stock.Where((_, i) => parts.Any(part => fit.Fits(part, i)))],
-            }
-        );
+        ImmutableArray<CutStock> stock = [.. whole.Stock.Where((_, i) => parts.Any(part => fit.Fits(part, i)))];
+        var job = whole with { Parts = parts, Stock = stock };
+        if (!IsUnpriced(stock))
+            return job;
+        if (parts.All(fit.FitsEndless))
+            job = job with { Stock = [.. stock.Where(one => one.Price == Money.Zero)] };
+        return job with { Wood = Wood(job.Stock) };
     }
 
-    // Without a price a whole board would be as good as a short one: then the largest counts a million, others by their size.
-    private static Job Priced(Job job)
+    private static bool IsUnpriced(ImmutableArray<CutStock> stock) =>
+        stock.Any(one => !one.Offcut) && stock.All(one => one.Offcut || one.Price == Money.Zero);
+
+    // Without a price a whole board would be as good as a short one: then the largest counts a million, others by their size, and
+    // an offcut that has a price counts more than any of them.
+    private static ImmutableDictionary<string, long> Wood(ImmutableArray<CutStock> stock)
     {
         const long largest = 1_000_000;
-        var sold = job.Stock.Where(stock => !stock.Offcut).ToList();
-        if (sold.Count == 0 || sold.Any(stock => stock.Price != Money.Zero))
-            return job;
-        var most = sold.Max(Size);
-        return job with
-        {
-            IsUnpriced = true,
-            Stock =
-            [
-                .. job.Stock.Select(stock =>
-                    stock.Offcut
-                        ? stock
-                        : stock with
-                        {
-                            Price = Money.FromCount((long)Math.Ceiling(Size(stock) / most * largest)),
-                        }
-                ),
-            ],
-        };
+        var most = stock.Where(one => !one.Offcut).Max(Size);
+        return stock.ToImmutableDictionary(
+            one => one.Id,
+            one =>
+                !one.Offcut ? (long)Math.Ceiling(Size(one) / most * largest)
+                : one.Price == Money.Zero ? 0
+                : largest + one.Price.Count
+        );
     }
 
     private static double Size(CutStock stock) => (double)stock.Length.Ticks * stock.Width.Ticks;
@@ -89,6 +82,12 @@ internal static class Fitting
         private readonly PracticableLayouts? layouts = whole.IsLimited ? new(whole) : null;
 
         public Job Whole => whole;
+
+        /// <summary>True when new stock without end takes the part.</summary>
+        public bool FitsEndless(CutPart part) =>
+            Enumerable
+                .Range(0, whole.Stock.Length)
+                .Any(i => whole.Stock[i] is { Offcut: false, Quantity: null } && Fits(part, i));
 
         public bool Fits(CutPart part, int stock) =>
             whole.Fits(part, whole.Stock[stock]) && (layouts is null || !layouts.Binds(stock) || layouts.CanCut(part, stock));

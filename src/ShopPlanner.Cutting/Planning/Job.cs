@@ -23,8 +23,12 @@ internal sealed record Job(
     /// <summary>What can be carried home; null for anything.</summary>
     public CarryLimit? Carry { get; init; }
 
-    /// <summary>True when nothing that could be bought has a price: then wood is what it costs, and the prices here stand for it.</summary>
-    public bool IsUnpriced { get; init; }
+    /// <summary>What the search counts instead of prices, by stock id, where nothing that could be bought has a price: the wood. Null
+    /// where prices count.</summary>
+    public ImmutableDictionary<string, long>? Wood { get; init; }
+
+    /// <summary>True when nothing that could be bought has a price.</summary>
+    public bool IsUnpriced => Wood is not null;
 
     public bool IsBoard => Material.Form == StockForm.Board;
 
@@ -37,6 +41,23 @@ internal sealed record Job(
         && !IsLimited
         && Parts.All(part => part.Width == Material.Width)
         && Stock.All(stock => stock.Width <= Material.Width);
+
+    /// <summary>What the search counts for one piece of a stock: its price, or its wood.</summary>
+    public long Weight(CutStock stock) => Wood is null ? stock.Price.Count : Wood[stock.Id];
+
+    /// <summary>What the stock cut for an answer costs in money.</summary>
+    public long Paid(JobResult result)
+    {
+        if (!IsUnpriced)
+            return result.Cost;
+        if (result.Kept is not { } kept)
+            return result.Stocks.Sum(cut => cut.Stock.Price.Count * cut.Times);
+        var prices = Stock.ToDictionary(stock => stock.Id, stock => stock.Price.Count);
+        return kept.Sum(layout => prices[layout.Stock] * layout.Copies);
+    }
+
+    /// <summary>Money that no answer goes below. Wood says nothing of it.</summary>
+    public long PaidAtLeast(JobResult result) => IsUnpriced ? 0 : Math.Min(result.Bound, result.Cost);
 
     public long Kerf => Saw.Kerf.Ticks;
 

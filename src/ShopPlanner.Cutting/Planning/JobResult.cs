@@ -6,7 +6,7 @@ namespace ShopPlanner.Cutting.Planning;
 /// <summary>How one material is cut.</summary>
 /// <param name="Stocks">Every kind of layout: which stock, how many, what becomes of its usable wood.</param>
 /// <param name="Unmet">Pieces of each part of the job that no stock has room for.</param>
-/// <param name="Cost">In counts of <see cref="Core.Measures.Money"/>.</param>
+/// <param name="Cost">The sum of <see cref="Job.Weight"/> of all stock cut.</param>
 /// <param name="Bound">No plan that places the same pieces costs less.</param>
 /// <param name="Shortage">True when it is shown that no plan places more pieces.</param>
 internal sealed record JobResult(

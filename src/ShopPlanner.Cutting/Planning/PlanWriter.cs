@@ -22,9 +22,8 @@ internal static class PlanWriter
             .. unplaced,
             .. jobs.Zip(results).SelectMany(pair => Missing(pair.First, pair.Second)),
         ];
-        var priced = jobs.Zip(results).Where(pair => !pair.First.IsUnpriced).Select(pair => pair.Second).ToList();
-        var cost = Money.FromCount(priced.Sum(result => result.Cost));
-        var bound = Money.FromCount(priced.Sum(result => Math.Min(result.Bound, result.Cost)));
+        var cost = Money.FromCount(jobs.Zip(results).Sum(pair => pair.First.Paid(pair.Second)));
+        var bound = Money.FromCount(jobs.Zip(results).Sum(pair => pair.First.PaidAtLeast(pair.Second)));
         var status =
             !missing.IsEmpty ? PlanStatus.Incomplete
             : cost == bound ? PlanStatus.Proven

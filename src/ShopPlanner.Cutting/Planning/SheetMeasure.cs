@@ -17,7 +17,7 @@ internal sealed class SheetMeasure(Job job, long scaleX, long scaleY)
         return new(
             (job.UsableX(stock) + job.Kerf) / scaleX,
             (job.UsableY(stock) + job.Kerf) / scaleY,
-            stock.Price.Count,
+            job.Weight(stock),
             stock.Quantity,
             stock.Offcut,
             keepX is { } x ? Scale.Up(x + job.Kerf, scaleX) : null,

@@ -28,6 +28,15 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
 
     public long Kerf => job.Kerf;
 
+    /// <summary>The least that a panel can measure. One that holds nothing takes the margin in, so that its neighbor need not.</summary>
+    public long Least(StorePanel panel) =>
+        panel.Rows.Count > 0
+            ? panel.With(panel.Content)
+            : Math.Min(Most, Math.Max(1, Math.Max(panel.Lead, panel.Trail) - Kerf - Tolerance));
+
+    /// <summary>True when what the panel holds keeps off the margins of the stock, which may be larger than the panels beside it.</summary>
+    public bool KeepsMargins(StorePanel panel) => panel.Rows.Count == 0 || (panel.From >= Start && panel.To <= Whole - End);
+
     /// <summary>More cuts than this gain nothing: a panel for each row, and what is over parted for the car.</summary>
     public long MostCuts(int rows) => Most == 0 ? 0 : rows + (Whole / Most);
 
@@ -50,6 +59,9 @@ internal sealed class StorePanel(long lead, long trail)
     /// <summary>Taken off at home before the first row.</summary>
     public long Lead => lead;
 
+    /// <summary>Taken off at home behind the last row.</summary>
+    public long Trail => trail;
+
     /// <summary>Of the rows, the kerfs between them included.</summary>
     public long Content { get; set; }
 
@@ -57,9 +69,6 @@ internal sealed class StorePanel(long lead, long trail)
 
     /// <summary>Of the wood, as the store gives it.</summary>
     public long Wood { get; set; }
-
-    /// <summary>The least that it can measure.</summary>
-    public long Least => Rows.Count == 0 ? 1 : With(Content);
 
     /// <summary>What it would measure with so much in it.</summary>
     public long With(long content) => lead + content + trail;
@@ -101,7 +110,7 @@ internal sealed class StorePanels
         if (!Stretch())
             return null;
         Place();
-        return panels;
+        return Array.TrueForAll(panels, sides.KeepsMargins) ? panels : null;
     }
 
     private bool Put(Branch row)
@@ -129,7 +138,7 @@ internal sealed class StorePanels
     private bool Stretch()
     {
         foreach (var panel in panels)
-            panel.Wood = panel.Least;
+            panel.Wood = sides.Least(panel);
         var free = sides.Whole - (sides.Kerf * (panels.Length - 1)) - panels.Sum(panel => panel.Wood);
         if (free < 0 || panels.Any(panel => panel.Wood > sides.Most))
             return false;

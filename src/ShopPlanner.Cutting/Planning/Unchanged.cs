@@ -26,9 +26,9 @@ internal static class Unchanged
         var parts = job.Parts.Select(part => part.Id).ToHashSet();
         if (earlier.Plan.Unplaced.Any(one => parts.Contains(one.Part)))
             return null;
-        var prices = job.Stock.ToDictionary(stock => stock.Id, stock => stock.Price.Count);
-        ImmutableArray<Layout> layouts = [.. earlier.Plan.Layouts.Where(layout => prices.ContainsKey(layout.Stock))];
-        var cost = layouts.Sum(layout => prices[layout.Stock] * layout.Copies);
+        var weights = job.Stock.ToDictionary(stock => stock.Id, job.Weight);
+        ImmutableArray<Layout> layouts = [.. earlier.Plan.Layouts.Where(layout => weights.ContainsKey(layout.Stock))];
+        var cost = layouts.Sum(layout => weights[layout.Stock] * layout.Copies);
         // A whole plan that is proven is proven material by material; of another, the share of its bound is not known.
         var bound = earlier.Plan.Status == PlanStatus.Proven && !job.IsUnpriced ? cost : 0;
         return new([], [.. job.Parts.Select(_ => 0)], cost, bound, false) { Kept = layouts };

@@ -77,8 +77,10 @@ internal sealed class CutSequencer
         );
     }
 
+    // What is wanted of it always does: a squaring cut takes less than a kerf where the trim is less.
     private bool Remains(PieceInHand piece, Step step) =>
-        step.Kind == CutKind.Crosscut ? piece.X + step.At + kerf < piece.EndX : piece.Y + step.At + kerf < piece.EndY;
+        step.Second is not null
+        || (step.Kind == CutKind.Crosscut ? piece.X + step.At + kerf < piece.EndX : piece.Y + step.At + kerf < piece.EndY);
 
     // A piece that needs no more cuts is a finished part, whose id is returned, or a remnant.
     private string? Take(PieceInHand? piece)

@@ -50,7 +50,7 @@ public enum PlanJobState
     /// <summary>Done; the plan is stored.</summary>
     Done,
 
-    /// <summary>Stopped before there was a plan, or the server was stopped.</summary>
+    /// <summary>Stopped before there was a plan; the faults say so where the program ended first.</summary>
     Stopped,
 
     /// <summary>Could not be done; the faults say why.</summary>
@@ -66,7 +66,7 @@ public enum PlanJobState
 /// <param name="Elapsed">Time spent.</param>
 /// <param name="Seconds">Time allowed.</param>
 /// <param name="PlanId">The plan, once stored.</param>
-/// <param name="Faults">Why it failed.</param>
+/// <param name="Faults">Why it has no plan, and whether its end could not be saved yet.</param>
 public sealed record PlanJobView(
     Guid Id,
     PlanJobState State,

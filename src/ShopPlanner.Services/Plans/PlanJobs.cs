@@ -11,8 +11,8 @@ namespace ShopPlanner.Services.Plans;
 
 /// <summary>The queue of planning runs and where each stands; the database remembers them beyond this program's life.</summary>
 internal sealed class PlanJobs(
-    ShopWork work,
     ShopCommands commands,
+    PlanJobEnds ends,
     IDbContextFactory<ShopContext> contexts,
     ILogger<PlanJobs> log
 ) : IDisposable
@@ -77,20 +77,22 @@ internal sealed class PlanJobs(
             Tell((Action<Guid>)listener, id);
     }
 
-    /// <summary>Notes how a run ended.</summary>
+    /// <summary>Shows how a run ended and writes it down. Where it cannot be written, the view says so, and it is tried again.</summary>
     public async Task EndAsync(LiveJob job, PlanJobState state, Guid? planId, params IReadOnlyList<Fault> faults)
     {
-        await work.WriteAsync<Done>(
-            async db =>
-            {
-                var stored = await db.Jobs.SingleAsync(j => j.Id == job.View.Id);
-                (stored.State, stored.PlanId, stored.FaultsJson) = (state, planId, ShopJson.Write(faults));
-                return Done.Value;
-            },
-            CancellationToken.None
-        );
-        job.Change(view => view with { State = state, PlanId = planId, Faults = [.. faults] });
+        var refused = await ends.WriteAsync(new PlanJobEnd(job.View.Id, state, planId, [.. faults]));
+        job.Change(view => view with { State = state, PlanId = planId, Faults = [.. faults, .. refused] });
         Tell(job.View.Id);
+    }
+
+    /// <summary>Tries again to write down how runs ended, and takes back what their views said about it.</summary>
+    public async Task WriteEndsAsync()
+    {
+        foreach (var end in await ends.WriteAgainAsync())
+        {
+            FindLive(end.Job)?.Change(view => view with { Faults = end.Faults });
+            Tell(end.Job);
+        }
     }
 
     public void Dispose()
@@ -131,7 +133,9 @@ internal sealed class PlanJobs(
 
     private void ForgetOld()
     {
-        var ended = live.Values.Where(job => job.View.State is not (PlanJobState.Waiting or PlanJobState.Running));
+        var ended = live.Values.Where(job =>
+            job.View.State is not (PlanJobState.Waiting or PlanJobState.Running) && !ends.IsUnwritten(job.View.Id)
+        );
         foreach (var job in ended.OrderByDescending(job => job.View.Id).Skip(RememberedJobs))
             if (live.TryRemove(job.View.Id, out var old))
                 old.Dispose();

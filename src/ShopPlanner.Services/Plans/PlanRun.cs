@@ -30,7 +30,7 @@ internal sealed class PlanRun(
         }
         catch (OperationCanceledException) when (shutdown.IsCancellationRequested)
         {
-            await jobs.EndAsync(job, PlanJobState.Stopped, null);
+            await jobs.EndAsync(job, PlanJobState.Stopped, null, PlanJobStore.CutShort);
         }
         catch (Exception problem)
         {
@@ -50,15 +50,16 @@ internal sealed class PlanRun(
 
     private async Task PlanAsync(LiveJob job, bool again, CancellationToken shutdown)
     {
-        if (job.Stopped.IsCancellationRequested)
+        // Once a plan was found, planning again is worth a short look even when the run is being stopped.
+        if (!again && (job.Stopped.IsCancellationRequested || shutdown.IsCancellationRequested))
         {
-            await jobs.EndAsync(job, PlanJobState.Stopped, null);
+            await StopAsync(job, shutdown);
             return;
         }
 
         job.Change(view => view with { State = PlanJobState.Running });
         jobs.Tell(job.View.Id);
-        var draft = await BuildAsync(job.Order, shutdown);
+        var draft = await BuildAsync(job.Order, again ? CancellationToken.None : shutdown);
         if (!draft.Ok)
             await jobs.EndAsync(job, PlanJobState.Failed, null, draft.Faults);
         else
@@ -74,20 +75,23 @@ internal sealed class PlanRun(
             Cancel = either.Token,
             Progress = progress => Tell(job, progress),
         };
-        var earlier = await EarlierAsync(job.Order, shutdown);
+        var earlier = await EarlierAsync(job.Order, again ? CancellationToken.None : shutdown);
         var plan = await Task.Factory.StartNew(
             () => planner.Plan(draft.Request, control with { Earlier = earlier }),
             CancellationToken.None,
             TaskCreationOptions.LongRunning,
             TaskScheduler.Default
         );
-        shutdown.ThrowIfCancellationRequested();
-        var stopped = job.Stopped.IsCancellationRequested;
-        if (stopped && plan.Layouts.IsEmpty)
-            await jobs.EndAsync(job, PlanJobState.Stopped, null);
+        if (either.IsCancellationRequested && plan.Layouts.IsEmpty)
+            await StopAsync(job, shutdown);
         else
             await StoreAsync(job, draft, plan, again, shutdown);
     }
+
+    private Task StopAsync(LiveJob job, CancellationToken shutdown) =>
+        shutdown.IsCancellationRequested && !job.Stopped.IsCancellationRequested
+            ? jobs.EndAsync(job, PlanJobState.Stopped, null, PlanJobStore.CutShort)
+            : jobs.EndAsync(job, PlanJobState.Stopped, null);
 
     // Planning again begins from the plan that is replaced.
     private async Task<EarlierPlan?> EarlierAsync(PlanOrder order, CancellationToken cancel)
@@ -108,7 +112,8 @@ internal sealed class PlanRun(
             return;
         }
 
-        var outcome = await storage.StoreAsync(draft, plan, planner.Version, job.View.Id, shutdown);
+        // Not given up for a shutdown: the program waits for it.
+        var outcome = await storage.StoreAsync(draft, plan, planner.Version, job.View.Id, CancellationToken.None);
         job.Change(view => view with { Cost = plan.Cost, Bound = plan.CostLowerBound });
         if (outcome.Ok)
             await jobs.EndAsync(job, PlanJobState.Done, outcome.Value.Id);

@@ -3,9 +3,12 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Plans;
 
-/// <summary>Takes planning runs from the queue, one at a time: each uses all cores.</summary>
-internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun run) : BackgroundService
+/// <summary>Takes planning runs from the queue, one at a time: each uses all cores. Once a minute it tries again what could not be
+/// saved of their ends.</summary>
+internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun run, TimeProvider clock) : BackgroundService
 {
+    private static readonly TimeSpan Pause = TimeSpan.FromMinutes(1);
+
     public override async Task StartAsync(CancellationToken cancellationToken)
     {
         await database.OpenAsync(cancellationToken);
@@ -14,22 +17,36 @@ internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun r
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        await Task.WhenAll(RunAsync(stoppingToken), WriteEndsAsync(stoppingToken));
+        await jobs.WriteEndsAsync();
+    }
+
+    private async Task RunAsync(CancellationToken stopping)
+    {
         try
         {
-            await foreach (var id in jobs.Queue.ReadAllAsync(stoppingToken))
+            await foreach (var id in jobs.Queue.ReadAllAsync(stopping))
                 if (jobs.FindLive(id) is { } job)
-                    await run.RunAsync(job, stoppingToken);
+                    await run.RunAsync(job, stopping);
         }
-        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        catch (OperationCanceledException) when (stopping.IsCancellationRequested)
         {
             await StopWaitingAsync();
         }
+    }
+
+    private async Task WriteEndsAsync(CancellationToken stopping)
+    {
+        using var timer = new PeriodicTimer(Pause, clock);
+        using var stop = stopping.Register(timer.Dispose);
+        while (await timer.WaitForNextTickAsync(CancellationToken.None))
+            await jobs.WriteEndsAsync();
     }
 
     private async Task StopWaitingAsync()
     {
         while (jobs.Queue.TryRead(out var id))
             if (jobs.FindLive(id) is { } job)
-                await jobs.EndAsync(job, PlanJobState.Stopped, null);
+                await jobs.EndAsync(job, PlanJobState.Stopped, null, PlanJobStore.CutShort);
     }
 }

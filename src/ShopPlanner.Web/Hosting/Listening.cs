@@ -6,6 +6,9 @@ namespace ShopPlanner.Web.Hosting;
 /// <summary>Makes the web server listen where the settings say.</summary>
 internal static class Listening
 {
+    /// <summary>How long a stop waits for plans to be stored and pages to be served.</summary>
+    internal static readonly TimeSpan StopTime = TimeSpan.FromSeconds(30);
+
     /// <summary>Sets the addresses, and keeps the log to what a person can use.</summary>
     public static void ListenAsAsked(this WebApplicationBuilder builder, WebSettings settings)
     {
@@ -16,8 +19,16 @@ internal static class Listening
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         // On a home computer the keys that sign forms lie in the owner's folder, readable by the owner alone.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
-        builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = Running.StopTime);
+        builder.Services.Configure<HostOptions>(StopInTime);
         SetAddresses(builder.WebHost, settings);
+    }
+
+    // A stop cuts the search short and stores its best plan, beside the web server's wait for open pages and not after it. The time
+    // is less than the service unit gives (TimeoutStopSec in deploy/shop-planner.service), so that it is not killed meanwhile.
+    private static void StopInTime(HostOptions host)
+    {
+        host.ServicesStopConcurrently = true;
+        host.ShutdownTimeout = StopTime;
     }
 
     private static void SetAddresses(ConfigureWebHostBuilder host, WebSettings settings)

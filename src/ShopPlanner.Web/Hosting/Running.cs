@@ -11,9 +11,6 @@ internal static class Running
     /// <summary>The status after a start that fails again until somebody mends the data folder.</summary>
     public const int CannotOpen = 3;
 
-    /// <summary>How long a stop waits for pages and the plan in work. Whatever stops the program must allow more.</summary>
-    public static readonly TimeSpan StopTime = TimeSpan.FromSeconds(20);
-
     /// <summary>Returns the status to end with: 0, or another after one line that says why the program cannot run.</summary>
     public static async Task<int> RunShopAsync(this WebApplication app, WebSettings settings)
     {

@@ -52,6 +52,23 @@ public sealed class StoreAndCarTests
         Assert.Equal(("cut", 1), (layout.Stock, layout.StoreCuts().Length));
     }
 
+    // The first panel is at most as long as the car, 5 3/4 in. The next begins at 5 7/8 in, and wood is usable from 6 3/4 in on.
+    [Fact]
+    public void An_end_trim_longer_than_the_car_is_not_cut_into()
+    {
+        var stock = Some.Stock("s", "12", price: 5);
+        var request = Some.Request([Some.Board()], [stock], [Some.Part("A", "3")], endTrim: "6 3/4").By(3, "1/4", "5 3/4");
+        Assert.Equal("A", Assert.Single(Some.Planned(request).Unplaced).Part);
+    }
+
+    [Fact]
+    public void A_panel_of_waste_takes_the_end_trim_in()
+    {
+        var stock = Some.Stock("s", "12", price: 5);
+        var request = Some.Request([Some.Board()], [stock], [Some.Part("A", "3")], endTrim: "6").By(3, "1/4", "5 3/4");
+        Assert.Empty(Some.Planned(request).Unplaced);
+    }
+
     [Fact]
     public void A_sheet_that_goes_home_whole_is_not_cut_by_the_store()
     {

@@ -84,6 +84,14 @@ public sealed class OddRequestTests
             },
             { "a kerf that runs off the end", """ "kerf": "1/4" """, B("48", 5), P("23 7/8", 2, "A"), 5, null },
             { "a kerf as wide as the board", """ "kerf": "2 1/2" """, B("48", 5), P("2 1/2", 10), 5, null },
+            {
+                "a trim less than a kerf as wide as the board is long",
+                """ "kerf": "2 1/2", "boardEndTrim": "1/2" """,
+                B("2 1/2", 5),
+                P("2", 1),
+                5,
+                null
+            },
             { "no kerf at all", "", B("48", 5), P("1/64", 3072), 5, null },
             { "more than all boards hold", "", B("50", 0, 1, offcut: true), P("20", 5), 0, "3 " + NoRoom },
             { "a dear board rather than nothing", "", B("50", 999_999, 1), P("20", 3), 999_999, "1 " + NoRoom },

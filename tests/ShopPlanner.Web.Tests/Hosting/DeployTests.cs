@@ -10,8 +10,8 @@ public sealed partial class DeployTests
     [Fact]
     public void The_unit_and_the_container_wait_longer_for_a_stop_than_the_program_takes()
     {
-        Assert.True(Seconds(UnitStop(), "deploy/shop-planner.service") > Running.StopTime.TotalSeconds);
-        Assert.True(Seconds(ContainerStop(), "docker-compose.yml") > Running.StopTime.TotalSeconds);
+        Assert.True(Seconds(UnitStop(), "deploy/shop-planner.service") > Listening.StopTime.TotalSeconds);
+        Assert.True(Seconds(ContainerStop(), "docker-compose.yml") > Listening.StopTime.TotalSeconds);
     }
 
     [Fact]
