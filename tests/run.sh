@@ -30,8 +30,8 @@ need_chromium() {
 run_one() {
   local name=${1##*/} log counts
   log=$(mktemp)
-  say "$name"
-  "$1/bin/Release/net10.0/$name" -noColor -noLogo >"$log" 2>&1
+  say "$name ${*:2}"
+  "$1/bin/Release/net10.0/$name" -noColor -noLogo "${@:2}" >"$log" 2>&1
   local status=$?
   grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST' "$log" | tail -n 200
   counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)
@@ -61,6 +61,8 @@ try_in_root() {
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0
   for project in tests/ShopPlanner.*.Tests; do run_one "$project"; done
+  # Minutes long, and run once.
+  run_one tests/ShopPlanner.Browser.Tests -explicit only -class '*KillTests'
   try_in_root
   [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
   printf '%d passed, %d failed\n' "$all_passed" "$all_failed"

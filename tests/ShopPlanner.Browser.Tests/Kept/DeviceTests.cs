@@ -50,7 +50,7 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
     [InlineData("parts")]
     public async Task A_program_killed_while_it_saves_loses_nothing(string place)
     {
-        for (var round = 1; round <= 8; round++)
+        for (var round = 1; round <= 4; round++)
         {
             var page = await kept.OpenAsync();
             var field = await OpenFieldAsync(page, place);
@@ -106,6 +106,27 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved", new() { Timeout = 30_000 });
         var other = await kept.OpenElsewhereAsync();
         await Expect(await OpenFieldAsync(other, "parts")).ToHaveValueAsync("21 5/16");
+    }
+
+    [Fact]
+    public async Task An_outage_longer_than_the_program_remembers_a_page_loses_nothing()
+    {
+        var cancel = TestContext.Current.CancellationToken;
+        var forgetful = new Dictionary<string, string> { ["Circuits__DisconnectedCircuitRetentionPeriod"] = "00:00:01" };
+        await using var app = await RunningApp.StartAsync(forgetful, cancel);
+        await using var line = new DroppingProxy(app.Address.Port);
+        var page = await OpenShopAsync(kept.OpenAtAsync(line.Address));
+        line.Drop();
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        await TypeAsync(page, "11/64");
+        await page.EvaluateAsync("window.before = true");
+        await page.WaitForTimeoutAsync(4_000);
+        line.Restore();
+        await page.WaitForFunctionAsync("() => !window.before", null, new() { Timeout = 30_000 });
+        await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved", new() { Timeout = 30_000 });
+        await Expect(Kerf(page)).ToHaveValueAsync("11/64");
+        var other = await OpenShopAsync(kept.OpenAtAsync(app.Address));
+        await Expect(Kerf(other)).ToHaveValueAsync("11/64");
     }
 
     private static async Task<IPage> OpenShopAsync(Task<IPage> open)

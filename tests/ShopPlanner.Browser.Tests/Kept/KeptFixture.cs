@@ -19,7 +19,14 @@ public sealed class KeptFixture : IAsyncLifetime
     }
 
     /// <summary>A browser profile of its own, behind the line that can be cut.</summary>
-    public Task<IPage> OpenAsync(Screen? screen = null) => browser.OpenAsync(screen ?? Screen.Desktop, at: Line?.Address);
+    public Task<IPage> OpenAsync(Screen? screen = null)
+    {
+        Line?.Restore();
+        return browser.OpenAsync(screen ?? Screen.Desktop, at: Line?.Address);
+    }
+
+    /// <summary>A browser profile of its own at another address.</summary>
+    public Task<IPage> OpenAtAsync(Uri address) => browser.OpenAsync(Screen.Desktop, at: address);
 
     /// <summary>A browser profile of its own that reaches the program whatever the line does: another device.</summary>
     public Task<IPage> OpenElsewhereAsync() => browser.OpenAsync(Screen.Desktop);

@@ -56,37 +56,37 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
 
     [Theory]
     [MemberData(nameof(WithFields))]
-    public async Task What_is_typed_without_a_line_is_stored_when_it_stands_again(string place)
+    public async Task What_is_typed_without_a_line_outlives_an_outage_and_a_kill(string place)
     {
         var page = await kept.OpenAsync();
         await GoAsync(page, place);
         await Fields.OpenAllAsync(page);
         await Fields.SettledAsync(page);
         kept.Line.Drop();
-        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
-        var typed = await ChangeAllAsync(page, 3);
-        await ShowsTypedAsync(page, typed);
+        var first = await TypeWithoutLineAsync(page, 3);
         await SaysKeptAsync(page);
         kept.Line.Restore();
-        await Fields.SettledAsync(page);
-        await ShowsTypedAsync(page, typed);
-        await HoldsWhatIsStoredAsync(page, place);
-    }
+        await HoldsAsync(page, place, first);
 
-    [Theory]
-    [MemberData(nameof(WithFields))]
-    public async Task What_is_typed_without_a_line_outlives_a_program_that_was_killed(string place)
-    {
-        var page = await kept.OpenAsync();
-        await GoAsync(page, place);
-        await Fields.OpenAllAsync(page);
-        await Fields.SettledAsync(page);
         await kept.App.KillAsync();
-        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
-        var typed = await ChangeAllAsync(page, 5);
+        var second = await TypeWithoutLineAsync(page, 5);
         await kept.RestartAsync();
         // The page opens again by itself.
         await page.WaitForFunctionAsync("() => document.body.dataset.line !== 'down'", null, new() { Timeout = 60_000 });
+        await HoldsAsync(page, place, second);
+        await page.Context.CloseAsync();
+    }
+
+    private static async Task<Dictionary<string, string>> TypeWithoutLineAsync(IPage page, int step)
+    {
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        var typed = await ChangeAllAsync(page, step);
+        await ShowsTypedAsync(page, typed);
+        return typed;
+    }
+
+    private async Task HoldsAsync(IPage page, string place, Dictionary<string, string> typed)
+    {
         await Fields.SettledAsync(page);
         await ShowsTypedAsync(page, typed);
         await HoldsWhatIsStoredAsync(page, place);
@@ -180,18 +180,26 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
 
     private static async Task<List<string>> LostAsync(IPage page, Dictionary<string, string> typed)
     {
-        var now = (await Fields.ReadAsync(page)).ToLookup(field => field.Id);
+        // A row that was never stored has another name after the page was opened again.
+        var all = await Fields.ReadAsync(page);
+        var now = all.ToLookup(field => field.Id);
+        var named = all.ToLookup(field => NameIn(field.Id));
         return
         [
             .. typed
                 .Where(one =>
-                    !now[one.Key].Any(field =>
-                        field.Value == one.Value || (field.Kept == field.Shown && field.Value == field.Kept)
-                    )
+                    !now[one.Key].Any(field => field.Value == one.Value || IsStored(field))
+                    && !(one.Key.StartsWith("row ", StringComparison.Ordinal) && IsRowTyped(named[NameIn(one.Key)], one.Value))
                 )
                 .Select(one => $"{one.Key}: typed {one.Value}, now {string.Join(" ", now[one.Key])}"),
         ];
     }
+
+    private static bool IsStored(FieldSeen field) => field.Kept == field.Shown && field.Value == field.Kept;
+
+    private static bool IsRowTyped(IEnumerable<FieldSeen> cells, string text) => cells.Any(cell => cell.Value == text);
+
+    private static string NameIn(string id) => id[(id.LastIndexOf('/') + 1)..];
 
     private static async Task SaysKeptAsync(IPage page)
     {
@@ -213,7 +221,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await Fields.OpenAllAsync(other);
         var there = (await Fields.ReadAsync(other)).ToLookup(field => field.Id);
         Assert.Empty(
-            here.Where(field => there[field.Id].All(one => one.Kept != field.Kept))
+            here.Where(field => field.Kept.Length > 0 && there[field.Id].All(one => one.Kept != field.Kept))
                 .Select(field => $"{field} here, elsewhere {string.Join(" ", there[field.Id])}")
         );
         await other.Context.CloseAsync();

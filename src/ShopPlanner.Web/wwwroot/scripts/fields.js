@@ -123,9 +123,22 @@ export function say() {
     : waiting.some(el => box.get(idOf(el)).sent > 0) ? "Saving…"
     : `Not saved yet (${open})`;
   for (const place of places) if (place.textContent !== words) place.textContent = words;
+  offerUndo(open > 0);
   const notice = document.querySelector("[data-kept-count]");
   const note = open > 0 ? ` ${open} not saved yet.` : "";
   if (notice && notice.textContent !== note) notice.textContent = note;
+}
+
+// The server shut the undo button, or did not: while the line is down it depends on what is kept here.
+function offerUndo(hasKept) {
+  for (const button of document.querySelectorAll("button[data-undo]")) {
+    if (isDown && !("shut" in button.dataset)) button.dataset.shut = String(button.disabled);
+    if (isDown) button.disabled = !hasKept;
+    else if ("shut" in button.dataset) {
+      button.disabled = button.dataset.shut === "true";
+      delete button.dataset.shut;
+    }
+  }
 }
 
 // While the line is down, undo takes back what was typed last on this page and is kept here.
