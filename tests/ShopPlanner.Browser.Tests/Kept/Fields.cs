@@ -72,6 +72,7 @@ internal static class Fields
               const before = el.value;
               const text = el.type === "range" ? String(Number(before) > Number(el.min) ? Number(before) - 1 : Number(before) + 1)
                 : /^\d+$/.test(before) ? String(Number(before) + step)
+                : /^\d+ [\d/]+$/.test(before) ? `${parseInt(before)} ${step}/16`
                 : /^[\d /.]+$/.test(before) ? `${step}/16`
                 : `${before} ${step}`.trim();
               el.focus();

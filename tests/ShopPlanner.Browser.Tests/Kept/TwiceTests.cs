@@ -126,7 +126,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
               const { id } = JSON.parse(sessionStorage.getItem(kept));
               for (let i = 1; i < times; i++) {
                 one.click();
-                host.dispatchEvent(new CustomEvent("command", { bubbles: true, detail: { id } }));
+                host.dispatchEvent(new CustomEvent("shop-command", { bubbles: true, detail: { id } }));
               }
             }
             """,

@@ -39,7 +39,7 @@ function press(el, shown) {
 }
 
 function raise(el) {
-  el.dispatchEvent(new CustomEvent("command", { bubbles: true, detail: { id: idOf(nameOf(el), el.closest("[data-form]")) } }));
+  el.dispatchEvent(new CustomEvent("shop-command", { bubbles: true, detail: { id: idOf(nameOf(el), el.closest("[data-form]")) } }));
 }
 
 // The server answered: done or refused, the button can be pressed again.

@@ -55,7 +55,7 @@ export function send(el) {
   entry.sent = entry.seq;
   if (!entry.mine.includes(entry.value)) entry.mine.push(entry.value);
   box.put(idOf(el), entry);
-  el.dispatchEvent(new CustomEvent("typed", { bubbles: true, detail: { value: entry.value, base: entry.base, seq: entry.seq } }));
+  el.dispatchEvent(new CustomEvent("shop-typed", { bubbles: true, detail: { value: entry.value, base: entry.base, seq: entry.seq } }));
   say();
 }
 
@@ -115,12 +115,12 @@ function open() {
 export function say() {
   const places = [...document.querySelectorAll("[data-save-state]")];
   const waiting = fields().filter(el => !isOfForm(el) && box.has(idOf(el)));
-  const refused = waiting.filter(el => answered(el) >= (box.get(idOf(el))?.seq ?? 0));
+  const isAnswered = el => answered(el) >= box.get(idOf(el)).seq;
   const open = box.count(pageOf(), scope => !document.querySelector(`[data-form="${CSS.escape(scope)}"]`));
   const words = open === 0 ? "Saved"
     : isDown ? `Kept on this device, not saved yet (${open})`
-    : refused.length > 0 ? "Not saved: check the marked fields"
-    : waiting.some(el => box.get(idOf(el)).sent > 0) ? "Saving…"
+    : waiting.some(el => box.get(idOf(el)).sent > 0 && !isAnswered(el)) ? "Saving…"
+    : waiting.some(isAnswered) ? "Not saved: check the marked fields"
     : `Not saved yet (${open})`;
   for (const place of places) if (place.textContent !== words) place.textContent = words;
   offerUndo(open > 0);
@@ -133,11 +133,9 @@ export function say() {
 function offerUndo(hasKept) {
   for (const button of document.querySelectorAll("button[data-undo]")) {
     if (isDown && !("shut" in button.dataset)) button.dataset.shut = String(button.disabled);
-    if (isDown) button.disabled = !hasKept;
-    else if ("shut" in button.dataset) {
-      button.disabled = button.dataset.shut === "true";
-      delete button.dataset.shut;
-    }
+    const isShut = isDown ? !hasKept : button.dataset.shut ? button.dataset.shut === "true" : button.disabled;
+    if (!isDown) delete button.dataset.shut;
+    if (button.disabled !== isShut) button.disabled = isShut;
   }
 }
 

@@ -5,9 +5,10 @@ const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
 const detail = event => event.detail;
 
 begin();
-await Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
-Blazor.registerCustomEventType("typed", { browserEventName: "typed", createEventArgs: detail });
-Blazor.registerCustomEventType("command", { browserEventName: "command", createEventArgs: detail });
+// The browser's event has another name than ours: under one name the framework would hand each event on twice.
+Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });
+Blazor.registerCustomEventType("command", { browserEventName: "shop-command", createEventArgs: detail });
+Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
 
 const notice = document.getElementById("components-reconnect-modal");
 notice.addEventListener("components-reconnect-state-changed", event => {
