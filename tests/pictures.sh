@@ -8,7 +8,7 @@ if [ "${1:-}" = "--readme" ]; then readme=true; shift; fi
 export SHOP_PLANNER_PICTURES=${1:-$PWD/artifacts/pictures}
 mkdir -p "$SHOP_PLANNER_PICTURES"
 dotnet build -c Release tests/ShopPlanner.Browser.Tests -v q -nologo
-dotnet tests/ShopPlanner.Browser.Tests/bin/Release/net10.0/ShopPlanner.Browser.Tests.dll -noLogo -explicit only -class "*PictureTests"
+dotnet tests/ShopPlanner.Browser.Tests/bin/Release/net10.0/ShopPlanner.Browser.Tests.dll -noLogo -explicit only -class "*PictureTests" -class "*KeptPictures"
 if $readme; then
   mkdir -p deploy/pictures
   for name in idea-desktop-light parts-desktop-light cuts-tablet-light bench-tablet-dark stock-phone-light; do

@@ -8,6 +8,8 @@ namespace ShopPlanner.Browser.Tests;
 /// <summary>One program and one Chromium for the tests of a class; each test opens pages of its own.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {
+    private const float Patience = 45_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
     private RunningApp? app;
@@ -67,7 +69,9 @@ public sealed class BrowserFixture : IAsyncLifetime
                 AcceptDownloads = true,
             }
         );
-        context.SetDefaultTimeout(15_000);
+        // A busy machine takes its time; what never comes fails all the same.
+        context.SetDefaultTimeout(Patience);
+        Assertions.SetDefaultExpectTimeout(Patience);
         return await context.NewPageAsync();
     }
 

@@ -50,7 +50,7 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
     [InlineData("parts")]
     public async Task A_program_killed_while_it_saves_loses_nothing(string place)
     {
-        for (var round = 1; round <= 4; round++)
+        for (var round = 1; round <= 3; round++)
         {
             var page = await kept.OpenAsync();
             var field = await OpenFieldAsync(page, place);

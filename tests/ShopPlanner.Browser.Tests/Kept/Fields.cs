@@ -50,40 +50,45 @@ internal static class Fields
         await page.EvaluateAsync("for (const one of document.querySelectorAll('main details')) one.open = true");
     }
 
-    /// <summary>Types something new into a field, as a hand does, and leaves it; returns what was typed.</summary>
-    public static Task<string> ChangeAsync(IPage page, string id, int step) =>
-        page.EvaluateAsync<string>(
-            """
-            ([id, step]) => {
-              const scope = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
-              const el = [...document.querySelectorAll("main [data-field]")].find(one => scope(one) + " / " + one.dataset.field === id);
-              const tell = (...events) => events.forEach(name => el.dispatchEvent(new Event(name, { bubbles: true })));
-              if (el.type === "checkbox" || el.type === "radio") {
-                const group = el.type === "radio" ? [...document.getElementsByName(el.name)] : [el];
-                const next = el.type === "radio" ? group.find(one => !one.checked) : el;
-                next.click();
-                return el.type === "radio" ? next.value : String(el.checked);
-              }
-              if (el.matches("select")) {
-                el.selectedIndex = (el.selectedIndex + 1) % el.options.length;
-                tell("input", "change");
-                return el.value;
-              }
-              const before = el.value;
-              const text = el.type === "range" ? String(Number(before) > Number(el.min) ? Number(before) - 1 : Number(before) + 1)
-                : /^\d+$/.test(before) ? String(Number(before) + step)
-                : /^\d+ [\d/]+$/.test(before) ? `${parseInt(before)} ${step}/16`
-                : /^[\d /.]+$/.test(before) ? `${step}/16`
-                : `${before} ${step}`.trim();
-              el.focus();
-              Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value").set.call(el, text);
-              tell("input", "change");
-              el.blur();
-              return text;
-            }
-            """,
-            new object[] { id, step }
-        );
+    /// <summary>Types something new into each of these fields, as a hand does, and leaves it; returns what was typed.</summary>
+    public static async Task<Dictionary<string, string>> ChangeAsync(IPage page, IEnumerable<string> ids, int step) =>
+        JsonSerializer.Deserialize<Dictionary<string, string>>(
+            await page.EvaluateAsync<string>(
+                """
+                ([ids, step]) => {
+                  const scope = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
+                  const tell = (el, ...events) => events.forEach(name => el.dispatchEvent(new Event(name, { bubbles: true })));
+                  const change = el => {
+                    if (el.type === "checkbox" || el.type === "radio") {
+                      const group = el.type === "radio" ? [...document.getElementsByName(el.name)] : [el];
+                      const next = el.type === "radio" ? group.find(one => !one.checked) : el;
+                      next.click();
+                      return el.type === "radio" ? next.value : String(el.checked);
+                    }
+                    if (el.matches("select")) {
+                      el.selectedIndex = (el.selectedIndex + 1) % el.options.length;
+                      tell(el, "input", "change");
+                      return el.value;
+                    }
+                    const before = el.value;
+                    const text = el.type === "range" ? String(Number(before) > Number(el.min) ? Number(before) - 1 : Number(before) + 1)
+                      : /^\d+$/.test(before) ? String(Number(before) + step)
+                      : /^\d+ [\d/]+$/.test(before) ? `${parseInt(before)} ${step}/16`
+                      : /^[\d /.]+$/.test(before) ? `${step}/16`
+                      : `${before} ${step}`.trim();
+                    el.focus();
+                    el.value = text;
+                    tell(el, "input", "change");
+                    el.blur();
+                    return text;
+                  };
+                  const all = new Map([...document.querySelectorAll("main [data-field]")].reverse().map(el => [`${scope(el)} / ${el.dataset.field}`, el]));
+                  return JSON.stringify(Object.fromEntries(ids.map(id => [id, change(all.get(id))])));
+                }
+                """,
+                new object[] { ids.ToArray(), step }
+            )
+        )!;
 
     /// <summary>Waits until the page is live and no answer is outstanding.</summary>
     public static Task SettledAsync(IPage page) =>

@@ -19,10 +19,10 @@ public sealed class KeptFixture : IAsyncLifetime
     }
 
     /// <summary>A browser profile of its own, behind the line that can be cut.</summary>
-    public Task<IPage> OpenAsync(Screen? screen = null)
+    public Task<IPage> OpenAsync(Screen? screen = null, bool dark = false)
     {
         Line?.Restore();
-        return browser.OpenAsync(screen ?? Screen.Desktop, at: Line?.Address);
+        return browser.OpenAsync(screen ?? Screen.Desktop, dark, at: Line?.Address);
     }
 
     /// <summary>A browser profile of its own at another address.</summary>

@@ -25,7 +25,8 @@ public sealed class ShopPageTests : PageContext
         var page = Render<ShopPage>();
         await Named(page, "Kerf").TypedAsync("3/32");
         Assert.Equal("3/32", shop.Settings.Kerf);
-        Assert.Equal("Saved", page.Find("[role=status]").TextContent);
+        var field = Named(page, "Kerf");
+        Assert.Equal(("3/32", "3/32"), (field.GetAttribute("data-kept"), field.GetAttribute("data-shown")));
     }
 
     [Fact]
