@@ -82,6 +82,5 @@ public abstract class FieldFrame : ComponentBase
     /// <summary>Stores what was typed here over what another device stored.</summary>
     protected Task KeepMineAsync() => State.KeepMineAsync(StoreAsync, () => Now);
 
-    private Task StoreAsync(FieldChange change) =>
-        OnSave.HasDelegate ? OnSave.InvokeAsync(change) : TakeInAsync(change.Value);
+    private Task StoreAsync(FieldChange change) => OnSave.HasDelegate ? OnSave.InvokeAsync(change) : TakeInAsync(change.Value);
 }

@@ -81,7 +81,13 @@ public sealed class DroppingProxy : IAsyncDisposable
             );
         }
         catch (Exception cut)
-            when (cut is IOException or SocketException or ObjectDisposedException or OperationCanceledException or InvalidOperationException)
+            when (cut
+                    is IOException
+                        or SocketException
+                        or ObjectDisposedException
+                        or OperationCanceledException
+                        or InvalidOperationException
+            )
         {
             // A cut line is what this is for.
         }

@@ -8,13 +8,13 @@ internal static class FieldPages
 {
     /// <summary>The addresses of all pages, with their parameters open.</summary>
     public static IReadOnlyList<string> Routes { get; } =
-        [
-            .. typeof(ShopPlanner.Web.Links)
-                .Assembly.GetTypes()
-                .SelectMany(page => page.GetCustomAttributes<RouteAttribute>())
-                .Select(route => route.Template)
-                .Order(StringComparer.Ordinal),
-        ];
+    [
+        .. typeof(ShopPlanner.Web.Links)
+            .Assembly.GetTypes()
+            .SelectMany(page => page.GetCustomAttributes<RouteAttribute>())
+            .Select(route => route.Template)
+            .Order(StringComparer.Ordinal),
+    ];
 
     /// <summary>Pages without a live connection: plain forms, tried by tests of their own.</summary>
     public static bool IsPlain(string route) =>

@@ -134,7 +134,8 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         {
             await page.GotoAsync("/designs");
             await Fields.SettledAsync(page);
-            await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true }).ClickAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true })
+                .ClickAsync();
             await page.WaitForURLAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
             return new Uri(page.Url).AbsolutePath;
         }
@@ -215,7 +216,9 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await Fields.SettledAsync(other);
         await Fields.OpenAllAsync(other);
         var there = (await Fields.ReadAsync(other)).ToLookup(field => field.Id);
-        var differs = here.Where(field => field.Kept is not ("" or "false") && there[field.Id].All(one => one.Kept != field.Kept));
+        var differs = here.Where(field =>
+            field.Kept is not ("" or "false") && there[field.Id].All(one => one.Kept != field.Kept)
+        );
         Assert.True(
             !differs.Any(),
             string.Join("\n", differs.Select(field => $"{field}\n  elsewhere {string.Join(" ", there[field.Id])}"))

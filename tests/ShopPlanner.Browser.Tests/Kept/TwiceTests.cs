@@ -94,7 +94,8 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await PressAsync(page, "form[data-form='use-in-project'] [type=submit]");
         await Expect(page.GetByText("1 part added")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Status).GetByRole(AriaRole.Link).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Workings kept" }).GetByRole(AriaRole.Listitem)).ToHaveCountAsync(1);
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Workings kept" }).GetByRole(AriaRole.Listitem))
+            .ToHaveCountAsync(1);
     }
 
     [Fact]
@@ -103,7 +104,10 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         var page = await OpenAsync("/plans/new");
         var before = await CountAsync("/plans", "main li.row", "");
         await PressAsync(page, "form[data-form^='order'] [type=submit]");
-        await page.WaitForURLAsync(url => System.Text.RegularExpressions.Regex.IsMatch(url, "/plans/[0-9a-f-]{36}$"), new() { Timeout = 60_000 });
+        await page.WaitForURLAsync(
+            url => System.Text.RegularExpressions.Regex.IsMatch(url, "/plans/[0-9a-f-]{36}$"),
+            new() { Timeout = 60_000 }
+        );
         Assert.Equal(before + 1, await CountAsync("/plans", "main li.row", ""));
     }
 

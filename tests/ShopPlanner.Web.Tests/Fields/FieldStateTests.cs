@@ -65,7 +65,12 @@ public sealed class FieldStateTests
             return StoreAsync(change);
         }
 
-        var typed = new TypedEventArgs { Value = "3/16", Base = "1/8", Seq = 7 };
+        var typed = new TypedEventArgs
+        {
+            Value = "3/16",
+            Base = "1/8",
+            Seq = 7,
+        };
         await state.TakeAsync(typed, Count, () => stored);
         await state.TakeAsync(typed, Count, () => stored);
         Assert.Equal(1, stores);
@@ -76,7 +81,12 @@ public sealed class FieldStateTests
     {
         var tries = 0;
         await state.TakeAsync(
-            new TypedEventArgs { Value = "3/16", Base = "1/8", Seq = 1 },
+            new TypedEventArgs
+            {
+                Value = "3/16",
+                Base = "1/8",
+                Seq = 1,
+            },
             change =>
             {
                 if (++tries < 3)
@@ -102,7 +112,12 @@ public sealed class FieldStateTests
             for (var i = 1; i <= 6; i++)
             {
                 var gate = new TaskCompletionSource();
-                var typed = new TypedEventArgs { Value = $"{i}", Base = "0", Seq = i };
+                var typed = new TypedEventArgs
+                {
+                    Value = $"{i}",
+                    Base = "0",
+                    Seq = i,
+                };
                 waiting.Add(
                     (
                         gate,

@@ -62,7 +62,10 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         var page = Open();
         Field(page, "Outside width").Typed("24 1/2");
         Assert.StartsWith("24 ½″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
-        await page.WaitForAssertionAsync(() => Assert.Equal("24 1/2", Field(page, "Outside width").GetAttribute("data-kept")), Patience);
+        await page.WaitForAssertionAsync(
+            () => Assert.Equal("24 1/2", Field(page, "Outside width").GetAttribute("data-kept")),
+            Patience
+        );
         Assert.Equal("24 1/2", (await Ideas.GetAsync(project, ShopServer.Cancel))!.Idea.Changed["width"]);
         Assert.Equal("Undo outside width", page.FindAll(".sheet-bar button")[0].GetAttribute("aria-label"));
         await page.FindAll(".sheet-bar button")[0].ClickAsync(new());

@@ -53,7 +53,9 @@ public sealed class PartSheetTableTests : PageContext
         var first = parts.Add("A", "Leg", "10");
         parts.Add("B", "Rail", "11");
         var page = await OpenAsync();
-        await page.InvokeAsync(() => page.Instance.Paste("34 1/2\r\n\"20 1/4\"\"\"\r\n18\r\n", "Length", first.Id, Guid.NewGuid()));
+        await page.InvokeAsync(() =>
+            page.Instance.Paste("34 1/2\r\n\"20 1/4\"\"\"\r\n18\r\n", "Length", first.Id, Guid.NewGuid())
+        );
         Assert.Equal(["34 1/2", "20 1/4\"", "18"], parts.Rows.Select(row => row.Texts.Length));
         Assert.Equal(["Leg", "Rail", ""], parts.Rows.Select(row => row.Texts.Name));
         Assert.Empty(parts.Pastes);

@@ -61,7 +61,16 @@ internal static class BenchEndpoints
             bench,
             async (_, stock) =>
                 After(
-                    await bench.SetCutAsync(planId, stock.Layout, stock.Copy, cut, made, DeviceName.Of(context), new CommandId(command), cancel),
+                    await bench.SetCutAsync(
+                        planId,
+                        stock.Layout,
+                        stock.Copy,
+                        cut,
+                        made,
+                        DeviceName.Of(context),
+                        new CommandId(command),
+                        cancel
+                    ),
                     Links.BenchPlan(planId, number),
                     "#next"
                 ),
@@ -79,7 +88,14 @@ internal static class BenchEndpoints
             bench,
             async (_, stock) =>
                 After(
-                    await bench.ReopenAsync(planId, stock.Layout, stock.Copy, DeviceName.Of(context), new CommandId(command), cancel),
+                    await bench.ReopenAsync(
+                        planId,
+                        stock.Layout,
+                        stock.Copy,
+                        DeviceName.Of(context),
+                        new CommandId(command),
+                        cancel
+                    ),
                     Links.BenchPlan(planId, number)
                 ),
             cancel

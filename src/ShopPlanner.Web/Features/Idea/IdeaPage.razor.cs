@@ -129,13 +129,13 @@ public sealed partial class IdeaPage : IAsyncDisposable
         };
     }
 
-    private void Type((DesignDimension Dimension, string Text) typed)
+    private async Task TypeAsync((DesignDimension Dimension, string Text) typed)
     {
         draft!.Set(typed.Dimension.Name, typed.Text);
-        SaveSoon(Title(typed.Dimension));
+        await SaveSoonAsync(Title(typed.Dimension));
     }
 
-    private Task TypeAsync((DesignDimension Dimension, FieldChange Change) typed) =>
+    private Task TypeInAsync((DesignDimension Dimension, FieldChange Change) typed) =>
         SetAsync(typed.Dimension, typed.Change.Value, typed.Change);
 
     // The browser sends the slider's step; what is stored is the text that stands for it.
@@ -156,21 +156,17 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (change.Field is { } field)
             await StoreAsync(change.What, field);
         else
-            SaveSoon(change.What);
+            await SaveSoonAsync(change.What);
     }
 
     // The picture first, the save when the hand rests.
-    private void SaveSoon(string what)
+    private Task<FieldAnswer> SaveSoonAsync(string what)
     {
         StateHasChanged();
-        _ = InvokeAsync(() => saving!.SoonAsync(what));
+        return saving!.SoonAsync(what);
     }
 
-    private async Task StoreAsync(string what, FieldChange change)
-    {
-        StateHasChanged();
-        change.Answer = await saving!.SoonAsync(what);
-    }
+    private async Task StoreAsync(string what, FieldChange change) => change.Answer = await SaveSoonAsync(what);
 
     private Task UndoAsync() => saving!.UndoAsync();
 
@@ -218,15 +214,15 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (outcome.Value is not { } answer)
             Notices.SayWrong(outcome.Faults);
         else if (answer.Count is { } many)
-            Take(count, many, answer);
+            await TakeAsync(count, many, answer);
         else
             Notices.Say($"The bin does not hold enough for the least: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
     }
 
-    private void Take(DimensionRange count, int many, BinAllows answer)
+    private Task TakeAsync(DimensionRange count, int many, BinAllows answer)
     {
         Notices.Say($"The bin holds enough for {many}: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
-        Type((count.Dimension, many.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        return TypeAsync((count.Dimension, many.ToString(CultureInfo.InvariantCulture)));
     }
 
     private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);
