@@ -59,6 +59,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await PressAsync(page, "form[data-form='new-piece'] [type=submit]");
         await Expect(page.Locator("form[data-form='new-piece']")).ToHaveCountAsync(0);
         await Expect(page.Locator(".stock-table tbody tr")).ToHaveCountAsync(before + 1);
+        await StaysClosedAsync(page, "new-piece");
     }
 
     [Fact]
@@ -72,6 +73,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await form.GetByLabel("Width", new() { Exact = true }).FillAsync("4 3/8");
         await PressAsync(page, "form[data-form='material new'] [type=submit]");
         await Expect(form).ToHaveCountAsync(0);
+        await StaysClosedAsync(page, "material new");
         Assert.Equal(1, await CountAsync("/shop", "main td", "Pressed pine"));
     }
 
@@ -109,6 +111,14 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
             new() { Timeout = 60_000 }
         );
         Assert.Equal(before + 1, await CountAsync("/plans", "main li.row", ""));
+    }
+
+    // What the browser kept for the form is let go, and nothing opens it again.
+    private static async Task StaysClosedAsync(IPage page, string form)
+    {
+        await page.WaitForFunctionAsync("() => !Object.keys(localStorage).some(key => key.startsWith('shop-planner typed '))");
+        await page.EvaluateAsync("() => new Promise(done => setTimeout(done, 500))");
+        await Expect(page.Locator($"form[data-form='{form}']")).ToHaveCountAsync(0);
     }
 
     private async Task<IPage> OpenAsync(string address)

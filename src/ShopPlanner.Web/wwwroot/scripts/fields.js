@@ -35,6 +35,7 @@ function write(el, text) {
 export function note(el) {
   const id = idOf(el), value = read(el);
   let entry = box.get(id);
+  opened.add(pageOf() + scopeOf(el));
   if (!entry) {
     if (value === el.dataset.shown) return;
     entry = { value: null, base: el.dataset.kept, seq: 0, sent: 0, mine: [] };
@@ -99,14 +100,16 @@ function adopt() {
   }
 }
 
-// A form or panel with kept typing is opened again, once.
+// A form or panel with kept typing is opened again when the page is, once: one that was here and closed was sent or given up.
 function open() {
   adopt();
   for (const scope of box.scopes(pageOf())) {
-    if (opened.has(pageOf() + scope) || document.querySelector(`[data-form="${CSS.escape(scope)}"], [data-scope="${CSS.escape(scope)}"]`)) continue;
+    const seen = pageOf() + scope;
+    if (document.querySelector(`[data-form="${CSS.escape(scope)}"], [data-scope="${CSS.escape(scope)}"]`)) opened.add(seen);
+    if (opened.has(seen)) continue;
     const opener = document.querySelector(`[data-opens="${CSS.escape(scope)}"]`);
     if (!opener || isShut(opener)) continue;
-    opened.add(pageOf() + scope);
+    opened.add(seen);
     opener.click();
   }
 }
@@ -171,6 +174,7 @@ function line(state) {
   isDown = state !== "hide";
   document.body.dataset.line = isDown ? "down" : "up";
   if (!isDown) {
+    opened.clear();
     for (const el of fields()) {
       const entry = box.get(idOf(el));
       if (entry && heard(el) < entry.seq) entry.sent = 0;
