@@ -138,6 +138,6 @@ public sealed record CutPart(string Id, string Name, string Material, Length Len
     public string? PracticeFor { get; init; }
 }
 
-/// <summary>How long to look for better than the best found.</summary>
+/// <summary>How long to keep searching after the first plan.</summary>
 /// <param name="Seconds">More than zero.</param>
 public sealed record CutLimits(double Seconds);

@@ -14,7 +14,7 @@ public sealed record SearchControl
     /// <summary>Stops the search with the best so far; a search never throws for it.</summary>
     public CancellationToken Cancel { get; init; }
 
-    /// <summary>Told whenever cost or bound improves, and at least about once a second; may be called from any thread.</summary>
+    /// <summary>Raised whenever cost or bound improves, and at least about once a second; may be called from any thread.</summary>
     public Action<SearchProgress>? Progress { get; init; }
 
     /// <summary>A plan made before an edit: materials that are still wanted from the same stock, with the same saw, keep their

@@ -49,7 +49,7 @@ public sealed record PiecePicture(string Mark, string Name, StockArea Area, bool
 
 /// <summary>What remains of the stock.</summary>
 /// <param name="Area">Where it lies.</param>
-/// <param name="Keep">True for the bin, false for the broom.</param>
+/// <param name="Keep">Whether it goes to the bin; otherwise it is scrap.</param>
 /// <param name="Tag">What it is to be marked with; null for none.</param>
 public sealed record LeftoverPicture(StockArea Area, bool Keep, string? Tag);
 

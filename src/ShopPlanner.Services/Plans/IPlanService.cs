@@ -12,7 +12,7 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="Stores">Stores to buy from; may be empty when the rack and the bin are to do.</param>
 /// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
 /// <param name="UseBin">Whether offcuts may be cut.</param>
-/// <param name="Seconds">How long to look for better; more than zero.</param>
+/// <param name="Seconds">How long to keep searching; more than zero.</param>
 /// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction. What it has cut
 /// stays cut.</param>
 public sealed record PlanOrder(
@@ -174,7 +174,7 @@ public interface IPlanService
     Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default);
 
     /// <summary>Queues a planning run; it goes on when the page is closed. The same command again answers with the same run, also when
-    /// it has ended or the program was started anew.</summary>
+    /// it has ended or the program restarted.</summary>
     Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Where a run stands, or null.</summary>

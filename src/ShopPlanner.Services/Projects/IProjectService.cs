@@ -15,7 +15,7 @@ public enum ProjectState
     /// <summary>Finished.</summary>
     Finished,
 
-    /// <summary>Put away by the user; may be taken out again.</summary>
+    /// <summary>Archived by the user; can be restored.</summary>
     PutAway,
 }
 

@@ -57,7 +57,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
                 .ToList();
     }
 
-    /// <summary>The members of an object; none where it is absent. A name that stands twice is refused.</summary>
+    /// <summary>The members of an object; none where it is absent. Duplicate names are refused.</summary>
     public IReadOnlyList<(string Name, JsonNode Value)> Members()
     {
         if (!Present)

@@ -2,7 +2,7 @@ namespace ShopPlanner.Cutting.Sheets.Trees;
 
 internal sealed partial class CutTree
 {
-    /// <summary>Works out parents, least sizes and available sizes anew.</summary>
+    /// <summary>Recomputes parents, least sizes and available sizes.</summary>
     private void Refresh()
     {
         (Worth, Settings, CanBeCut) = (null, null, null);
