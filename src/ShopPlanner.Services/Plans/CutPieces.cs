@@ -15,8 +15,8 @@ internal sealed class CutPieces
 
     private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
 
-    /// <summary>Reads what is cut for the projects in work and for those of plans that stand. Others, finished or put away, are history:
-    /// planned again, they are built again.</summary>
+    /// <summary>Reads what is cut for the projects still being worked on and for those whose plans stand. A project that is finished or put
+    /// away starts from nothing when it is planned again.</summary>
     public static async Task<CutPieces> LoadAsync(ShopContext db, CancellationToken cancel)
     {
         var begun = await BegunAsync(db, cancel);

@@ -8,6 +8,7 @@ const pageOf = () => location.pathname;
 const scopeOf = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
 const idOf = el => box.id(pageOf(), scopeOf(el), el.dataset.field);
 const isOfForm = el => el.closest("[data-form]") !== null;
+const named = (scope, ...kinds) => document.querySelector(kinds.map(kind => `[data-${kind}="${CSS.escape(scope)}"]`).join(", "));
 const isShut = el => el.closest("fieldset.until-live[disabled]") !== null;
 const fields = (root = document) => [...root.querySelectorAll("[data-field]")];
 const answered = el => Number(el.dataset.seq ?? 0);
@@ -94,7 +95,7 @@ function adopt() {
   if (!row || isShut(row) || adopted.has(pageOf())) return;
   adopted.add(pageOf());
   for (const scope of box.scopes(pageOf())) {
-    if (!scope.startsWith(row.dataset.adopts) || document.querySelector(`[data-scope="${CSS.escape(scope)}"]`)) continue;
+    if (!scope.startsWith(row.dataset.adopts) || named(scope, "scope")) continue;
     box.move(pageOf(), scope, row.dataset.scope);
     for (const el of fields(row)) settle(el);
   }
@@ -105,9 +106,9 @@ function open() {
   adopt();
   for (const scope of box.scopes(pageOf())) {
     const seen = pageOf() + scope;
-    if (document.querySelector(`[data-form="${CSS.escape(scope)}"], [data-scope="${CSS.escape(scope)}"]`)) opened.add(seen);
+    if (named(scope, "form", "scope")) opened.add(seen);
     if (opened.has(seen)) continue;
-    const opener = document.querySelector(`[data-opens="${CSS.escape(scope)}"]`);
+    const opener = named(scope, "opens");
     if (!opener || isShut(opener)) continue;
     opened.add(seen);
     opener.click();
@@ -119,7 +120,7 @@ export function say() {
   const places = [...document.querySelectorAll("[data-save-state]")];
   const waiting = fields().filter(el => !isOfForm(el) && box.has(idOf(el)));
   const isAnswered = el => answered(el) >= box.get(idOf(el)).seq;
-  const open = box.count(pageOf(), scope => !document.querySelector(`[data-form="${CSS.escape(scope)}"]`));
+  const open = box.count(pageOf(), scope => !named(scope, "form"));
   const words = open === 0 ? "Saved"
     : isDown ? `Kept on this device, not saved yet (${open})`
     : waiting.some(el => box.get(idOf(el)).sent > 0 && !isAnswered(el)) ? "Saving…"
@@ -186,8 +187,12 @@ function line(state) {
 }
 
 // A text that its field sends only when it is left is not sent while the cursor is in it.
-const waits = el => el === document.activeElement && !("send" in el.dataset) && el.type === "text" && !isDown && box.get(idOf(el)).sent === 0
-  && !box.get(idOf(el)).left;
+function waits(el) {
+  const isSentWhenLeft = el.type === "text" && !("send" in el.dataset);
+  if (!isSentWhenLeft || el !== document.activeElement) return false;
+  const entry = box.get(idOf(el));
+  return entry.sent === 0 && !entry.left;
+}
 
 function typing(event) {
   const el = event.target;
