@@ -1,0 +1,101 @@
+using System.IO.Compression;
+using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Tests.Golden;
+
+/// <summary>Folders written by earlier programs, opened by this one: every plan, tick, offcut and step to undo is still there.
+/// <c>shop-1.zip</c> was written by <see cref="GoldenWriter"/> of the program whose plans were stored as records.</summary>
+public sealed class GoldenTests : IAsyncLifetime
+{
+    public static TheoryData<string> Folders =>
+        [.. new DirectoryInfo(Path.Combine(AppContext.BaseDirectory, "Golden")).GetFiles("shop-*.zip").Select(file => file.Name)];
+
+    private readonly string folder = TestShop.NewFolder();
+
+    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
+
+    public ValueTask DisposeAsync()
+    {
+        Directory.Delete(folder, recursive: true);
+        return ValueTask.CompletedTask;
+    }
+
+    [Theory, MemberData(nameof(Folders))]
+    public async Task Everything_in_it_is_told_as_before(string file)
+    {
+        var facts = Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        Assert.Equal(facts, await ShopFacts.TellAsync(shop));
+    }
+
+    [Theory, MemberData(nameof(Folders))]
+    public async Task Steps_of_parts_and_ideas_are_undone_and_done_again(string file)
+    {
+        Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        var projects = (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).ToDictionary(project => project.Name);
+        var bench = projects["Boot-room bench"].Id;
+        Assert.Equal("Z", Sure(await shop.Parts.RedoAsync(bench, TestShop.Cancel)).Rows[^1].Texts.Mark);
+        Sure(await shop.Parts.UndoAsync(bench, TestShop.Cancel));
+        Assert.NotEqual("front edge rounded", Sure(await shop.Parts.UndoAsync(bench, TestShop.Cancel)).Rows[0].Texts.Note);
+
+        var ideas = shop.Get<IIdeaService>();
+        var bookcase = projects["Hall bookcase"].Id;
+        Assert.Empty(Sure(await shop.Parts.UndoAsync(bookcase, TestShop.Cancel)).Rows);
+        var idea = (await ideas.GetAsync(bookcase, TestShop.Cancel))!;
+        idea = Sure(await ideas.RedoAsync(bookcase, idea.Version, TestShop.Cancel));
+        Assert.Equal("30", idea.Idea.Changed["width"]);
+        idea = Sure(await ideas.UndoAsync(bookcase, idea.Version, TestShop.Cancel));
+        Assert.Empty(Sure(await ideas.UndoAsync(bookcase, idea.Version, TestShop.Cancel)).Idea.Changed);
+    }
+
+    [Theory, MemberData(nameof(Folders))]
+    public async Task A_finished_board_is_opened_again_and_finished_once_more(string file)
+    {
+        Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        var plan = (await shop.Plans.ListAsync(cancel: TestShop.Cancel)).Single(plan => plan.State == PlanState.Cutting).Id;
+        var finished = (await shop.Bench.GetAsync(plan, TestShop.Cancel))!.Stocks.Single(stock => stock.Finished);
+        var (layout, copy) = (finished.Layout, finished.Copy);
+        Assert.NotEmpty(finished.Binned);
+        var reopened = Sure(await shop.Bench.ReopenAsync(plan, layout, copy, Some.Device, CommandId.New(), TestShop.Cancel));
+        Assert.DoesNotContain(reopened.Stocks, stock => stock.Finished);
+        Assert.DoesNotContain(await shop.Stock.ListAsync(TestShop.Cancel), piece => piece.Tag == finished.Binned[0].Tag);
+        var leftovers = finished.Binned.Select((piece, i) => new MeasuredLeftover(i, $"{piece.Length}", $"{piece.Width}", true));
+        var again = new FinishedStock(layout, copy, AllCutsMade: true, [.. leftovers]);
+        var view = Sure(await shop.Bench.FinishAsync(plan, again, Some.Device, CommandId.New(), TestShop.Cancel));
+        Assert.Equal(finished.Binned.Length, view.Stocks.Single(stock => stock.Finished).Binned.Length);
+    }
+
+    [Theory, MemberData(nameof(Folders))]
+    public async Task A_canceled_plan_is_restored(string file)
+    {
+        Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        var plans = await shop.Plans.ListAsync(withWithdrawn: true, cancel: TestShop.Cancel);
+        var ready = plans.Single(plan => plan.State == PlanState.Ready).Id;
+        var withdrawn = plans.Single(plan => plan.State == PlanState.Withdrawn).Id;
+        Assert.Equal(PlanState.Withdrawn, Sure(await shop.Plans.WithdrawAsync(ready, TestShop.Cancel)).State);
+        Assert.Equal(PlanState.Ready, Sure(await shop.Plans.ReinstateAsync(ready, TestShop.Cancel)).State);
+        Assert.NotEqual(OutcomeKind.Ok, (await shop.Plans.ReinstateAsync(withdrawn, TestShop.Cancel)).Kind);
+    }
+
+    private string Unpack(string file)
+    {
+        ZipFile.ExtractToDirectory(Path.Combine(AppContext.BaseDirectory, "Golden", file), folder);
+        var facts = Path.Combine(folder, "facts.txt");
+        var told = File.ReadAllText(facts);
+        File.Delete(facts);
+        return told;
+    }
+
+    private static T Sure<T>(Outcome<T> outcome)
+        where T : class
+    {
+        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
+        return outcome.Value!;
+    }
+}
