@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Packets.Pdf;
 using ShopPlanner.Packets.Sections;
 

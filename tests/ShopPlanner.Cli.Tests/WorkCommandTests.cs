@@ -1,5 +1,5 @@
 using System.Text.Json;
-using ShopPlanner.Core.Workings;
+using ShopPlanner.Core.Calculators;
 
 namespace ShopPlanner.Cli.Tests;
 

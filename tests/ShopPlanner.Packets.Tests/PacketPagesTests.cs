@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Model;
 using static ShopPlanner.Packets.Tests.PrintedPages;
 
 namespace ShopPlanner.Packets.Tests;

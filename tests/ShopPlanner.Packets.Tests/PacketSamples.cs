@@ -3,6 +3,8 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Tests;
 using ShopPlanner.Drawing.Tests.Pieces;
+using ShopPlanner.Packets.Model;
+using ShopPlanner.Packets.Sections;
 
 namespace ShopPlanner.Packets.Tests;
 

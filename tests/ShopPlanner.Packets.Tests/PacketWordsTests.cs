@@ -1,4 +1,5 @@
 using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Model;
 using static ShopPlanner.Packets.Tests.PrintedPages;
 
 namespace ShopPlanner.Packets.Tests;

@@ -6,6 +6,7 @@ using PdfSharp.Pdf.Content;
 using PdfSharp.Pdf.Content.Objects;
 using PdfSharp.Pdf.IO;
 using ShopPlanner.Drawing.Shapes;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Tests;
 

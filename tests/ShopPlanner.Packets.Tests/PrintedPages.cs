@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Tests;
 

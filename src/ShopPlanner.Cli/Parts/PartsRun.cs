@@ -77,7 +77,7 @@ internal static class PartsRun
     // The other formats have no place for what cannot be built as it stands.
     private static void Warn(Piece piece)
     {
-        foreach (var warning in piece.Warnings.Where(one => one.Gravity == Gravity.Fails))
+        foreach (var warning in piece.Warnings.Where(one => one.Severity == Severity.Fails))
             Complaint.Print("warning: " + warning.Text);
     }
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using ShopPlanner.Core.Materials;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -103,7 +103,7 @@ internal static class WorkJson
 
     private static void Verdict(Utf8JsonWriter json, Verdict verdict)
     {
-        json.WriteString("gravity", verdict.Gravity.ToString().ToLowerInvariant());
+        json.WriteString("gravity", verdict.Severity.ToString().ToLowerInvariant());
         json.WriteString("text", verdict.Text);
     }
 

@@ -1,5 +1,5 @@
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Cli.Work;
 

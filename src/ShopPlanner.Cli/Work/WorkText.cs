@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -42,7 +43,7 @@ internal static class WorkText
         foreach (var result in answer.Results)
             Result(text, result, unit);
         foreach (var verdict in answer.Verdicts)
-            text.Append(Word(verdict.Gravity)).Append(": ").Append(verdict.Text).Append('\n');
+            text.Append(Word(verdict.Severity)).Append(": ").Append(verdict.Text).Append('\n');
         foreach (var part in answer.Parts)
             text.Append("Part: ").Append(Of(part, unit)).Append('\n');
         foreach (var caution in answer.Cautions)
@@ -112,11 +113,11 @@ internal static class WorkText
             text.Append(indent).Append("outside the range: ").Append(outside).Append('\n');
     }
 
-    private static string Word(Gravity gravity) =>
-        gravity switch
+    private static string Word(Severity severity) =>
+        severity switch
         {
-            Gravity.Fine => "Holds",
-            Gravity.Watch => "Watch",
+            Severity.Fine => "Holds",
+            Severity.Watch => "Watch",
             _ => "Will not do",
         };
 }

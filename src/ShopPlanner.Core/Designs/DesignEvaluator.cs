@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -229,7 +230,7 @@ public sealed class DesignEvaluator
             [.. builder.Openings],
             [
                 .. builder.Warnings.Select(one => new PieceWarning(
-                    one.Gravity,
+                    one.Severity,
                     one.Text,
                     one.About is { } draft ? marking.Id(draft) : null,
                     one.Working

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 
 namespace ShopPlanner.Core.Designs;
 

@@ -1,4 +1,3 @@
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

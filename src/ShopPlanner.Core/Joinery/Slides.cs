@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

@@ -1,4 +1,3 @@
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Wood;

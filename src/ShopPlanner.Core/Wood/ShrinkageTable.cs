@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Materials;
-using static ShopPlanner.Core.Materials.Certainty;
+using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.Certainty;
 
 namespace ShopPlanner.Core.Wood;
 

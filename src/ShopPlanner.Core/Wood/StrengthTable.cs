@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Workings;
-using static ShopPlanner.Core.Materials.Certainty;
+using static ShopPlanner.Core.Workings.Certainty;
 
 namespace ShopPlanner.Core.Wood;
 

@@ -1,5 +1,3 @@
-using ShopPlanner.Core.Materials;
-
 namespace ShopPlanner.Core.Workings;
 
 /// <summary>Where a fact comes from, as a sentence: a remembered or a customary figure always says so.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Drawing.Sketches;
 

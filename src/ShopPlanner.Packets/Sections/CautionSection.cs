@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 

@@ -3,6 +3,7 @@ using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 

@@ -4,6 +4,7 @@ using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Sequence;
-using ShopPlanner.Packets;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 

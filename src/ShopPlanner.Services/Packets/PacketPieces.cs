@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Packets;
+using ShopPlanner.Packets.Model;
+using ShopPlanner.Packets.Sections;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Storage;
@@ -15,7 +16,7 @@ internal static class PacketPieces
     public static async Task<ImmutableArray<PacketPiece>> ReadAsync(
         ShopContext db,
         PlanView plan,
-        ShopPlanner.Packets.PaperSize paper,
+        PaperSize paper,
         CancellationToken cancel
     )
     {

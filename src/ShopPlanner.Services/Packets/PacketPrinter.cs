@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Packets;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Storage;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;

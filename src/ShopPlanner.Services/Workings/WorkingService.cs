@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;

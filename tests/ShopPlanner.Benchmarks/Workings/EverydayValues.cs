@@ -1,4 +1,4 @@
-using ShopPlanner.Core.Workings;
+using ShopPlanner.Core.Calculators;
 
 namespace ShopPlanner.Benchmarks;
 

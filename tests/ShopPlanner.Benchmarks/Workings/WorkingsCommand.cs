@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
@@ -16,7 +17,7 @@ public sealed class JudgingTests
     {
         Assert.DoesNotContain(Judge("bookcase", ("width", "18")), one => one.Text.Contains("bend", StringComparison.Ordinal));
         var wide = Judge("bookcase", ("width", "36")).First(one => one.Text.StartsWith("Shelf", StringComparison.Ordinal));
-        Assert.NotEqual(Gravity.Fine, wide.Gravity);
+        Assert.NotEqual(Severity.Fine, wide.Severity);
         Assert.Equal("Deflection in years", wide.Working!.Name);
     }
 
@@ -26,7 +27,7 @@ public sealed class JudgingTests
     public void The_sag_of_a_shelf_is_as_worked_by_hand()
     {
         var piece = One("Shelf", "Shelves", 24, 11, 23m / 32, "plywood-hardwood-faced");
-        Assert.DoesNotContain(PieceJudge.Of(piece, NoStock), one => one.Gravity == Gravity.Fails);
+        Assert.DoesNotContain(PieceJudge.Of(piece, NoStock), one => one.Severity == Severity.Fails);
         var longer = One("Shelf", "Shelves", 36, 11, 23m / 32, "plywood-hardwood-faced");
         var judged = Assert.Single(PieceJudge.Of(longer, NoStock)).Working;
         // Three halves of the span, to the fourth power: 0.02424 × 5.0625 = 0.1227 in.
@@ -68,7 +69,7 @@ public sealed class JudgingTests
     {
         var warnings = Judge("drawer-chest");
         var tips = warnings.Single(one => one.Text.StartsWith("It tips", StringComparison.Ordinal));
-        Assert.Equal(Gravity.Fails, tips.Gravity);
+        Assert.Equal(Severity.Fails, tips.Severity);
         Assert.Equal("Righting over tipping", tips.Working!.Name);
         Assert.Contains(warnings, one => one.Text.Contains("27 in", StringComparison.Ordinal));
         Assert.DoesNotContain(Judge("table"), one => one.Text.Contains("tips", StringComparison.Ordinal));
@@ -97,7 +98,7 @@ public sealed class JudgingTests
         };
         var piece = DesignEvaluator.Evaluate(DesignFiles.Read("bookcase"), new Dictionary<string, string>()).Piece!;
         var side = PieceJudge.Of(piece, short4).Single(one => one.Text.Contains("longer than any", StringComparison.Ordinal));
-        Assert.Equal((Gravity.Fails, piece.Parts.Single(part => part.Name == "Side").Id), (side.Gravity, side.Part));
+        Assert.Equal((Severity.Fails, piece.Parts.Single(part => part.Name == "Side").Id), (side.Severity, side.Part));
         Assert.DoesNotContain(
             PieceJudge.Of(piece, NoStock),
             one => one.Text.Contains("longer than any", StringComparison.Ordinal)

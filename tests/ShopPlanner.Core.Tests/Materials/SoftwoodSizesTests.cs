@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Materials;
 

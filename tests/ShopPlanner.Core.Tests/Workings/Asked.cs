@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using CsCheck;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Joinery;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -112,10 +112,10 @@ public sealed class JoineryDoorTests
         string[] given = ["opening-width=18 3/8", "opening-height=30", "gap=0", "species=yellow-poplar", "groove=3/8"];
         Assert.Equal(Asked.Inch("14 1/2"), Asked.Length("door", "Panel width", given));
         Assert.Equal(0.1257, Asked.Number("door", "Change in the panel's width", given), 0.0001);
-        Assert.Contains(Asked.Answer("door", given).Verdicts, verdict => verdict.Gravity == Gravity.Fails);
+        Assert.Contains(Asked.Answer("door", given).Verdicts, verdict => verdict.Severity == Severity.Fails);
         Assert.DoesNotContain(
             Asked.Answer("door", [.. given, "clearance=5/64"]).Verdicts,
-            verdict => verdict.Gravity == Gravity.Fails
+            verdict => verdict.Severity == Severity.Fails
         );
     }
 
@@ -232,16 +232,16 @@ public sealed class JoineryDoorTests
     public void A_panel_that_can_slip_out_at_one_side_fails() =>
         Assert.Contains(
             Asked.Answer("door", "opening-width=15", "opening-height=24", "groove=1/4", "clearance=1/8").Verdicts,
-            verdict => verdict.Gravity == Gravity.Fails && verdict.Text.Contains("slips out", StringComparison.Ordinal)
+            verdict => verdict.Severity == Severity.Fails && verdict.Text.Contains("slips out", StringComparison.Ordinal)
         );
 
     [Fact]
-    public void The_gravest_verdict_comes_first_and_lengths_are_told_in_the_unit_asked_for()
+    public void The_most_severe_verdict_comes_first_and_lengths_are_told_in_the_unit_asked_for()
     {
         var answer = Asked
             .Run(LengthUnit.Millimetre, "door", "opening-width=700", "opening-height=900", "clearance=5", "groove=9")
             .Answer!;
-        Assert.Equal(Gravity.Fails, answer.Verdicts[0].Gravity);
+        Assert.Equal(Severity.Fails, answer.Verdicts[0].Severity);
         Assert.All(answer.Verdicts, verdict => Assert.DoesNotContain("″", verdict.Text));
     }
 

@@ -1,6 +1,6 @@
 using CsCheck;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Joinery;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

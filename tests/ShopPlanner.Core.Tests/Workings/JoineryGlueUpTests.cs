@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CsCheck;
 using ShopPlanner.Core.Joinery;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -169,7 +168,7 @@ public sealed class JoineryGlueUpTests
         string[] given = ["width=20", "length=47 1/2", "board=4 1/2"];
         Assert.Equal(5, Asked.Number("glue-up", "Clamps", given));
         var verdict = Asked.Answer("glue-up", [.. given, "clamps=3"]).Verdicts[0];
-        Assert.Equal(Gravity.Fails, verdict.Gravity);
+        Assert.Equal(Severity.Fails, verdict.Severity);
         // 48 ÷ (2 × 3) = 8 in, less the strip of 4 7/64 in.
         Assert.Equal(3, Asked.Number("glue-up", "Clamps", [.. given, "caul=3 57/64"]));
         Assert.Contains("3 ⅞", verdict.Text, StringComparison.Ordinal);

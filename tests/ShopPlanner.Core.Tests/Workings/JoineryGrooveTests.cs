@@ -1,6 +1,6 @@
 using CsCheck;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Joinery;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -145,7 +145,7 @@ public sealed class JoineryGrooveTests
         var given = keys.Replace("1 1/", "1-1/", StringComparison.Ordinal).Split(' ');
         Assert.Contains(
             Asked.Answer("groove", given).Verdicts,
-            verdict => verdict.Gravity == Gravity.Watch && verdict.Text.Contains(words, StringComparison.Ordinal)
+            verdict => verdict.Severity == Severity.Watch && verdict.Text.Contains(words, StringComparison.Ordinal)
         );
     }
 

@@ -100,12 +100,15 @@ public sealed class ShelfTests
     public void The_longest_span_passes_and_a_longer_one_does_not()
     {
         var longest = (double)Asked.Length("sag", "Longest span that passes", "span=36", "load=25 lb/ft").ToInches();
-        Assert.NotEqual(Gravity.Fails, Judged(longest - 0.25));
-        Assert.Equal(Gravity.Fails, Judged(longest + 0.25));
+        Assert.NotEqual(Severity.Fails, Judged(longest - 0.25));
+        Assert.Equal(Severity.Fails, Judged(longest + 0.25));
     }
 
-    private static Gravity Judged(double span) =>
-        Asked.Answer("sag", "span=" + span.ToString("0.####", CultureInfo.InvariantCulture), "load=25 lb/ft").Verdicts[0].Gravity;
+    private static Severity Judged(double span) =>
+        Asked
+            .Answer("sag", "span=" + span.ToString("0.####", CultureInfo.InvariantCulture), "load=25 lb/ft")
+            .Verdicts[0]
+            .Severity;
 
     private static double Pine(params string[] given) =>
         Asked.Number("sag", "Deflection at first", ["species=pine-ponderosa", .. given]);

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Wood;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Workings;
 

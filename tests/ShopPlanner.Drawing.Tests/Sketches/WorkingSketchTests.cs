@@ -1,5 +1,5 @@
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Drawing.Sketches;
 using ShopPlanner.Drawing.Svg;

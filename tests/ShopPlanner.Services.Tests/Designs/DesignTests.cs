@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;

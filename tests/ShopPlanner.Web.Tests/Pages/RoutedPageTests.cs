@@ -2,7 +2,7 @@ using System.Net;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
-using ShopPlanner.Core.Workings;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Stores;

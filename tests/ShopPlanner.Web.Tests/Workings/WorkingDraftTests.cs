@@ -1,5 +1,5 @@
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Web.Features.Workings;
 
 namespace ShopPlanner.Web.Tests.Workings;

@@ -80,8 +80,8 @@ internal sealed class Builder
             Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
     }
 
-    public void Warn(Gravity gravity, string text, Draft? about = null, Working? working = null) =>
-        Warnings.Add(new(gravity, text, about, working));
+    public void Warn(Severity severity, string text, Draft? about = null, Working? working = null) =>
+        Warnings.Add(new(severity, text, about, working));
 }
 
 /// <summary>One copy of a part before it has its mark.</summary>
@@ -139,4 +139,4 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
 internal sealed record DraftJoint(JointKind Kind, Draft From, Draft Into, Axis Along, Length Depth);
 
 /// <summary>A warning about a copy that has no mark yet.</summary>
-internal sealed record DraftWarning(Gravity Gravity, string Text, Draft? About, Working? Working);
+internal sealed record DraftWarning(Severity Severity, string Text, Draft? About, Working? Working);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;

@@ -26,7 +26,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         ["y"] = Axis.Y,
         ["z"] = Axis.Z,
     };
-    private static readonly Dictionary<string, bool> Kinds = new() { ["length"] = false, ["count"] = true };
+    private static readonly Dictionary<string, bool> DimensionKinds = new() { ["length"] = false, ["count"] = true };
 
     private readonly LengthUnit unit = root["unit"].OneOf(Units, LengthUnit.Inch);
 
@@ -78,7 +78,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         return new(
             name,
             node["label"].Text() ?? name,
-            node["kind"].OneOf(Kinds, false),
+            node["kind"].OneOf(DimensionKinds, false),
             node["value"].Required(),
             node["least"].Text(),
             node["most"].Text()

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Workings;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;

@@ -43,13 +43,13 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         var places = Hinges.Places(sizes.Height, count).Value;
         if (places[^1] - places[0] <= sizes.Width.Value)
             builder.Warn(
-                Gravity.Watch,
+                Severity.Watch,
                 "A door is as wide as its hinges are apart: it will sag. Two leaves, or a taller door, carry better.",
                 hung[0],
                 sizes.Width
             );
         if (count.OutsideRange is { } reason)
-            builder.Warn(Gravity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
+            builder.Warn(Severity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
         for (var leaf = 0; leaf < hung.Count; leaf++)
             if ((leaf == 0 ? bay.Left : bay.Right) is { } side)
                 builder.Join(JointKind.Hinged, hung[leaf], side, Axis.X);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Measures;
@@ -68,7 +69,7 @@ internal sealed class Drawers : IFill
 
         builder.Buy("Pull or knob", asked.Count);
         builder.Warn(
-            Gravity.Watch,
+            Severity.Watch,
             "Open drawers pull a piece over: fix it to the wall, and let only one drawer open at a time where children are about."
         );
         return bay;

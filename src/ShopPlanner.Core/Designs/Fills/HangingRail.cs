@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Workings;
 
@@ -40,7 +41,7 @@ internal sealed class HangingRail : IFill
         if (bay.Top is { } top)
             builder.Join(JointKind.Screwed, rail, top, Axis.Z);
         builder.Warn(
-            Gravity.Watch,
+            Severity.Watch,
             "Screw the hanging rail into studs or solid masonry with fixings made for the wall; ask where you are not sure.",
             rail
         );

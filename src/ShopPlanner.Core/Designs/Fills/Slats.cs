@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -94,7 +95,7 @@ internal sealed class Slats : IFill
             + Fasten(slat, Axis.Z, false, JointKind.Screwed, builder);
         if (carried == 0)
             builder.Warn(
-                Gravity.Fails,
+                Severity.Fails,
                 "Nothing carries the slats: they end in the air. Let them run the other way, or add rails under them.",
                 slat
             );

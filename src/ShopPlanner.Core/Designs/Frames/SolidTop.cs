@@ -1,7 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
-using ShopPlanner.Core.Designs.Fills;
+using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 

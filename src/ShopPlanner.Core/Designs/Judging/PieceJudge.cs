@@ -13,7 +13,7 @@ public sealed record LargestStock(Length Length, Length Width);
 /// from what is sold. Estimates; the makers' instructions and local rules come before them.</summary>
 public static class PieceJudge
 {
-    /// <summary>The piece's own warnings and the judge's, the gravest first.</summary>
+    /// <summary>The piece's own warnings and the judge's, the most severe first.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="stock">Largest stock by the shop's material; what is missing here is looked up in the usual sizes of stores.</param>
     public static ImmutableArray<PieceWarning> Of(Piece piece, IReadOnlyDictionary<string, LargestStock> stock)
@@ -25,6 +25,6 @@ public static class PieceJudge
             .Concat(TippingJudging.Of(piece))
             .Concat(ShelfJudging.Of(piece))
             .Concat(TopJudging.Of(piece));
-        return [.. found.OrderByDescending(one => one.Gravity)];
+        return [.. found.OrderByDescending(one => one.Severity)];
     }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Wood;
 using ShopPlanner.Core.Workings;
@@ -63,7 +62,7 @@ internal static class ShelfJudging
 
     private static PieceWarning Unknown(PiecePart part) =>
         new(
-            Gravity.Watch,
+            Severity.Watch,
             $"How far {part.Name.ToLowerInvariant()} bends is not reckoned: no stiffness is known for {part.Material.Name}.",
             part.Id,
             null
@@ -79,14 +78,14 @@ internal static class ShelfJudging
         var foot = (decimal)span.Value.Ticks / Length.TicksPerFoot;
         if (years.Value > limit)
             return new(
-                Gravity.Fails,
+                Severity.Fails,
                 $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or a support in the middle.",
                 part.Id,
                 years
             );
         return years.Value.Ticks > SeenPerFoot.Ticks * foot
             ? new(
-                Gravity.Watch,
+                Severity.Watch,
                 $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter span keeps it straight.",
                 part.Id,
                 years

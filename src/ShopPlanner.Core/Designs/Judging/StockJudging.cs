@@ -39,13 +39,13 @@ internal static class StockJudging
             yield break;
         yield return part.RoughLength > stock.Length
             ? new(
-                Gravity.Fails,
+                Severity.Fails,
                 $"{part.Name} is longer than any {part.Material.Name} that is stocked, {Text(stock.Length, unit)}: choose a smaller size, or join it from two.",
                 part.Id,
                 part.Length
             )
             : new(
-                Gravity.Fails,
+                Severity.Fails,
                 $"{part.Name} is wider than any {part.Material.Name} that is stocked, {Text(stock.Width, unit)}: choose a smaller size, or join it from two.",
                 part.Id,
                 part.Width
@@ -62,7 +62,7 @@ internal static class StockJudging
     // A part that is itself wider than its board the piece tells; here there is only no room for what is trimmed.
     private static PieceWarning Wide(PiecePart part, Length board, LengthUnit unit) =>
         new(
-            Gravity.Fails,
+            Severity.Fails,
             $"{part.Name} is cut {Text(part.RoughWidth, unit)} wide to be trimmed, but its board is {Text(board, unit)}: a smaller allowance, or a wider board.",
             part.Id,
             part.Width

@@ -1,5 +1,4 @@
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Stability;
 using ShopPlanner.Core.Workings;
@@ -24,21 +23,21 @@ internal static class TippingJudging
         var factor = Factor(piece, opening);
         if (factor.Value < 1)
             yield return new(
-                Gravity.Fails,
+                Severity.Fails,
                 "It tips with its doors or drawers open when a child leans on one: fix it to the wall, or make it deeper.",
                 null,
                 factor
             );
         else if (factor.Value < 1.5)
             yield return new(
-                Gravity.Watch,
+                Severity.Watch,
                 "With doors or drawers open it stands, but not by much: fix it to the wall.",
                 null,
                 factor
             );
         if (piece.Outside.Dz >= Tipping.TallFrom)
             yield return new(
-                Gravity.Watch,
+                Severity.Watch,
                 "At 27 in (686 mm) and more fix it to the wall whatever the figure says: a home-made piece is not tested.",
                 null,
                 null

@@ -178,8 +178,8 @@ public sealed record HardwareItem(string Name, int Quantity);
 public sealed record Opening(string Path, Box Box, ImmutableArray<string> Fills);
 
 /// <summary>A warning about the piece: what happens, why, what to do.</summary>
-/// <param name="Gravity">How grave.</param>
+/// <param name="Severity">How severe it is.</param>
 /// <param name="Text">A plain sentence.</param>
 /// <param name="Part">Id of the part it is about; null for the piece.</param>
 /// <param name="Working">The figure it rests on; null where it is plain.</param>
-public sealed record PieceWarning(Gravity Gravity, string Text, string? Part, Working? Working);
+public sealed record PieceWarning(Severity Severity, string Text, string? Part, Working? Working);

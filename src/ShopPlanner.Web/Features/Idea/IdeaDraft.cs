@@ -41,7 +41,7 @@ public sealed class IdeaDraft
     /// <summary>What is wrong with what is set.</summary>
     public ImmutableArray<Fault> Faults { get; private set; } = [];
 
-    /// <summary>What will not do or wants watching, the gravest first.</summary>
+    /// <summary>What will not do or wants watching, the most severe first.</summary>
     public ImmutableArray<PieceWarning> Warnings { get; private set; } = [];
 
     /// <summary>Rises with every change, so that pictures know when to be drawn anew.</summary>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.WebUtilities;
+using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Web.Features.Workings;
 

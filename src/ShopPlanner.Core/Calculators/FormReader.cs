@@ -1,0 +1,160 @@
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>
+/// Reads the texts given to a form, key by key, and gathers what is wrong with them. After a fault a reading gives a harmless
+/// value: nothing is worked out from it.
+/// </summary>
+public sealed class FormReader
+{
+    private readonly WorkingForm form;
+    private readonly IReadOnlyDictionary<string, string> given;
+    private readonly List<Fault> faults = [];
+
+    internal FormReader(WorkingForm form, IReadOnlyDictionary<string, string> given, LengthUnit unit)
+    {
+        (this.form, this.given, Unit) = (form, given, unit);
+        foreach (var (name, value) in given.Where(pair => !form.Keys.Any(key => key.Name == pair.Key)))
+            faults.Add(Fault.Of(name, value, "is given to a key that " + form.Name + " does not take: it takes " + Taken()));
+    }
+
+    /// <summary>Unit of lengths without a suffix.</summary>
+    public LengthUnit Unit { get; }
+
+    /// <summary>What is wrong so far.</summary>
+    public IReadOnlyList<Fault> Faults => faults;
+
+    /// <summary>True where a text is given (a default does not count).</summary>
+    public bool Has(string key) => given.TryGetValue(key, out var text) && !string.IsNullOrWhiteSpace(text);
+
+    /// <summary>The text, or the default; null where neither is there.</summary>
+    public string? Text(string key)
+    {
+        var which = Key(key);
+        if (Has(key))
+            return given[key].Trim();
+        if (which.Default is null && !which.Optional)
+            faults.Add(Fault.Of(key, "", "is not given: " + Wanted(which)));
+        return which.Default;
+    }
+
+    /// <summary>A length within the key's limits.</summary>
+    public Length Length(string key) => MaybeLength(key) ?? Inch;
+
+    /// <summary>A length within the key's limits; null where it is optional and not given.</summary>
+    public Length? MaybeLength(string key)
+    {
+        var which = Key(key);
+        if (Text(key) is not { } text)
+            return null;
+        var read = which.Kind == KeyKind.Length ? LengthText.ParsePositive(text, Unit) : LengthText.Parse(text, Unit);
+        if (!read.Ok)
+            return Refuse<Length>(read.Fault.At(key));
+        var (least, most) = (Limit(which.Least), Limit(which.Most));
+        if (read.Value < least)
+            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + which.Least));
+        return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + which.Most)) : read.Value;
+    }
+
+    /// <summary>A whole number within the key's limits.</summary>
+    public int Count(string key) => MaybeCount(key) ?? 1;
+
+    /// <summary>A whole number within the key's limits; null where it is optional and not given.</summary>
+    public int? MaybeCount(string key)
+    {
+        if (Text(key) is not { } text)
+            return null;
+        if (!int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number))
+            return Refuse<int>(Fault.Of(key, text, "is not a whole number: " + Wanted(Key(key))));
+        return Within(Key(key), number, text) ? number : null;
+    }
+
+    /// <summary>A number within the key's limits.</summary>
+    public double Number(string key) => MaybeNumber(key) ?? 1;
+
+    /// <summary>A number within the key's limits, a percent sign allowed; null where it is optional and not given.</summary>
+    public double? MaybeNumber(string key)
+    {
+        if (Text(key) is not { } text)
+            return null;
+        if (!QuantityText.TryNumber(text.TrimEnd('%', ' '), out var number))
+            return Refuse<double>(Fault.Of(key, text, "is not a number: " + Wanted(Key(key))));
+        return Within(Key(key), number, text) ? number : null;
+    }
+
+    /// <summary>A quantity in the metric unit of its kind; limits of the key are texts with units.</summary>
+    public double Quantity(string key) => MaybeQuantity(key) ?? 1;
+
+    /// <summary>A quantity in the metric unit of its kind; null where it is optional and not given.</summary>
+    public double? MaybeQuantity(string key)
+    {
+        var which = Key(key);
+        if (Text(key) is not { } text)
+            return null;
+        if (QuantityText.Read(text, which.Quantity!, Unit) is not { } value)
+            return Refuse<double>(Fault.Of(key, text, "is not understood: " + QuantityText.Wanted(which.Quantity!)));
+        if (which.Least is { } least && value < QuantityText.Read(least, which.Quantity!, Unit))
+            return Refuse<double>(Fault.Of(key, text, "is too small: at least " + least));
+        return which.Most is { } most && value > QuantityText.Read(most, which.Quantity!, Unit)
+            ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + most))
+            : value;
+    }
+
+    /// <summary>One of the key's choices.</summary>
+    public string Choice(string key) => MaybeChoice(key) ?? Key(key).Choices[0].Word;
+
+    /// <summary>One of the key's choices; null where it is optional and not given.</summary>
+    public string? MaybeChoice(string key)
+    {
+        var which = Key(key);
+        if (Text(key) is not { } text)
+            return null;
+        if (which.Choices.FirstOrDefault(one => string.Equals(one.Word, text, StringComparison.OrdinalIgnoreCase)) is { } choice)
+            return choice.Word;
+        faults.Add(Fault.Of(key, text, "is not known: " + Wanted(which)));
+        return null;
+    }
+
+    /// <summary>Notes a fault that the form itself finds between keys.</summary>
+    public void Refuse(string key, string message) => faults.Add(Fault.Of(key, given.GetValueOrDefault(key), message));
+
+    private static Length Inch => Measures.Length.FromInches(1);
+
+    private FormKey Key(string name) => form.Keys.First(key => key.Name == name);
+
+    private Length? Limit(string? text) => text is null ? null : LengthText.Parse(text, Unit).Value;
+
+    private bool Within(FormKey key, double number, string text)
+    {
+        if (key.Least is { } least && number < double.Parse(least, CultureInfo.InvariantCulture))
+            faults.Add(Fault.Of(key.Name, text, "is too small: at least " + least));
+        else if (key.Most is { } most && number > double.Parse(most, CultureInfo.InvariantCulture))
+            faults.Add(Fault.Of(key.Name, text, "is too large: at most " + most));
+        else
+            return true;
+        return false;
+    }
+
+    private T? Refuse<T>(Fault fault)
+        where T : struct
+    {
+        faults.Add(fault);
+        return null;
+    }
+
+    private string Taken() => string.Join(", ", form.Keys.Select(key => key.Name));
+
+    private static string Wanted(FormKey key) =>
+        key.Kind switch
+        {
+            KeyKind.Choice => "one of " + string.Join(", ", key.Choices.Select(one => one.Word)),
+            KeyKind.Length or KeyKind.LengthOrZero => "write a length like 34 1/2, 8 ft or 600 mm",
+            KeyKind.Count => "write a whole number",
+            KeyKind.Number => "write a number",
+            KeyKind.Quantity => QuantityText.Wanted(key.Quantity!),
+            _ => key.Hint.Length > 0 ? key.Hint : "write a word",
+        };
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+
+namespace ShopPlanner.Core.Designs.Documents;
+
+/// <summary>Where a kind can stand in a design.</summary>
+public enum KindPlace
+{
+    /// <summary>It holds the piece up.</summary>
+    Frame,
+
+    /// <summary>It splits a bay into smaller ones.</summary>
+    Split,
+
+    /// <summary>It fills or closes a bay.</summary>
+    Fill,
+
+    /// <summary>It lies on top.</summary>
+    Top,
+}
+
+/// <summary>A kind of frame, split, fill or top, with what it takes.</summary>
+/// <param name="Name">As in a document: <c>fixed-shelf</c>.</param>
+/// <param name="Place">Where it can stand.</param>
+/// <param name="Title">As shown: <c>Fixed shelf</c>.</param>
+/// <param name="Says">What it is, one plain sentence.</param>
+/// <param name="Members">What it takes.</param>
+public sealed record KindInfo(string Name, KindPlace Place, string Title, string Says, ImmutableArray<MemberInfo> Members);
+
+/// <summary>What a member takes.</summary>
+public enum MemberType
+{
+    /// <summary>A length by arithmetic.</summary>
+    Length,
+
+    /// <summary>A whole number by arithmetic.</summary>
+    Count,
+
+    /// <summary>One of its choices.</summary>
+    Choice,
+
+    /// <summary>The role of a material.</summary>
+    Role,
+}
+
+/// <summary>A member of a kind.</summary>
+/// <param name="Name">As in a document: <c>stile</c>.</param>
+/// <param name="Label">As shown.</param>
+/// <param name="Type">What it takes.</param>
+/// <param name="Default">Text used where none is given; null where one must be given. For a role that may be missing: empty.</param>
+/// <param name="Choices">What to choose from.</param>
+public sealed record MemberInfo(
+    string Name,
+    string Label,
+    MemberType Type,
+    string? Default,
+    params ImmutableArray<string> Choices
+);

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing;
+
+namespace ShopPlanner.Packets.Model;
+
+/// <summary>A piece of furniture as the packet shows it: what it looks like, what it is made of, how it goes together.</summary>
+/// <param name="Name">What it is called.</param>
+/// <param name="Unit">Of its figures.</param>
+/// <param name="Drawings">In points, no wider or higher than a page's content: see <c>PieceSheets</c>.</param>
+/// <param name="Parts">Every kind of part.</param>
+/// <param name="Joints">Every kind of joint.</param>
+/// <param name="Hardware">What to buy beside wood.</param>
+/// <param name="Steps">How it goes together, in order.</param>
+/// <param name="Warnings">What will not do or wants watching, in plain sentences.</param>
+public sealed record PacketPiece(
+    string Name,
+    LengthUnit Unit,
+    ImmutableArray<PacketDrawing> Drawings,
+    ImmutableArray<PacketPiecePart> Parts,
+    ImmutableArray<PacketJoint> Joints,
+    ImmutableArray<PacketHardware> Hardware,
+    ImmutableArray<string> Steps,
+    ImmutableArray<string> Warnings
+);
+
+/// <summary>A drawing of a piece.</summary>
+/// <param name="Drawing">The drawing.</param>
+/// <param name="ToScale">True where it says its scale, so that the page wants a bar of known length.</param>
+public sealed record PacketDrawing(LineDrawing Drawing, bool ToScale);
+
+/// <summary>One kind of part of a piece.</summary>
+/// <param name="Marks">Of each copy, the same as on the drawings.</param>
+/// <param name="Quantity">How many are cut.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Material">What it is cut from.</param>
+/// <param name="Length">Finished, along the grain.</param>
+/// <param name="Width">Finished, across it.</param>
+/// <param name="Thickness">Finished.</param>
+/// <param name="RoughLength">As cut.</param>
+/// <param name="RoughWidth">As cut.</param>
+public sealed record PacketPiecePart(
+    ImmutableArray<string> Marks,
+    int Quantity,
+    string Name,
+    string Material,
+    Length Length,
+    Length Width,
+    Length Thickness,
+    Length RoughLength,
+    Length RoughWidth
+);
+
+/// <summary>One kind of joint of a piece.</summary>
+/// <param name="Title">Which parts, and how.</param>
+/// <param name="Note">What to know beside the drawing; empty for nothing.</param>
+/// <param name="Count">How many are like this.</param>
+/// <param name="Drawing">A section, in points, no wider than half a page's content.</param>
+public sealed record PacketJoint(string Title, string Note, int Count, LineDrawing Drawing);
+
+/// <summary>Hardware of a piece.</summary>
+/// <param name="Name">As asked for in a store.</param>
+/// <param name="Quantity">How many.</param>
+public sealed record PacketHardware(string Name, int Quantity);
