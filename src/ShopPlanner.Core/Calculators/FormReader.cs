@@ -59,6 +59,13 @@ public sealed class FormReader
         return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + which.Most)) : read.Value;
     }
 
+    /// <summary>A length within the key's limits, as a figure that was given.</summary>
+    internal Working<Length> Given(string name, string key) => Working.Given(name, Length(key));
+
+    /// <summary>A length as a figure that was given; null where it is optional and not given.</summary>
+    internal Working<Length>? MaybeGiven(string name, string key) =>
+        MaybeLength(key) is { } length ? Working.Given(name, length) : null;
+
     /// <summary>A whole number within the key's limits.</summary>
     public int Count(string key) => MaybeCount(key) ?? 1;
 
@@ -102,6 +109,14 @@ public sealed class FormReader
             ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + most))
             : value;
     }
+
+    /// <summary>A quantity as a figure that was given.</summary>
+    internal Working<double> GivenQuantity(string name, string key, int digits) =>
+        Working.Given(name, Quantity(key), Key(key).Quantity!, digits);
+
+    /// <summary>A quantity as a figure that was given; null where it is optional and not given.</summary>
+    internal Working<double>? MaybeGivenQuantity(string name, string key, int digits) =>
+        MaybeQuantity(key) is { } value ? Working.Given(name, value, Key(key).Quantity!, digits) : null;
 
     /// <summary>One of the key's choices.</summary>
     public string Choice(string key) => MaybeChoice(key) ?? Key(key).Choices[0].Word;

@@ -9,16 +9,23 @@ public static class WorkingForms
     /// <summary>In the order of the list that people see.</summary>
     public static readonly ImmutableArray<WorkingForm> All =
     [
-        .. MeasureForms.All,
-        .. WoodForms.All,
-        .. DoorForms.All,
-        .. JoineryForms.All,
-        .. ShelfForms.All,
-        .. FurnitureForms.All,
-        .. HingeForms.All,
-        .. SpacingForms.All,
-        .. FastenerForms.All,
-        .. FinishForms.All,
+        SizeCalculator.Form,
+        BoardFootCalculator.Form,
+        MoistureCalculator.Form,
+        MovementCalculator.Form,
+        WeightCalculator.Form,
+        DoorCalculator.Form,
+        GrooveCalculator.Form,
+        DrawerCalculator.Form,
+        GlueUpCalculator.Form,
+        SagCalculator.Form,
+        StabilityCalculator.Form,
+        HingeCalculator.Form,
+        SpacingCalculator.Form,
+        PinCalculator.Form,
+        ScrewCalculator.Form,
+        DowelCalculator.Form,
+        CoatCalculator.Form,
     ];
 
     /// <summary>The form with this name.</summary>

@@ -117,4 +117,7 @@ public sealed record Working<T> : Working
 
     /// <inheritdoc />
     public override Figure Figure { get; }
+
+    /// <summary>The same figure under another name.</summary>
+    internal Working<T> Named(string name) => new(name, Value, Figure, Template, Source, Inputs) { OutsideRange = OutsideRange };
 }

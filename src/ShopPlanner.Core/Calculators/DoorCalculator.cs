@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using static ShopPlanner.Core.Workings.Severity;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>Frame-and-panel doors.</summary>
+internal static class DoorCalculator
+{
+    private static readonly Length Wide = Length.FromInches(24);
+    private static readonly Length Hold = Length.FromInches(0.125m);
+    private static readonly Length Step = Length.FromTicks(Length.TicksPerInch / 32);
+
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Length("opening-width", "Opening, width", most: "10 ft"),
+        Key.Length("opening-height", "Opening, height", most: "10 ft"),
+        Key.Count("leaves", "Leaves", "1", "1", "2"),
+        Key.Choice("fit", "Fit", "inset", new("inset", "in the opening"), new("overlay", "on the face around it")),
+        Key.LengthOrZero("gap", "Gap", "1/16 in", "1 in").Hint("All round an inset door; only between two leaves on the face"),
+        Key.LengthOrZero("middle", "Gap between two leaves", most: "1 in").Optional().Hint("As the gap where left out"),
+        Key.LengthOrZero("overlay", "Overlay at each side", "1/2 in", "6 in"),
+        Key.Length("stile", "Width of a stile", "2 1/4 in", most: "12 in"),
+        Key.Length("rail", "Width of a rail", most: "12 in").Optional().Hint("As the stiles where left out"),
+        Key.Length("groove", "Depth of the groove", "3/8 in", most: "2 in").Hint("So long are the tongues"),
+        Key.Length("panel", "Thickness of the panel", "1/4 in", most: "2 in").Hint("At its edges"),
+        Key.LengthOrZero("clearance", "Room for the panel at each side", "1/16 in", "1 in"),
+        Key.LengthOrZero("clearance-along", "Room below and above it", most: "1 in")
+            .Optional()
+            .Hint("Half as much as at the sides where left out: along the grain wood hardly moves"),
+        Key.LengthOrZero("oversize", "Cut long, to trim to size", "1/2 in", "3 in"),
+        Key.Length("thickness", "Thickness of the frame", "3/4 in", most: "3 in"),
+        Key.Choice("species", "Wood of a solid panel", null, WoodChoices.Shrinking).Optional(),
+        Key.Number("built-at", "Moisture when it is built, %", "8", "4", "25"),
+        Key.Number("dampest", "Moisture in the dampest season, %", "11", "4", "25"),
+        Key.Length("shim", "Thickness of a playing card", "0.0115 in", "0.005 in", "1/4 in"),
+    ];
+
+    private static readonly ImmutableArray<Refusal<DoorAsked>> Refusals =
+    [
+        new(
+            asked => asked is { Middle: not null, Leaves: 2 } ? "middle" : "gap",
+            asked => !asked.Door.Width.Value.IsPositive,
+            asked => $"is more than the opening of {asked.Say(asked.Width.Value)} holds: nothing remains of the door"
+        ),
+        new(
+            "gap",
+            asked => !asked.Door.Height.Value.IsPositive,
+            asked => $"is more than the opening of {asked.Say(asked.Height.Value)} holds: nothing remains of the door"
+        ),
+        new(
+            "stile",
+            asked => asked.Stile.Value * 2 >= asked.Door.Width.Value,
+            asked => $"is half the door or more: a leaf of {asked.Say(asked.Door.Width.Value)} wants less than half of that"
+        ),
+        new(
+            asked => asked.OwnRail is null ? "stile" : "rail",
+            asked => asked.Rail.Value * 2 >= asked.Door.Height.Value,
+            asked =>
+                $"is half the door's height or more: a door of {asked.Say(asked.Door.Height.Value)} wants less than half of that"
+        ),
+        new(
+            "groove",
+            asked => asked.Groove.Value >= asked.Narrowest,
+            asked => $"goes through stile or rail: less than {asked.Say(asked.Narrowest)} is wanted"
+        ),
+        new(
+            "panel",
+            asked => asked.Panel >= asked.Thickness,
+            asked => $"is as thick as the frame: no groove takes more than part of {asked.Say(asked.Thickness)}"
+        ),
+        new("clearance", asked => asked.Across.Value >= asked.Groove.Value, FallsOut),
+        new("clearance-along", asked => asked.Along.Value >= asked.Groove.Value, FallsOut),
+    ];
+
+    private static readonly ImmutableArray<Remark<DoorMade>> Verdicts =
+    [
+        new(
+            Fails,
+            made => made.Growth is { } growth && growth.Value > made.Asked.Across.Value * 2,
+            made =>
+                $"The panel grows by {made.Say(made.Growth!.Value)} across and would push the frame apart: leave at least "
+                + $"{made.Say(Length.FromTicks((made.Growth.Value.Ticks + 1) / 2))} at each side."
+        ),
+        new(
+            Fails,
+            made => made.Slips,
+            "Pushed to one side the panel slips out at the other: a deeper groove or less room is wanted."
+        ),
+        new(
+            Watch,
+            made => !made.Slips && made.Asked.Groove.Value - made.Asked.Across.Value < Hold,
+            made => $"The panel's edges sit less than {made.Say(Hold)} in the groove: a deeper groove holds it better."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Panel * 3 > made.Asked.Thickness + (Step * 3),
+            made =>
+                $"The groove is best a third of the frame's {made.Say(made.Asked.Thickness)} (Handwork in Wood): thin the "
+                + $"panel's edges to {made.Say(Length.FromTicks(made.Asked.Thickness.Ticks / 3))}, or use a thicker frame."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Door.Width.Value > Wide,
+            made =>
+                $"A leaf wider than about {made.Say(Wide)} pulls hard on its hinges (common practice): two leaves are lighter."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Gap.Value.IsPositive && made.Shims.Count.Value == 0,
+            "The gap is thinner than half a card: set it with paper."
+        ),
+        new(
+            Fine,
+            made => made.Asked.Oversize.Value.IsPositive,
+            "Cut the parts long, and trim the door to the opening as it really is, with shims all round."
+        ),
+        new(Fine, "Leave the panel free in its groove and never glue it; finish it before it goes in."),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<DoorAsked, DoorMade>(
+        "door",
+        "Frame-and-panel door",
+        "Every part of a door from its opening: leaves, stiles, rails, panels, finished and rough."
+    )
+    {
+        Keys = Keys,
+        Read = DoorAsked.Read,
+        Refusals = Refusals,
+        Make = DoorMade.Of,
+        Results = made => [.. made.Sizes, .. made.Numbers, made.Shims.Count, made.Shims.Thickness, made.Growth],
+        Verdicts = Verdicts,
+        MostSevereFirst = true,
+        Cautions = [Cautions.Guards, Cautions.GrooveWithoutGuard, Cautions.TrappedCutoff, Cautions.SmallParts],
+        Parts = made => made.Proposed,
+    }.Form;
+
+    private static string FallsOut(DoorAsked asked) =>
+        $"is as much as the groove is deep: the panel would fall out of {asked.Say(asked.Groove.Value)}";
+}

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Joinery;
+using ShopPlanner.Core.Materials;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.Severity;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>Panels glued up from strips.</summary>
+internal static class GlueUpCalculator
+{
+    private const int MostStrips = 40;
+    private const int StripsAtOnce = 5;
+
+    private static readonly Length WideStrip = Length.FromInches(6);
+    private static readonly Length NarrowStrip = Length.FromInches(3);
+
+    // Newtons.
+    private static readonly double StrongClamp = QuantityKind.Force.ToMetric(1000, LengthUnit.Inch);
+
+    private static readonly ImmutableArray<FormChoice> Woods =
+    [
+        new("softwood", "any softwood"),
+        new("hardwood", "any hardwood"),
+        .. MaterialCatalogue.Species.Select(one => new FormChoice(one.Id, one.Name)),
+    ];
+
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Length("width", "Width of the panel", most: "8 ft"),
+        Key.Length("length", "Length of the panel", most: "16 ft"),
+        Key.Length("thickness", "Thickness", "3/4 in", most: "6 in"),
+        Key.Length("board", "Usable width of a board", "5 1/2 in", most: "24 in"),
+        Key.Choice(
+            "joints",
+            "Joints",
+            "butt",
+            new("butt", "edge to edge"),
+            new("tongue", "tongue and groove"),
+            new("spline", "with a spline")
+        ),
+        Key.Choice("species", "Wood", "softwood", Woods),
+        Key.LengthOrZero("jointing", "Jointed off each edge", "1/16 in", "1 in"),
+        Key.Length("tongue", "Length of a tongue, or of a spline in each strip", "1/4 in", most: "1 in"),
+        Key.LengthOrZero("caul", "Width of the cauls", "1 in", "12 in"),
+        Key.LengthOrZero("oversize", "Left on length and width, to trim", "1/2 in", "3 in"),
+        Key.Count("clamps", "Clamps at hand", least: "1", most: "200").Optional(),
+        Key.Quantity("clamp-force", "What one clamp presses with", QuantityKind.Force, null, "10 lbf", "10000 lbf")
+            .Optional()
+            .Hint("By its maker's sheet"),
+        Key.Quantity(
+                "spread",
+                "What the glue's label says it covers",
+                QuantityKind.Coverage,
+                "250 ft²/gal",
+                "20 ft²/gal",
+                "2000 ft²/gal"
+            )
+            .Hint("The default is common practice: the label wins"),
+    ];
+
+    private static readonly ImmutableArray<Refusal<GlueUpAsked>> Refusals =
+    [
+        new(
+            "board",
+            asked => asked.Board.Value <= asked.Lost.Value,
+            asked => $"is all joint: more than {asked.Say(asked.Lost.Value + (asked.Jointing.Value * 2))} is wanted"
+        ),
+        new(
+            "tongue",
+            asked => asked.Joint != EdgeJoint.Butt && asked.Tongue.Value * 2 >= asked.Board.Value,
+            asked => $"is half the board or more: less than {asked.Say(Length.FromTicks(asked.Board.Value.Ticks / 2))} is wanted"
+        ),
+        new(
+            "board",
+            asked => asked.Strips.Value > MostStrips,
+            asked => $"makes {asked.Strips.Value} strips: at most {MostStrips}, so a wider board is wanted"
+        ),
+    ];
+
+    private static readonly ImmutableArray<Remark<GlueUpMade>> Verdicts =
+    [
+        new(Fine, made => !made.IsGlued, "One board is wide enough: there is nothing to glue."),
+        new(Fails, made => made.IsGlued && made.Clamping.IsShort, made => made.Clamping.Shortage),
+        new(
+            Watch,
+            made => made.IsGlued && made.Asked.ClampForce is null && made.Clamping.Least.Value > StrongClamp,
+            made =>
+                $"{made.Clamping.Least.Figure.Text(made.Asked.Unit)} is more than many clamps press with (common "
+                + "practice: about 1,000 lbf, 4,400 N): look it up, give it as clamp-force, or set more clamps."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Strips.Value > StripsAtOnce,
+            "More than five strips at once are many for the glue's open time (common practice): "
+                + "glue two halves, then the halves."
+        ),
+        new(
+            Watch,
+            made => made.IsGlued && made.Strip.Value > WideStrip,
+            made =>
+                $"Strips of {LengthFormat.WithUnit(made.Strip.Value, made.Asked.Unit, 16)} cup more than narrow ones "
+                + "(common practice): rip them in two, or choose quartersawn boards."
+        ),
+        new(
+            Fine,
+            made => made.IsGlued,
+            "Put the clamps above and below in turn, so that they do not bow the panel; dry-fit "
+                + "first, and see that it lies flat before the glue grabs."
+        ),
+        new(
+            Fine,
+            made => made.IsGlued,
+            "White or yellow glue, unless its label says else: 30 to 60 min in clamps at 50 °F (10 °C) or more, no load for 24 h."
+        ),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<GlueUpAsked, GlueUpMade>(
+        "glue-up",
+        "Glue-up",
+        "Strips, clamps, pressure and glue for a wide panel."
+    )
+    {
+        Keys = Keys,
+        Read = GlueUpAsked.Read,
+        Refusals = Refusals,
+        Make = GlueUpMade.Of,
+        Results = made => made.IsGlued ? [.. made.Sizes, .. made.Clamping.Results, .. made.Glue] : made.Sizes,
+        Verdicts = Verdicts,
+        MostSevereFirst = true,
+        Cautions =
+        [
+            Cautions.Guards,
+            Cautions.TrappedCutoff,
+            new(Cautions.GrooveWithoutGuard, made => made.Asked.Joint != EdgeJoint.Butt),
+            new(Cautions.SmallParts, made => made.Strip.Value < NarrowStrip),
+            Cautions.Dust,
+        ],
+        Parts = made => [made.Proposed],
+    }.Form;
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Joinery;
+using ShopPlanner.Core.Measures;
+using static ShopPlanner.Core.Workings.Severity;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>Centred grooves and the tongues that fit them.</summary>
+internal static class GrooveCalculator
+{
+    private const int ManySettings = 3;
+
+    private static readonly Length Whisker = Length.FromInches(1m / 64);
+    private static readonly Length ThinWall = Length.FromInches(0.125m);
+
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Length("stock", "Thickness of the piece", most: "6 in"),
+        Key.Length("groove", "Width of the groove, or of the blade that cuts it", least: "1/64 in", most: "3 in")
+            .Optional()
+            .Hint("Left out, the panel decides, or a third of the piece; where a panel is thicker than this, it is the blade"),
+        Key.Length("panel", "Thickness of the panel", least: "1/64 in", most: "3 in").Optional().Hint("As measured"),
+        Key.Length("cutter", "Kerf of the blade", least: "1/64 in", most: "3 in")
+            .Optional()
+            .Hint("Where it is narrower than the groove; left out, one blade or bit fills it"),
+        Key.Length("depth", "Depth of the groove", most: "3 in").Optional().Hint("As deep as wide where left out"),
+        Key.LengthOrZero("fit", "Room in the groove, in all", "0.2 mm", "1/8 in")
+            .Hint("Common practice: what slides together by hand, about 0.008 in"),
+        Key.Count("practice", "Practice pieces", "2", "0", "20"),
+    ];
+
+    private static readonly ImmutableArray<Refusal<GrooveAsked>> Refusals =
+    [
+        new(
+            asked => asked.WidthKey,
+            asked => asked.Width.Value >= asked.Stock.Value,
+            asked =>
+                $"makes a groove of {asked.Say(asked.Width.Value)}: less than the piece's {asked.Say(asked.Stock.Value)} "
+                + "is wanted, best a third of it"
+        ),
+        new(
+            "cutter",
+            asked => asked.Blade.Value > asked.Width.Value,
+            asked => $"cuts wider than the groove: at most {asked.Say(asked.Width.Value)}"
+        ),
+        new(
+            "fit",
+            asked => asked.Fit.Value >= asked.Width.Value,
+            asked => $"leaves no tongue: less than the groove's {asked.Say(asked.Width.Value)} is wanted"
+        ),
+    ];
+
+    private static readonly ImmutableArray<Remark<GrooveMade>> Verdicts =
+    [
+        new(
+            Watch,
+            made => made.Asked.Panel is { } panel && panel.Value > made.Asked.Width.Value,
+            made =>
+                $"The panel does not go in: thin its edges to {made.Say(made.Asked.Width.Value - made.Asked.Fit.Value)}, "
+                + "or make the groove wider."
+        ),
+        new(
+            Watch,
+            made =>
+                made.Asked.Panel is { } panel
+                && panel.Value <= made.Asked.Width.Value
+                && panel.Value + made.Asked.Fit.Value > made.Asked.Width.Value,
+            "The panel has hardly any room in the groove: try it in the practice piece first."
+        ),
+        new(
+            Watch,
+            made => made.Groove.Fence.Value < ThinWall || made.Asked.Width.Value * 2 > made.Asked.Stock.Value,
+            made =>
+                $"Walls of {made.Say(made.Groove.Fence.Value)} split easily: a third of the piece for groove "
+                + "and each wall is best (Handwork in Wood)."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Depth.Value * 2 > made.Asked.Stock.Value * 3,
+            "The groove is deep for its piece: cut it in several heights of the blade."
+        ),
+        new(
+            Watch,
+            made => made.Passes > 1 && (made.Asked.Blade.Value * (2 * made.Settings)) - made.Groove.Reached.Value < Whisker,
+            "The cuts only just meet: a whisker may stand in the middle. Clear it with one more pass there."
+        ),
+        new(
+            Watch,
+            made => made.Settings > ManySettings,
+            made => $"{made.Settings} settings are many: a wider cutter does it in fewer."
+        ),
+        new(
+            Fine,
+            made => made.Passes == 1,
+            "One pass cuts the width. Turned end for end for a second one, the groove lies in the middle "
+                + "even where the fence is off, wider by twice that."
+        ),
+        new(
+            Fine,
+            made => made.Passes != 1,
+            made =>
+                "At each setting push the piece once with each face to the fence, turned end for end: the "
+                + "groove lies in the middle even where the fence is a little off, and only its width changes, by twice that: "
+                + $"{made.Say(Whisker)} off makes it {made.Say(Whisker * 2)} wider or narrower."
+        ),
+        new(
+            Fine,
+            made =>
+                "Set the fence on practice pieces of the same stock, groove in one, tongue on the other, "
+                + "until they slide together by hand. "
+                + $"Cut the groove about {made.Say(Whisker * 2)} deeper than the tongue is long, so that the shoulders close."
+        ),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<GrooveAsked, GrooveMade>(
+        "groove",
+        "Centred groove and tongue",
+        "Fence settings for a groove in the middle of an edge, and the tongue that fits it."
+    )
+    {
+        Keys = Keys,
+        Read = GrooveAsked.Read,
+        Refusals = Refusals,
+        Make = asked => new(asked, CentredGroove.Of(asked.Stock, asked.Blade, asked.Width, asked.Fit)),
+        Results = made => made.Sizes,
+        Verdicts = Verdicts,
+        MostSevereFirst = true,
+        Cautions = [Cautions.GrooveWithoutGuard, Cautions.SmallParts, Cautions.Guards],
+        Parts = made => made.Proposed,
+    }.Form;
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>Rows of holes for shelf pins.</summary>
+internal static class PinCalculator
+{
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Length("height", "Clear height of the side", most: "12 ft"),
+        Key.Length("first", "Height of the lowest hole", "6 in", most: "10 ft"),
+        Key.Length("pitch", "From hole to hole", "32 mm", "1/2 in", "2 ft"),
+        Key.Length("setback", "From the front and back edges", "37 mm", "1/4 in", "1 ft"),
+        Key.Length("depth", "Thickness of the side", "23/32 in", "1/4 in", "3 in")
+            .Hint("The hole stops 1/8 in short of its far face"),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<PinsAsked, PinsMade>(
+        "pins",
+        "Shelf pins",
+        "Rows of holes for shelf pins, drilled with one template."
+    )
+    {
+        Keys = Keys,
+        Read = reader =>
+            new(
+                reader.Given("Height", "height"),
+                reader.Given("First hole", "first"),
+                reader.Given("Pitch", "pitch"),
+                reader.Given("Setback", "setback"),
+                reader.Given("Thickness", "depth")
+            ),
+        Make = asked => new(asked, ShelfPins.Heights(asked.Height, asked.First, asked.Pitch, asked.First)),
+        Failures =
+        [
+            new("first", made => made.Holes.Value.IsEmpty, "leaves no room for a hole: less than half the height is wanted")
+            {
+                Quote = made => made.Asked.First.Figure.Text(LengthUnit.Inch),
+            },
+        ],
+        Results = made => [made.Holes, made.Count, made.Asked.Setback, made.Depth],
+        Verdicts =
+        [
+            new(
+                Severity.Fine,
+                "Two rows on each side, both sides with the same end of the template at the bottom: mark that end."
+            ),
+        ],
+    }.Form;
+
+    private sealed record PinsAsked(
+        Working<Length> Height,
+        Working<Length> First,
+        Working<Length> Pitch,
+        Working<Length> Setback,
+        Working<Length> Thickness
+    );
+
+    private sealed record PinsMade(PinsAsked Asked, Working<ImmutableArray<Length>> Holes)
+    {
+        private static readonly Length HalfPin = Length.FromMillimetres(10);
+        private static readonly Length LeftBehind = Length.FromInches(0.125m);
+        private static readonly SourceNote DepthRule = new(
+            "Common practice: half a usual pin, never through",
+            Certainty.CommonPractice
+        );
+
+        public Working<double> Count =>
+            Working.Of(
+                "Holes in each row",
+                Holes.Value.Length,
+                QuantityKind.Bare,
+                0,
+                "as many as {heights}",
+                Working.Geometry,
+                ("heights", Holes)
+            );
+
+        public Working<Length> Depth =>
+            Working.Of(
+                "Depth of the holes",
+                Length.Min(HalfPin, Asked.Thickness.Value - LeftBehind),
+                "10 mm, or {thickness} less 1/8 in",
+                DepthRule,
+                ("thickness", Asked.Thickness)
+            );
+    }
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Measures;
+using static ShopPlanner.Core.Workings.Severity;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>Screws that join two pieces.</summary>
+internal static class ScrewCalculator
+{
+    private static readonly Length LeastBeyond = Length.FromInches(0.125m);
+
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Length("thickness", "Thickness of the near piece", most: "6 in"),
+        Key.Length("into", "Wood of the far piece in the screw's direction", most: "24 in"),
+        Key.Choice(
+            "joint",
+            "Joint",
+            "face",
+            new("pocket", "from a pocket"),
+            new("face", "face to face"),
+            new("edge", "into an edge or end")
+        ),
+        Key.Choice("wood", "Far piece", "softwood", new("softwood", "softwood, plywood, MDF"), new("hardwood", "hardwood")),
+        Key.Length("width", "Width of the joint", "2 1/2 in", most: "8 ft"),
+    ];
+
+    private static readonly ImmutableArray<Remark<ScrewMade>> Verdicts =
+    [
+        new(
+            Watch,
+            made => made.Asked.Joint == ScrewJoint.Edge,
+            "End grain holds a screw badly and plywood edges split: drill the pilot, and add glue, a dowel or a cleat where it "
+                + "carries."
+        ),
+        new(
+            Fine,
+            made => made.Asked.Joint == ScrewJoint.Pocket,
+            made => made.Asked.IsHard ? "Fine thread for hardwood." : "Coarse thread for softwood, plywood and MDF."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Into.Value - made.Choice.Penetration.Value < LeastBeyond,
+            "Less than 1/8 in of the far piece is left beyond the point: try the joint on scrap of the same thickness first, by "
+                + "the jig's own mark."
+        ),
+        new(
+            Watch,
+            made => made.IsShallow(6),
+            "Fewer than six diameters are in the far piece, less than the design specification counts (from memory): add glue, "
+                + "and carry no load by it."
+        ),
+        new(
+            Watch,
+            made => made.IsShallow(10) && !made.IsShallow(6),
+            "Fewer than ten diameters are in the far piece: sideways it holds less than its full value (from memory of the design "
+                + "specification)."
+        ),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<ScrewAsked, ScrewMade>(
+        "screws",
+        "Screws",
+        "Which screw joins two pieces without breaking through, and its drills."
+    )
+    {
+        Keys = Keys,
+        Read = ScrewAsked.Read,
+        Make = ScrewMade.Of,
+        Failures =
+        [
+            new(
+                made => made.Refusal!.OfNearPiece ? "thickness" : "into",
+                made => made.Refusal is not null,
+                made => made.Refusal!.Reason
+            )
+            {
+                Quote = made => (made.Refusal!.OfNearPiece ? made.Asked.Near : made.Asked.Into).Figure.Text(LengthUnit.Inch),
+            },
+        ],
+        Results = made => made.Sizes,
+        Verdicts = Verdicts,
+    }.Form;
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Wood;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Calculators;
+
+/// <summary>What wood weighs, and who lifts it.</summary>
+internal static class WeightCalculator
+{
+    private static readonly ImmutableArray<FormKey> Keys =
+    [
+        Key.Choice("material", "Wood or sheet", "pine-eastern-white", WoodChoices.Strong),
+        Key.Length("thickness", "Thickness", most: "2 ft").Optional(),
+        Key.Length("width", "Width", most: "20 ft").Optional(),
+        Key.Length("length", "Length", most: "40 ft").Optional(),
+        Key.Count("count", "Pieces", "1", "1", "10000"),
+        Key.Number("volume", "Or the volume in board feet", least: "0", most: "100000").Optional(),
+        Key.Number("moisture", "Moisture, percent", "8", "0", "40"),
+    ];
+
+    /// <summary>The form.</summary>
+    public static readonly WorkingForm Form = new Calculator<WeightAsked, Working<double>>(
+        "weight",
+        "Weight",
+        "What a board, a sheet or a volume of wood weighs, and whether one person lifts it."
+    )
+    {
+        Keys = Keys,
+        Read = WeightAsked.Read,
+        Make = asked => Weight.Of(asked.Volume, Weight.Density(asked.Material, asked.Moisture)),
+        Results = weight => [weight],
+        Verdicts =
+        [
+            new(
+                Severity.Fine,
+                weight => weight.Value <= Weight.OnePerson,
+                "One person can lift it under good conditions: near the body, with good hold (51 lb, 23 kg; from memory of the "
+                    + "NIOSH equation)."
+            ),
+            new(
+                Severity.Watch,
+                weight => weight.Value > Weight.OnePerson,
+                weight =>
+                    $"Too heavy for one person: help of {Persons(weight)}, or a cart. Sheets are awkward before they are heavy."
+            ),
+        ],
+    }.Form;
+
+    private static string Persons(Working<double> weight) =>
+        Math.Ceiling(weight.Value / Weight.OnePerson).ToString(CultureInfo.InvariantCulture);
+
+    private sealed record WeightAsked(
+        Strength Material,
+        double? BoardFeet,
+        Length? Thickness,
+        Length? Width,
+        Length? Length,
+        int Count,
+        Working<double> Moisture
+    )
+    {
+        private static readonly Area SquareFoot = Area.Of(Measures.Length.FromInches(12), Measures.Length.FromInches(12));
+
+        public Volume Volume =>
+            BoardFeet is { } feet
+                ? SquareFoot * Measures.Length.FromTicks((long)Math.Round(feet * Measures.Length.TicksPerInch))
+                : Area.Of(Width!.Value, Length!.Value) * Thickness!.Value * Count;
+
+        private bool IsSized => Thickness is not null && Width is not null && Length is not null;
+
+        public static WeightAsked Read(FormReader reader)
+        {
+            var material = StrengthTable.Find(reader.Choice("material"))!;
+            var (thickness, width) = (reader.MaybeLength("thickness"), reader.MaybeLength("width"));
+            var (length, volume) = (reader.MaybeLength("length"), reader.MaybeNumber("volume"));
+            var count = reader.Count("count");
+            var moisture = Working.Given("Moisture", reader.Number("moisture"), QuantityKind.Percent, 0);
+            WeightAsked asked = new(material, volume, thickness, width, length, count, moisture);
+            if (volume is null && !asked.IsSized && reader.Faults.Count == 0)
+                reader.Refuse("volume", "is not given, nor are thickness, width and length: one or the others are wanted");
+            return asked;
+        }
+    }
+}
