@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Cli.Cut;

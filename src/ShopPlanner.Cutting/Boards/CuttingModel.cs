@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Problems;
+
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>Stock of one kind: all of it alike in every respect.</summary>

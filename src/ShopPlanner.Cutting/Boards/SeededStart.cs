@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Problems;
+
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>

@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Problems;
+
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>Tells a plan in the problem's own terms: merged items and stocks are told apart again.</summary>

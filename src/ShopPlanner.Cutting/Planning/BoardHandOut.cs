@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Planning;
 

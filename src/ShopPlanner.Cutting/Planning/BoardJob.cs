@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sequence;
 
 namespace ShopPlanner.Cutting.Planning;

@@ -1,7 +1,7 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sequence;
-using ShopPlanner.Cutting.Sheets;
-using ShopPlanner.Cutting.Sheets.Finish;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Writing;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 

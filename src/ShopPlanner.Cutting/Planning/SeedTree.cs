@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Planning;
 

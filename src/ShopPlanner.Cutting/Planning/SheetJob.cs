@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Cutting.Planning;

@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Planning;
 

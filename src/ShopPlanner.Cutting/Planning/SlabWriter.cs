@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sequence;
-using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Cutting.Planning;
 

@@ -1,5 +1,6 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets;
 

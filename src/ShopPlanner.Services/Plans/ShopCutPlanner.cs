@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Services.Plans;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Benchmarks;
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Benchmarks;
 

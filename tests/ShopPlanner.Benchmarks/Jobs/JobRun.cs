@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Benchmarks;

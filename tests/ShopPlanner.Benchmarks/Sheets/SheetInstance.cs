@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Benchmarks;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Benchmarks;

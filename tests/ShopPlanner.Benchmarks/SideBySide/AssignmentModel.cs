@@ -1,6 +1,7 @@
 using System.Globalization;
 using Google.OrTools.Sat;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Benchmarks;
 

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text.Json;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Benchmarks;
 

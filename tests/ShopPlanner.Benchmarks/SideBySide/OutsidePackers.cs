@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Diagnostics;
 using System.Text.Json;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Benchmarks;

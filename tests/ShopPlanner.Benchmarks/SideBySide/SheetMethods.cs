@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Benchmarks;

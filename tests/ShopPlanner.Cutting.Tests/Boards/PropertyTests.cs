@@ -1,5 +1,6 @@
 using CsCheck;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Boards;
 

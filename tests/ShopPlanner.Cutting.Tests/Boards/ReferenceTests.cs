@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Boards;
 

@@ -1,4 +1,5 @@
 using ShopPlanner.Cutting.Boards;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Boards;
 

@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Planning;
+
 namespace ShopPlanner.Cutting.Tests.Planner;
 
 /// <summary>What a plan comes to beyond its cost, counted by hand.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Cutting.Tests.Limits;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Cutting.Verification;
 
 namespace ShopPlanner.Cutting.Tests.Planner;

@@ -1,7 +1,9 @@
 using CsCheck;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using ShopPlanner.Cutting.Sheets.Bounds;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
 using ShopPlanner.Cutting.Sheets.Search;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 

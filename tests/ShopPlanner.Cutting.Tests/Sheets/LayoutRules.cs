@@ -1,3 +1,4 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;

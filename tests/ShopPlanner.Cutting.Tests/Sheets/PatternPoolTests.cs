@@ -1,7 +1,9 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
 using ShopPlanner.Cutting.Sheets.Search;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;
 

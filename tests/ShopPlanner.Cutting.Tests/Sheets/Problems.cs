@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 

@@ -1,3 +1,4 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 

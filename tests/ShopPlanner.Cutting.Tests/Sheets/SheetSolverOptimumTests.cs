@@ -1,4 +1,5 @@
 using CsCheck;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 

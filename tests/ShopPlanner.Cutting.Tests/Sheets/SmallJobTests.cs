@@ -1,10 +1,13 @@
 using CsCheck;
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
 using ShopPlanner.Cutting.Sheets.Bounds;
 using ShopPlanner.Cutting.Sheets.Exact;
-using ShopPlanner.Cutting.Sheets.Finish;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
 using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Sheets.Writing;
+using ShopPlanner.Cutting.Steering;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;

@@ -1,5 +1,7 @@
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Bounds;
 
@@ -175,10 +177,10 @@ internal sealed class ColumnBound : IDisposable
     private double Excess(ColumnPoint point, int type, int demand) =>
         point.Times.Select((times, c) => times * Math.Max(0, master.Columns[c].Counts[type] - demand)).Sum();
 
-    private int[] Counts(Trees.CutTree tree)
+    private int[] Counts(CutTree tree)
     {
         var counts = new int[model.Types.Length];
-        foreach (var (type, count) in CoverSearch.Counts(tree))
+        foreach (var (type, count) in tree.PieceCounts())
             counts[type] = count;
         return counts;
     }

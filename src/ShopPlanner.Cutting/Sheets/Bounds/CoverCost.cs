@@ -1,6 +1,6 @@
 using Google.OrTools.Sat;
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Bounds;
 
@@ -44,7 +44,7 @@ internal static class CoverCost
         cover.Minimize(LinearExpr.WeightedSum(counts, costs));
         using var solver = new CpSolver
         {
-            StringParameters = CoverSearch.KeepsInterrupt + ",num_workers:1,max_deterministic_time:0.5,relative_gap_limit:0",
+            StringParameters = CpParameters.KeepsInterrupt + ",num_workers:1,max_deterministic_time:0.5,relative_gap_limit:0",
         };
         var status = solver.Solve(cover);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? RoundUp(solver.BestObjectiveBound, costs) : 0;

@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets.Bounds;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 

@@ -1,6 +1,8 @@
 using ShopPlanner.Cutting.Sheets.Bounds;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
 using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
@@ -8,7 +10,7 @@ namespace ShopPlanner.Cutting.Sheets.Exact;
 /// What is known of the least cost while a search goes on: quick bounds at first; a tiny job is solved for certain at once, a
 /// small one when the search does not come to an end soon; meanwhile column generation raises the bounds.
 /// </summary>
-internal sealed class Proof(SheetModel model, SearchClock clock) : IDisposable
+internal sealed class Proof(SheetModel model, SearchClock clock) : ISearchBound, IDisposable
 {
     /// <summary>Sets of pieces of a job that is solved at once, and steps for it.</summary>
     private const double TinySets = 5000;

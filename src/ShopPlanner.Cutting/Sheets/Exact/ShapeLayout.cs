@@ -1,5 +1,5 @@
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
@@ -16,7 +16,7 @@ internal sealed class ShapeLayout(SheetModel model, ShapeTable table)
         var nodes = new List<CutNode>();
         Write(root, 0, nodes);
         return CutTree.CanBe(nodes.Max(n => n.Depth))
-            ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes.ToArray())
+            ? CutTree.Of(stock.Index, stock.W, stock.H, model.Types.Length, root.AlongX, nodes.ToArray())
             : null;
     }
 

@@ -1,5 +1,5 @@
-using ShopPlanner.Cutting.Sheets.Bounds;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 

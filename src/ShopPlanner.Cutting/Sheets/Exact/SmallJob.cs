@@ -1,7 +1,7 @@
 using Google.OrTools.Sat;
-using ShopPlanner.Cutting.Sheets.Bounds;
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Search;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Exact;
 
@@ -108,7 +108,7 @@ internal sealed class SmallJob
     private ExactAnswer Solve(CpModel cover, IntVar[] times, SearchClock clock, Packing best)
     {
         var seconds = clock.SecondsLeft(2 * MostSeconds) + 0.01;
-        using var solver = new CpSolver { StringParameters = CoverSearch.Parameters(MostSeconds, seconds) };
+        using var solver = new CpSolver { StringParameters = CpParameters.Repeatable(MostSeconds, seconds) };
         var status = solver.Solve(cover);
         if (status == CpSolverStatus.Infeasible)
             return new(best, true);
@@ -122,16 +122,16 @@ internal sealed class SmallJob
     /// <summary>Null when a layout is too deep for a tree, or breaks a limit of saw or car.</summary>
     private Packing? Unpack(IEnumerable<int> times)
     {
-        var ledger = new Ledger(model);
+        var draft = new PackingDraft(model);
         var writer = new ShapeLayout(model, table);
         foreach (var ((stock, set), count) in layouts.Zip(times).Where(l => l.Second > 0))
         {
             if (writer.Write(set, stock) is not { } tree || model.Rule?.Allows(tree) == false)
                 return null;
             for (var n = 0; n < count; n++)
-                ledger.OpenAs(tree);
+                draft.OpenAs(tree);
         }
-        ledger.Keep();
-        return ledger.Now;
+        draft.Keep();
+        return draft.Now;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Sheets.Model;
 

@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Problems;
+
 namespace ShopPlanner.Cutting.Sheets.Model;
 
 /// <summary>What a caller must keep to; a breach is a bug of the caller, so these are exceptions and not faults.</summary>

@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets.Finish;
+using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Sheets.Model;
 

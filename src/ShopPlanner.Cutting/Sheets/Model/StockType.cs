@@ -1,3 +1,5 @@
+using ShopPlanner.Cutting.Problems;
+
 namespace ShopPlanner.Cutting.Sheets.Model;
 
 /// <summary>One size of stock in the search's measure.</summary>

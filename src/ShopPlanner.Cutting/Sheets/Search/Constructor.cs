@@ -1,12 +1,14 @@
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
 /// <summary>First packings: insertion in several orders, fits and ways of opening stock.</summary>
 internal sealed class Constructor(SheetModel model)
 {
-    private readonly Recreate recreate = new(model, new Chance(1));
+    private readonly Recreate recreate = new(model, new RandomSource(1));
 
     /// <summary>The best of all ways, as far as <paramref name="stop"/> lets it go; the first is always tried.</summary>
     public Packing Run(Func<bool> stop, Action<Packing> tell)
@@ -14,11 +16,11 @@ internal sealed class Constructor(SheetModel model)
         var best = Seeded();
         if (best is not null)
             tell(best);
-        foreach (var manner in Manners())
+        foreach (var parameters in AllParameters())
         {
             if (best is not null && stop())
                 break;
-            var packing = Build(manner);
+            var packing = Build(parameters);
             if (best is null || IsBetter(packing, best))
                 tell(best = packing);
         }
@@ -27,24 +29,28 @@ internal sealed class Constructor(SheetModel model)
 
     private Packing? Seeded()
     {
-        if (new SeededPacking(model).Start() is not { } ledger)
+        if (new SeededPacking(model).Start() is not { } draft)
             return null;
-        recreate.Run(ledger, new Manner(PieceOrder.Area, 0, 0, false, FitWeights.Usual, OpeningRule.CheapestArea), long.MaxValue);
-        ledger.Keep();
-        return ledger.Now;
+        recreate.Run(
+            draft,
+            new InsertionParameters(PieceOrder.Area, 0, 0, false, FitWeights.Usual, OpeningRule.CheapestArea),
+            long.MaxValue
+        );
+        draft.Keep();
+        return draft.Now;
     }
 
     public static bool IsBetter(Packing a, Packing b) => a.LeftArea != b.LeftArea ? a.LeftArea < b.LeftArea : a.Price < b.Price;
 
-    private Packing Build(in Manner manner)
+    private Packing Build(in InsertionParameters parameters)
     {
-        var ledger = new Ledger(model);
-        recreate.Run(ledger, manner, long.MaxValue);
-        ledger.Keep();
-        return ledger.Now;
+        var draft = new PackingDraft(model);
+        recreate.Run(draft, parameters, long.MaxValue);
+        draft.Keep();
+        return draft.Now;
     }
 
-    private IEnumerable<Manner> Manners()
+    private IEnumerable<InsertionParameters> AllParameters()
     {
         OpeningRule[] rules =
             model.Stocks.Length == 1
@@ -53,8 +59,8 @@ internal sealed class Constructor(SheetModel model)
         foreach (var rule in rules)
         {
             foreach (var order in Enum.GetValues<PieceOrder>())
-                yield return new Manner(order, 0, 0, false, FitWeights.Usual, rule);
-            yield return new Manner(PieceOrder.Area, 0, 0, true, FitWeights.Usual, rule);
+                yield return new InsertionParameters(order, 0, 0, false, FitWeights.Usual, rule);
+            yield return new InsertionParameters(PieceOrder.Area, 0, 0, true, FitWeights.Usual, rule);
         }
     }
 }

@@ -1,5 +1,6 @@
-using ShopPlanner.Cutting.Sheets.Exact;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
@@ -7,7 +8,7 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// Independent searches, one for each worker, that meet after a fixed number of rounds to share the best: the same plan for
 /// the same seed however fast each runs.
 /// </summary>
-internal sealed class CostSearch(SheetModel model, SearchControl control, Effort effort)
+internal sealed class CostSearch(SheetModel model, SearchControl control, SearchLimits limits)
 {
     /// <summary>Work between two meetings, in rounds times pieces: a fraction of a second.</summary>
     private const int WorkTogether = 200_000;
@@ -21,7 +22,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     [
         .. Enumerable
             .Range(0, Math.Max(1, control.Workers))
-            .Select(i => new Improver(model, (control.Seed * 1000L) + i, Habit.Of(i))),
+            .Select(i => new Improver(model, (control.Seed * 1000L) + i, SearchParameters.Of(i))),
     ];
 
     private int meetings;
@@ -30,29 +31,29 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     public Packing PlaceMost(Packing best, double share)
     {
         Start(best, long.MaxValue);
-        while (!best.IsComplete && !effort.IsOver(share))
+        while (!best.IsComplete && !limits.IsOver(share))
             best = Together(best, long.MaxValue, share);
         return best;
     }
 
     /// <summary>Lowers the price of a complete packing; once its cost is proven, the rest of the price gets a short while.</summary>
-    public Packing Lower(Packing best, Proof proof, double share, Action<Packing> tell)
+    public Packing Lower(Packing best, ISearchBound bound, double share, Action<Packing> tell)
     {
         var goal = long.MaxValue;
         var nextCover = FirstCover;
-        while (best.Price > proof.Price && !effort.IsOver(share))
+        while (best.Price > bound.Price && !limits.IsOver(share))
         {
-            if (best.Cost <= proof.Cost)
-                share = Math.Min(share, Math.Max(effort.Share(), 0.001) * 1.5);
+            if (best.Cost <= bound.Cost)
+                share = Math.Min(share, Math.Max(limits.Share(), 0.001) * 1.5);
             if (goal != best.Price - model.PriceStep)
                 Start(best, goal = best.Price - model.PriceStep);
             best = Together(best, goal, share);
-            if (++meetings >= nextCover && best.Price > goal && !effort.IsOver(share))
+            if (++meetings >= nextCover && best.Price > goal && !limits.IsOver(share))
             {
                 best = Cover(best, goal);
                 nextCover = meetings + (meetings / 2) + 1;
             }
-            best = proof.Advance(best);
+            best = bound.Advance(best);
             tell(best);
         }
         return best;
@@ -63,7 +64,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
     {
         var pool = Met();
         var hint = workers.MinBy(w => w.Now.LeftArea)!.Now;
-        if (new CoverSearch(model, effort).Run(pool, hint, goal) is not { } chosen)
+        if (new CoverSearch(model, limits).Run(pool, hint, goal) is not { } chosen)
             return best;
         var furthest = workers.MaxBy(w => w.Now.LeftArea)!;
         if (chosen.LeftArea < furthest.Now.LeftArea)
@@ -88,9 +89,9 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Effort
 
     private Packing Together(Packing best, long goal, double share)
     {
-        var rounds = effort.Rounds(roundsTogether);
-        Parallel.ForEach(workers, w => w.Run(goal, rounds, () => effort.Clock.IsPast(share)));
-        effort.Count(Math.Max(1, rounds));
+        var rounds = limits.Rounds(roundsTogether);
+        Parallel.ForEach(workers, w => w.Run(goal, rounds, () => limits.Clock.IsPast(share)));
+        limits.Count(Math.Max(1, rounds));
         foreach (var worker in workers)
         {
             if (Constructor.IsBetter(worker.Now, best))

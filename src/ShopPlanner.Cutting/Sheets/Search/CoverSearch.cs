@@ -1,7 +1,8 @@
-using System.Globalization;
 using Google.OrTools.Sat;
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
@@ -9,7 +10,7 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// Chooses layouts of a pool so that, within the price allowed, the least area has no place: a set covering model, where what
 /// is covered too often is taken out again.
 /// </summary>
-internal sealed class CoverSearch(SheetModel model, Effort effort)
+internal sealed class CoverSearch(SheetModel model, SearchLimits limits)
 {
     /// <summary>Time of the solver on a quiet machine, as it counts it; twice that by the clock.</summary>
     private const double MostSeconds = 1;
@@ -27,7 +28,7 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
         AddHint(cover, trees, times, hint);
         using var solver = new CpSolver
         {
-            StringParameters = Parameters(MostSeconds, effort.Clock.SecondsLeft(2 * MostSeconds) + 0.01),
+            StringParameters = CpParameters.Repeatable(MostSeconds, limits.Clock.SecondsLeft(2 * MostSeconds) + 0.01),
         };
         var status = solver.Solve(cover);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
@@ -35,34 +36,12 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
             : null;
     }
 
-    /// <summary>Left to itself the solver takes the program's answer to Ctrl-C away for good.</summary>
-    public const string KeepsInterrupt = "catch_sigint_signal:false";
-
-    /// <summary>A repeatable search: one worker, so much work, and a clock for a loaded machine.</summary>
-    public static string Parameters(double work, double seconds) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}"
-        );
-
     private int MostTimes(CutTree tree)
     {
         var most = model.Stocks[tree.Stock].Limit;
-        foreach (var (type, count) in Counts(tree))
+        foreach (var (type, count) in tree.PieceCounts())
             most = Math.Min(most, Math.Max(1, (model.Types[type].Demand + count - 1) / count));
         return most;
-    }
-
-    /// <summary>Pieces of each type on a sheet.</summary>
-    public static Dictionary<int, int> Counts(CutTree tree)
-    {
-        var counts = new Dictionary<int, int>();
-        foreach (ref readonly var node in tree.Nodes)
-        {
-            if (node.IsLeaf)
-                counts[node.Item] = counts.GetValueOrDefault(node.Item) + 1;
-        }
-        return counts;
     }
 
     private void AddDemands(CpModel cover, CutTree[] trees, IntVar[] times, IntVar[] left)
@@ -70,7 +49,7 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
         var rows = left.Select(v => new List<(IntVar, long)> { (v, 1) }).ToArray();
         for (var i = 0; i < trees.Length; i++)
         {
-            foreach (var (type, count) in Counts(trees[i]))
+            foreach (var (type, count) in trees[i].PieceCounts())
                 rows[type].Add((times[i], count));
         }
         for (var t = 0; t < rows.Length; t++)
@@ -91,24 +70,20 @@ internal sealed class CoverSearch(SheetModel model, Effort effort)
 
     private static void AddHint(CpModel cover, CutTree[] trees, IntVar[] times, Packing hint)
     {
-        var wanted = hint.Trees.GroupBy(Text).ToDictionary(g => g.Key, g => g.Count());
+        var wanted = hint.Trees.GroupBy(tree => tree.ContentKey()).ToDictionary(g => g.Key, g => g.Count());
         for (var i = 0; i < trees.Length; i++)
-            cover.AddHint(times[i], wanted.Remove(Text(trees[i]), out var count) ? count : 0);
+            cover.AddHint(times[i], wanted.Remove(trees[i].ContentKey(), out var count) ? count : 0);
     }
-
-    /// <summary>Stock and pieces, the same for all layouts that hold the same.</summary>
-    public static string Text(CutTree tree) =>
-        $"{tree.Stock}:{string.Join(' ', Counts(tree).OrderBy(c => c.Key).Select(c => $"{c.Key}x{c.Value}"))}";
 
     /// <summary>The sheets chosen, without the pieces that are covered too often.</summary>
     private Packing Unpack(CutTree[] trees, int[] times)
     {
-        var ledger = new Ledger(model);
+        var draft = new PackingDraft(model);
         for (var i = 0; i < trees.Length; i++)
         {
             for (var n = 0; n < times[i]; n++)
-                ledger.OpenAs(trees[i]);
+                draft.OpenAs(trees[i]);
         }
-        return ledger.Now;
+        return draft.Now;
     }
 }

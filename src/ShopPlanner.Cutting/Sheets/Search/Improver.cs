@@ -1,14 +1,16 @@
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
 /// <summary>What searches that run side by side differ in, so that they complement each other.</summary>
 /// <param name="Reward">Worth of free area that lies together, as a share of it.</param>
 /// <param name="MostSheets">Sheets that a round touches at most.</param>
-internal readonly record struct Habit(double Reward, int MostSheets)
+internal readonly record struct SearchParameters(double Reward, int MostSheets)
 {
-    public static Habit Of(int worker) => worker % 2 == 0 ? new(0.1, 3) : new(0.3, 5);
+    public static SearchParameters Of(int worker) => worker % 2 == 0 ? new(0.1, 3) : new(0.3, 5);
 }
 
 /// <summary>
@@ -27,86 +29,86 @@ internal sealed class Improver
     private const long CyclePerSheet = 1000;
     private const long LeastCycle = 20_000;
 
-    private readonly Ledger ledger;
-    private readonly Chance chance;
+    private readonly PackingDraft draft;
+    private readonly RandomSource random;
     private readonly Ruin ruin;
     private readonly Recreate recreate;
     private readonly PatternPool pool;
-    private readonly Habit habit;
+    private readonly SearchParameters parameters;
     private double current;
     private double sheetArea;
     private long cycle;
     private long step;
 
     /// <param name="model">The problem.</param>
-    /// <param name="seed">Where chance starts.</param>
-    /// <param name="habit">Of this search.</param>
-    public Improver(SheetModel model, long seed, Habit habit)
+    /// <param name="seed">Where the random numbers start.</param>
+    /// <param name="parameters">Of this search.</param>
+    public Improver(SheetModel model, long seed, SearchParameters parameters)
     {
-        this.habit = habit;
-        chance = new Chance(seed);
-        ledger = new Ledger(model);
+        this.parameters = parameters;
+        random = new RandomSource(seed);
+        draft = new PackingDraft(model);
         pool = new PatternPool(model);
-        ruin = new Ruin(chance);
-        recreate = new Recreate(model, chance);
+        ruin = new Ruin(random);
+        recreate = new Recreate(model, random);
     }
 
-    public Packing Now => ledger.Now;
+    public Packing Now => draft.Now;
 
     public PatternPool Pool => pool;
 
     /// <summary>Starts from a packing, closing sheets until it is within the cost allowed.</summary>
     public void Start(Packing packing, long mostPrice)
     {
-        ledger.Load(packing);
-        while (ledger.Now.Price > mostPrice && ledger.Now.Trees.Count > 0)
-            ledger.Close(Emptiest());
-        recreate.Run(ledger, NextManner(), mostPrice);
-        ledger.Keep();
+        draft.Load(packing);
+        while (draft.Now.Price > mostPrice && draft.Now.Trees.Count > 0)
+            draft.Close(Emptiest());
+        recreate.Run(draft, NextParameters(), mostPrice);
+        draft.Keep();
         Restart();
     }
 
     /// <summary>Goes on from another packing within the cost allowed.</summary>
     public void Take(Packing packing)
     {
-        ledger.Load(packing);
+        draft.Load(packing);
         Restart();
     }
 
     private void Restart()
     {
-        cycle = Math.Max(LeastCycle, CyclePerSheet * ledger.Now.Trees.Count);
-        sheetArea = (double)ledger.Now.Model.Stocks.Sum(s => s.Area) / ledger.Now.Model.Stocks.Length;
-        current = Energy(ledger.Now);
+        cycle = Math.Max(LeastCycle, CyclePerSheet * draft.Now.Trees.Count);
+        sheetArea = (double)draft.Now.Model.Stocks.Sum(s => s.Area) / draft.Now.Model.Stocks.Length;
+        current = Energy(draft.Now);
     }
 
     /// <summary>Up to so many rounds; true as soon as nothing is left over.</summary>
     public bool Run(long mostPrice, long rounds, Func<bool> stop)
     {
-        for (var i = 0L; i < rounds && !ledger.Now.IsComplete; i++)
+        for (var i = 0L; i < rounds && !draft.Now.IsComplete; i++)
         {
             if ((i & 7) == 0 && stop())
                 break;
             Round(mostPrice);
         }
-        return ledger.Now.IsComplete;
+        return draft.Now.IsComplete;
     }
 
     private void Round(long mostPrice)
     {
-        ruin.Run(ledger, habit.MostSheets);
-        recreate.Run(ledger, NextManner(), mostPrice);
-        var energy = Energy(ledger.Now);
-        if (energy <= current - (Temperature() * Math.Log(1 - chance.Unit())))
+        ruin.Run(draft, parameters.MostSheets);
+        recreate.Run(draft, NextParameters(), mostPrice);
+        var energy = Energy(draft.Now);
+        if (energy <= current - (Temperature() * Math.Log(1 - random.Unit())))
         {
             current = energy;
-            foreach (var tree in ledger.Changed)
+            foreach (var tree in draft.Changed)
                 pool.Add(tree);
-            ledger.Keep();
+            draft.Keep();
         }
         else
         {
-            ledger.Undo();
+            draft.Undo();
         }
     }
 
@@ -123,12 +125,12 @@ internal sealed class Improver
         var together = 0.0;
         foreach (var tree in packing.Trees)
             together += (double)tree.Free * tree.Free / tree.Area;
-        return packing.LeftArea - (together * habit.Reward);
+        return packing.LeftArea - (together * parameters.Reward);
     }
 
     private int Emptiest()
     {
-        var trees = ledger.Now.Trees;
+        var trees = draft.Now.Trees;
         var best = 0;
         for (var i = 1; i < trees.Count; i++)
         {
@@ -140,13 +142,13 @@ internal sealed class Improver
 
     private static double Share(CutTree tree) => (double)tree.Used / tree.Area;
 
-    private Manner NextManner() =>
+    private InsertionParameters NextParameters() =>
         new(
-            (PieceOrder)(chance.Happens(0.6) ? 0 : chance.Below(6)),
-            chance.Happens(0.5) ? 0.1 : 0.5,
+            (PieceOrder)(random.Happens(0.6) ? 0 : random.Below(6)),
+            random.Happens(0.5) ? 0.1 : 0.5,
             0.02,
             false,
-            new FitWeights(0.1 + (0.6 * chance.Unit()), 0.1 * chance.Unit(), 0.5 + chance.Unit()),
-            chance.Happens(0.5) ? OpeningRule.CheapestArea : OpeningRule.Random
+            new FitWeights(0.1 + (0.6 * random.Unit()), 0.1 * random.Unit(), 0.5 + random.Unit()),
+            random.Happens(0.5) ? OpeningRule.CheapestArea : OpeningRule.Random
         );
 }

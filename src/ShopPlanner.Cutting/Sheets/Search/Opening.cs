@@ -1,4 +1,6 @@
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
@@ -18,7 +20,7 @@ internal enum OpeningRule
     Random,
 }
 
-internal sealed class Opening(SheetModel model, Chance chance)
+internal sealed class Opening(SheetModel model, RandomSource random)
 {
     /// <summary>Index of a stock that holds the type and may be opened; less than zero for none.</summary>
     public int Choose(Packing now, int type, OpeningRule rule, long mostPrice)
@@ -46,7 +48,7 @@ internal sealed class Opening(SheetModel model, Chance chance)
             OpeningRule.CheapestArea => (double)stock.Price / stock.Area * offcutFirst,
             OpeningRule.Smallest => stock.Area * offcutFirst,
             OpeningRule.Largest => 1.0 / stock.Area,
-            _ => chance.Unit(),
+            _ => random.Unit(),
         };
     }
 }

@@ -1,5 +1,7 @@
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
@@ -22,7 +24,7 @@ internal enum PieceOrder
 /// <param name="FirstFit">True to take the first sheet that has a place.</param>
 /// <param name="Weights">How places are judged.</param>
 /// <param name="Opening">Which stock to open.</param>
-internal readonly record struct Manner(
+internal readonly record struct InsertionParameters(
     PieceOrder Order,
     double Noise,
     double Blink,
@@ -38,31 +40,31 @@ internal sealed class Recreate
     private const double OneWay = 0.1;
 
     private readonly SheetModel model;
-    private readonly Chance chance;
+    private readonly RandomSource random;
     private readonly int[] order;
     private readonly double[] keys;
     private readonly Opening opening;
     private readonly CarefulPlacing? careful;
 
-    public Recreate(SheetModel model, Chance chance)
+    public Recreate(SheetModel model, RandomSource random)
     {
-        (this.model, this.chance) = (model, chance);
+        (this.model, this.random) = (model, random);
         (order, keys) = (new int[model.Types.Length], new double[model.Types.Length]);
-        opening = new Opening(model, chance);
-        careful = model.Rule is { } rule ? new(model, rule, chance, opening) : null;
+        opening = new Opening(model, random);
+        careful = model.Rule is { } rule ? new(model, rule, random, opening) : null;
     }
 
-    public void Run(Ledger ledger, in Manner manner, long mostPrice)
+    public void Run(PackingDraft draft, in InsertionParameters parameters, long mostPrice)
     {
-        var count = Sort(ledger.Now, manner);
+        var count = Sort(draft.Now, parameters);
         for (var i = 0; i < count; i++)
         {
             var type = order[i];
-            while (ledger.Now.Left[type] > 0 && PlaceOne(ledger, type, manner, mostPrice)) { }
+            while (draft.Now.Left[type] > 0 && PlaceOne(draft, type, parameters, mostPrice)) { }
         }
     }
 
-    private int Sort(Packing now, in Manner manner)
+    private int Sort(Packing now, in InsertionParameters parameters)
     {
         var count = 0;
         for (var t = 0; t < model.Types.Length; t++)
@@ -70,7 +72,7 @@ internal sealed class Recreate
             if (now.Left[t] == 0)
                 continue;
             order[count] = t;
-            keys[count++] = -Key(model.Types[t], manner.Order) * (1 - (manner.Noise * chance.Unit()));
+            keys[count++] = -Key(model.Types[t], parameters.Order) * (1 - (parameters.Noise * random.Unit()));
         }
         Array.Sort(keys, order, 0, count);
         return count;
@@ -87,57 +89,57 @@ internal sealed class Recreate
             _ => type.W + type.H,
         };
 
-    private bool PlaceOne(Ledger ledger, int type, in Manner manner, long mostPrice)
+    private bool PlaceOne(PackingDraft draft, int type, in InsertionParameters parameters, long mostPrice)
     {
         if (careful is not null)
-            return careful.PlaceOne(ledger, type, manner, mostPrice);
+            return careful.PlaceOne(draft, type, parameters, mostPrice);
         var best = Place.None;
-        var index = Find(ledger.Now, type, manner, ref best);
+        var index = Find(draft.Now, type, parameters, ref best);
         if (index < 0)
         {
-            var stock = opening.Choose(ledger.Now, type, manner.Opening, mostPrice);
+            var stock = opening.Choose(draft.Now, type, parameters.Opening, mostPrice);
             if (stock < 0)
                 return false;
-            index = ledger.Open(stock);
-            Probe(ledger.Now.Trees[index], type, manner, ref best);
+            index = draft.Open(stock);
+            Probe(draft.Now.Trees[index], type, parameters, ref best);
         }
-        ledger.Insert(index, best);
+        draft.Insert(index, best);
         return true;
     }
 
-    private int Find(Packing now, int type, in Manner manner, ref Place best)
+    private int Find(Packing now, int type, in InsertionParameters parameters, ref Place best)
     {
         var found = -1;
         var area = model.Types[type].Area;
         for (var i = 0; i < now.Trees.Count; i++)
         {
             var tree = now.Trees[i];
-            if (tree.Free < area || tree.IsMisfit(type) || (manner.Blink > 0 && chance.Happens(manner.Blink)))
+            if (tree.Free < area || tree.IsMisfit(type) || (parameters.Blink > 0 && random.Happens(parameters.Blink)))
                 continue;
             var before = best.Score;
-            if (!Probe(tree, type, manner, ref best))
+            if (!Probe(tree, type, parameters, ref best))
                 tree.NoteMisfit(type);
             if (best.Score < before)
                 found = i;
-            if (manner.FirstFit && found >= 0)
+            if (parameters.FirstFit && found >= 0)
                 return found;
         }
         return found;
     }
 
     /// <summary>Now and then a turning item is tried one way only, as far as that finds a place.</summary>
-    private bool Probe(CutTree tree, int type, in Manner manner, ref Place best)
+    private bool Probe(CutTree tree, int type, in InsertionParameters parameters, ref Place best)
     {
         var item = model.Types[type];
         if (!item.CanTurn)
-            return Probe(tree, type, item.W, item.H, manner, ref best);
-        var turned = chance.Happens(0.5);
-        var found = Probe(tree, type, turned ? item.H : item.W, turned ? item.W : item.H, manner, ref best);
-        return found && manner.Blink > 0 && chance.Happens(OneWay)
+            return Probe(tree, type, item.W, item.H, parameters, ref best);
+        var turned = random.Happens(0.5);
+        var found = Probe(tree, type, turned ? item.H : item.W, turned ? item.W : item.H, parameters, ref best);
+        return found && parameters.Blink > 0 && random.Happens(OneWay)
             ? found
-            : found | Probe(tree, type, turned ? item.W : item.H, turned ? item.H : item.W, manner, ref best);
+            : found | Probe(tree, type, turned ? item.W : item.H, turned ? item.H : item.W, parameters, ref best);
     }
 
-    private bool Probe(CutTree tree, int type, int w, int h, in Manner manner, ref Place best) =>
-        PlaceFinder.Probe(tree, type, w, h, model.MinSide, manner.Weights, ref best);
+    private bool Probe(CutTree tree, int type, int w, int h, in InsertionParameters parameters, ref Place best) =>
+        PlaceFinder.Probe(tree, type, w, h, model.MinSide, parameters.Weights, ref best);
 }

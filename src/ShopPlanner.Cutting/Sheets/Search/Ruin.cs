@@ -1,56 +1,58 @@
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Steering;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
 /// <summary>Takes pieces out: whole sheets, branches of the cut tree, single pieces. A sheet that cannot be cut any more without
 /// what was taken out goes altogether.</summary>
-internal sealed class Ruin(Chance chance)
+internal sealed class Ruin(RandomSource random)
 {
-    public void Run(Ledger ledger, int mostSheets)
+    public void Run(PackingDraft draft, int mostSheets)
     {
-        var sheets = 1 + chance.Below(mostSheets);
-        for (var i = 0; i < sheets && ledger.Now.Trees.Count > 0; i++)
+        var sheets = 1 + random.Below(mostSheets);
+        for (var i = 0; i < sheets && draft.Now.Trees.Count > 0; i++)
         {
-            var index = chance.Below(ledger.Now.Trees.Count);
-            if (chance.Happens(0.15))
-                ledger.Close(index);
+            var index = random.Below(draft.Now.Trees.Count);
+            if (random.Happens(0.15))
+                draft.Close(index);
             else
-                Thin(ledger, index);
+                Thin(draft, index);
         }
     }
 
-    private void Thin(Ledger ledger, int index)
+    private void Thin(PackingDraft draft, int index)
     {
-        var tree = ledger.Own(index);
-        if (chance.Happens(0.5))
-            TakeBranch(ledger, tree);
+        var tree = draft.Own(index);
+        if (random.Happens(0.5))
+            TakeBranch(draft, tree);
         else
-            TakeSome(ledger, tree);
+            TakeSome(draft, tree);
         tree.Compact();
-        if (tree.IsEmpty || ledger.Now.Model.Rule?.Allows(tree) == false)
-            ledger.Close(index);
+        if (tree.IsEmpty || draft.Now.Model.Rule?.Allows(tree) == false)
+            draft.Close(index);
     }
 
-    private void TakeBranch(Ledger ledger, CutTree tree)
+    private void TakeBranch(PackingDraft draft, CutTree tree)
     {
-        var node = chance.Below(tree.Count);
+        var node = random.Below(tree.Count);
         var end = tree.EndOf(node);
         for (var i = node; i < end; i++)
         {
             if (tree.Nodes[i].IsLeaf)
-                ledger.TakeOut(tree, i);
+                draft.TakeOut(tree, i);
         }
     }
 
-    private void TakeSome(Ledger ledger, CutTree tree)
+    private void TakeSome(PackingDraft draft, CutTree tree)
     {
-        var share = 0.1 + (0.5 * chance.Unit());
+        var share = 0.1 + (0.5 * random.Unit());
         var taken = 0;
         for (var i = 0; i < tree.Count; i++)
         {
-            if (!tree.Nodes[i].IsLeaf || !chance.Happens(share))
+            if (!tree.Nodes[i].IsLeaf || !random.Happens(share))
                 continue;
-            ledger.TakeOut(tree, i);
+            draft.TakeOut(tree, i);
             if (++taken >= 12)
                 return;
         }

@@ -1,4 +1,4 @@
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 

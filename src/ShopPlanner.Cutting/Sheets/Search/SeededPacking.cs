@@ -1,5 +1,7 @@
+using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets.Model;
-using ShopPlanner.Cutting.Sheets.Trees;
+using ShopPlanner.Cutting.Sheets.Packings;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
@@ -11,19 +13,19 @@ internal sealed class SeededPacking(SheetModel model)
         .ToDictionary(pair => pair.member, pair => pair.i);
 
     /// <summary>The sheets that can still be cut; null where there are none.</summary>
-    public Ledger? Start()
+    public PackingDraft? Start()
     {
-        var ledger = new Ledger(model);
+        var draft = new PackingDraft(model);
         foreach (var seed in model.Problem.Seed)
         {
             var stock = Array.FindIndex(model.Stocks, one => one.Index == seed.Stock);
             if (stock < 0 || Tree(model.Stocks[stock], seed.Root) is not { } tree)
                 continue;
-            for (var n = 0; n < seed.Times && ledger.Now.CanOpen(seed.Stock, long.MaxValue) && ledger.Now.LeftPieces > 0; n++)
-                ledger.OpenAs(tree);
+            for (var n = 0; n < seed.Times && draft.Now.CanOpen(seed.Stock, long.MaxValue) && draft.Now.LeftPieces > 0; n++)
+                draft.OpenAs(tree);
         }
 
-        return ledger.Now.Trees.Count == 0 ? null : ledger;
+        return draft.Now.Trees.Count == 0 ? null : draft;
     }
 
     private CutTree? Tree(StockType stock, SheetSeedNode seed)
@@ -32,7 +34,7 @@ internal sealed class SeededPacking(SheetModel model)
             return null;
         CutNode[] nodes = [.. root.Preorder()];
         return Array.TrueForAll(nodes, node => CutTree.CanBe(node.Depth))
-            ? CutTree.Of(stock, model.Types.Length, root.AlongX, nodes)
+            ? CutTree.Of(stock.Index, stock.W, stock.H, model.Types.Length, root.AlongX, nodes)
             : null;
     }
 

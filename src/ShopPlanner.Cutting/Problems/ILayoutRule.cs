@@ -1,0 +1,14 @@
+using ShopPlanner.Cutting.Trees;
+
+namespace ShopPlanner.Cutting.Problems;
+
+/// <summary>Which layouts can be cut in a shop whose saw, car and store set limits. Sides are those of the problem. Safe to use
+/// from several threads.</summary>
+internal interface ILayoutRule
+{
+    /// <summary>False for a stock of which every layout can be cut.</summary>
+    bool Binds(int stock);
+
+    /// <summary>The layout of a slicing tree, written so that it can be cut; null when that cannot be done.</summary>
+    SheetNode? Write(int stock, Branch root);
+}

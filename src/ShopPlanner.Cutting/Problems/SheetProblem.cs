@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+
+namespace ShopPlanner.Cutting.Problems;
+
+/// <summary>
+/// Two-dimensional guillotine cutting: rectangles cut by straight edge-to-edge cuts, any number of stages, from stocks of
+/// several sizes and prices, some limited. All figures are whole numbers; the kerf has been added to both sides of every item
+/// and every stock already (usable side plus kerf), so no kerf appears here. Also used for boards that are ripped: a narrow
+/// sheet with no turning.
+/// </summary>
+/// <param name="Stocks">What can be cut.</param>
+/// <param name="Items">What is wanted; every item fits at least one stock.</param>
+public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items)
+{
+    /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out.</summary>
+    public ImmutableArray<SheetSeed> Seed { get; init; } = [];
+
+    /// <summary>Which layouts can be cut; null for all of them.</summary>
+    internal ILayoutRule? Rule { get; init; }
+}
+
+/// <summary>A layout to begin with.</summary>
+/// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
+/// <param name="Times">How many alike.</param>
+/// <param name="Root">How its pieces are cut.</param>
+public sealed record SheetSeed(int Stock, int Times, SheetSeedNode Root);
+
+/// <summary>A piece, or a cut into children that lie side by side.</summary>
+/// <param name="Item">Index of the item; null for a cut.</param>
+/// <param name="Turned">True when that item lies turned.</param>
+/// <param name="CutAlongX">True when the children lie side by side along x; directions alternate from level to level.</param>
+/// <param name="Children">Two or more for a cut.</param>
+public sealed record SheetSeedNode(int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetSeedNode> Children);
+
+/// <summary>One size of sheet.</summary>
+/// <param name="Dx">Usable length plus kerf, more than zero.</param>
+/// <param name="Dy">Usable width plus kerf, more than zero.</param>
+/// <param name="Cost">Of one, zero or more.</param>
+/// <param name="Available">How many; null for as many as wanted.</param>
+/// <param name="FromBin">True for an offcut: among plans of equal cost, using these is preferred.</param>
+/// <param name="KeepDx">With <paramref name="KeepDy"/>: a free rectangle is worth keeping when its longer side reaches the
+/// larger and its shorter side the smaller of the two; null where none is kept.</param>
+/// <param name="KeepDy">See <paramref name="KeepDx"/>.</param>
+public sealed record SheetStock(long Dx, long Dy, long Cost, int? Available, bool FromBin, long? KeepDx, long? KeepDy);
+
+/// <summary>One size wanted.</summary>
+/// <param name="Dx">Along the stock's length, plus kerf.</param>
+/// <param name="Dy">Across, plus kerf.</param>
+/// <param name="CanTurn">True when the two sides may be exchanged.</param>
+/// <param name="Demand">Pieces, one or more.</param>
+public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
+
+/// <summary>
+/// A rectangle of a layout and how it is cut further. A node is exactly one of: a part, a remnant (neither part nor children),
+/// or a cut into two or more children that lie side by side without gaps along <see cref="CutAlongX"/>'s direction and fill it.
+/// </summary>
+/// <param name="X">Of the corner nearest the origin of the usable area.</param>
+/// <param name="Y">Of the corner nearest the origin of the usable area.</param>
+/// <param name="Dx">Extent along the stock's length, kerf included.</param>
+/// <param name="Dy">Extent across, kerf included.</param>
+/// <param name="Item">Index of the item that fills this node exactly; null when it is not a part.</param>
+/// <param name="Turned">True when that item lies turned.</param>
+/// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
+/// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
+public sealed record SheetNode(
+    long X,
+    long Y,
+    long Dx,
+    long Dy,
+    int? Item,
+    bool Turned,
+    bool CutAlongX,
+    ImmutableArray<SheetNode> Children
+)
+{
+    /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
+    /// trimmed, so they lie further apart than by a cut and need not fill it; a side of one that is all waste may be less than
+    /// nothing.</summary>
+    public bool ByStore { get; init; }
+}
+
+/// <summary>How one sheet, or several alike, is cut.</summary>
+/// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
+/// <param name="Times">How many are cut like this.</param>
+/// <param name="Root">The whole usable area.</param>
+public sealed record SheetLayout(int Stock, int Times, SheetNode Root);
+
+/// <summary>A solution.</summary>
+/// <param name="Layouts">What to cut.</param>
+/// <param name="Unmet">Pieces of each item that were not placed.</param>
+/// <param name="Cost">Of all stock cut.</param>
+/// <param name="Bound">No solution that places the same pieces costs less.</param>
+/// <param name="Complete">True when nothing is unmet.</param>
+/// <param name="Proven">True when cost equals bound.</param>
+public sealed record SheetSolution(
+    ImmutableArray<SheetLayout> Layouts,
+    ImmutableArray<int> Unmet,
+    long Cost,
+    long Bound,
+    bool Complete,
+    bool Proven
+);
