@@ -5,7 +5,9 @@ using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Web;
 
-/// <summary>Every address inside the program. What a person sees is in the address; pages are found by these and no other way.</summary>
+/// <summary>
+/// Every address inside the program. What a person sees is in the address; pages are found by these and no other way.
+/// </summary>
 public static class Links
 {
     /// <summary>The opening page.</summary>

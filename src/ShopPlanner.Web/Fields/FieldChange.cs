@@ -9,7 +9,9 @@ public enum FieldAnswer
     /// <summary>It is wrong, or could not be written; a fault beside the field says why. The browser keeps it.</summary>
     Refused,
 
-    /// <summary>Another device stored something else meanwhile; the field's value is theirs now. The browser keeps both.</summary>
+    /// <summary>
+    /// Another device stored something else meanwhile; the field's value is theirs now. The browser keeps both.
+    /// </summary>
     Conflict,
 }
 

@@ -31,7 +31,9 @@ public abstract class FieldFrame : ComponentBase
     [Parameter]
     public string? Class { get; set; }
 
-    /// <summary>Whether its newest text is refused still, where another field's can settle it; null where only its own can.</summary>
+    /// <summary>
+    /// Whether its newest text is refused still, where another field's can settle it; null where only its own can.
+    /// </summary>
     [Parameter]
     public bool? IsRefused { get; set; }
 

@@ -5,13 +5,15 @@ using ShopPlanner.Services.Common;
 namespace ShopPlanner.Web.Fields;
 
 /// <summary>
-/// Saves a record of which each field is stored by itself: a wrong field holds no other back, and another device's change of another
-/// field is no conflict.
+/// Saves a record of which each field is stored by itself: a wrong field holds no other back, and another device's change of
+/// another field is no conflict.
 /// </summary>
 /// <typeparam name="T">The record, with a version.</typeparam>
 /// <param name="read">Reads it; null when it is gone.</param>
 /// <param name="save">Saves it whole.</param>
-/// <param name="together">Whether what was refused is tried again with the next field: a line of which two cells must fit each other.</param>
+/// <param name="together">
+/// Whether what was refused is tried again with the next field: a line of which two cells must fit each other.
+/// </param>
 public sealed class Saving<T>(Func<Task<T?>> read, Func<T, Task<Outcome<T>>> save, bool together = false)
     where T : class
 {

@@ -28,7 +28,9 @@ internal static class Announcement
             : $"{here} — on the tablet: {reachable.Scheme}://{tablet}:{reachable.Port}";
     }
 
-    /// <summary>Returns the name to type on a tablet. A container's own address leads nowhere from outside, a name given does.</summary>
+    /// <summary>
+    /// Returns the name to type on a tablet. A container's own address leads nowhere from outside, a name given does.
+    /// </summary>
     internal static string? ForTablet(string? lan, IReadOnlyList<string> hosts, bool container) =>
         container ? hosts.FirstOrDefault(host => !host.Equals("localhost", StringComparison.OrdinalIgnoreCase)) : lan;
 

@@ -4,8 +4,10 @@ using System.Net.Sockets;
 
 namespace ShopPlanner.Web.Hosting;
 
-/// <summary>The addresses of this computer's own network cards. A laptop changes networks while the program runs, so they are asked
-/// for anew after a while.</summary>
+/// <summary>
+/// The addresses of this computer's own network cards. A laptop changes networks while the program runs, so they are asked for
+/// again after a while.
+/// </summary>
 internal sealed class LanAddresses(TimeProvider clock)
 {
     private static readonly TimeSpan Fresh = TimeSpan.FromSeconds(20);

@@ -23,8 +23,9 @@ internal static class Listening
         SetAddresses(builder.WebHost, settings);
     }
 
-    // A stop cuts the search short and stores its best plan, beside the web server's wait for open pages and not after it. The time
-    // is less than the service unit gives (TimeoutStopSec in deploy/shop-planner.service), so that it is not killed meanwhile.
+    // A stop cuts the search short and stores its best plan, beside the web server's wait for open pages and not after it. The
+    // time is less than the service unit gives (TimeoutStopSec in deploy/shop-planner.service), so that it is not killed
+    // meanwhile.
     private static void StopInTime(HostOptions host)
     {
         host.ServicesStopConcurrently = true;

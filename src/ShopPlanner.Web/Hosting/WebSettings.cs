@@ -21,7 +21,9 @@ public sealed record WebSettings(
     /// <summary>Where the program listens unless told otherwise.</summary>
     public const int DefaultPort = 5080;
 
-    /// <summary>Where data lies unless told otherwise: under the user's own application data, the demo apart from the rest.</summary>
+    /// <summary>
+    /// Where data lies unless told otherwise: under the user's own application data, the demo apart from the rest.
+    /// </summary>
     public static string DefaultDataFolder(bool demo) =>
         Path.Combine(
             Environment.GetFolderPath(

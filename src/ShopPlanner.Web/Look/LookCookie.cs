@@ -1,6 +1,8 @@
 namespace ShopPlanner.Web.Look;
 
-/// <summary>Light, dark, or as the system wishes: kept by the browser, because one shop has a bright desk and a dim bench.</summary>
+/// <summary>
+/// Light, dark, or as the system wishes: kept by the browser, because one shop has a bright desk and a dim bench.
+/// </summary>
 internal static class LookCookie
 {
     /// <summary>The cookie; written by the switch in the page.</summary>

@@ -43,26 +43,38 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
     }
 
     private static string OddPage(string host) =>
-        $"""
-            <!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>Not an address — Shop Planner</title>
-            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
+        Document(
+            "Not an address",
+            $"""
             <h1>This is not an address</h1>
             <p>This page was asked for at <b>{host}</b>. An address is a name, or a name, a colon and a port from 0 to 65535.</p>
             <p>Open the address that Shop Planner printed when it was started.</p>
-            </body></html>
-            """;
+            """
+        );
 
     private static string Page(string name) =>
-        $"""
-            <!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>Not under this name — Shop Planner</title>
-            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
+        Document(
+            "Not under this name",
+            $"""
             <h1>Shop Planner is not opened under this name</h1>
-            <p>This page was asked for as <b>{name}</b>, which is not a name or address of the computer that it runs on. That is refused,
-            because a strange web page could reach your shop in this way.</p>
+            <p>This page was asked for as <b>{name}</b>, which is not a name or address of the computer that it runs on. That is
+            refused, because a strange web page could reach your shop in this way.</p>
             <p>Open the address that Shop Planner printed when it was started. If <b>{name}</b> is right, start it with
             <code>--host {name}</code>.</p>
-            </body></html>
+            """
+        );
+
+    // Written without the pages' styles: files, too, are refused under this name.
+    private static string Document(string title, string body) =>
+        $"""
+            <!doctype html>
+            <html lang="en">
+            <meta charset="utf-8">
+            <meta name="viewport" content="width=device-width, initial-scale=1">
+            <title>{title} — Shop Planner</title>
+            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
+            {body}
+            </body>
+            </html>
             """;
 }

@@ -3,8 +3,10 @@ using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Security;
 
-/// <summary>The names this program may be opened by. A page elsewhere can make its own name point at this computer (DNS rebinding);
-/// it cannot make the browser send one of these names.</summary>
+/// <summary>
+/// The names this program may be opened by. A page elsewhere can make its own name point at this computer (DNS rebinding); it
+/// cannot make the browser send one of these names.
+/// </summary>
 internal sealed class KnownHosts(WebSettings settings, LanAddresses lan)
 {
     private readonly HashSet<string> names = Names(settings);

@@ -1,7 +1,9 @@
 namespace ShopPlanner.Web.Security;
 
-/// <summary>Lets only pages of this program change anything or open the live connection. Cookies and SameSite do not tell ports of one
-/// computer apart; the Origin header, which a page cannot forge, does.</summary>
+/// <summary>
+/// Lets only pages of this program change anything or open the live connection. Cookies and SameSite do not tell ports of one
+/// computer apart; the Origin header, which a page cannot forge, does.
+/// </summary>
 internal sealed class OriginGate(RequestDelegate next, ILogger<OriginGate> log)
 {
     /// <summary>The path of the live connection.</summary>

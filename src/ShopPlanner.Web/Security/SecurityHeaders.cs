@@ -29,6 +29,6 @@ internal sealed class SecurityHeaders(RequestDelegate next)
     // A page names its base address ('/'), so that addresses in it hold at any depth: base-uri is the server itself, not none.
     // MudBlazor writes its theme and the places of its pop-ups as inline styles.
     private static string Policy(string nonce) =>
-        $"default-src 'self'; script-src 'self' 'nonce-{nonce}'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; object-src 'none'; "
-        + "base-uri 'self'; form-action 'self'; frame-ancestors 'none'; connect-src 'self'";
+        $"default-src 'self'; script-src 'self' 'nonce-{nonce}'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; "
+        + "object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'; connect-src 'self'";
 }

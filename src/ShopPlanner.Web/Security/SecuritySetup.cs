@@ -7,11 +7,15 @@ namespace ShopPlanner.Web.Security;
 /// <summary>Who may open the program and what a page may do.</summary>
 internal static class SecuritySetup
 {
-    /// <summary>Name of the cookie that forms are checked against; of this program alone, because cookies are shared by all ports of one
-    /// computer.</summary>
+    /// <summary>
+    /// Name of the cookie that forms are checked against; of this program alone, because cookies are shared by all ports of one
+    /// computer.
+    /// </summary>
     public const string FormsCookie = "shop-planner-forms";
 
-    /// <summary>Registers the gates, and keeps the keys that sign forms in the data folder, so that a restart breaks no open page.</summary>
+    /// <summary>
+    /// Registers the gates, and keeps the keys that sign forms in the data folder, so that a restart breaks no open page.
+    /// </summary>
     public static void AddSecurity(this IServiceCollection services, WebSettings settings)
     {
         services.AddSingleton(settings);

@@ -4,7 +4,9 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Web.Features.Bench;
 
-/// <summary>Reads a form of the bench field by field. A field that is missing, repeated or no value of its kind is a fault.</summary>
+/// <summary>
+/// Reads a form of the bench field by field. A field that is missing, repeated or no value of its kind is a fault.
+/// </summary>
 internal sealed class BenchForm(IFormCollection fields)
 {
     private const string Missing = "is missing from what was sent: open the page again and repeat";

@@ -72,7 +72,10 @@ public sealed class FinishEntries
         return new(stock.Layout, stock.Copy, AllCutsMade, [.. Measured().Select(pair => pair.Measured)]);
     }
 
-    /// <summary>As the services take it; rows for one more that were left empty are nothing. Beside each stands its place in this form.</summary>
+    /// <summary>
+    /// Returns the entries as the services take them, without rows for one more that were left empty. Beside each stands its
+    /// place in this form.
+    /// </summary>
     public IEnumerable<(MeasuredLeftover Measured, int Place)> Measured() =>
         Leftovers
             .Select((left, place) => (left, place))

@@ -1,6 +1,8 @@
 namespace ShopPlanner.Web.Features.Projects;
 
-/// <summary>For each cell of a row, the newest text of the browser that came in, the newest that was answered, and the one sent before.</summary>
+/// <summary>
+/// For each cell of a row, the newest text of the browser that came in, the newest that was answered, and the one sent before.
+/// </summary>
 public sealed class CellCounts
 {
     private readonly Dictionary<string, (long Heard, long Answered, string? Own)> cells = [];

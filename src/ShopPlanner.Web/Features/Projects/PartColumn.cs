@@ -20,7 +20,9 @@ public sealed record PartColumn(
     string? List = null
 )
 {
-    /// <summary>True for a column that few parts need: it is shown when asked for, or where some row has something in it.</summary>
+    /// <summary>
+    /// Whether few parts need the column: it is shown when asked for, or where some row has something in it.
+    /// </summary>
     public bool IsSeldom { get; init; }
 
     /// <summary>What it is for, where the heading does not tell.</summary>

@@ -57,7 +57,9 @@ public sealed class SheetState(IPartService parts, Guid project)
         return row.IsDirty && !row.IsContested ? SaveAsync() : Task.CompletedTask;
     }
 
-    /// <summary>Takes one cell's text in whose stored text another device changed since the typing began: both are shown.</summary>
+    /// <summary>
+    /// Takes one cell's text in whose stored text another device changed since the typing began: both are shown.
+    /// </summary>
     public static void Contest(SheetRow row, PartTexts texts)
     {
         ArgumentNullException.ThrowIfNull(row);
@@ -71,8 +73,10 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Takes rows out.</summary>
     public Task RemoveAsync(SheetRow row) => DoAsync(() => parts.RemoveAsync(project, [row.Id]));
 
-    /// <summary>Takes what was copied from a spreadsheet: a few columns go in from the cell that has the cursor, whole rows are added at
-    /// the end.</summary>
+    /// <summary>
+    /// Takes what was copied from a spreadsheet: a few columns go in from the cell that has the cursor, whole rows are added at
+    /// the end.
+    /// </summary>
     /// <param name="text">Rows by line ends, cells by tabs.</param>
     /// <param name="column">Name of the cell's column; null where no cell has the cursor.</param>
     /// <param name="row">Its row.</param>

@@ -1,5 +1,5 @@
-// Buttons and forms that make something. A press has an id, the same for a double click, a press repeated after an outage, and a press
-// after the page was opened again, until the server says that it was done.
+// Buttons and forms that make something. A press has an id, the same for a double click, a press repeated after an outage, and a
+// press after the page was opened again, until the server says that it was done.
 const prefix = "shop-planner command ";
 const pages = new Map();
 let hand;
@@ -15,7 +15,8 @@ export function begin(given) {
     if (button && !button.disabled) press(button, button);
   }, true);
   document.addEventListener("keydown", event => {
-    const row = event.key === "Enter" && event.target.matches?.("input[data-field]") ? event.target.closest("[data-form]:not(form)") : null;
+    const isEnter = event.key === "Enter" && event.target.matches?.("input[data-field]");
+    const row = isEnter ? event.target.closest("[data-form]:not(form)") : null;
     const button = row?.querySelector("[data-command]");
     if (button) press(button, button);
   }, true);
@@ -39,7 +40,8 @@ function press(el, shown) {
 }
 
 function raise(el) {
-  el.dispatchEvent(new CustomEvent("shop-command", { bubbles: true, detail: { id: idOf(nameOf(el), el.closest("[data-form]")) } }));
+  const id = idOf(nameOf(el), el.closest("[data-form]"));
+  el.dispatchEvent(new CustomEvent("shop-command", { bubbles: true, detail: { id } }));
 }
 
 // The server answered: done or refused, the button can be pressed again.

@@ -1,6 +1,7 @@
-// Keeps what is typed until the server says that it is stored. A field has a name (data-field), the stored text (data-kept), the text
-// that the server shows (data-shown), and the newest texts that came in (data-heard) and were answered (data-seq). The text in the field
-// belongs to this script alone: an older answer never wins over it. What is not stored survives an outage, a reload and a restart.
+// Keeps what is typed until the server says that it is stored. A field has a name (data-field), the stored text (data-kept), the
+// text that the server shows (data-shown), and the newest texts that came in (data-heard) and were answered (data-seq). The text
+// in the field belongs to this script alone: an older answer never wins over it. What is not stored survives an outage, a reload
+// and a restart.
 import * as box from "./kept.js";
 import * as commands from "./commands.js";
 
@@ -57,7 +58,8 @@ export function send(el) {
   entry.sent = entry.seq;
   if (!entry.mine.includes(entry.value)) entry.mine.push(entry.value);
   box.put(idOf(el), entry);
-  el.dispatchEvent(new CustomEvent("shop-typed", { bubbles: true, detail: { value: entry.value, base: entry.base, seq: entry.seq } }));
+  const { value, base, seq } = entry;
+  el.dispatchEvent(new CustomEvent("shop-typed", { bubbles: true, detail: { value, base, seq } }));
   say();
 }
 

@@ -1,5 +1,5 @@
-// What this browser keeps of typing that is not stored yet: in memory, and in the browser's own store beyond the page's life. Where the
-// browser has no store (a private window, a full disk) the page's memory is all there is.
+// What this browser keeps of typing that is not stored yet: in memory, and in the browser's own store beyond the page's life.
+// Where the browser has no store (a private window, a full disk) the page's memory is all there is.
 const prefix = "shop-planner typed ", life = 30 * 24 * 3600 * 1000;
 const memory = new Map();
 
@@ -27,9 +27,11 @@ export function forget(page, scope) {
   }
 }
 
-export const scopes = page => new Set([...memory.keys()].map(partsOf).filter(([ofPage, scope]) => ofPage === page && scope).map(([, scope]) => scope));
+const ofPage = page => [...memory.keys()].map(partsOf).filter(([of]) => of === page).map(([, scope]) => scope);
 
-export const count = (page, counts) => [...memory.keys()].map(partsOf).filter(([ofPage, scope]) => ofPage === page && counts(scope)).length;
+export const scopes = page => new Set(ofPage(page).filter(scope => scope));
+
+export const count = (page, counts) => ofPage(page).filter(counts).length;
 
 // Moves what is kept for one scope to another: a new row has a new name after the page was opened again.
 export function move(page, from, to) {

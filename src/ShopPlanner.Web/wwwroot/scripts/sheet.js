@@ -66,7 +66,8 @@ function step(table, event, owner) {
   const key = event.key.toLowerCase();
   const wanted = key === "y" || (key === "z" && event.shiftKey) ? "Redo" : key === "z" ? "Undo" : null;
   const here = event.target;
-  if (!wanted || (here.matches("input, select, textarea") && !table.contains(here)) || (here.dataset?.col && isOpen(here))) return;
+  const isElsewhere = here.matches("input, select, textarea") && !table.contains(here);
+  if (!wanted || isElsewhere || (here.dataset?.col && isOpen(here))) return;
   event.preventDefault();
   if (!lineIsDown()) owner.invokeMethodAsync(wanted);
   else if (wanted === "Undo") undoKept();

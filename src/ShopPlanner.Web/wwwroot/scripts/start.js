@@ -1,4 +1,5 @@
-// Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at first.
+// Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at
+// first.
 import { begin } from "./fields.js";
 
 const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;

@@ -1,5 +1,5 @@
-// A piece in the round: turned by dragging, nearer and farther by wheel or two fingers, a part picked by a tap. x to the right, y to
-// the back, z up, in millimetres, as the server gives the boxes.
+// A piece in the round: turned by dragging, nearer and farther by wheel or two fingers, a part picked by a tap. x to the right,
+// y to the back, z up, in millimetres, as the server gives the boxes.
 import * as three from "/assets/scripts/three/three.module.min.js";
 import { lineIsDown } from "./fields.js";
 
@@ -22,7 +22,8 @@ function open() {
 
 class View {
   constructor(place, renderer, owner) {
-    Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group(), around: -0.6, above: 0.4, away: 2.1 });
+    Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group() });
+    Object.assign(this, { around: -0.6, above: 0.4, away: 2.1 });
     this.scene = new three.Scene();
     this.camera = new three.PerspectiveCamera(32, 1, 1, 100000);
     this.scene.add(this.boxes, new three.HemisphereLight(0xffffff, 0xc8beae, 2.6), this.sun());
@@ -49,7 +50,8 @@ class View {
   }
 
   box({ mark, at, size, tint }) {
-    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial({ color: tint, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }));
+    const paint = { color: tint, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
+    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial(paint));
     const edges = new three.LineSegments(new three.EdgesGeometry(solid.geometry), new three.LineBasicMaterial());
     solid.position.set(...at.map((from, i) => from + size[i] / 2));
     solid.userData = { mark, tint };
@@ -87,7 +89,8 @@ class View {
     if (!this.middle) return;
     const far = this.reach * this.away / Math.min(1, this.camera.aspect);
     const flat = Math.cos(this.above) * far;
-    this.camera.position.set(Math.sin(this.around) * flat, -Math.cos(this.around) * flat, Math.sin(this.above) * far).add(this.middle);
+    const eye = new three.Vector3(Math.sin(this.around) * flat, -Math.cos(this.around) * flat, Math.sin(this.above) * far);
+    this.camera.position.copy(eye.add(this.middle));
     this.camera.up.set(0, 0, 1);
     this.camera.lookAt(this.middle);
     this.renderer.render(this.scene, this.camera);
@@ -150,7 +153,8 @@ class View {
 
   tap(event) {
     const place = this.place.getBoundingClientRect();
-    const spot = new three.Vector2((event.clientX - place.left) / place.width * 2 - 1, 1 - (event.clientY - place.top) / place.height * 2);
+    const [x, y] = [(event.clientX - place.left) / place.width, (event.clientY - place.top) / place.height];
+    const spot = new three.Vector2(x * 2 - 1, 1 - y * 2);
     const ray = new three.Raycaster();
     ray.setFromCamera(spot, this.camera);
     const hit = ray.intersectObjects(this.boxes.children, false)[0];
