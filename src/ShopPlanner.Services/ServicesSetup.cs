@@ -6,8 +6,12 @@ using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Facade;
+using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -16,11 +20,6 @@ using ShopPlanner.Services.Stores;
 using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services;
-
-/// <summary>Where a shop's data lies and how it is opened.</summary>
-/// <param name="DataFolder">Holds the database, backups and keys; made on first run.</param>
-/// <param name="Demo">True to seed the demo into an empty data folder.</param>
-public sealed record ServicesOptions(string DataFolder, bool Demo);
 
 /// <summary>Registers what the shop can do.</summary>
 public static class ServicesSetup

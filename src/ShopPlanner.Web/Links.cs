@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web;
 

@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Stored;
 
 namespace ShopPlanner.Services.Tests;
 

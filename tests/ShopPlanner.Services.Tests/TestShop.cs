@@ -4,6 +4,7 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Time.Testing;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;

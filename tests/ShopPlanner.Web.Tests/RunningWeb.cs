@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
-using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Tests;

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
-using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Tests;

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 

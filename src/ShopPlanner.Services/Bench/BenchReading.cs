@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
-using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Bench;
 
@@ -33,11 +33,8 @@ public static class Remaining
 
     private static IEnumerable<ExpectedLeftover> InHand(PlanView plan, BenchStock stock)
     {
-        var (whole, made) = (
-            PlanPictures.StockOf(plan, stock.Layout),
-            stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N)
-        );
-        var (cuts, numbers) = (PlanPictures.Trace(plan, stock.Layout), made.ToHashSet());
+        var (whole, made) = (PlanLayouts.StockOf(plan, stock.Layout), stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N));
+        var (cuts, numbers) = (PlanLayouts.Trace(plan, stock.Layout), made.ToHashSet());
         var (keep, material) = (plan.Request.Keep, plan.Request.Materials.Single(material => material.Id == whole.Material));
         var area = new StockArea(Length.Zero, Length.Zero, whole.Length, whole.Width);
         return CutTrace

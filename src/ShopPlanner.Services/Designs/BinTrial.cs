@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Shop;
-using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Designs;
 

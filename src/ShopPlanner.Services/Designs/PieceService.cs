@@ -7,6 +7,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 

@@ -5,11 +5,13 @@ using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Packets;
 
 /// <summary>What a packet says beyond its plan.</summary>
-internal sealed record PacketFacts(DateOnly Printed, Shop.PaperSize Paper, string Currency, int Version, PlanBasis Basis);
+internal sealed record PacketFacts(DateOnly Printed, Common.PaperSize Paper, string Currency, int Version, PlanBasis Basis);
 
 /// <summary>Makes the packet of a plan.</summary>
 internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
@@ -28,7 +30,9 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
                     .Select(same => same.First().Project),
             ],
             facts.Printed,
-            facts.Paper == Shop.PaperSize.A4 ? PaperSize.A4 : PaperSize.Letter,
+            facts.Paper == Common.PaperSize.A4
+                ? ShopPlanner.Packets.Model.PaperSize.A4
+                : ShopPlanner.Packets.Model.PaperSize.Letter,
             plan.Request.Unit,
             facts.Currency,
             new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()),
@@ -63,7 +67,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             string.Join(
                 "; ",
                 run.Cuts.GroupBy(cut => cut.Layout)
-                    .Select(same => $"{PlanPictures.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
+                    .Select(same => $"{PlanLayouts.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
             ),
             run.Cuts.Sum(cut => cut.Copies) > 1
         )
@@ -101,7 +105,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     }
 
     private string Size(CutStock stock) =>
-        StockWords.Size(stock.Length, stock.Width, PlanPictures.MaterialOf(plan, stock).Width, plan.Request.Unit);
+        StockWords.Size(stock.Length, stock.Width, PlanLayouts.MaterialOf(plan, stock).Width, plan.Request.Unit);
 
     private ImmutableArray<PacketOnHand> OnHand()
     {
@@ -122,7 +126,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
         return new(
             PlanPictures.ForLayout(plan, index),
-            PlanPictures.IsBoard(plan, index),
+            PlanLayouts.IsBoard(plan, index),
             plan.Plan.Layouts[index].Copies,
             [.. Steps(index).Select(step => Cut(step, sizes.GetValueOrDefault(step.Cut.N, "")))]
         )

@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Packets;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Storage;
 
@@ -11,7 +13,7 @@ namespace ShopPlanner.Services.Packets;
 internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
 {
     /// <summary>A PDF; null when the plan is gone.</summary>
-    public async Task<byte[]?> PrintAsync(Guid planId, Shop.PaperSize paper, CancellationToken cancel)
+    public async Task<byte[]?> PrintAsync(Guid planId, Common.PaperSize paper, CancellationToken cancel)
     {
         var model = await work.ReadAsync(db => ModelAsync(db, planId, paper, cancel), cancel);
         if (model is null)
@@ -21,7 +23,7 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
         return file.ToArray();
     }
 
-    private async Task<PacketModel?> ModelAsync(ShopContext db, Guid planId, Shop.PaperSize paper, CancellationToken cancel)
+    private async Task<PacketModel?> ModelAsync(ShopContext db, Guid planId, Common.PaperSize paper, CancellationToken cancel)
     {
         if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan)
             return null;

@@ -5,6 +5,7 @@ using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Pictures;
 
@@ -35,7 +36,7 @@ public static class PlanPictures
         var (stock, marks) = (bench.Stocks[number - 1], new PlanMarks(bench.Plan));
         var next = stock.Cuts.FirstOrDefault(cut => !cut.Made)?.Cut.N;
         var made = stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N).ToHashSet();
-        var done = FreedBy(bench.Plan, stock.Layout, made);
+        var done = PlanLayouts.FreedBy(bench.Plan, stock.Layout, made);
         return Make(
             bench.Plan,
             stock.Layout,
@@ -49,28 +50,6 @@ public static class PlanPictures
         );
     }
 
-    /// <summary>True where the layout's stock is a board.</summary>
-    public static bool IsBoard(PlanView plan, int layoutIndex) =>
-        MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
-
-    internal static CutStock StockOf(PlanView plan, int layoutIndex) =>
-        plan.Request.Stock.Single(stock => stock.Id == plan.Plan.Layouts[layoutIndex].Stock);
-
-    internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) =>
-        plan.Request.Materials.Single(material => material.Id == stock.Material);
-
-    internal static ImmutableArray<TracedCut> Trace(PlanView plan, int layoutIndex)
-    {
-        var stock = StockOf(plan, layoutIndex);
-        return CutTrace.Follow(
-            plan.Plan.Layouts[layoutIndex],
-            MaterialOf(plan, stock).Form,
-            stock.Length,
-            stock.Width,
-            plan.Request.Saw.Kerf
-        );
-    }
-
     private static LayoutPicture Make(
         PlanView plan,
         int index,
@@ -80,8 +59,8 @@ public static class PlanPictures
         ImmutableArray<string> tags
     )
     {
-        var (layout, stock) = (plan.Plan.Layouts[index], StockOf(plan, index));
-        var material = MaterialOf(plan, stock);
+        var (layout, stock) = (plan.Plan.Layouts[index], PlanLayouts.StockOf(plan, index));
+        var material = PlanLayouts.MaterialOf(plan, stock);
         return new LayoutPicture(
             title,
             plan.UnitOfLayout(index),
@@ -93,7 +72,11 @@ public static class PlanPictures
             [.. layout.Pieces.Select((piece, i) => Piece(plan, piece, mark(i)))],
             Leftovers(layout, tags),
             Trims(plan, stock, material.Form),
-            [.. Trace(plan, index).Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N), cut.Cut.ByStore))]
+            [
+                .. PlanLayouts
+                    .Trace(plan, index)
+                    .Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N), cut.Cut.ByStore)),
+            ]
         );
     }
 
@@ -137,36 +120,11 @@ public static class PlanPictures
     private static bool HasGrain(CutMaterial material) =>
         material.Form == StockForm.Board || !MaterialCatalogue.TryFindSheet(material.Id, out var sheet) || sheet.HasGrain;
 
-    private static HashSet<int> FreedBy(PlanView plan, int layoutIndex, HashSet<int> made)
-    {
-        var pieces = plan.Plan.Layouts[layoutIndex].Pieces;
-        var freed = Trace(plan, layoutIndex).Where(cut => made.Contains(cut.Cut.N)).SelectMany(PartsOf).ToHashSet();
-        return [.. Enumerable.Range(0, pieces.Length).Where(i => freed.Contains((pieces[i].Part, pieces[i].X, pieces[i].Y)))];
-    }
-
-    /// <summary>The parts that a cut finishes, with their places.</summary>
-    internal static IEnumerable<(string Part, Length X, Length Y)> PartsOf(TracedCut cut)
-    {
-        if (cut.Cut.FirstPart is { } first)
-            yield return (first, cut.First.X, cut.First.Y);
-        if (cut.Cut.SecondPart is { } second && cut.Second is { } area)
-            yield return (second, area.X, area.Y);
-    }
-
-    /// <summary>The numbers of a layout's boards or sheets among all of the plan: <c>4</c>, <c>5–7</c>.</summary>
-    internal static string Number(PlanView plan, int index)
-    {
-        var (before, copies) = (Before(plan, index), plan.Plan.Layouts[index].Copies);
-        return copies == 1 ? $"{before + 1}" : $"{before + 1}–{before + copies}";
-    }
-
     private static string Title(PlanView plan, int index, int? copy)
     {
         var name = plan.Stocks[plan.Plan.Layouts[index].Stock];
-        var number = copy is { } one ? $"{Before(plan, index) + one}" : Number(plan, index);
+        var number = copy is { } one ? $"{PlanLayouts.Before(plan, index) + one}" : PlanLayouts.Number(plan, index);
         return (name.Tag is { } tag ? $"{tag}: " : "")
             + $"{name.Name}, {number} of {plan.Plan.Layouts.Sum(layout => layout.Copies)}";
     }
-
-    private static int Before(PlanView plan, int index) => plan.Plan.Layouts.Take(index).Sum(layout => layout.Copies);
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Services.Plans;
 
@@ -38,25 +37,6 @@ public sealed record PlanPreview(CutRequest Request, ImmutableArray<Fault> LeftO
     public int CutAlready { get; init; }
 }
 
-/// <summary>Where a planning run stands.</summary>
-public enum PlanJobState
-{
-    /// <summary>Waiting its turn.</summary>
-    Waiting,
-
-    /// <summary>Looking.</summary>
-    Running,
-
-    /// <summary>Done; the plan is stored.</summary>
-    Done,
-
-    /// <summary>Stopped before there was a plan; the faults say so where the program ended first.</summary>
-    Stopped,
-
-    /// <summary>Could not be done; the faults say why.</summary>
-    Failed,
-}
-
 /// <summary>A planning run.</summary>
 /// <param name="Id">Never changes.</param>
 /// <param name="State">Where it stands.</param>
@@ -78,22 +58,6 @@ public sealed record PlanJobView(
     Guid? PlanId,
     ImmutableArray<Fault> Faults
 );
-
-/// <summary>Where a plan stands.</summary>
-public enum PlanState
-{
-    /// <summary>Stored; what it takes from rack and bin is promised to it.</summary>
-    Ready,
-
-    /// <summary>Some cut is ticked.</summary>
-    Cutting,
-
-    /// <summary>Every board and sheet is finished.</summary>
-    Cut,
-
-    /// <summary>Given up or replaced; its promises are released.</summary>
-    Withdrawn,
-}
 
 /// <summary>A plan in a list.</summary>
 /// <param name="Id">Never changes.</param>

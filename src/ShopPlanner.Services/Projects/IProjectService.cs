@@ -3,22 +3,6 @@ using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Projects;
 
-/// <summary>Where a project stands.</summary>
-public enum ProjectState
-{
-    /// <summary>Being thought out.</summary>
-    Planning,
-
-    /// <summary>On the bench.</summary>
-    Building,
-
-    /// <summary>Finished.</summary>
-    Finished,
-
-    /// <summary>Archived by the user; can be restored.</summary>
-    PutAway,
-}
-
 /// <summary>A project.</summary>
 /// <param name="Id">Never changes.</param>
 /// <param name="Name">What people call it.</param>

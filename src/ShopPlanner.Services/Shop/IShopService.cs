@@ -3,16 +3,6 @@ using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Shop;
 
-/// <summary>Paper that packets are printed on.</summary>
-public enum PaperSize
-{
-    /// <summary>8.5 × 11 in.</summary>
-    Letter,
-
-    /// <summary>210 × 297 mm.</summary>
-    A4,
-}
-
 /// <summary>The shop's own settings. Texts are in the shop's unit, as <see cref="LengthText"/> reads them.</summary>
 /// <param name="Unit">Of new projects and of this record's texts.</param>
 /// <param name="Kerf">Width of the saw's cut.</param>

@@ -4,16 +4,6 @@ using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Stock;
 
-/// <summary>Where a piece of stock lies.</summary>
-public enum StockPlace
-{
-    /// <summary>Boards and sheets on hand as bought.</summary>
-    Rack,
-
-    /// <summary>Offcuts on hand.</summary>
-    Bin,
-}
-
 /// <summary>One board, sheet or offcut on hand: the sum of its ledger entries.</summary>
 /// <param name="Id">Never changes.</param>
 /// <param name="Tag">Written on the wood: <c>B7</c> in the bin, <c>R3</c> in the rack; never given twice.</param>
@@ -41,31 +31,6 @@ public sealed record StockPiece(
     string? PromisedTo,
     int Version
 );
-
-/// <summary>What a ledger entry says.</summary>
-public enum StockEntryKind
-{
-    /// <summary>Bought and put in the rack.</summary>
-    Bought,
-
-    /// <summary>Found in the shop and written down.</summary>
-    Logged,
-
-    /// <summary>A leftover put in the bin after cutting.</summary>
-    Binned,
-
-    /// <summary>Measured anew.</summary>
-    Corrected,
-
-    /// <summary>Cut up.</summary>
-    Cut,
-
-    /// <summary>Thrown away or given away.</summary>
-    Discarded,
-
-    /// <summary>Takes an earlier entry back.</summary>
-    Undone,
-}
 
 /// <summary>One line of the ledger; lines are only ever added.</summary>
 /// <param name="Id">Never changes.</param>

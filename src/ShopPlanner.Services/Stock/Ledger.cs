@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 

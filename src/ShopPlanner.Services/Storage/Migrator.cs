@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Storage;

@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Web.Hosting;

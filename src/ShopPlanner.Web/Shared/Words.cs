@@ -1,8 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Shared;
 

@@ -2,8 +2,6 @@ using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Pictures;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Tests.Bench;
 

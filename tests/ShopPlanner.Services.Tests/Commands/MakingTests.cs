@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Commands;
 

@@ -4,6 +4,7 @@ using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Commands;
 

@@ -5,7 +5,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Demo;
 
@@ -125,7 +125,7 @@ public sealed class DemoTests : IAsyncLifetime
         Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
         var plan = (await real.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
         Assert.Empty(plan.Plan.Unplaced);
-        Assert.NotEmpty((await real.Plans.PacketAsync(plan.Summary.Id, Services.Shop.PaperSize.Letter, TestShop.Cancel))!);
+        Assert.NotEmpty((await real.Plans.PacketAsync(plan.Summary.Id, Services.Common.PaperSize.Letter, TestShop.Cancel))!);
         Assert.NotEmpty(
             (await real.Bench.GetAsync(plan.Summary.Id, TestShop.Cancel))!.Stocks.Select(stock =>
                 PlanPictures.ForLayout(plan, stock.Layout)

@@ -42,7 +42,7 @@ public sealed class BinTests
         await given.Shop.Stock.AddAsync(
             Some.Offcut("96", "pine-1x3", "3") with
             {
-                Place = ShopPlanner.Services.Stock.StockPlace.Rack,
+                Place = ShopPlanner.Services.Common.StockPlace.Rack,
             },
             Some.Inch,
             Some.Device,

@@ -2,7 +2,6 @@ using System.IO.Compression;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Tests.Golden;
 

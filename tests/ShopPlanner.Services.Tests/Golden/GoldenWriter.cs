@@ -4,8 +4,8 @@ using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services.Tests.Golden;

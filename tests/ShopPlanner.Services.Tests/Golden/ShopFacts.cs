@@ -4,7 +4,6 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services.Tests.Golden;

@@ -1,5 +1,7 @@
 using Microsoft.Data.Sqlite;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Plans;
 

@@ -4,6 +4,8 @@ using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Tests.Plans;
 
@@ -63,7 +65,7 @@ public sealed class RealLimitsTests : IAsyncLifetime
     public void A_sheet_that_the_car_does_not_take_is_cut_by_the_store_first()
     {
         Assert.Empty(plan.Plan.Unplaced);
-        var sheet = Enumerable.Range(0, plan.Plan.Layouts.Length).Single(i => !PlanPictures.IsBoard(plan, i));
+        var sheet = Enumerable.Range(0, plan.Plan.Layouts.Length).Single(i => !PlanLayouts.IsBoard(plan, i));
         var cuts = plan.Plan.Layouts[sheet].Cuts;
         Assert.InRange(cuts.Count(cut => cut.ByStore), 1, 2);
         Assert.Equal(cuts.Count(cut => cut.ByStore), StoreCutTexts.Of(plan, sheet).Length);

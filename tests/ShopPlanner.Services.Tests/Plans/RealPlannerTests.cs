@@ -6,6 +6,8 @@ using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
+using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Services.Tests.Plans;
@@ -53,7 +55,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
     [Fact]
     public void A_thin_strip_of_waste_is_never_ripped_between_fence_and_blade()
     {
-        var sheet = Enumerable.Range(0, plan.Plan.Layouts.Length).Single(i => !PlanPictures.IsBoard(plan, i));
+        var sheet = Enumerable.Range(0, plan.Plan.Layouts.Length).Single(i => !PlanLayouts.IsBoard(plan, i));
         var steps = CutTexts.Steps(plan, sheet);
         var trim = steps.Single(step => step.Cut.Piece == "sheet");
         Assert.Equal((CutKind.Rip, Length.FromInches(0, 1, 8)), (trim.Cut.Kind, trim.Cut.At));
@@ -85,7 +87,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
     {
         for (var i = 0; i < plan.Plan.Layouts.Length; i++)
         {
-            var freed = PlanPictures.Trace(plan, i).SelectMany(PlanPictures.PartsOf).ToHashSet();
+            var freed = PlanLayouts.Trace(plan, i).SelectMany(PlanLayouts.PartsOf).ToHashSet();
             Assert.All(plan.Plan.Layouts[i].Pieces, piece => Assert.Contains((piece.Part, piece.X, piece.Y), freed));
         }
     }

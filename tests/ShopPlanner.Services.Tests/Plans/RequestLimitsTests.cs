@@ -1,7 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stores;
 
 namespace ShopPlanner.Services.Tests.Plans;

@@ -1,8 +1,7 @@
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Pictures;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Tests.Plans;
 

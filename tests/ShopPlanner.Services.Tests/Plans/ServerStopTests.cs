@@ -1,6 +1,7 @@
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Plans;
 

@@ -1,9 +1,10 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Packets;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Packets;
-using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Tests.Plans;
 
@@ -102,7 +103,7 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     public async Task The_packet_has_all_of_it()
     {
         var basis = (await Drafts.WantingAsync(given, "")).Draft.Basis;
-        var model = new PacketBuilder(plan, new(new DateOnly(2026, 5, 2), Services.Shop.PaperSize.Letter, "$", 1, basis)).Build();
+        var model = new PacketBuilder(plan, new(new DateOnly(2026, 5, 2), Services.Common.PaperSize.Letter, "$", 1, basis)).Build();
         Assert.Equal(Length.FromInches(0, 1, 8), model.StoreTolerance);
         Assert.Equal(
             [("cut 30 ½″ long, trim to 30″ later", false), (null, true)],

@@ -1,7 +1,6 @@
 using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Tests.Projects;

@@ -1,6 +1,5 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Shop;
 
 namespace ShopPlanner.Services.Tests.Shop;
 

@@ -2,7 +2,8 @@ using CsCheck;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Tests.Stock;

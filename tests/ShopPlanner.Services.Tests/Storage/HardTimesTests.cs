@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Tests.Storage;
 

@@ -1,7 +1,7 @@
 using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Tests.Bench;
 

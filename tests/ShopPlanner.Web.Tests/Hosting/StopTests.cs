@@ -6,9 +6,9 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Web.Hosting;
 

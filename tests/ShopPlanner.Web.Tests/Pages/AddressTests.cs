@@ -1,5 +1,5 @@
 using System.Net;
-using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Web.Shared;
 using ShopPlanner.Web.Tests.Security;

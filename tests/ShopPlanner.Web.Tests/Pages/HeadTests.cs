@@ -1,6 +1,6 @@
 using System.Globalization;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Web.Frame;
 

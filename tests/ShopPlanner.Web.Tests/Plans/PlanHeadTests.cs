@@ -1,4 +1,5 @@
 using Bunit;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Plans;

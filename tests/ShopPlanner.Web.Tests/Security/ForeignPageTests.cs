@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 

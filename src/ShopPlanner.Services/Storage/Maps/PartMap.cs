@@ -10,7 +10,6 @@ internal sealed class PartMap : IEntityTypeConfiguration<StoredPart>
     {
         builder.ToTable("Parts");
         builder.Property(part => part.Id).ValueGeneratedNever();
-        builder.Ignore(part => part.Texts);
         builder.HasOne<StoredProject>().WithMany().HasForeignKey(part => part.ProjectId).OnDelete(DeleteBehavior.Restrict);
         builder.HasIndex(part => new { part.ProjectId, part.Position });
         builder.Property(part => part.Version).IsConcurrencyToken();

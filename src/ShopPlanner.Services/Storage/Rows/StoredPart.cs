@@ -1,5 +1,3 @@
-using ShopPlanner.Services.Projects;
-
 namespace ShopPlanner.Services.Storage.Rows;
 
 /// <summary>A row of a parts list as typed; what it means is read anew each time, since materials may change.</summary>
@@ -35,20 +33,4 @@ internal sealed class StoredPart : IVersioned
     public string Practice { get; set; } = "";
 
     public int Version { get; set; }
-
-    public PartTexts Texts =>
-        new(Id, Mark, Name, Material, Length, Width, Quantity, CanTurn, Note)
-        {
-            LongBy = LongBy,
-            WideBy = WideBy,
-            Practice = Practice,
-        };
-
-    public void Take(PartTexts texts)
-    {
-        (Mark, Name, Material) = (texts.Mark, texts.Name, texts.Material);
-        (Length, Width, Quantity) = (texts.Length, texts.Width, texts.Quantity);
-        (CanTurn, Note) = (texts.CanTurn, texts.Note);
-        (LongBy, WideBy, Practice) = (texts.LongBy, texts.WideBy, texts.Practice);
-    }
 }

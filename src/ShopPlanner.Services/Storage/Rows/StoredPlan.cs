@@ -1,6 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Storage.Rows;
 

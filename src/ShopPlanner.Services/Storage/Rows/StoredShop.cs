@@ -1,5 +1,5 @@
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Storage.Rows;
 

@@ -4,6 +4,7 @@ using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Pictures;
+using ShopPlanner.Services.Sawing;
 using ShopPlanner.Web.Features.Plans;
 
 namespace ShopPlanner.Web.Features.Bench;

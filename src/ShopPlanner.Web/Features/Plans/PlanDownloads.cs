@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Shared;

@@ -1,8 +1,8 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Web.Features.Plans;
 

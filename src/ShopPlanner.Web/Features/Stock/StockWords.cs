@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Web.Features.Stock;

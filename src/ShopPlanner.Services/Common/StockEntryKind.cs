@@ -1,0 +1,26 @@
+namespace ShopPlanner.Services.Common;
+
+/// <summary>What a ledger entry says.</summary>
+public enum StockEntryKind
+{
+    /// <summary>Bought and put in the rack.</summary>
+    Bought,
+
+    /// <summary>Found in the shop and written down.</summary>
+    Logged,
+
+    /// <summary>A leftover put in the bin after cutting.</summary>
+    Binned,
+
+    /// <summary>Measured anew.</summary>
+    Corrected,
+
+    /// <summary>Cut up.</summary>
+    Cut,
+
+    /// <summary>Thrown away or given away.</summary>
+    Discarded,
+
+    /// <summary>Takes an earlier entry back.</summary>
+    Undone,
+}

@@ -1,0 +1,6 @@
+namespace ShopPlanner.Services.Opening;
+
+/// <summary>Where a shop's data lies and how it is opened.</summary>
+/// <param name="DataFolder">Holds the database, backups and keys; made on first run.</param>
+/// <param name="Demo">True to seed the demo into an empty data folder.</param>
+public sealed record ServicesOptions(string DataFolder, bool Demo);

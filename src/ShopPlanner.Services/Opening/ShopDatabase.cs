@@ -1,0 +1,163 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
+using ShopPlanner.Services.Demo;
+using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Opening;
+
+/// <summary>The shop's database as a whole: opened once by the program that owns the data folder, before anything else is asked.</summary>
+public sealed class ShopDatabase : IDisposable
+{
+    private readonly ServicesOptions options;
+    private readonly DataFolder folder;
+    private readonly ShopContextFactory contexts;
+    private readonly BackupFile backups;
+    private readonly TimeProvider clock;
+    private readonly ILogger<ShopDatabase> log;
+    private readonly SemaphoreSlim opening = new(1, 1);
+    private FileStream? held;
+
+    internal ShopDatabase(
+        ServicesOptions options,
+        DataFolder folder,
+        ShopContextFactory contexts,
+        BackupFile backups,
+        TimeProvider clock,
+        ILogger<ShopDatabase> log
+    ) =>
+        (this.options, this.folder, this.contexts, this.backups, this.clock, this.log) = (
+            options,
+            folder,
+            contexts,
+            backups,
+            clock,
+            log
+        );
+
+    /// <summary>The folder for keys that must survive a restart; never part of a backup.</summary>
+    public string KeysFolder => folder.Keys;
+
+    /// <summary>True when this start made the database.</summary>
+    internal bool IsNew { get; private set; }
+
+    /// <summary>Takes the data folder, makes or upgrades the database and fills what a new shop starts with. Asking again does
+    /// nothing.</summary>
+    /// <exception cref="ShopStartException">The shop cannot be opened; the message is one line for the person.</exception>
+    public async Task OpenAsync(CancellationToken cancel = default)
+    {
+        await opening.WaitAsync(cancel);
+        try
+        {
+            if (held is null)
+                held = await TakeAndOpenAsync(cancel);
+        }
+        finally
+        {
+            opening.Release();
+        }
+    }
+
+    /// <summary>Lets the data folder go.</summary>
+    public void Dispose()
+    {
+        contexts.CloseFile();
+        held?.Dispose();
+        opening.Dispose();
+    }
+
+    private async Task<FileStream> TakeAndOpenAsync(CancellationToken cancel)
+    {
+        SqliteFacts.CheckVersion(SqliteFacts.LibraryVersion());
+        try
+        {
+            folder.Prepare();
+            return await OpenHeldAsync(folder.TakeLock(), cancel);
+        }
+        catch (Exception problem) when (FullDisk.Explains(problem, folder))
+        {
+            throw FullDisk.Say(problem, folder);
+        }
+    }
+
+    private async Task<FileStream> OpenHeldAsync(FileStream taken, CancellationToken cancel)
+    {
+        try
+        {
+            folder.RemoveUnfinished();
+            if (File.Exists(folder.Database))
+                await UpgradeAsync(cancel);
+            else
+                await CreateAsync(cancel);
+            return taken;
+        }
+        catch (Exception problem)
+        {
+            contexts.CloseFile();
+            taken.Dispose();
+            if (problem is SqliteException or DbUpdateException or IOException or UnauthorizedAccessException)
+                throw Explain(problem);
+            throw;
+        }
+    }
+
+    private ShopStartException Explain(Exception problem) =>
+        new(
+            $"The shop in {folder.Root} cannot be opened: {Cause(problem).Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
+                + $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.",
+            problem
+        );
+
+    // The message of an inner one would leave out the file.
+    private static Exception Cause(Exception problem) => problem is DbUpdateException ? problem.GetBaseException() : problem;
+
+    private async Task UpgradeAsync(CancellationToken cancel)
+    {
+        DatabaseFile.CheckIsShop(folder);
+        await new Migrator(contexts, folder, backups).UpgradeAsync(cancel);
+        await FillAsync(contexts, cancel);
+        log.LogDebug("The shop's data is in {Folder}", folder.Root);
+    }
+
+    private async Task CreateAsync(CancellationToken cancel)
+    {
+        DatabaseFile.CheckFolderIsNew(folder);
+        var unfinished = new ShopContextFactory(folder.Unfinished);
+        try
+        {
+            await new Migrator(unfinished, folder, backups).CreateAsync(cancel);
+            await FillAsync(unfinished, cancel);
+            await GatherAsync(unfinished, cancel);
+        }
+        finally
+        {
+            unfinished.CloseFile();
+        }
+
+        File.Move(folder.Unfinished, folder.Database);
+        IsNew = true;
+        log.LogDebug("A new shop was made in {Folder}", folder.Root);
+    }
+
+    private async Task FillAsync(ShopContextFactory file, CancellationToken cancel)
+    {
+        await using var db = file.CreateDbContext();
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await MaterialSeed.AddMissingAsync(db, cancel);
+        await PlanJobStore.StopAbandonedAsync(db, cancel);
+        await ShopCommands.ForgetOldAsync(db, clock, cancel);
+        if (options.Demo)
+            await DemoSeed.AddToEmptyShopAsync(db, clock, cancel);
+        await db.SaveChangesAsync(cancel);
+        await transaction.CommitAsync(cancel);
+    }
+
+    // Everything into the one file, which can be renamed once it is closed.
+    private static async Task GatherAsync(ShopContextFactory file, CancellationToken cancel)
+    {
+        await using var db = file.CreateDbContext();
+        await db.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(TRUNCATE)", cancel);
+    }
+}

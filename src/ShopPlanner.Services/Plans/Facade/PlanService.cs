@@ -1,0 +1,64 @@
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Packets;
+using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Running;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Plans.Facade;
+
+internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter packets) : IPlanService
+{
+    public event Action<Guid>? JobChanged
+    {
+        add => jobs.Changed += value;
+        remove => jobs.Changed -= value;
+    }
+
+    public async Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default)
+    {
+        var draft = await work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
+        return draft.Ok
+            ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) { CutAlready = draft.Value.CutAlready }
+            : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
+    }
+
+    public Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default) =>
+        jobs.AddAsync(order, command, db => RefuseAsync(db, order, cancel), cancel);
+
+    public PlanJobView? FindJob(Guid jobId) => jobs.Find(jobId);
+
+    public void StopJob(Guid jobId) => jobs.FindLive(jobId)?.Stop();
+
+    public Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PlanReading.ListAsync(db, withWithdrawn, cancel), cancel);
+
+    public Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<PlanSummary>> WithdrawAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PlanWithdrawal.WithdrawAsync(db, id, cancel), cancel);
+
+    public Task<Outcome<PlanSummary>> ReinstateAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
+
+    public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
+        await GetAsync(id, cancel) is not { } view ? null
+        : plan ? PlanDocuments.Plan(view)
+        : PlanDocuments.Request(view);
+
+    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
+        packets.PrintAsync(id, paper, cancel);
+
+    // Null where the order can be planned.
+    private static async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, PlanOrder order, CancellationToken cancel)
+    {
+        var draft = RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel));
+        if (!draft.Ok)
+            return new Outcome<PlanJobView>(draft.Kind, null, draft.Faults);
+        return order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
+            ? Outcome.Faulty<PlanJobView>(fault.At(nameof(order.Replaces)))
+            : null;
+    }
+}

@@ -1,0 +1,114 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Stock;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Plans.Keeping;
+
+/// <summary>Stores a plan together with its promises, or not at all.</summary>
+internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
+{
+    /// <summary>A conflict names each piece that was lost to another plan or changed meanwhile.</summary>
+    public Task<Outcome<PlanSummary>> StoreAsync(
+        PlanDraft draft,
+        CutPlan plan,
+        string planner,
+        Guid? jobId,
+        CancellationToken cancel
+    ) => work.WriteAsync(db => StoreAsync(db, draft, plan, planner, jobId, cancel), cancel);
+
+    private async Task<Outcome<PlanSummary>> StoreAsync(
+        ShopContext db,
+        PlanDraft draft,
+        CutPlan plan,
+        string planner,
+        Guid? jobId,
+        CancellationToken cancel
+    )
+    {
+        if (draft.Order.Replaces is { } replaced && await ReplaceAsync(db, replaced, cancel) is { } refusal)
+            return refusal;
+        var lost = await LostAsync(db, draft, plan, cancel);
+        if (lost.Count > 0)
+            return Outcome.Conflict<PlanSummary>(lost);
+        var stored = Add(db, draft, plan, planner, await db.NextAsync(Counters.Plans, cancel));
+        foreach (var (_, pieceId) in draft.PiecesOf(plan))
+            db.Promises.Add(
+                new StoredPromise
+                {
+                    Id = Guid.CreateVersion7(),
+                    PieceId = pieceId,
+                    PlanId = stored.Id,
+                    Active = true,
+                }
+            );
+        if (jobId is { } id && await db.Jobs.FindAsync([id], cancel) is { } job)
+            (job.State, job.PlanId) = (PlanJobState.Done, stored.Id);
+        await db.SaveChangesAsync(cancel);
+        return new PlanRecord(stored, draft, plan).Summary(outOfDate: false);
+    }
+
+    private StoredPlan Add(ShopContext db, PlanDraft draft, CutPlan plan, string planner, long number) =>
+        db
+            .Plans.Add(
+                new StoredPlan
+                {
+                    Id = Guid.CreateVersion7(),
+                    Number = number,
+                    Name = draft.Basis.Name,
+                    MadeUtc = clock.GetUtcNow().UtcDateTime,
+                    State = PlanState.Ready,
+                    Status = plan.Status,
+                    Cost = plan.Cost,
+                    Stocks = plan.Layouts.Sum(layout => layout.Copies),
+                    OrderJson = ShopJson.Write(draft.Order),
+                    RequestJson = ShopJson.Write(draft.Request),
+                    PlanJson = ShopJson.Write(plan),
+                    NamesJson = ShopJson.Write(draft.Basis),
+                    RequestHash = ShopJson.Hash(draft.Request),
+                    PlannerVersion = planner,
+                }
+            )
+            .Entity;
+
+    private static async Task<List<Fault>> LostAsync(ShopContext db, PlanDraft draft, CutPlan plan, CancellationToken cancel)
+    {
+        var now = await StockNow.ByTagAsync(db, [.. draft.PiecesOf(plan).Select(used => used.Stock.Id)], cancel);
+        return [.. draft.PiecesOf(plan).Select(used => Lost(used.Stock, now.GetValueOrDefault(used.Stock.Id))).OfType<Fault>()];
+    }
+
+    private static Fault? Lost(CutStock wanted, PieceNow? piece)
+    {
+        if (piece is null || !piece.OnHand)
+            return new Fault(wanted.Id, "", "is gone");
+        if (piece.Length != wanted.Length || piece.Width != wanted.Width)
+            return new Fault(wanted.Id, "", "was measured anew");
+        return piece.PromisedPlanId is null
+            ? null
+            : new Fault(wanted.Id, piece.PromisedTo ?? "", "has it: the piece was promised meanwhile");
+    }
+
+    // The replaced plan's promises are released first, so that the new plan may take the same pieces.
+    private static async Task<Outcome<PlanSummary>?> ReplaceAsync(ShopContext db, Guid replaced, CancellationToken cancel)
+    {
+        if (await db.Plans.FindAsync([replaced], cancel) is not { } old)
+            return null;
+        if (await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault)
+            return Outcome.Faulty<PlanSummary>(fault.At(nameof(PlanOrder.Replaces)));
+        old.State = PlanState.Withdrawn;
+        await ReleaseAsync(db, replaced, cancel);
+        return null;
+    }
+
+    /// <summary>Gives back what a plan was promised.</summary>
+    internal static async Task ReleaseAsync(ShopContext db, Guid planId, CancellationToken cancel)
+    {
+        foreach (var promise in await db.Promises.Where(p => p.PlanId == planId && p.Active).ToListAsync(cancel))
+            promise.Active = false;
+        await db.SaveChangesAsync(cancel);
+    }
+}

@@ -1,0 +1,100 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Sawing;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Plans.Ordering;
+
+/// <summary>How many pieces of each part are cut already, by the ticks of all plans: what is cut stays cut, whatever became of its
+/// plan.</summary>
+internal sealed class CutPieces
+{
+    private readonly ILookup<Guid, Entry> byRow;
+
+    private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
+
+    /// <summary>Reads what is cut for the projects still being worked on and for those whose plans stand. A project that is finished or put
+    /// away starts from nothing when it is planned again.</summary>
+    public static async Task<CutPieces> LoadAsync(ShopContext db, CancellationToken cancel)
+    {
+        var begun = await BegunAsync(db, cancel);
+        var made = (await db.Cuts.AsNoTracking().Where(cut => cut.Made).ToListAsync(cancel)).ToLookup(cut => cut.PlanId);
+        var finished = (await db.Finishes.AsNoTracking().Where(f => f.Standing).ToListAsync(cancel)).ToLookup(f => f.PlanId);
+        return new(begun.SelectMany(plan => Entries(PlanRecord.Read(plan), made[plan.Id], finished[plan.Id])));
+    }
+
+    // Whole plans are large: which are wanted is told by their orders.
+    private static async Task<List<StoredPlan>> BegunAsync(ShopContext db, CancellationToken cancel)
+    {
+        var inWork = await InWorkAsync(db, cancel);
+        var orders = await db
+            .Plans.Where(plan =>
+                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made) || db.Finishes.Any(f => f.PlanId == plan.Id && f.Standing)
+            )
+            .Select(plan => new { plan.Id, plan.OrderJson })
+            .ToListAsync(cancel);
+        var wanted = orders.Where(plan => ProjectsOf(plan.OrderJson).Any(inWork.Contains)).Select(plan => plan.Id).ToList();
+        return await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
+    }
+
+    private static async Task<HashSet<Guid>> InWorkAsync(ShopContext db, CancellationToken cancel)
+    {
+        var inWork = await db
+            .Projects.Where(project => project.State == ProjectState.Planning || project.State == ProjectState.Building)
+            .Select(project => project.Id)
+            .ToHashSetAsync(cancel);
+        var standing = await db
+            .Plans.Where(plan => plan.State == PlanState.Ready || plan.State == PlanState.Cutting)
+            .Select(plan => plan.OrderJson)
+            .ToListAsync(cancel);
+        inWork.UnionWith(standing.SelectMany(ProjectsOf));
+        return inWork;
+    }
+
+    private static IEnumerable<Guid> ProjectsOf(string orderJson) => ShopJson.Read<PlanOrder>(orderJson).Projects;
+
+    /// <summary>Pieces of a row that are cut to the size that it has now.</summary>
+    /// <param name="row">The row of the parts list.</param>
+    /// <param name="part">As it is wanted now.</param>
+    /// <param name="isPractice">True for its practice pieces.</param>
+    /// <param name="except">A plan whose pieces do not count.</param>
+    public int Of(Guid row, CutPart part, bool isPractice, Guid? except = null) =>
+        byRow[row]
+            .Count(entry =>
+                entry.Plan != except
+                && entry.Part.PracticeFor is not null == isPractice
+                && (entry.Part.Material, entry.Part.Length, entry.Part.Width) == (part.Material, part.Length, part.Width)
+            );
+
+    private static IEnumerable<Entry> Entries(PlanRecord record, IEnumerable<StoredCut> made, IEnumerable<StoredFinish> finished)
+    {
+        var plan = record.View([]);
+        var ticks = made.ToLookup(cut => (cut.Layout, cut.Copy), cut => cut.Cut);
+        var ended = finished.Select(finish => (finish.Layout, finish.Copy)).ToHashSet();
+        return from layout in Enumerable.Range(0, plan.Plan.Layouts.Length)
+            from copy in Enumerable.Range(1, plan.Plan.Layouts[layout].Copies)
+            from piece in Freed(plan, layout, ticks[(layout, copy)].ToHashSet(), ended.Contains((layout, copy)))
+            select new Entry(
+                record.Stored.Id,
+                record.Draft.Basis.Rows[piece],
+                plan.Request.Parts.Single(part => part.Id == piece)
+            );
+    }
+
+    // A piece that no cut frees is as long as its board, and is there when the board is finished.
+    private static IEnumerable<string> Freed(PlanView plan, int layout, HashSet<int> made, bool isFinished)
+    {
+        var cuts = PlanLayouts.Trace(plan, layout);
+        var freed = cuts.Where(cut => made.Contains(cut.Cut.N)).SelectMany(PlanLayouts.PartsOf).Select(part => part.Part);
+        if (!isFinished)
+            return freed;
+        var byCut = cuts.SelectMany(PlanLayouts.PartsOf).ToHashSet();
+        var whole = plan.Plan.Layouts[layout].Pieces.Where(piece => !byCut.Contains((piece.Part, piece.X, piece.Y)));
+        return freed.Concat(whole.Select(piece => piece.Part));
+    }
+
+    private sealed record Entry(Guid Plan, Guid Row, CutPart Part);
+}

@@ -1,0 +1,56 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Plans.Running;
+
+/// <summary>A planning run of this program's life: what it shows and how it is stopped.</summary>
+internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
+{
+    private readonly Lock gate = new();
+    private readonly CancellationTokenSource stop = new();
+    private PlanJobView view = new(id, PlanJobState.Waiting, "", null, Money.Zero, TimeSpan.Zero, order.Seconds, null, []);
+    private long told;
+
+    public PlanOrder Order => order;
+
+    public CancellationToken Stopped => stop.Token;
+
+    public PlanJobView View
+    {
+        get
+        {
+            lock (gate)
+                return view;
+        }
+    }
+
+    public void Stop() => stop.Cancel();
+
+    public void Change(Func<PlanJobView, PlanJobView> change)
+    {
+        lock (gate)
+            view = change(view);
+    }
+
+    /// <summary>Takes progress in; true when it is time to tell the pages again.</summary>
+    public bool Take(SearchProgress progress, TimeProvider clock, TimeSpan pause)
+    {
+        lock (gate)
+        {
+            view = view with
+            {
+                Material = progress.Material,
+                Cost = progress.Cost ?? view.Cost,
+                Bound = progress.Bound,
+                Elapsed = progress.Elapsed,
+            };
+            if (told != 0 && clock.GetElapsedTime(told) < pause)
+                return false;
+            told = clock.GetTimestamp();
+            return true;
+        }
+    }
+
+    public void Dispose() => stop.Dispose();
+}

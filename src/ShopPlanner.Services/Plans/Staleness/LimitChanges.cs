@@ -1,0 +1,93 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Shop;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Plans.Staleness;
+
+/// <summary>Tells what changed about the saw, the store's cuts, the car, and what is worth keeping.</summary>
+internal sealed class LimitChanges
+{
+    private readonly CutRequest request;
+    private readonly List<string> changes = [];
+
+    private LimitChanges(CutRequest request) => this.request = request;
+
+    /// <param name="record">The plan.</param>
+    /// <param name="now">The shop as it stands.</param>
+    public static IReadOnlyList<string> Find(PlanRecord record, Snapshot now)
+    {
+        var found = new LimitChanges(record.Draft.Request);
+        var (saw, keep, carry) = SawReader.Read(now.Shop, []);
+        found.Saw(saw);
+        var cuts = RequestStock.StoreCuts(record.Draft.Order, now, record.Draft.Basis.Materials.Keys.ToHashSet());
+        found.Store(cuts);
+        if (cuts is not null && record.Draft.Request.Store is not null)
+            found.Uncut(record.Draft.Basis, now);
+        found.Carry(carry);
+        found.Keep(keep);
+        return [.. found.changes.Distinct()];
+    }
+
+    private void Saw(SawSettings now)
+    {
+        Say("the saw's kerf", request.Saw.Kerf, now.Kerf);
+        Say("the trim of boards' ends", request.Saw.BoardEndTrim, now.BoardEndTrim);
+        Say("the trim of sheets' edges", request.Saw.SheetEdgeTrim, now.SheetEdgeTrim);
+        Say("the saw's widest rip", request.Saw.WidestRip, now.WidestRip);
+        Say("the saw's longest crosscut", request.Saw.LongestCrosscut, now.LongestCrosscut);
+    }
+
+    private void Store(StoreCuts? now)
+    {
+        var (was, most) = (request.Store?.Most ?? 0, now?.Most ?? 0);
+        if (was != most)
+            changes.Add($"the store now makes {First(most)}" + (was > 0 ? $", not {First(was)}" : ""));
+        else if (now is not null)
+            Say("what the store's cuts may be off", request.Store!.Tolerance, now.Tolerance);
+    }
+
+    // Of a store that begins or ceases to cut while others go on.
+    private void Uncut(PlanBasis basis, Snapshot now)
+    {
+        foreach (var stock in request.Stock.Where(stock => !stock.Offcut))
+            if (now.Prices.TryGetValue(Guid.Parse(stock.Id), out var price) && IsUncut(price, now) != stock.SoldUncut)
+                changes.Add(
+                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "makes first cuts now" : "makes no first cuts now")}"
+                );
+    }
+
+    private static bool IsUncut(StoredPrice price, Snapshot now) => now.Stores[price.StoreId].FirstCuts == 0;
+
+    private void Carry(CarryLimit? now)
+    {
+        Say("the longest piece that the car carries", Limit(request.Carry?.Longest), Limit(now?.Longest));
+        Say("the widest piece that the car carries", Limit(request.Carry?.Widest), Limit(now?.Widest));
+    }
+
+    private void Keep(KeepRule now)
+    {
+        Say("the least board leftover worth keeping", request.Keep.BoardLength, now.BoardLength);
+        Say("the least length of a sheet leftover worth keeping", request.Keep.SheetLength, now.SheetLength);
+        Say("the least width of a sheet leftover worth keeping", request.Keep.SheetWidth, now.SheetWidth);
+    }
+
+    private void Say(string what, Length? was, Length? now)
+    {
+        if (was != now)
+            changes.Add($"{what} is now {(now is { } length ? StockWords.Say(length, request.Unit) : "not set")}");
+    }
+
+    // The side that the settings leave open stands in the request as the longest length there is.
+    private static Length? Limit(Length? side) => side == LengthText.Longest ? null : side;
+
+    private static string First(int cuts) =>
+        cuts switch
+        {
+            0 => "no first cut",
+            1 => "1 first cut",
+            _ => $"{cuts} first cuts",
+        };
+}

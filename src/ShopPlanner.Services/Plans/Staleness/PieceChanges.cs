@@ -1,0 +1,29 @@
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Stored;
+
+namespace ShopPlanner.Services.Plans.Staleness;
+
+/// <summary>Tells what changed about the pieces of the rack and the bin that a plan cuts.</summary>
+internal static class PieceChanges
+{
+    /// <param name="record">The plan.</param>
+    /// <param name="now">The shop as it stands.</param>
+    /// <param name="cutPieces">Pieces that this plan has cut up already: they are gone rightly.</param>
+    public static IEnumerable<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces) =>
+        record
+            .Draft.PiecesOf(record.Plan)
+            .Where(used => !cutPieces.Contains(used.PieceId))
+            .Select(used => Compare(record, used.Stock, now.OnHand.GetValueOrDefault(used.PieceId)))
+            .OfType<string>();
+
+    private static string? Compare(PlanRecord record, CutStock was, Stock.PieceNow? piece)
+    {
+        var what = (was.Id[0] == 'B' ? "offcut " : "rack piece ") + was.Id;
+        if (piece is null)
+            return $"{what} is gone";
+        if (piece.Length != was.Length || piece.Width != was.Width)
+            return $"{what} was measured anew";
+        return piece.PromisedPlanId == record.Stored.Id ? null : $"{what} is not kept for this plan any more";
+    }
+}

@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Projects;
+
+namespace ShopPlanner.Services.Plans.Staleness;
+
+/// <summary>Tells in plain words what changed since a plan was made: parts, what is sold, the saw, materials.</summary>
+internal sealed class PlanChanges
+{
+    private readonly PlanRecord record;
+    private readonly Snapshot now;
+    private readonly List<string> changes = [];
+
+    private PlanChanges(PlanRecord record, Snapshot now) => (this.record, this.now) = (record, now);
+
+    private CutRequest Request => record.Draft.Request;
+
+    private PlanBasis Basis => record.Draft.Basis;
+
+    /// <summary>Empty for a plan that is cut or given up: it is history.</summary>
+    public static ImmutableArray<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces)
+    {
+        if (record.Stored.State is PlanState.Cut or PlanState.Withdrawn)
+            return [];
+        var found = new PlanChanges(record, now);
+        found.Parts();
+        found.Materials();
+        found.Prices();
+        found.changes.AddRange(PieceChanges.Find(record, now, cutPieces));
+        found.changes.AddRange(LimitChanges.Find(record, now));
+        return [.. found.changes];
+    }
+
+    private void Parts()
+    {
+        foreach (var id in record.Draft.Order.Projects.Distinct())
+        {
+            if (now.Projects.GetValueOrDefault(id) is not { } project)
+                continue;
+            var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
+            foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
+                Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.Rows[part.Id]), project.Unit);
+            if (record.Draft.Order.Parts is null)
+                NewRows(project.Name, rows.Values);
+        }
+    }
+
+    private void NewRows(string project, IEnumerable<PartRow> rows)
+    {
+        var known = Basis.Rows.Values.ToHashSet();
+        foreach (var row in rows.Where(row => row.Part is not null && !known.Contains(row.Texts.Id) && !IsCut(row)))
+            changes.Add($"{project}: part {row.Part!.Id} is new");
+    }
+
+    private bool IsCut(PartRow row) =>
+        !record.Draft.Order.CutAgain && now.Cut.Of(row.Texts.Id, row.Part!, isPractice: false) >= row.Part!.Quantity;
+
+    private void Compare(CutPart was, PlanPartName name, PartRow? row, LengthUnit unit)
+    {
+        var mark = was.Id[(was.Id.IndexOf(' ') + 1)..];
+        void Say(bool changed, string what)
+        {
+            if (changed)
+                changes.Add($"{name.Project}: part {mark} {what}");
+        }
+
+        Say(row is null, "was taken out");
+        Say(row is { Part: null }, "cannot be read any more" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
+        if (row?.Part is not { } part)
+            return;
+        if (Sized("long", was.Length, was.FinishedLength, part.Length, part.FinishedLength, unit) is { } longer)
+            Say(true, longer);
+        if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider)
+            Say(true, wider);
+        var before = Basis.CutBefore.GetValueOrDefault(was.Id);
+        Say(part.Quantity != was.Quantity + before, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity + before)}");
+        if (!record.Draft.Order.CutAgain)
+            CutElsewhere(before, now.Cut.Of(row.Texts.Id, part, isPractice: false, except: record.Stored.Id), Say);
+        Say(part.Material != was.Material, $"is now of {row.MaterialName}");
+        Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
+        Say(part.Id != mark, $"is now marked {part.Id}");
+        var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id) is { } practice
+            ? practice.Quantity + Basis.CutBefore.GetValueOrDefault(practice.Id)
+            : 0;
+        Say(
+            row.Practice != practised,
+            $"now has {Practice(row.Practice)}" + (practised > 0 ? $", not {Practice(practised)}" : "")
+        );
+    }
+
+    private static void CutElsewhere(int before, int elsewhere, Action<bool, string> say)
+    {
+        say(elsewhere > before, $"was cut {Times(elsewhere - before)} with another plan since");
+        say(elsewhere < before, $"was counted as cut {Times(before)}, and is now {Times(elsewhere)}");
+    }
+
+    // Null where neither the finished size nor what is cut changed.
+    private static string? Sized(string how, Length was, Length? wasFinished, Length cut, Length? finished, LengthUnit unit)
+    {
+        if ((finished ?? cut) != (wasFinished ?? was))
+            return $"is now {StockWords.Say(finished ?? cut, unit)} {how}";
+        if (cut == was)
+            return null;
+        return finished is null ? $"is not cut too {how} any more" : $"is now cut {StockWords.Say(cut, unit)} {how}";
+    }
+
+    private static string Practice(int pieces) =>
+        pieces switch
+        {
+            0 => "no practice piece",
+            1 => "1 practice piece",
+            _ => $"{pieces} practice pieces",
+        };
+
+    private static string Times(int quantity) =>
+        quantity switch
+        {
+            0 => "never",
+            1 => "once",
+            2 => "twice",
+            _ => $"{quantity} times",
+        };
+
+    private void Materials()
+    {
+        foreach (var was in Request.Materials)
+        {
+            if (!now.Materials.TryFind(was.Id, out var material))
+                continue;
+            if (material!.Thickness != was.Thickness)
+                changes.Add($"{material.Name} is now {StockWords.Say(material.Thickness, Request.Unit)} thick");
+            if (material.Width != was.Width && material.Width is { } width)
+                changes.Add($"{material.Name} is now {StockWords.Say(width, Request.Unit)} wide");
+        }
+    }
+
+    private void Prices()
+    {
+        foreach (var stock in Request.Stock.Where(stock => !stock.Offcut))
+            ComparePrice(stock, Basis.Stocks[stock.Id]);
+        var known = Request.Stock.Select(stock => stock.Id).ToHashSet();
+        foreach (
+            var price in RequestStock
+                .ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet())
+                .Where(price => !known.Contains(price.Id.ToString()))
+        )
+        {
+            var name = RequestStock.NameOf(price, now, Request.Unit);
+            changes.Add($"{name.Store} now has {name.Name} at {price.Price}");
+        }
+    }
+
+    private void ComparePrice(CutStock was, PlanStockName name)
+    {
+        if (!now.Prices.TryGetValue(Guid.Parse(was.Id), out var price) || price.MaterialId != was.Material)
+            changes.Add($"{name.Store} no longer lists {name.Name}");
+        else if (!price.InStock)
+            changes.Add($"{name.Store} has no {name.Name} now");
+        else
+        {
+            if (price.Price != was.Price)
+                changes.Add($"price of {name.Name} went from {was.Price} to {price.Price} at {name.Store}");
+            if (price.Length != was.Length || (price.Width.IsPositive && price.Width != was.Width))
+                changes.Add($"{name.Name} of {name.Store} is now {RequestStock.NameOf(price, now, Request.Unit).Name}");
+        }
+    }
+}

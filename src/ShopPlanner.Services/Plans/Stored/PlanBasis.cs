@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+
+namespace ShopPlanner.Services.Plans.Stored;
+
+/// <summary>What the ids of a request stand for, as it was when the request was made.</summary>
+/// <param name="Name">The plan's name: its projects' names.</param>
+/// <param name="Stocks">By stock id.</param>
+/// <param name="Parts">By part id.</param>
+/// <param name="Rows">Ids of the rows of the parts lists, by part id.</param>
+/// <param name="Pieces">Ids of pieces of the rack and the bin, by stock id.</param>
+/// <param name="Seen">Days on which the prices were seen, by stock id.</param>
+/// <param name="Materials">Names, by material id.</param>
+/// <param name="Units">Units of the projects, by project id: changes are told in the project's own.</param>
+internal sealed record PlanBasis(
+    string Name,
+    ImmutableSortedDictionary<string, PlanStockName> Stocks,
+    ImmutableSortedDictionary<string, PlanPartName> Parts,
+    ImmutableSortedDictionary<string, Guid> Rows,
+    ImmutableSortedDictionary<string, Guid> Pieces,
+    ImmutableSortedDictionary<string, DateOnly> Seen,
+    ImmutableSortedDictionary<string, string> Materials,
+    ImmutableSortedDictionary<Guid, LengthUnit> Units
+)
+{
+    /// <summary>Pieces that were cut before and left out, by part id.</summary>
+    public ImmutableSortedDictionary<string, int> CutBefore { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
+}
+
+/// <summary>A request with its names.</summary>
+/// <param name="Order">What was asked for.</param>
+/// <param name="Request">What is to be planned.</param>
+/// <param name="Basis">The names.</param>
+/// <param name="LeftOut">Rows that cannot be planned yet.</param>
+internal sealed record PlanDraft(PlanOrder Order, CutRequest Request, PlanBasis Basis, ImmutableArray<Fault> LeftOut)
+{
+    /// <summary>Pieces of the rows wanted that are cut already.</summary>
+    public int CutAlready { get; init; }
+
+    /// <summary>Pieces of the rack and the bin that a plan cuts.</summary>
+    public IEnumerable<(CutStock Stock, Guid PieceId)> PiecesOf(CutPlan plan)
+    {
+        var used = plan.Layouts.Select(layout => layout.Stock).ToHashSet();
+        return Request
+            .Stock.Where(stock => used.Contains(stock.Id) && Basis.Pieces.ContainsKey(stock.Id))
+            .Select(stock => (stock, Basis.Pieces[stock.Id]));
+    }
+}

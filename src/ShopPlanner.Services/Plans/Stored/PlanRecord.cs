@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Plans.Stored;
+
+/// <summary>A stored plan with its documents read.</summary>
+internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Plan)
+{
+    public static PlanRecord Read(StoredPlan stored) =>
+        new(
+            stored,
+            new PlanDraft(
+                ShopJson.Read<PlanOrder>(stored.OrderJson),
+                ShopJson.Read<CutRequest>(stored.RequestJson),
+                ShopJson.Read<PlanBasis>(stored.NamesJson),
+                []
+            ),
+            ShopJson.Read<CutPlan>(stored.PlanJson)
+        );
+
+    public PlanSummary Summary(bool outOfDate) =>
+        new(
+            Stored.Id,
+            Bidi.Isolate(Stored.Name),
+            Stored.MadeUtc,
+            Stored.State,
+            Stored.Status,
+            Stored.Cost,
+            Stored.Stocks,
+            Draft.Order.Projects,
+            outOfDate
+        );
+
+    public PlanView View(ImmutableArray<string> changes) =>
+        new(
+            Summary(changes.Length > 0),
+            Draft.Order,
+            Draft.Request,
+            Plan,
+            Draft.Basis.Stocks.ToImmutableDictionary(pair => pair.Key, pair => Isolated(pair.Value)),
+            Draft.Basis.Parts.ToImmutableDictionary(pair => pair.Key, pair => Isolated(pair.Value)),
+            changes,
+            Stored.RequestHash
+        )
+        {
+            CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
+            Units = Draft.Basis.Units.ToImmutableDictionary(),
+        };
+
+    // Names stand in the midst of figures, on screen and on paper.
+    private static PlanPartName Isolated(PlanPartName name) =>
+        name with
+        {
+            Name = Bidi.Isolate(name.Name),
+            Project = Bidi.Isolate(name.Project),
+        };
+
+    private static PlanStockName Isolated(PlanStockName name) =>
+        name with
+        {
+            Name = Bidi.Isolate(name.Name),
+            Note = Bidi.Isolate(name.Note),
+            Store = name.Store is { } store ? Bidi.Isolate(store) : null,
+        };
+}

@@ -1,0 +1,49 @@
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Sawing;
+
+/// <summary>Says what a cut gives, as the packet prints it and the bench shows it.</summary>
+/// <param name="plan">The plan.</param>
+/// <param name="layoutIndex">Index into its layouts.</param>
+/// <param name="marks">Of all its pieces.</param>
+/// <param name="copy">Which of the layout's copies is meant, from 1; null for all of them.</param>
+internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, int? copy = null)
+{
+    private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
+
+    /// <summary>E.g. <c>C1 Rail, 3b remains</c>; a part that is cut long says to what it is trimmed.</summary>
+    public string Gives(TracedCut cut)
+    {
+        var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
+        return string.Join(", ", new[] { Piece(cut.Cut.First, cut.Cut.FirstPart, cut.First), second }.OfType<string>());
+    }
+
+    private string? Piece(string name, string? part, Drawing.Layouts.StockArea area)
+    {
+        if (part is not null)
+            return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
+        if (layout.Cuts.Any(cut => cut.Piece == name))
+            return $"{name} remains";
+        if (!area.Dx.IsPositive || !area.Dy.IsPositive)
+            return null;
+        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} waste";
+    }
+
+    // A leftover may be smaller than the piece that holds it: bruised edges of a new sheet are not counted.
+    private static bool LiesIn(Leftover left, Drawing.Layouts.StockArea area) =>
+        left.X >= area.X && left.Y >= area.Y && left.X + left.Dx <= area.X + area.Dx && left.Y + left.Dy <= area.Y + area.Dy;
+
+    private string Trim(string part) =>
+        TrimWords.Of(plan.Request.Parts.Single(one => one.Id == part), plan.UnitOfLayout(layoutIndex)) is { } words
+            ? $" ({words})"
+            : "";
+
+    private string MarkAt(string part, Drawing.Layouts.StockArea area)
+    {
+        for (var i = 0; i < layout.Pieces.Length; i++)
+            if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y)
+                return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
+        return plan.Parts[part].Mark;
+    }
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Plans;
+
+namespace ShopPlanner.Services.Sawing;
+
+/// <summary>Facts of a plan's layouts that page, bench and packet share: stock, material, cuts with the pieces they give, numbers.</summary>
+public static class PlanLayouts
+{
+    /// <summary>True where the layout's stock is a board.</summary>
+    public static bool IsBoard(PlanView plan, int layoutIndex) =>
+        MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
+
+    internal static CutStock StockOf(PlanView plan, int layoutIndex) =>
+        plan.Request.Stock.Single(stock => stock.Id == plan.Plan.Layouts[layoutIndex].Stock);
+
+    internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) =>
+        plan.Request.Materials.Single(material => material.Id == stock.Material);
+
+    internal static ImmutableArray<TracedCut> Trace(PlanView plan, int layoutIndex)
+    {
+        var stock = StockOf(plan, layoutIndex);
+        return CutTrace.Follow(
+            plan.Plan.Layouts[layoutIndex],
+            MaterialOf(plan, stock).Form,
+            stock.Length,
+            stock.Width,
+            plan.Request.Saw.Kerf
+        );
+    }
+
+    internal static HashSet<int> FreedBy(PlanView plan, int layoutIndex, HashSet<int> made)
+    {
+        var pieces = plan.Plan.Layouts[layoutIndex].Pieces;
+        var freed = Trace(plan, layoutIndex).Where(cut => made.Contains(cut.Cut.N)).SelectMany(PartsOf).ToHashSet();
+        return [.. Enumerable.Range(0, pieces.Length).Where(i => freed.Contains((pieces[i].Part, pieces[i].X, pieces[i].Y)))];
+    }
+
+    /// <summary>The parts that a cut finishes, with their places.</summary>
+    internal static IEnumerable<(string Part, Length X, Length Y)> PartsOf(TracedCut cut)
+    {
+        if (cut.Cut.FirstPart is { } first)
+            yield return (first, cut.First.X, cut.First.Y);
+        if (cut.Cut.SecondPart is { } second && cut.Second is { } area)
+            yield return (second, area.X, area.Y);
+    }
+
+    /// <summary>The numbers of a layout's boards or sheets among all of the plan: <c>4</c>, <c>5–7</c>.</summary>
+    internal static string Number(PlanView plan, int index)
+    {
+        var (before, copies) = (Before(plan, index), plan.Plan.Layouts[index].Copies);
+        return copies == 1 ? $"{before + 1}" : $"{before + 1}–{before + copies}";
+    }
+
+    internal static int Before(PlanView plan, int index) => plan.Plan.Layouts.Take(index).Sum(layout => layout.Copies);
+}

@@ -1,7 +1,0 @@
-namespace ShopPlanner.Services.Storage;
-
-/// <summary>A row with a number of its own that rises by one with every save and is checked against what was read.</summary>
-internal interface IVersioned
-{
-    int Version { get; set; }
-}
