@@ -26,12 +26,6 @@ public sealed record FinishProduct(
 /// <summary>What finishes cover, how many coats and how long they wait.</summary>
 public static class Coats
 {
-    /// <summary>Film of a gallon.</summary>
-    public static readonly SourceNote Film = new(
-        "A US gallon is 231 in³, so it covers 1604.2 ft² at one thousandth of an inch",
-        Certainty.Derived
-    );
-
     /// <summary>Loss in brush, can and rags.</summary>
     public static readonly SourceNote Loss = new(
         "Common practice: a tenth stays in brush, tray and can",
@@ -88,10 +82,6 @@ public static class Coats
             ("coverage", coverage),
             ("loss", loss)
         );
-
-    /// <summary>Wet film of one coat, in millimetres.</summary>
-    /// <param name="coverage">m² for a litre.</param>
-    public static double WetFilm(double coverage) => 1 / coverage;
 
     /// <summary>Hours of waiting between the first coat and the last one's recoat time.</summary>
     public static Working<double> Waiting(Working<double> coats, Working<double> recoat) =>

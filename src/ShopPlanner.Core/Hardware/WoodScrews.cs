@@ -7,30 +7,16 @@ namespace ShopPlanner.Core.Hardware;
 
 /// <summary>A gauge of wood screw with its drills.</summary>
 /// <param name="Gauge">Number: 8.</param>
-/// <param name="Diameter">Of the shank: 0.060 + 0.013 × gauge in inches.</param>
-/// <param name="Root">Diameter between the threads.</param>
+/// <param name="Diameter">Of the shank: 0.060 + 0.013 × gauge in inches (ASME B18.6.1 as quoted on fastener pages).</param>
 /// <param name="Clearance">Drill for the near piece.</param>
 /// <param name="PilotHardwood">Drill for the far piece.</param>
 /// <param name="PilotSoftwood">Drill for the far piece.</param>
-public sealed record ScrewGauge(
-    int Gauge,
-    Length Diameter,
-    Length Root,
-    Length Clearance,
-    Length PilotHardwood,
-    Length PilotSoftwood
-);
+public sealed record ScrewGauge(int Gauge, Length Diameter, Length Clearance, Length PilotHardwood, Length PilotSoftwood);
 
-/// <summary>Wood screws: gauges, drills, holding power.</summary>
+/// <summary>Wood screws: gauges, drills, lengths.</summary>
 public static class WoodScrews
 {
-    /// <summary>Diameter rule.</summary>
-    public static readonly SourceNote DiameterSource = new(
-        "ASME B18.6.1 as quoted on fastener pages: 0.060 + 0.013 × gauge in",
-        Certainty.Quoted
-    );
-
-    /// <summary>Root diameters and clearance drills.</summary>
+    /// <summary>Clearance drills.</summary>
     public static readonly SourceNote DrillSource = new(
         "A screw maker's table quoted on a boat builder's page",
         Certainty.Quoted
@@ -42,12 +28,6 @@ public static class WoodScrews
         Certainty.CommonPractice
     );
 
-    /// <summary>Withdrawal formula.</summary>
-    public static readonly SourceNote WithdrawalSource = new(
-        "Handbook equation p = 2850 G² D, lb for each inch of thread in side grain; allowable load",
-        Certainty.Read
-    );
-
     /// <summary>Thread in the far piece.</summary>
     public static readonly SourceNote ThreadSource = new(
         "1 to 1 1/2 in of thread in the far piece, a how-to page as quoted",
@@ -57,12 +37,12 @@ public static class WoodScrews
     /// <summary>From 4 to 14.</summary>
     public static readonly ImmutableArray<ScrewGauge> Gauges =
     [
-        Of(4, 0.075m, "7/64", "5/64", "1/16"),
-        Of(6, 0.094m, "9/64", "3/32", "1/16"),
-        Of(8, 0.112m, "11/64", "7/64", "5/64"),
-        Of(10, 0.130m, "3/16", "1/8", "3/32"),
-        Of(12, 0.148m, "7/32", "9/64", "7/64"),
-        Of(14, 0.165m, "1/4", "5/32", "7/64"),
+        Of(4, "7/64", "5/64", "1/16"),
+        Of(6, "9/64", "3/32", "1/16"),
+        Of(8, "11/64", "7/64", "5/64"),
+        Of(10, "3/16", "1/8", "3/32"),
+        Of(12, "7/32", "9/64", "7/64"),
+        Of(14, "1/4", "5/32", "7/64"),
     ];
 
     /// <summary>Lengths that stores carry (common practice).</summary>
@@ -88,32 +68,6 @@ public static class WoodScrews
         }.Select(Inches.Of),
     ];
 
-    /// <summary>Allowable load in withdrawal for each inch of thread, in newtons.</summary>
-    /// <param name="gravity">Specific gravity of the far piece.</param>
-    /// <param name="gauge">The screw.</param>
-    public static Working<double> Withdrawal(Working<double> gravity, ScrewGauge gauge)
-    {
-        var pounds = 2850 * gravity.Value * gravity.Value * (double)gauge.Diameter.ToInches();
-        var diameter = Working.Looked("Diameter", gauge.Diameter, new FineLengthFigure(gauge.Diameter), DiameterSource);
-        return Working.Of(
-            "Allowable withdrawal load for an inch of thread",
-            QuantityKind.Force.ToMetric(pounds, LengthUnit.Inch),
-            QuantityKind.Force,
-            0,
-            "2850 × {gravity}² × {diameter}",
-            WithdrawalSource,
-            ("gravity", gravity),
-            ("diameter", diameter)
-        );
-    }
-
-    private static ScrewGauge Of(int gauge, decimal root, string clearance, string hard, string soft) =>
-        new(
-            gauge,
-            Length.FromInches(0.060m + (0.013m * gauge)),
-            Length.FromInches(root),
-            Inches.Of(clearance),
-            Inches.Of(hard),
-            Inches.Of(soft)
-        );
+    private static ScrewGauge Of(int gauge, string clearance, string hard, string soft) =>
+        new(gauge, Length.FromInches(0.060m + (0.013m * gauge)), Inches.Of(clearance), Inches.Of(hard), Inches.Of(soft));
 }

@@ -83,46 +83,7 @@ public sealed record CentredGroove(
             ("stock", stock),
             ("groove", width)
         );
-        var settings = Steps(stock.Value, blade.Value, width.Value, fence.Value);
-        var each = Working.Of(
-            "Fence settings",
-            settings,
-            new LengthsFigure(settings),
-            "from {fence} on until the cuts meet in the middle",
-            Working.Geometry,
-            ("fence", fence)
-        );
-        var once = blade.Value == width.Value;
-        var passes = once
-            ? Working.Of(
-                "Passes",
-                1,
-                QuantityKind.Bare,
-                0,
-                "{blade} is as wide as {groove}",
-                Working.Geometry,
-                ("blade", blade),
-                ("groove", width)
-            )
-            : Working.Of(
-                "Passes",
-                2 * settings.Length,
-                QuantityKind.Bare,
-                0,
-                "2 × {settings}",
-                Working.Geometry,
-                ("settings", Working.Given("Number of settings", settings.Length, QuantityKind.Bare, 0))
-            );
-        var reached = once
-            ? Working.Of("Width reached", blade.Value, "{blade}", Working.Geometry, ("blade", blade))
-            : Working.Of(
-                "Width reached",
-                stock.Value - (fence.Value * 2),
-                "{stock} − 2 × {fence}",
-                Working.Geometry,
-                ("stock", stock),
-                ("fence", fence)
-            );
+        var settings = Fences(stock, blade, width, fence);
         var cheek = Working.Of(
             "Taken off each face",
             HalfUp(stock.Value - width.Value + fit.Value),
@@ -142,8 +103,70 @@ public sealed record CentredGroove(
             ("stock", stock),
             ("cheek", cheek)
         );
-        return new(fence, each, passes, reached, cheek, tongue);
+        var once = blade.Value == width.Value;
+        return new(
+            fence,
+            settings,
+            once ? OnePass(blade, width) : TwoEach(settings.Value.Length),
+            once ? Filled(blade) : Reach(stock, fence),
+            cheek,
+            tongue
+        );
     }
+
+    private static Working<ImmutableArray<Length>> Fences(
+        Working<Length> stock,
+        Working<Length> blade,
+        Working<Length> width,
+        Working<Length> fence
+    )
+    {
+        var settings = Steps(stock.Value, blade.Value, width.Value, fence.Value);
+        return Working.Of(
+            "Fence settings",
+            settings,
+            new LengthsFigure(settings),
+            "from {fence} on until the cuts meet in the middle",
+            Working.Geometry,
+            ("fence", fence)
+        );
+    }
+
+    private static Working<double> OnePass(Working<Length> blade, Working<Length> width) =>
+        Working.Of(
+            "Passes",
+            1,
+            QuantityKind.Bare,
+            0,
+            "{blade} is as wide as {groove}",
+            Working.Geometry,
+            ("blade", blade),
+            ("groove", width)
+        );
+
+    private static Working<double> TwoEach(int settings) =>
+        Working.Of(
+            "Passes",
+            2 * settings,
+            QuantityKind.Bare,
+            0,
+            "2 × {settings}",
+            Working.Geometry,
+            ("settings", Working.Given("Number of settings", settings, QuantityKind.Bare, 0))
+        );
+
+    private static Working<Length> Filled(Working<Length> blade) =>
+        Working.Of("Width reached", blade.Value, "{blade}", Working.Geometry, ("blade", blade));
+
+    private static Working<Length> Reach(Working<Length> stock, Working<Length> fence) =>
+        Working.Of(
+            "Width reached",
+            stock.Value - (fence.Value * 2),
+            "{stock} − 2 × {fence}",
+            Working.Geometry,
+            ("stock", stock),
+            ("fence", fence)
+        );
 
     // Evenly from the first setting to the one whose cut ends in the middle, no step wider than the blade.
     private static ImmutableArray<Length> Steps(Length stock, Length blade, Length width, Length fence)

@@ -50,15 +50,6 @@ public sealed record DrawerBox(
         Certainty.CommonPractice
     );
 
-    /// <summary>Lengths that slides come in.</summary>
-    public static SourceNote SlideLengths => Slides.Lengths;
-
-    /// <summary>The longest slide that a depth takes; null where none is so short.</summary>
-    /// <param name="openingDepth">From the back of the front to the back of the case.</param>
-    /// <param name="unit">Slides by inches or by millimetres.</param>
-    public static Working<Length>? Slide(Working<Length> openingDepth, LengthUnit unit = LengthUnit.Inch) =>
-        Slides.Longest(openingDepth, unit);
-
     /// <summary>The box.</summary>
     /// <param name="openingWidth">Clear.</param>
     /// <param name="height">Of the box.</param>

@@ -13,12 +13,6 @@ public static class Slides
         Certainty.CommonPractice
     );
 
-    /// <summary>Room that they take at each side of the box.</summary>
-    public static readonly SourceNote Room = new(
-        "Common practice: side-mount slides take 1/2 in at each side; the maker's sheet wins",
-        Certainty.CommonPractice
-    );
-
     private static readonly ImmutableArray<Length> Inches = [.. Enumerable.Range(5, 10).Select(n => Length.FromInches(2 * n))];
     private static readonly ImmutableArray<Length> Metric =
     [

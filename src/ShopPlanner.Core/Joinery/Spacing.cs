@@ -23,15 +23,6 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
         if (free < 0 || gaps < 1)
             return null;
         var number = Working.Given("Members", count, QuantityKind.Bare, 0);
-        var spaces = Working.Of(
-            "Gaps",
-            gaps,
-            QuantityKind.Bare,
-            0,
-            membersAtEnds ? "{members} − 1" : "{members} + 1",
-            Working.Geometry,
-            ("members", number)
-        );
         var gap = Working.Of(
             "Gap",
             Length.FromTicks(free / gaps),
@@ -40,7 +31,7 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
             ("span", span),
             ("members", number),
             ("member", member),
-            ("gaps", spaces)
+            ("gaps", Counted(gaps, number, membersAtEnds))
         );
         ImmutableArray<Length> positions =
         [
@@ -73,6 +64,17 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
         var count = membersAtEnds ? Up(s + g, m + g) : Up(s - g, m + g);
         return Of(span, member, (int)Math.Max(membersAtEnds ? 2 : 1, count), membersAtEnds);
     }
+
+    private static Working<double> Counted(int gaps, Working<double> members, bool membersAtEnds) =>
+        Working.Of(
+            "Gaps",
+            gaps,
+            QuantityKind.Bare,
+            0,
+            membersAtEnds ? "{members} − 1" : "{members} + 1",
+            Working.Geometry,
+            ("members", members)
+        );
 
     private static int Gaps(int count, bool membersAtEnds) => membersAtEnds ? count - 1 : count + 1;
 

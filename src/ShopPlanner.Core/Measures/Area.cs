@@ -19,9 +19,6 @@ public readonly record struct Area : IComparable<Area>, IComparable
     /// <exception cref="OverflowException">More than about 90,000 m².</exception>
     public static Area Of(Length a, Length b) => new(checked(a.Ticks * b.Ticks));
 
-    /// <summary>In square inches, to 28 digits.</summary>
-    public decimal ToSquareInches() => SquareTicks / TicksPerSquareInch;
-
     /// <summary>In square feet of 144 square inches, to 28 digits.</summary>
     public decimal ToSquareFeet() => SquareTicks / (TicksPerSquareInch * 144);
 

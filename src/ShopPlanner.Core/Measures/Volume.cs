@@ -20,9 +20,6 @@ public readonly record struct Volume : IComparable<Volume>, IComparable
     /// <summary>The solid of a face and a thickness.</summary>
     public static Volume Of(Area face, Length thickness) => new(checked((Int128)face.SquareTicks * thickness.Ticks));
 
-    /// <summary>In cubic inches, to 28 digits.</summary>
-    public decimal ToCubicInches() => (decimal)CubicTicks / TicksPerCubicInch;
-
     /// <summary>In board feet of 144 cubic inches, to 28 digits.</summary>
     public decimal ToBoardFeet() => (decimal)CubicTicks / (TicksPerCubicInch * 144);
 

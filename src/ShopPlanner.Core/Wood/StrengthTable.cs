@@ -5,28 +5,24 @@ using static ShopPlanner.Core.Workings.Certainty;
 
 namespace ShopPlanner.Core.Wood;
 
-/// <summary>How heavy, strong and stiff a material is: averages of clear wood at 12 % moisture; real boards with knots are weaker and
+/// <summary>How heavy and stiff a material is: averages of clear wood at 12 % moisture; real boards with knots are weaker and
 /// vary.</summary>
 /// <param name="Id">Id of a species, or of a kind of panel: <c>mdf</c>.</param>
 /// <param name="Name">As shown.</param>
 /// <param name="Gravity">Specific gravity: ovendry weight over volume at 12 %, relative to water; a panel's as it is.</param>
-/// <param name="Rupture">Modulus of rupture, MPa; null where none is published here.</param>
 /// <param name="Elasticity">Modulus of elasticity, GPa.</param>
 /// <param name="IsPanel">True for a panel, whose gravity counts its moisture already.</param>
 /// <param name="StiffnessSource">Where gravity and elasticity come from.</param>
-/// <param name="RuptureSource">Where the modulus of rupture comes from.</param>
 public sealed record Strength(
     string Id,
     string Name,
     double Gravity,
-    double? Rupture,
     double Elasticity,
     bool IsPanel,
-    SourceNote StiffnessSource,
-    SourceNote RuptureSource
+    SourceNote StiffnessSource
 );
 
-/// <summary>Strength and stiffness of woods and panels.</summary>
+/// <summary>Weight and stiffness of woods and panels.</summary>
 public static class StrengthTable
 {
     private const string Handbook = "Wood Handbook, FPL-GTR-190, Tables 5-3b and 12-1: clear wood at 12 % moisture";
@@ -34,41 +30,40 @@ public static class StrengthTable
     /// <summary>By species, then panels.</summary>
     public static readonly ImmutableArray<Strength> All =
     [
-        Wood("pine-ponderosa", 0.40, 9400, 1.29, Read, Read),
-        Wood("pine-sugar", 0.36, 8200, 1.19, Read, Read),
-        Wood("pine-western-white", 0.38, 9700, 1.46, Read, Read),
-        Wood("pine-longleaf", 0.59, 14500, 1.98, Read, Read),
-        Wood("redwood-old-growth", 0.40, 10000, 1.34, Read, Read),
-        Wood("douglas-fir-coast", 0.48, 12400, 1.95, Read, Read),
-        Wood("hemlock-western", 0.45, 11300, 1.63, Read, Read),
-        Wood("oak-white", 0.68, 15200, 1.78, Read, Read),
-        Wood("oak-red", 0.63, 14300, 1.82, Quoted, Quoted),
-        Wood("maple-red", 0.54, 13400, 1.64, Read, Read),
-        Wood("maple-sugar", 0.63, 15800, 1.83, Quoted, Quoted),
-        Wood("ash-white", 0.60, 15000, 1.74, Quoted, Quoted),
-        Wood("beech-american", 0.64, 14900, 1.72, Quoted, Quoted),
-        Wood("birch-yellow", 0.62, 16600, 2.01, Quoted, Quoted),
-        Wood("birch-paper", 0.55, 12300, 1.59, Quoted, Quoted),
-        Wood("alder-red", 0.41, 9800, 1.38, Quoted, Quoted),
-        Wood("cherry-black", 0.50, 12300, 1.49, Quoted, Quoted),
-        Wood("basswood", 0.37, 8700, 1.46, Quoted, Quoted),
-        Wood("butternut", 0.38, 8100, 1.18, Quoted, Quoted),
-        Wood("aspen-quaking", 0.38, 8400, 1.18, Quoted, FromMemory),
-        Wood("hickory-true", 0.72, 20200, 2.16, Quoted, FromMemory),
-        Wood("elm-american", 0.50, 11800, 1.34, Quoted, FromMemory),
-        Wood("mahogany-true", 0.45, 11500, 1.50, Quoted, Quoted, green: true),
-        Wood("walnut-black", 0.55, 14600, 1.68, FromMemory, FromMemory),
-        Wood("yellow-poplar", 0.42, 10100, 1.58, Quoted, FromMemory),
-        Wood("pine-eastern-white", 0.35, 8600, 1.24, FromMemory, FromMemory),
-        Wood("pine-loblolly", 0.51, 12800, 1.79, FromMemory, FromMemory),
-        Wood("cedar-western-red", 0.32, 7500, 1.11, FromMemory, FromMemory),
-        Wood("spruce-sitka", 0.40, 10200, 1.57, FromMemory, FromMemory),
+        Wood("pine-ponderosa", 0.40, 1.29, Read),
+        Wood("pine-sugar", 0.36, 1.19, Read),
+        Wood("pine-western-white", 0.38, 1.46, Read),
+        Wood("pine-longleaf", 0.59, 1.98, Read),
+        Wood("redwood-old-growth", 0.40, 1.34, Read),
+        Wood("douglas-fir-coast", 0.48, 1.95, Read),
+        Wood("hemlock-western", 0.45, 1.63, Read),
+        Wood("oak-white", 0.68, 1.78, Read),
+        Wood("oak-red", 0.63, 1.82, Quoted),
+        Wood("maple-red", 0.54, 1.64, Read),
+        Wood("maple-sugar", 0.63, 1.83, Quoted),
+        Wood("ash-white", 0.60, 1.74, Quoted),
+        Wood("beech-american", 0.64, 1.72, Quoted),
+        Wood("birch-yellow", 0.62, 2.01, Quoted),
+        Wood("birch-paper", 0.55, 1.59, Quoted),
+        Wood("alder-red", 0.41, 1.38, Quoted),
+        Wood("cherry-black", 0.50, 1.49, Quoted),
+        Wood("basswood", 0.37, 1.46, Quoted),
+        Wood("butternut", 0.38, 1.18, Quoted),
+        Wood("aspen-quaking", 0.38, 1.18, Quoted),
+        Wood("hickory-true", 0.72, 2.16, Quoted),
+        Wood("elm-american", 0.50, 1.34, Quoted),
+        Wood("mahogany-true", 0.45, 1.50, Quoted, green: true),
+        Wood("walnut-black", 0.55, 1.68, FromMemory),
+        Wood("yellow-poplar", 0.42, 1.58, Quoted),
+        Wood("pine-eastern-white", 0.35, 1.24, FromMemory),
+        Wood("pine-loblolly", 0.51, 1.79, FromMemory),
+        Wood("cedar-western-red", 0.32, 1.11, FromMemory),
+        Wood("spruce-sitka", 0.40, 1.57, FromMemory),
         Panel(
             "plywood",
             "Plywood",
             0.5,
             1.12,
-            null,
             "Wood Handbook, FPL-GTR-190, Table 12-1: plywood 1.01 to 1.24 million psi, gravity 0.4 to 0.6; the middle"
         ),
         Panel(
@@ -76,7 +71,6 @@ public static class StrengthTable
             "Douglas-fir plywood",
             0.5,
             0.95,
-            null,
             "Architectural Woodwork Standards 2009, 4.4.14: veneer-core Douglas-fir plywood; gravity of plywood in general"
         ),
         Panel(
@@ -84,7 +78,6 @@ public static class StrengthTable
             "Plywood with hardwood faces",
             0.55,
             1.80,
-            null,
             "Architectural Woodwork Standards 2009, 4.4.14: with hardwood faces on both sides; gravity of plywood in general"
         ),
         Panel(
@@ -92,7 +85,6 @@ public static class StrengthTable
             "MDF",
             0.77,
             0.52,
-            5200,
             "Wood Handbook, FPL-GTR-190, Table 12-1: gravity 0.7 to 0.9; 48 lb/ft³ is common practice"
         ),
         Panel(
@@ -100,7 +92,6 @@ public static class StrengthTable
             "Hardboard",
             0.95,
             0.625,
-            null,
             "Wood Handbook, FPL-GTR-190, Table 12-1: 0.45 to 0.80 million psi; the middle"
         ),
         Panel(
@@ -108,7 +99,6 @@ public static class StrengthTable
             "Particleboard",
             0.7,
             0.50,
-            null,
             "Wood Handbook, FPL-GTR-190, Table 12-1: 0.40 to 0.60 million psi; the middle"
         ),
         Panel(
@@ -116,7 +106,6 @@ public static class StrengthTable
             "Oriented strandboard",
             0.65,
             0.775,
-            null,
             "Wood Handbook, FPL-GTR-190, Table 12-1: 0.64 to 0.91 million psi; the middle"
         ),
     ];
@@ -137,35 +126,16 @@ public static class StrengthTable
         );
     }
 
-    private static Strength Wood(
-        string id,
-        double gravity,
-        double psi,
-        double million,
-        Certainty stiffness,
-        Certainty rupture,
-        bool green = false
-    ) =>
+    private static Strength Wood(string id, double gravity, double million, Certainty stiffness, bool green = false) =>
         new(
             id,
             MaterialCatalogue.TryFindSpecies(id, out var species) ? species.Name : id,
             gravity,
-            QuantityKind.Pressure.ToMetric(psi, Measures.LengthUnit.Inch),
             QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch),
             false,
-            new(green ? Handbook + "; gravity green" : Handbook, stiffness),
-            new(Handbook, rupture)
+            new(green ? Handbook + "; gravity green" : Handbook, stiffness)
         );
 
-    private static Strength Panel(string id, string name, double gravity, double million, double? psi, string source) =>
-        new(
-            id,
-            name,
-            gravity,
-            psi is { } p ? QuantityKind.Pressure.ToMetric(p, Measures.LengthUnit.Inch) : null,
-            QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch),
-            true,
-            new(source, Read),
-            new(source, Read)
-        );
+    private static Strength Panel(string id, string name, double gravity, double million, string source) =>
+        new(id, name, gravity, QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch), true, new(source, Read));
 }

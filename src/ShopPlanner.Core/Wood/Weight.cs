@@ -12,13 +12,8 @@ public static class Weight
         Certainty.Derived
     );
 
-    /// <summary>What one person lifts at best.</summary>
-    public static readonly SourceNote Lifting = new(
-        "NIOSH lifting equation, load constant 51 lb (23 kg) under the best conditions",
-        Certainty.FromMemory
-    );
-
-    /// <summary>The load constant, kg.</summary>
+    /// <summary>What one person lifts under the best conditions, kg: the load constant of the NIOSH lifting equation, 51 lb (from
+    /// memory).</summary>
     public const double OnePerson = 23;
 
     /// <summary>Density, kg/m³; a panel's is as published, whatever its moisture.</summary>

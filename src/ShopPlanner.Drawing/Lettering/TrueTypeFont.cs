@@ -24,16 +24,8 @@ public sealed class TrueTypeFont
         glyphs = GlyphMap.Read(data, tables["cmap"]);
         perEm = UInt16(tables["head"] + 18);
         longMetrics = UInt16(tables["hhea"] + 34);
-        Ascent = Int16(tables["hhea"] + 4) / perEm;
-        Descent = -Int16(tables["hhea"] + 6) / perEm;
         CapHeight = Int16(tables["OS/2"] + 88) / perEm;
     }
-
-    /// <summary>Height of the line above the base line, in ems.</summary>
-    public double Ascent { get; }
-
-    /// <summary>Depth of the line below the base line, in ems.</summary>
-    public double Descent { get; }
 
     /// <summary>Height of a capital or a figure above the base line, in ems.</summary>
     public double CapHeight { get; }

@@ -49,17 +49,6 @@ public sealed class HardwareTests
     public void Clearance_drills_a_screw_makers_table(int gauge, string drill) =>
         Assert.Equal(Asked.Inch(drill), Gauge(gauge).Clearance);
 
-    [
-        Theory,
-        InlineData(0.45, 10, 109.65, "a handbook's printed example"),
-        InlineData(0.42, 8, 82.4, "yellow-poplar, the same formula")
-    ]
-    public void Withdrawal_for_an_inch_of_thread(double gravity, int gauge, double pounds, string source)
-    {
-        var load = WoodScrews.Withdrawal(Working.Given("G", gravity, QuantityKind.Bare, 2), Gauge(gauge));
-        Assert.True(Math.Abs(load.Figure.Number(LengthUnit.Inch)!.Value - pounds) < 0.1, source);
-    }
-
     [Fact]
     public void No_screw_is_ever_chosen_that_comes_within_an_eighth_of_the_far_face()
     {
@@ -193,14 +182,6 @@ public sealed class HardwareTests
     [Fact]
     public void A_hundred_and_fifty_square_feet_twice_at_400_take_three_quarters_of_a_gallon_and_a_tenth_more() =>
         Assert.Equal(0.825, Asked.Number("coats", "Volume with loss", "area=150", "coats=2", "coverage=400"), 6);
-
-    [Theory, InlineData(400, 4.01), InlineData(250, 6.42)]
-    public void Wet_film_of_a_gallon_by_its_coverage(double coverage, double mils) =>
-        Assert.Equal(
-            mils,
-            Core.Finishing.Coats.WetFilm(QuantityKind.Coverage.ToMetric(coverage, LengthUnit.Inch)) / 0.0254,
-            0.005
-        );
 
     [Theory, InlineData(1, 0.02454), InlineData(400, 9.82)]
     public void Coverage_in_square_metres_for_a_litre(double customary, double metric) =>

@@ -17,8 +17,6 @@ internal sealed record Bay(Box Box, Box Front)
 
     public Draft? Top { get; init; }
 
-    public Draft? Back { get; init; }
-
     /// <summary>How much of the frame's face beside <see cref="Front"/> an overlay door may cover at each side: a side's edge, half a divider's.</summary>
     public Length CoverLeft { get; init; }
 

@@ -41,11 +41,7 @@ internal sealed class NodeReader
     /// <summary>True once something could not be read.</summary>
     public bool Failed { get; private set; }
 
-    public Scope Scope => scope;
-
     public LengthUnit Unit => scope.Unit;
-
-    public string Path => node.Path;
 
     /// <summary>A length.</summary>
     public Working<Length> Length(string name)

@@ -40,9 +40,6 @@ internal sealed class Scope
 
     private const string Beyond = "comes to a size beyond all furniture: 100 m at most";
 
-    /// <summary>Adds a name that the frame or a bay provides.</summary>
-    public void Provide(string name, Working value) => known[name] = value;
-
     /// <summary>The value of a name; null after a fault.</summary>
     public Working? Find(string name, string askedAt)
     {
@@ -70,7 +67,7 @@ internal sealed class Scope
         return found;
     }
 
-    private IEnumerable<string> Names => dimensions.Keys.Union(known.Keys).Order(StringComparer.Ordinal);
+    private IEnumerable<string> Names => dimensions.Keys.Order(StringComparer.Ordinal);
 
     private string Circle(string name) => string.Join(" → ", underWay.SkipWhile(one => one != name).Append(name));
 

@@ -2,29 +2,12 @@ using System.Collections.Immutable;
 
 namespace ShopPlanner.Core.Designs.Documents;
 
-/// <summary>Where a kind can stand in a design.</summary>
-public enum KindPlace
-{
-    /// <summary>It holds the piece up.</summary>
-    Frame,
-
-    /// <summary>It splits a bay into smaller ones.</summary>
-    Split,
-
-    /// <summary>It fills or closes a bay.</summary>
-    Fill,
-
-    /// <summary>It lies on top.</summary>
-    Top,
-}
-
 /// <summary>A kind of frame, split, fill or top, with what it takes.</summary>
 /// <param name="Name">As in a document: <c>fixed-shelf</c>.</param>
-/// <param name="Place">Where it can stand.</param>
 /// <param name="Title">As shown: <c>Fixed shelf</c>.</param>
 /// <param name="Says">What it is, one plain sentence.</param>
 /// <param name="Members">What it takes.</param>
-public sealed record KindInfo(string Name, KindPlace Place, string Title, string Says, ImmutableArray<MemberInfo> Members);
+public sealed record KindInfo(string Name, string Title, string Says, ImmutableArray<MemberInfo> Members);
 
 /// <summary>What a member takes.</summary>
 public enum MemberType

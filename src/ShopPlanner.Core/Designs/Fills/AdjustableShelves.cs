@@ -14,7 +14,6 @@ internal sealed class AdjustableShelves : IFill
     public KindInfo Info { get; } =
         new(
             "adjustable-shelves",
-            KindPlace.Fill,
             "Adjustable shelves",
             "Loose shelves on pins, in rows of holes in both sides.",
             [

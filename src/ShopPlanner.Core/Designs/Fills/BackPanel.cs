@@ -11,7 +11,6 @@ internal sealed class BackPanel : IFill
     public KindInfo Info { get; } =
         new(
             "back",
-            KindPlace.Fill,
             "Back",
             "A panel at the back of this bay, between the parts that bound it.",
             [new("material", "Material", MemberType.Role, null)]
@@ -42,6 +41,6 @@ internal sealed class BackPanel : IFill
         foreach (var (part, axis) in new[] { (bay.Left, Axis.X), (bay.Right, Axis.X), (bay.Bottom, Axis.Z), (bay.Top, Axis.Z) })
             if (part is not null)
                 builder.Join(JointKind.Screwed, back, part, axis);
-        return bay with { Box = bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.EndY - material.Thickness), Back = back };
+        return bay with { Box = bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.EndY - material.Thickness) };
     }
 }

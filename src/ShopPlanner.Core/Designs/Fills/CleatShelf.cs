@@ -11,7 +11,6 @@ internal sealed class CleatShelf : IFill
     public KindInfo Info { get; } =
         new(
             "cleat-shelf",
-            KindPlace.Fill,
             "Drop-in shelf on cleats",
             "A shelf that lies on cleats at both ends and can be lifted out.",
             [

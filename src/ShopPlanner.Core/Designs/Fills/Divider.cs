@@ -13,7 +13,6 @@ internal sealed class Divider : ISplit
     public KindInfo Info { get; } =
         new(
             "divider",
-            KindPlace.Split,
             "Divider",
             "Upright parts that split a bay into bays side by side.",
             [

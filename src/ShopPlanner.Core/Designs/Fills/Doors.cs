@@ -13,7 +13,6 @@ internal sealed class Doors : IFill
     public KindInfo Info { get; } =
         new(
             "doors",
-            KindPlace.Fill,
             "Doors",
             "One or two doors, frame and panel or slab, in the opening or on the face around it.",
             [

@@ -17,7 +17,7 @@ internal static class DrawerMaker
         var y = front.Box.EndY;
         var opening = Working.Given("Opening width", Length.Min(bay.Front.Dx, bay.Box.Dx));
         var deep = Working.Given("Depth behind the front", bay.Box.EndY - y);
-        if (DrawerBox.Slide(deep) is not { } slide)
+        if (Slides.Longest(deep, LengthUnit.Inch) is not { } slide)
         {
             members.Fail(
                 "box",
@@ -27,17 +27,7 @@ internal static class DrawerMaker
             return;
         }
 
-        var height = Working.Given("Box height", front.Box.Dz - asked.Room);
-        var side = Working.Given("Side", asked.Box.Thickness);
-        var box = DrawerBox.Of(
-            opening,
-            height,
-            Working.Of("Box depth", slide.Value, "as long as the {slide}", DrawerBox.SlideLengths, ("slide", slide)),
-            asked.Slide,
-            side,
-            asked.Joint,
-            asked.Groove
-        );
+        var box = Sizes(asked, opening, Working.Given("Box height", front.Box.Dz - asked.Room), slide);
         if (!box.FrontBack.Value.IsPositive)
             members.Fail(
                 "slide",
@@ -51,13 +41,24 @@ internal static class DrawerMaker
         Box(
             asked,
             box,
-            Model.Box.Between(x, y, z, x + box.Width.Value, y + box.Depth.Value, z + height.Value),
+            Model.Box.Between(x, y, z, x + box.Width.Value, y + box.Depth.Value, z + box.Height.Value),
             bay,
             front,
             builder
         );
         builder.Buy("Drawer slides " + LengthFormat.Plain(slide.Value, LengthUnit.Inch).Text + " in, a pair", 1);
     }
+
+    private static DrawerBox Sizes(DrawersAsked asked, Working<Length> opening, Working<Length> height, Working<Length> slide) =>
+        DrawerBox.Of(
+            opening,
+            height,
+            Working.Of("Box depth", slide.Value, "as long as the {slide}", Slides.Lengths, ("slide", slide)),
+            asked.Slide,
+            Working.Given("Side", asked.Box.Thickness),
+            asked.Joint,
+            asked.Groove
+        );
 
     private static void Box(DrawersAsked asked, DrawerBox sizes, Box whole, Bay bay, Draft front, Builder builder)
     {

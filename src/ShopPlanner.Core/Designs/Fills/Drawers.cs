@@ -14,7 +14,6 @@ internal sealed class Drawers : IFill
     public KindInfo Info { get; } =
         new(
             "drawers",
-            KindPlace.Fill,
             "Drawers",
             "A stack of drawers on side-mounted slides, equal or taller towards the bottom.",
             [

@@ -13,7 +13,6 @@ internal sealed class FixedShelf : ISplit
     public KindInfo Info { get; } =
         new(
             "fixed-shelf",
-            KindPlace.Split,
             "Fixed shelf",
             "Level parts, fast at both ends, that split a bay into bays one above the other.",
             [

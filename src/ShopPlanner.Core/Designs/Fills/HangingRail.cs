@@ -11,7 +11,6 @@ internal sealed class HangingRail : IFill
     public KindInfo Info { get; } =
         new(
             "hanging-rail",
-            KindPlace.Fill,
             "Hanging rail",
             "A rail against the back, through which the piece is fixed to the wall.",
             [new("material", "Material", MemberType.Role, null), new("width", "Width of the rail", MemberType.Length, "3 1/2 in")]

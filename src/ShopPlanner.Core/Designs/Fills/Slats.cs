@@ -16,7 +16,6 @@ internal sealed class Slats : IFill
     public KindInfo Info { get; } =
         new(
             "slats",
-            KindPlace.Fill,
             "Slats",
             "A row of slats with equal gaps: a slatted shelf, or upright across the front.",
             [

@@ -8,12 +8,17 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>The back of a sheet carcass: planted on from behind, or let into grooves.</summary>
 internal static class CarcassBack
 {
-    public static Draft? Add(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder) =>
-        size.Back is null ? null
-        : size.IsBackLetIn ? LetIn(size, left, right, bottom, top, builder)
-        : Planted(size, left, right, bottom, top, builder);
+    public static void Add(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
+    {
+        if (size.Back is null)
+            return;
+        if (size.IsBackLetIn)
+            LetIn(size, left, right, bottom, top, builder);
+        else
+            Planted(size, left, right, bottom, top, builder);
+    }
 
-    private static Draft Planted(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
+    private static void Planted(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
     {
         var box = Box.Between(Length.Zero, size.BackY, size.Toe.Value, size.Width.Value, size.Depth.Value, size.Height.Value);
         var back = builder.Add(
@@ -34,10 +39,9 @@ internal static class CarcassBack
         foreach (var part in new[] { left, right, bottom, top })
             if (part is not null)
                 builder.Join(JointKind.Screwed, back, part, Axis.Y);
-        return back;
     }
 
-    private static Draft LetIn(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
+    private static void LetIn(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
     {
         var groove = size.BackGroove;
         var end = top is null ? size.Height.Value : size.TopZ + groove;
@@ -70,6 +74,5 @@ internal static class CarcassBack
         builder.Join(JointKind.Groove, back, bottom, Axis.Z, groove);
         if (top is not null)
             builder.Join(JointKind.Groove, back, top, Axis.Z, groove);
-        return back;
     }
 }

@@ -51,64 +51,57 @@ internal static class CarcassFront
         Builder builder
     )
     {
-        var (wide, low, high) = (size.FaceWidth, size.Toe.Value, size.Height.Value);
-        Draft Stile(Length x, Draft side)
+        var wide = size.FaceWidth;
+        var stiles = new[] { (X: Length.Zero, Side: left), (X: size.Width.Value - wide, Side: right) }
+            .Select(one =>
+            {
+                var stile = builder.Add(Stile(size, face, one.X));
+                builder.Join(JointKind.Glued, stile, one.Side, Axis.Y);
+                return stile;
+            })
+            .ToList();
+        foreach (var (z, behind) in new[] { (size.Toe.Value, bottom), (size.Height.Value - wide, top) })
         {
-            var stile = builder.Add(
-                new(
-                    "Face stile",
-                    "Face frame",
-                    face,
-                    Box.Between(x, Length.Zero, low, x + wide, size.FrontY, high),
-                    Axis.Z,
-                    Axis.Y
-                )
-                {
-                    Length = Working.Of(
-                        "Stile length",
-                        high - low,
-                        "{height} − {toe}",
-                        Working.Geometry,
-                        ("height", size.Height),
-                        ("toe", size.Toe)
-                    ),
-                    FacesToFinish = "front face, edges",
-                }
-            );
-            builder.Join(JointKind.Glued, stile, side, Axis.Y);
-            return stile;
-        }
-
-        var (a, b) = (Stile(Length.Zero, left), Stile(size.Width.Value - wide, right));
-        Rail(low, bottom);
-        Rail(high - wide, top);
-
-        void Rail(Length z, Draft behind)
-        {
-            var rail = builder.Add(
-                new(
-                    "Face rail",
-                    "Face frame",
-                    face,
-                    Box.Between(wide, Length.Zero, z, size.Width.Value - wide, size.FrontY, z + wide),
-                    Axis.X,
-                    Axis.Y
-                )
-                {
-                    Length = Working.Of(
-                        "Rail length",
-                        size.Width.Value - (wide * 2),
-                        "{width} − 2 × {stile}",
-                        Working.Geometry,
-                        ("width", size.Width),
-                        ("stile", Working.Given("stile", wide))
-                    ),
-                    FacesToFinish = "front face, edges",
-                }
-            );
-            builder.Join(JointKind.PocketScrew, rail, a, Axis.X);
-            builder.Join(JointKind.PocketScrew, rail, b, Axis.X);
+            var rail = builder.Add(Rail(size, face, z));
+            foreach (var stile in stiles)
+                builder.Join(JointKind.PocketScrew, rail, stile, Axis.X);
             builder.Join(JointKind.Glued, rail, behind, Axis.Y);
         }
+    }
+
+    private static Draft Stile(CarcassSizes size, RoleMaterial face, Length x)
+    {
+        var (low, high) = (size.Toe.Value, size.Height.Value);
+        var box = Box.Between(x, Length.Zero, low, x + size.FaceWidth, size.FrontY, high);
+        return new("Face stile", "Face frame", face, box, Axis.Z, Axis.Y)
+        {
+            Length = Working.Of(
+                "Stile length",
+                high - low,
+                "{height} − {toe}",
+                Working.Geometry,
+                ("height", size.Height),
+                ("toe", size.Toe)
+            ),
+            FacesToFinish = "front face, edges",
+        };
+    }
+
+    private static Draft Rail(CarcassSizes size, RoleMaterial face, Length z)
+    {
+        var wide = size.FaceWidth;
+        var box = Box.Between(wide, Length.Zero, z, size.Width.Value - wide, size.FrontY, z + wide);
+        return new("Face rail", "Face frame", face, box, Axis.X, Axis.Y)
+        {
+            Length = Working.Of(
+                "Rail length",
+                size.Width.Value - (wide * 2),
+                "{width} − 2 × {stile}",
+                Working.Geometry,
+                ("width", size.Width),
+                ("stile", Working.Given("stile", wide))
+            ),
+            FacesToFinish = "front face, edges",
+        };
     }
 }

@@ -11,7 +11,6 @@ internal sealed class LegAndApron : IFrame
     public KindInfo Info { get; } =
         new(
             "leg-and-apron",
-            KindPlace.Frame,
             "Legs and aprons",
             "Four legs joined by aprons under the top, with stretchers below where wanted.",
             [

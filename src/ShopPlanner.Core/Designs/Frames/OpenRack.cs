@@ -12,7 +12,6 @@ internal sealed class OpenRack : IFrame
     public KindInfo Info { get; } =
         new(
             "open-rack",
-            KindPlace.Frame,
             "Open rack",
             "Posts of dimension lumber with beams between them and a deck on each level.",
             [

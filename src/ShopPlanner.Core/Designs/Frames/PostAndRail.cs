@@ -12,7 +12,6 @@ internal sealed class PostAndRail : IFrame
     public KindInfo Info { get; } =
         new(
             "post-and-rail",
-            KindPlace.Frame,
             "Posts and rails",
             "Four legs joined by rails above and below, with panels between them at the sides and the back.",
             [
@@ -53,7 +52,9 @@ internal sealed class PostAndRail : IFrame
             return null;
         var (low, high) = (foot, outside.Height.Value - rails.Tall);
         var walls = new Walls(rails, panel, groove, clearance, inset, low, high);
-        var (left, right, back) = (walls.Side(true, builder), walls.Side(false, builder), walls.Behind(builder));
+        walls.Side(true, builder);
+        walls.Side(false, builder);
+        walls.Behind(builder);
         var (bottom, top) = (rails.Front("Front rail", low, builder), rails.Front("Front rail", high, builder));
         return Within(sizes, rails, low + rails.Tall, high) with
         {
@@ -61,7 +62,6 @@ internal sealed class PostAndRail : IFrame
             Right = rails.Legs.FrontRight,
             Bottom = bottom,
             Top = top,
-            Back = back ?? left ?? right,
         };
     }
 
@@ -113,12 +113,12 @@ internal sealed class PostAndRail : IFrame
     {
         private LegSizes Sizes => Rails.Sizes;
 
-        public Draft? Side(bool isLeft, Builder builder)
+        public void Side(bool isLeft, Builder builder)
         {
             Draft Rail(Length z) => isLeft ? Rails.Left("Side rail", z, builder) : Rails.Right("Side rail", z, builder);
             var (below, above) = (Rail(Low), Rail(High));
             if (Panel is null)
-                return null;
+                return;
             var deep = (Rails.Material.Thickness - Panel.Thickness).Ticks;
             var from = Length.FromTicks(Inset ? deep / 2 : 0);
             var x = isLeft ? from : Sizes.Width - from - Panel.Thickness;
@@ -126,21 +126,21 @@ internal sealed class PostAndRail : IFrame
             var (front, back) = isLeft
                 ? (Rails.Legs.FrontLeft, Rails.Legs.BackLeft)
                 : (Rails.Legs.FrontRight, Rails.Legs.BackRight);
-            return Add("Side panel", box, Axis.Y, Axis.X, front, back, below, above, builder);
+            Add("Side panel", box, Axis.Y, Axis.X, front, back, below, above, builder);
         }
 
-        public Draft? Behind(Builder builder)
+        public void Behind(Builder builder)
         {
             var (below, above) = (Rails.Back("Back rail", Low, builder), Rails.Back("Back rail", High, builder));
             if (Panel is null)
-                return null;
+                return;
             var deep = (Rails.Material.Thickness - Panel.Thickness).Ticks;
             var y = Sizes.Depth - Length.FromTicks(Inset ? deep / 2 : 0) - Panel.Thickness;
             var box = Box.Between(Sizes.Lx, y, Low + Rails.Tall, Sizes.Width - Sizes.Lx, y + Panel.Thickness, High);
-            return Add("Back panel", box, Axis.X, Axis.Y, Rails.Legs.BackLeft, Rails.Legs.BackRight, below, above, builder);
+            Add("Back panel", box, Axis.X, Axis.Y, Rails.Legs.BackLeft, Rails.Legs.BackRight, below, above, builder);
         }
 
-        private Draft Add(
+        private void Add(
             string name,
             Box clear,
             Axis across,
@@ -166,7 +166,6 @@ internal sealed class PostAndRail : IFrame
                 builder.Join(kind, panel, leg, across, tongue);
             foreach (var rail in new[] { below, above })
                 builder.Join(kind, panel, rail, Axis.Z, tongue);
-            return panel;
         }
 
         private Working<Length> Grown(string name, Length clear) =>

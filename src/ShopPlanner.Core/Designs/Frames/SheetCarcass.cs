@@ -12,7 +12,6 @@ internal sealed class SheetCarcass : IFrame
     public KindInfo Info { get; } =
         new(
             "sheet-carcass",
-            KindPlace.Frame,
             "Sheet carcass",
             "Sides, bottom and top of sheet goods, with a back.",
             [
@@ -40,9 +39,9 @@ internal sealed class SheetCarcass : IFrame
         var top = case_.IsPanel
             ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.BackY, left, right, builder)
             : Stretchers(case_, left, right, builder);
-        var back = CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
+        CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
         CarcassFront.Add(case_, left, right, bottom, top, builder);
-        return Within(case_) with { Left = left, Right = right, Bottom = bottom, Top = top, Back = back };
+        return Within(case_) with { Left = left, Right = right, Bottom = bottom, Top = top };
     }
 
     private static (Draft Left, Draft Right) Sides(CarcassSizes size, Builder builder)

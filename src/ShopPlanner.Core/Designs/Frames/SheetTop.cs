@@ -12,7 +12,6 @@ internal sealed class SheetTop : ITop
     public KindInfo Info { get; } =
         new(
             "sheet-top",
-            KindPlace.Top,
             "Sheet top",
             "A top of sheet goods, its edges covered with solid wood where wanted.",
             [

@@ -20,7 +20,6 @@ internal sealed class SolidTop : ITop
     public KindInfo Info { get; } =
         new(
             "solid-top",
-            KindPlace.Top,
             "Solid top",
             "A top glued up from strips, fixed so that it may move across the seasons.",
             [
@@ -61,22 +60,43 @@ internal sealed class SolidTop : ITop
             return;
         }
 
-        Draft? before = null;
+        Lay(Strips(material, whole, outside, longer, count, members.Unit), builder);
+    }
+
+    private static IEnumerable<Draft> Strips(
+        RoleMaterial material,
+        Box whole,
+        Outside outside,
+        Length longer,
+        int count,
+        LengthUnit unit
+    )
+    {
         var y = whole.Y;
-        foreach (
-            var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], members.Unit)
-        )
+        foreach (var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], unit))
         {
-            var strip = builder.Add(Strip(material, whole.With(Axis.Y, y, y + width), outside, longer, count));
+            yield return Strip(material, whole.With(Axis.Y, y, y + width), outside, longer, count);
+            y += width;
+        }
+    }
+
+    // Each strip is glued to the one before, and fixed so that it may move.
+    private static void Lay(IEnumerable<Draft> strips, Builder builder)
+    {
+        Draft? before = null;
+        foreach (var next in strips)
+        {
+            var strip = builder.Add(next);
             if (before is not null)
                 builder.Join(JointKind.Glued, strip, before, Axis.Y);
             foreach (var under in Tops.Under(builder, strip.Box))
                 builder.Join(JointKind.Slotted, strip, under, Axis.Z);
-            (before, y) = (strip, y + width);
+            before = strip;
         }
 
         builder.Steps.Add(
-            "Fix the top with screws in slots or with buttons, tight only at the middle or the front, so that it may move across its width."
+            "Fix the top with screws in slots or with buttons, tight only at the middle or the front, so that it may move across "
+                + "its width."
         );
     }
 
