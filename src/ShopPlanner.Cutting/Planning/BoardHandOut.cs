@@ -7,7 +7,6 @@ namespace ShopPlanner.Cutting.Planning;
 /// <summary>The lengths wanted, longest first, and which parts get the pieces cut to them: in the parts' order.</summary>
 internal sealed class BoardHandOut
 {
-    private readonly ImmutableArray<CutPart> parts;
     private readonly int[] rest;
     private readonly int[][] members;
     private readonly int[] first;
@@ -15,7 +14,6 @@ internal sealed class BoardHandOut
 
     public BoardHandOut(ImmutableArray<CutPart> parts)
     {
-        this.parts = parts;
         rest = [.. parts.Select(part => part.Quantity)];
         members =
         [
@@ -55,7 +53,7 @@ internal sealed class BoardHandOut
     /// Gives a pattern's pieces to parts, longest first: equal lengths lie together, so one stop setting serves them. It stays one
     /// layout for as many times as the same parts serve.
     /// </summary>
-    public IEnumerable<(int Times, List<CutPart> Parts)> Take(BoardPattern pattern)
+    public IEnumerable<(int Times, List<int> Parts)> Take(BoardPattern pattern)
     {
         for (var open = pattern.Times; open > 0; )
         {
@@ -64,7 +62,7 @@ internal sealed class BoardHandOut
             foreach (var (part, pieces) in share)
                 rest[part] -= pieces * times;
             open -= times;
-            yield return (times, [.. share.SelectMany(one => Enumerable.Repeat(parts[one.Part], one.Pieces))]);
+            yield return (times, [.. share.SelectMany(one => Enumerable.Repeat(one.Part, one.Pieces))]);
         }
     }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting.Boards;
 using ShopPlanner.Cutting.Problems;
-using ShopPlanner.Cutting.Sequence;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 
@@ -73,20 +73,21 @@ internal sealed class BoardJob
     }
 
     // From the squared end; what is left is at the other.
-    private Slab Lay(CutStock stock, IEnumerable<CutPart> row)
+    private LayoutNode Lay(CutStock stock, IEnumerable<int> row)
     {
         var (start, width) = (job.StartX(stock), stock.Width.Ticks);
         var end = start + job.UsableX(stock);
         var x = start;
-        var children = ImmutableArray.CreateBuilder<Slab>();
+        var children = ImmutableArray.CreateBuilder<LayoutNode>();
         foreach (var part in row)
         {
-            children.Add(Slab.Piece(part.Id, false, x, 0, part.Length.Ticks, width));
-            x += part.Length.Ticks + job.Kerf;
+            var length = job.Parts[part].Length.Ticks;
+            children.Add(LayoutNode.Piece(part, false, x, 0, length, width));
+            x += length + job.Kerf;
         }
 
         if (x < end)
-            children.Add(Slab.Remnant(x, 0, end - x, width));
+            children.Add(LayoutNode.Remnant(x, 0, end - x, width));
         return new(start, 0, end - start, width, null, false, true, children.ToImmutable());
     }
 }

@@ -40,16 +40,15 @@ internal sealed class EarlierLayouts
     /// <summary>Those of an answer to the same job.</summary>
     public static ImmutableArray<KeptLayout> Of(Job job, JobResult found)
     {
-        var layouts = new EarlierLayouts(job);
-        return [.. found.Stocks.Select(cut => new KeptLayout(job.Stock.IndexOf(cut.Stock), cut.Times, layouts.Pieces(cut)))];
+        return [.. found.Stocks.Select(cut => new KeptLayout(job.Stock.IndexOf(cut.Stock), cut.Times, Pieces(cut)))];
     }
 
-    private ImmutableArray<KeptPiece> Pieces(CutUpStock cut) =>
+    private static ImmutableArray<KeptPiece> Pieces(CutUpStock cut) =>
         [
             .. cut
                 .Root.Whole()
-                .Where(slab => slab.Part is not null)
-                .Select(slab => new KeptPiece(byId[slab.Part!], slab.Turned, slab.X, slab.Y, slab.Dx, slab.Dy)),
+                .Where(node => node.Item is not null)
+                .Select(node => new KeptPiece(node.Item!.Value, node.Turned, node.X, node.Y, node.Dx, node.Dy)),
         ];
 
     private KeptLayout? Keep(Layout layout, CutStock before)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Sequence;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 
@@ -53,44 +54,45 @@ internal static class PlanWriter
             .GroupBy(cut => (cut.Stock.Id, string.Join(';', cut.Root.Whole().Select(Key))))
             .Select(group => group.First() with { Times = group.Sum(cut => cut.Times) });
 
-    private static string Key(Slab slab) => $"{slab.X},{slab.Y},{slab.Dx},{slab.Dy},{slab.Part},{slab.Turned},{slab.AlongX}";
+    private static string Key(LayoutNode node) => $"{node.X},{node.Y},{node.Dx},{node.Dy},{node.Item},{node.Turned},{node.AlongX}";
 
     private static Layout Layout(Job job, CutUpStock cut)
     {
-        var slabs = cut.Root.Whole().ToList();
+        var nodes = cut.Root.Whole().ToList();
         return new(
             cut.Stock.Id,
             cut.Times,
-            [.. slabs.Where(slab => slab.Part is not null).Select(Piece)],
-            [.. slabs.Where(slab => slab.IsRemnant).Select(slab => Left(job, slab))],
+            [.. nodes.Where(node => node.Item is not null).Select(node => Piece(job, node))],
+            [.. nodes.Where(node => node.IsRemnant).Select(node => Left(job, node))],
             CutSequencer.Order(
                 job.Material.Form,
                 cut.Root,
                 cut.Stock.Length.Ticks,
                 cut.Stock.Width.Ticks,
                 job.Kerf,
+                item => job.Parts[item].Id,
                 job.IsLimited ? SawReach.Of(job.Saw) : null
             )
         );
     }
 
-    private static PlacedPiece Piece(Slab slab) =>
+    private static PlacedPiece Piece(Job job, LayoutNode node) =>
         new(
-            slab.Part!,
-            Length.FromTicks(slab.X),
-            Length.FromTicks(slab.Y),
-            Length.FromTicks(slab.Dx),
-            Length.FromTicks(slab.Dy),
-            slab.Turned
+            job.Parts[node.Item!.Value].Id,
+            Length.FromTicks(node.X),
+            Length.FromTicks(node.Y),
+            Length.FromTicks(node.Dx),
+            Length.FromTicks(node.Dy),
+            node.Turned
         );
 
-    private static Leftover Left(Job job, Slab slab) =>
+    private static Leftover Left(Job job, LayoutNode node) =>
         new(
-            Length.FromTicks(slab.X),
-            Length.FromTicks(slab.Y),
-            Length.FromTicks(slab.Dx),
-            Length.FromTicks(slab.Dy),
-            job.Keep.Keeps(job.Material, Length.FromTicks(slab.Dx), Length.FromTicks(slab.Dy))
+            Length.FromTicks(node.X),
+            Length.FromTicks(node.Y),
+            Length.FromTicks(node.Dx),
+            Length.FromTicks(node.Dy),
+            job.Keep.Keeps(job.Material, Length.FromTicks(node.Dx), Length.FromTicks(node.Dy))
         );
 
     private static IEnumerable<UnplacedPart> Missing(Job job, JobResult result) =>

@@ -15,7 +15,7 @@ internal sealed class PracticableLayouts : ILayoutRule
     private readonly Job job;
     private readonly SheetStock[] models;
     private readonly WithinReach reach;
-    private readonly SlabWriter slabs;
+    private readonly WoodWriter wood;
     private readonly LayoutWriter[] writers;
 
     public PracticableLayouts(Job job)
@@ -24,14 +24,14 @@ internal sealed class PracticableLayouts : ILayoutRule
         var measure = new SheetMeasure(job, 1, 1);
         models = [.. job.Stock.Select(measure.Of)];
         reach = new(SawReach.Of(job.Saw), job.Kerf);
-        slabs = new(job, 1, 1);
+        wood = new(job, 1, 1);
         var highest = job.Saw.LongestCrosscut is { } longest ? longest.Ticks + job.Kerf : long.MaxValue;
         writers = [.. models.Select(model => new LayoutWriter(model, highest))];
     }
 
     public bool Binds(int stock) => job.Binds(job.Stock[stock]);
 
-    public SheetNode? Write(int stock, Branch root)
+    public LayoutNode? Write(int stock, LayoutNode root)
     {
         if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole)
             return whole;
@@ -51,10 +51,10 @@ internal sealed class PracticableLayouts : ILayoutRule
     }
 
     private bool CanCut(long dx, long dy, int stock) =>
-        dx <= models[stock].Dx && dy <= models[stock].Dy && Write(stock, new(0, dx, dy, false, [])) is not null;
+        dx <= models[stock].Dx && dy <= models[stock].Dy && Write(stock, LayoutNode.Piece(0, false, 0, 0, dx, dy)) is not null;
 
     // Crosscuts or rips by the store, whichever leaves more of worth. A store does not rip boards.
-    private SheetNode? Ways(int stock, Branch root, int cuts)
+    private LayoutNode? Ways(int stock, LayoutNode root, int cuts)
     {
         var across = Panels(stock, root, alongX: true, cuts);
         var along = job.IsBoard ? null : Panels(stock, root, alongX: false, cuts);
@@ -63,7 +63,7 @@ internal sealed class PracticableLayouts : ILayoutRule
         return LeftoverValue.OfAll(models[stock], across) >= LeftoverValue.OfAll(models[stock], along) ? across : along;
     }
 
-    private SheetNode? Panels(int stock, Branch root, bool alongX, int cuts)
+    private LayoutNode? Panels(int stock, LayoutNode root, bool alongX, int cuts)
     {
         var sides = new StoreSides(job, job.Stock[stock], alongX);
         var rows = Rows(root, alongX);
@@ -73,31 +73,26 @@ internal sealed class PracticableLayouts : ILayoutRule
         return Cuttable(stock, new(0, 0, models[stock].Dx, models[stock].Dy, null, false, alongX, [.. nodes]) { ByStore = true });
     }
 
-    private static List<Branch> Rows(Branch root, bool alongX) => root.Type < 0 && root.AlongX == alongX ? root.Children : [root];
+    private static List<LayoutNode> Rows(LayoutNode root, bool alongX) =>
+        root.Item is null && root.AlongX == alongX ? [.. root.Children] : [root];
 
-    private SheetNode Node(StorePanel panel, bool alongX, int stock)
+    private LayoutNode Node(StorePanel panel, bool alongX, int stock)
     {
         var (x, y, dx, dy) = alongX
             ? (panel.From - job.StartX(job.Stock[stock]), 0L, panel.To - panel.From + job.Kerf, models[stock].Dy)
             : (0L, panel.From - job.StartY(job.Stock[stock]), models[stock].Dx, panel.To - panel.From + job.Kerf);
         return panel.Rows.Count == 0
-            ? new(x, y, dx, dy, null, false, false, [])
+            ? LayoutNode.Remnant(x, y, dx, dy)
             : writers[stock].Fill(Together(panel.Rows, alongX), x, y, dx, dy);
     }
 
-    private static Branch Together(List<Branch> rows, bool alongX)
-    {
-        if (rows.Count == 1)
-            return rows[0];
-        return alongX
-            ? new(CutNode.Cut, rows.Sum(row => row.Dx), rows.Max(row => row.Dy), true, rows)
-            : new(CutNode.Cut, rows.Max(row => row.Dx), rows.Sum(row => row.Dy), false, rows);
-    }
+    private static LayoutNode Together(List<LayoutNode> rows, bool alongX) =>
+        rows.Count == 1 ? rows[0] : LayoutNode.Row(alongX, [.. rows]);
 
-    private SheetNode? Cuttable(int stock, SheetNode root)
+    private LayoutNode? Cuttable(int stock, LayoutNode root)
     {
         var bought = job.Stock[stock];
-        var whole = new PieceInHand("", slabs.Write(root, bought), 0, 0, bought.Length.Ticks, bought.Width.Ticks);
+        var whole = new PieceInHand("", wood.Write(root, bought), 0, 0, bought.Length.Ticks, bought.Width.Ticks);
         return reach.CanFree(whole) ? root : null;
     }
 }

@@ -25,7 +25,7 @@ internal static class SheetJob
             Seed = [.. start.Select(Seed).OfType<SheetSeed>()],
         };
         var solution = SheetSolver.Solve(problem, control);
-        var writer = new SlabWriter(job, scaleX, scaleY);
+        var writer = new WoodWriter(job, scaleX, scaleY);
         return new(
             [.. solution.Layouts.Select(layout => Lay(job, layout, writer))],
             solution.Unmet,
@@ -36,7 +36,7 @@ internal static class SheetJob
     }
 
     private static SheetSeed? Seed(KeptLayout kept) =>
-        SeedTree.Of(kept.Pieces) is { } root ? new(kept.Stock, kept.Times, root) : null;
+        SeedLayout.Of(kept.Pieces) is { } root ? new(kept.Stock, kept.Times, root) : null;
 
     private static (long X, long Y) Measures(Job job)
     {
@@ -51,7 +51,7 @@ internal static class SheetJob
         return job.Parts.Any(job.CanTurn) ? (both, both) : (x, y);
     }
 
-    private static CutUpStock Lay(Job job, SheetLayout layout, SlabWriter writer)
+    private static CutUpStock Lay(Job job, SheetLayout layout, WoodWriter writer)
     {
         var stock = job.Stock[layout.Stock];
         return new(stock, layout.Times, writer.Write(layout.Root, stock));

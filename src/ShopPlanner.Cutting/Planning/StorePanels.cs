@@ -40,11 +40,11 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
     /// <summary>More cuts than this gain nothing: a panel for each row, and what is over parted for the car.</summary>
     public long MostCuts(int rows) => Most == 0 ? 0 : rows + (Whole / Most);
 
-    public long Size(Branch row) => (alongX ? row.Dx : row.Dy) - job.Kerf;
+    public long Size(LayoutNode row) => (alongX ? row.Dx : row.Dy) - job.Kerf;
 
     /// <summary>True for a row that the saw at home cannot part from another: too high for a crosscut, or a rip with more than
     /// the fence's width on both sides.</summary>
-    public bool IsLarge(Branch row) =>
+    public bool IsLarge(LayoutNode row) =>
         row.Dy - job.Kerf > ((alongX ? job.Saw.LongestCrosscut : job.Saw.WidestRip)?.Ticks ?? long.MaxValue);
 
     /// <summary>True when nothing at all may lie in a panel with such a row.</summary>
@@ -54,7 +54,7 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
 /// <summary>One panel and what lies in it.</summary>
 internal sealed class StorePanel(long lead, long trail)
 {
-    public List<Branch> Rows { get; } = [];
+    public List<LayoutNode> Rows { get; } = [];
 
     /// <summary>Taken off at home before the first row.</summary>
     public long Lead => lead;
@@ -102,7 +102,7 @@ internal sealed class StorePanels
     }
 
     /// <summary>The panels in their order along the stock; null when the rows do not go into them.</summary>
-    public IReadOnlyList<StorePanel>? Share(IReadOnlyList<Branch> rows)
+    public IReadOnlyList<StorePanel>? Share(IReadOnlyList<LayoutNode> rows)
     {
         foreach (var row in rows.OrderByDescending(sides.IsLarge).ThenByDescending(sides.Size))
             if (!Put(row))
@@ -113,7 +113,7 @@ internal sealed class StorePanels
         return Array.TrueForAll(panels, sides.KeepsMargins) ? panels : null;
     }
 
-    private bool Put(Branch row)
+    private bool Put(LayoutNode row)
     {
         var panel = Array.Find(panels, panel => Takes(panel, row));
         if (panel is null)
@@ -124,14 +124,14 @@ internal sealed class StorePanels
         return true;
     }
 
-    private bool Takes(StorePanel panel, Branch row)
+    private bool Takes(StorePanel panel, LayoutNode row)
     {
         if (panel.HasLarge && (sides.LargeIsAlone || sides.IsLarge(row)))
             return false;
         return panel.With(With(panel, row)) <= sides.Most;
     }
 
-    private long With(StorePanel panel, Branch row) =>
+    private long With(StorePanel panel, LayoutNode row) =>
         panel.Rows.Count == 0 ? sides.Size(row) : panel.Content + sides.Kerf + sides.Size(row);
 
     // Wood that is not wanted goes to panels that hold nothing, as far as the car takes them, and only then beside rows.

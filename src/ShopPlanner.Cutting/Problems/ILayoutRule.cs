@@ -9,6 +9,6 @@ internal interface ILayoutRule
     /// <summary>False for a stock of which every layout can be cut.</summary>
     bool Binds(int stock);
 
-    /// <summary>The layout of a slicing tree, written so that it can be cut; null when that cannot be done.</summary>
-    SheetNode? Write(int stock, Branch root);
+    /// <summary>Returns the layout of a tree of least sizes, written so that it can be cut; null when that cannot be done.</summary>
+    LayoutNode? Write(int stock, LayoutNode root);
 }

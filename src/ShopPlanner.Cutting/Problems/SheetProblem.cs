@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Problems;
 
@@ -22,15 +23,9 @@ public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableAr
 /// <summary>A layout to begin with.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
 /// <param name="Times">How many alike.</param>
-/// <param name="Root">How its pieces are cut.</param>
-public sealed record SheetSeed(int Stock, int Times, SheetSeedNode Root);
-
-/// <summary>A piece, or a cut into children that lie side by side.</summary>
-/// <param name="Item">Index of the item; null for a cut.</param>
-/// <param name="Turned">True when that item lies turned.</param>
-/// <param name="CutAlongX">True when the children lie side by side along x; directions alternate from level to level.</param>
-/// <param name="Children">Two or more for a cut.</param>
-public sealed record SheetSeedNode(int? Item, bool Turned, bool CutAlongX, ImmutableArray<SheetSeedNode> Children);
+/// <param name="Root">How its pieces are cut; directions alternate from level to level, and sizes are not looked at: they are those of the
+/// items now.</param>
+public sealed record SheetSeed(int Stock, int Times, LayoutNode Root);
 
 /// <summary>One size of sheet.</summary>
 /// <param name="Dx">Usable length plus kerf, more than zero.</param>
@@ -50,40 +45,12 @@ public sealed record SheetStock(long Dx, long Dy, long Cost, int? Available, boo
 /// <param name="Demand">Pieces, one or more.</param>
 public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 
-/// <summary>
-/// A rectangle of a layout and how it is cut further. A node is exactly one of: a part, a remnant (neither part nor children),
-/// or a cut into two or more children that lie side by side without gaps along <see cref="CutAlongX"/>'s direction and fill it.
-/// </summary>
-/// <param name="X">Of the corner nearest the origin of the usable area.</param>
-/// <param name="Y">Of the corner nearest the origin of the usable area.</param>
-/// <param name="Dx">Extent along the stock's length, kerf included.</param>
-/// <param name="Dy">Extent across, kerf included.</param>
-/// <param name="Item">Index of the item that fills this node exactly; null when it is not a part.</param>
-/// <param name="Turned">True when that item lies turned.</param>
-/// <param name="CutAlongX">True when the children lie side by side along x (crosscuts), false along y (rips).</param>
-/// <param name="Children">The pieces the cuts give; empty for a part or a remnant.</param>
-public sealed record SheetNode(
-    long X,
-    long Y,
-    long Dx,
-    long Dy,
-    int? Item,
-    bool Turned,
-    bool CutAlongX,
-    ImmutableArray<SheetNode> Children
-)
-{
-    /// <summary>True for a root whose cuts the store makes: its children are what is left of the panels once their rough edges are
-    /// trimmed, so they lie further apart than by a cut and need not fill it; a side of one that is all waste may be less than
-    /// nothing.</summary>
-    public bool ByStore { get; init; }
-}
-
 /// <summary>How one sheet, or several alike, is cut.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
 /// <param name="Times">How many are cut like this.</param>
-/// <param name="Root">The whole usable area.</param>
-public sealed record SheetLayout(int Stock, int Times, SheetNode Root);
+/// <param name="Root">The whole usable area, in the problem's measure: a kerf is included in both sides of every node, and children lie
+/// without gaps and fill their cut, except where the store makes it.</param>
+public sealed record SheetLayout(int Stock, int Times, LayoutNode Root);
 
 /// <summary>A solution.</summary>
 /// <param name="Layouts">What to cut.</param>

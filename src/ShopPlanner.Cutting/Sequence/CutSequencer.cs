@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sequence;
 
@@ -11,11 +12,13 @@ namespace ShopPlanner.Cutting.Sequence;
 internal sealed class CutSequencer
 {
     private readonly long kerf;
+    private readonly Func<int, string> partOf;
     private readonly WithinReach? reach;
     private readonly List<PieceInHand> waiting = [];
     private readonly List<Cut> cuts = [];
 
-    private CutSequencer(long kerf, SawReach? reach) => (this.kerf, this.reach) = (kerf, reach is null ? null : new(reach, kerf));
+    private CutSequencer(long kerf, Func<int, string> partOf, SawReach? reach) =>
+        (this.kerf, this.partOf, this.reach) = (kerf, partOf, reach is null ? null : new(reach, kerf));
 
     /// <summary>The cuts that free every part of a stock of the given size.</summary>
     /// <param name="form">Names the first piece in hand: board or sheet.</param>
@@ -23,10 +26,19 @@ internal sealed class CutSequencer
     /// <param name="dx">Length of the stock as bought, in ticks.</param>
     /// <param name="dy">Width of the stock as bought, in ticks.</param>
     /// <param name="kerf">In ticks.</param>
+    /// <param name="partOf">The id of the part that an item is.</param>
     /// <param name="reach">How far fence and blade reach; null where nothing bounds them.</param>
-    public static ImmutableArray<Cut> Order(StockForm form, Slab root, long dx, long dy, long kerf, SawReach? reach = null)
+    public static ImmutableArray<Cut> Order(
+        StockForm form,
+        LayoutNode root,
+        long dx,
+        long dy,
+        long kerf,
+        Func<int, string> partOf,
+        SawReach? reach = null
+    )
     {
-        var sequencer = new CutSequencer(kerf, reach);
+        var sequencer = new CutSequencer(kerf, partOf, reach);
         sequencer.Take(new(form == StockForm.Board ? "board" : "sheet", root, 0, 0, dx, dy));
         sequencer.Run();
         return [.. sequencer.cuts];
@@ -42,7 +54,7 @@ internal sealed class CutSequencer
             last =
                 Next(piece) ?? throw new InvalidOperationException($"Piece {piece.Name} needs a cut that the saw cannot make.");
             Make(piece, last);
-            if (piece.Slab.ByStore)
+            if (piece.Node.ByStore)
                 last = null;
         }
     }
@@ -50,7 +62,7 @@ internal sealed class CutSequencer
     private Step? Next(PieceInHand piece) => reach is null ? piece.Next(kerf) : reach.Next(piece);
 
     private PieceInHand Choose(Step? last) =>
-        waiting.Find(piece => piece.Slab.ByStore)
+        waiting.Find(piece => piece.Node.ByStore)
         ?? waiting.FirstOrDefault(piece => Next(piece) is { } next && next.Kind == last?.Kind && next.At == last.At)
         ?? waiting.MaxBy(piece => piece.Area)!;
 
@@ -72,7 +84,7 @@ internal sealed class CutSequencer
                 Take(second)
             )
             {
-                ByStore = piece.Slab.ByStore,
+                ByStore = piece.Node.ByStore,
             }
         );
     }
@@ -89,7 +101,7 @@ internal sealed class CutSequencer
             return null;
         var bare = piece.Unwrap();
         if (bare.IsFinished)
-            return bare.Slab.Part;
+            return partOf(bare.Node.Item!.Value);
         if (bare.IsWanted)
             waiting.Add(bare);
         return null;

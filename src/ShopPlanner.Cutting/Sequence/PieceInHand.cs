@@ -1,76 +1,77 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sequence;
 
 /// <summary>
-/// A piece in hand: what is to become of it, and how far the wood reaches. The wood may reach beyond the slab, by the margin of a
+/// A piece in hand: what is to become of it, and how far the wood reaches. The wood may reach beyond the node, by the margin of a
 /// new sheet or a sliver narrower than the kerf.
 /// </summary>
 /// <param name="Name">As cuts name it.</param>
-/// <param name="Slab">What is to become of it.</param>
+/// <param name="Node">What is to become of it.</param>
 /// <param name="X">Where the wood begins.</param>
 /// <param name="Y">Where the wood begins.</param>
 /// <param name="EndX">Where the wood ends.</param>
 /// <param name="EndY">Where the wood ends.</param>
-internal sealed record PieceInHand(string Name, Slab Slab, long X, long Y, long EndX, long EndY)
+internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y, long EndX, long EndY)
 {
     /// <summary>True for a part with every edge cut.</summary>
-    public bool IsFinished => Slab.Part is not null && X == Slab.X && Y == Slab.Y && EndX == Slab.EndX && EndY == Slab.EndY;
+    public bool IsFinished => Node.Item is not null && X == Node.X && Y == Node.Y && EndX == Node.EndX && EndY == Node.EndY;
 
     /// <summary>True where more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
-    public bool IsWanted => (Slab.HasPart && !IsFinished) || Slab.ByStore;
+    public bool IsWanted => (Node.HasItem && !IsFinished) || Node.ByStore;
 
     public double Area => (double)(EndX - X) * (EndY - Y);
 
     /// <summary>The next cut that this piece needs; null when it is a finished part or a remnant.</summary>
     public Step? Next(long kerf) => Square(kerf) ?? Part() ?? Divide(kerf);
 
-    /// <summary>A slab with one child is that child: no cut lies between.</summary>
-    public PieceInHand Unwrap() => Slab.Children.Length == 1 ? (this with { Slab = Slab.Children[0] }).Unwrap() : this;
+    /// <summary>A node with one child is that child: no cut lies between.</summary>
+    public PieceInHand Unwrap() => Node.Children.Length == 1 ? (this with { Node = Node.Children[0] }).Unwrap() : this;
 
     // An edge that is not square yet: the margin of new stock comes off first, the long edge before the end.
     private Step? Square(long kerf)
     {
-        if (Slab.Y > Y)
-            return new(CutKind.Rip, Math.Max(0, Slab.Y - kerf - Y), null, this with { Y = Slab.Y });
-        if (Slab.X > X)
-            return new(CutKind.Crosscut, Math.Max(0, Slab.X - kerf - X), null, this with { X = Slab.X });
+        if (Node.Y > Y)
+            return new(CutKind.Rip, Math.Max(0, Node.Y - kerf - Y), null, this with { Y = Node.Y });
+        if (Node.X > X)
+            return new(CutKind.Crosscut, Math.Max(0, Node.X - kerf - X), null, this with { X = Node.X });
         return null;
     }
 
     private Step? Part()
     {
-        if (Slab.Part is null)
+        if (Node.Item is null)
             return null;
-        if (EndX > Slab.EndX)
-            return new(CutKind.Crosscut, Slab.Dx, this with { EndX = Slab.EndX }, null);
-        return EndY > Slab.EndY ? new(CutKind.Rip, Slab.Dy, this with { EndY = Slab.EndY }, null) : null;
+        if (EndX > Node.EndX)
+            return new(CutKind.Crosscut, Node.Dx, this with { EndX = Node.EndX }, null);
+        return EndY > Node.EndY ? new(CutKind.Rip, Node.Dy, this with { EndY = Node.EndY }, null) : null;
     }
 
     private Step? Divide(long kerf)
     {
-        if (Slab.Children.Length < 2)
+        if (Node.Children.Length < 2)
             return null;
-        var first = Slab.Children[0];
-        var rest = Slab.Children.RemoveAt(0);
-        return Slab.AlongX
+        var first = Node.Children[0];
+        var rest = Node.Children.RemoveAt(0);
+        return Node.AlongX
             ? new(
                 CutKind.Crosscut,
                 first.Dx,
                 this with
                 {
-                    Slab = first,
+                    Node = first,
                     EndX = first.EndX,
                 },
-                Rest(rest, first.EndX + kerf, Slab.Y)
+                Rest(rest, first.EndX + kerf, Node.Y)
             )
-            : new(CutKind.Rip, first.Dy, this with { Slab = first, EndY = first.EndY }, Rest(rest, Slab.X, first.EndY + kerf));
+            : new(CutKind.Rip, first.Dy, this with { Node = first, EndY = first.EndY }, Rest(rest, Node.X, first.EndY + kerf));
     }
 
-    private PieceInHand Rest(ImmutableArray<Slab> children, long x, long y) =>
+    private PieceInHand Rest(ImmutableArray<LayoutNode> children, long x, long y) =>
         this with
         {
-            Slab = Slab with { X = x, Y = y, Dx = Slab.EndX - x, Dy = Slab.EndY - y, Children = children },
+            Node = Node with { X = x, Y = y, Dx = Node.EndX - x, Dy = Node.EndY - y, Children = children },
             X = x,
             Y = y,
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sequence;
 
@@ -12,7 +13,7 @@ internal sealed class WithinReach(SawReach reach, long kerf)
 {
     /// <summary>Null for a finished part, for waste, and where no cut that is left is within reach.</summary>
     public Step? Next(PieceInHand piece) =>
-        Ways(piece).FirstOrDefault(step => piece.Slab.ByStore || reach.Allows(piece, step, kerf));
+        Ways(piece).FirstOrDefault(step => piece.Node.ByStore || reach.Allows(piece, step, kerf));
 
     /// <summary>True when every part in a piece can be cut free.</summary>
     public bool CanFree(PieceInHand whole)
@@ -36,64 +37,64 @@ internal sealed class WithinReach(SawReach reach, long kerf)
 
     private IEnumerable<Step> Ways(PieceInHand piece)
     {
-        var slab = piece.Slab;
-        if (slab.ByStore)
+        var node = piece.Node;
+        if (node.ByStore)
             return [Split(piece, 1)];
-        return Square(piece).Concat(slab.Part is null ? Divide(piece) : Trim(piece));
+        return Square(piece).Concat(node.Item is null ? Divide(piece) : Trim(piece));
     }
 
     private IEnumerable<Step> Square(PieceInHand piece)
     {
-        var slab = piece.Slab;
-        if (slab.Y > piece.Y)
-            yield return new(CutKind.Rip, Math.Max(0, slab.Y - kerf - piece.Y), null, piece with { Y = slab.Y });
-        if (slab.X > piece.X)
-            yield return new(CutKind.Crosscut, Math.Max(0, slab.X - kerf - piece.X), null, piece with { X = slab.X });
+        var node = piece.Node;
+        if (node.Y > piece.Y)
+            yield return new(CutKind.Rip, Math.Max(0, node.Y - kerf - piece.Y), null, piece with { Y = node.Y });
+        if (node.X > piece.X)
+            yield return new(CutKind.Crosscut, Math.Max(0, node.X - kerf - piece.X), null, piece with { X = node.X });
     }
 
     private static IEnumerable<Step> Trim(PieceInHand piece)
     {
-        var slab = piece.Slab;
-        if (piece.EndX > slab.EndX)
-            yield return new(CutKind.Crosscut, slab.EndX - piece.X, piece with { EndX = slab.EndX }, null);
-        if (piece.EndY > slab.EndY)
-            yield return new(CutKind.Rip, slab.EndY - piece.Y, piece with { EndY = slab.EndY }, null);
+        var node = piece.Node;
+        if (piece.EndX > node.EndX)
+            yield return new(CutKind.Crosscut, node.EndX - piece.X, piece with { EndX = node.EndX }, null);
+        if (piece.EndY > node.EndY)
+            yield return new(CutKind.Rip, node.EndY - piece.Y, piece with { EndY = node.EndY }, null);
     }
 
     private IEnumerable<Step> Divide(PieceInHand piece)
     {
-        var slab = piece.Slab;
-        var count = slab.Children.Length;
+        var node = piece.Node;
+        var count = node.Children.Length;
         if (count > 1)
             yield return Split(piece, 1);
-        if (count > 2 && !slab.AlongX)
+        if (count > 2 && !node.AlongX)
             yield return Split(piece, count - 1);
-        var end = slab.AlongX || count == 0 ? slab.EndY : slab.Children[^1].EndY;
+        var end = node.AlongX || count == 0 ? node.EndY : node.Children[^1].EndY;
         if (piece.EndY > end)
             yield return new(CutKind.Rip, end - piece.Y, piece with { EndY = end }, null);
-        for (var k = 2; k < count - 1 && !slab.AlongX; k++)
+        for (var k = 2; k < count - 1 && !node.AlongX; k++)
             yield return Split(piece, k);
     }
 
     // The first so many children from the others.
     private Step Split(PieceInHand piece, int count)
     {
-        var slab = piece.Slab;
-        var last = slab.Children[count - 1];
-        var first = slab with { Dx = last.EndX - slab.X, Dy = last.EndY - slab.Y, Children = slab.Children[..count] };
-        var rest = Rest(slab, slab.Children[count..]);
-        return slab.AlongX
+        var node = piece.Node;
+        var last = node.Children[count - 1];
+        var first = node with { Dx = last.EndX - node.X, Dy = last.EndY - node.Y, Children = node.Children[..count] };
+        var rest = Rest(node, node.Children[count..]);
+        return node.AlongX
             ? new(
                 CutKind.Crosscut,
                 last.EndX - piece.X,
                 piece with
                 {
-                    Slab = first,
+                    Node = first,
                     EndX = last.EndX,
                 },
                 piece with
                 {
-                    Slab = rest,
+                    Node = rest,
                     X = last.EndX + kerf,
                 }
             )
@@ -102,20 +103,20 @@ internal sealed class WithinReach(SawReach reach, long kerf)
                 last.EndY - piece.Y,
                 piece with
                 {
-                    Slab = first,
+                    Node = first,
                     EndY = last.EndY,
                 },
                 piece with
                 {
-                    Slab = rest,
+                    Node = rest,
                     Y = last.EndY + kerf,
                 }
             );
     }
 
-    private static Slab Rest(Slab slab, ImmutableArray<Slab> children)
+    private static LayoutNode Rest(LayoutNode node, ImmutableArray<LayoutNode> children)
     {
         var (x, y) = (children[0].X, children[0].Y);
-        return slab with { X = x, Y = y, Dx = slab.EndX - x, Dy = slab.EndY - y, Children = children };
+        return node with { X = x, Y = y, Dx = node.EndX - x, Dy = node.EndY - y, Children = children };
     }
 }

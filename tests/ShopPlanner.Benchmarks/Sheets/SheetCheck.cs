@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Benchmarks;
 
@@ -23,7 +24,7 @@ public static class SheetCheck
             yield return fault;
     }
 
-    private static IEnumerable<string> NodeFaults(SheetProblem problem, SheetNode node)
+    private static IEnumerable<string> NodeFaults(SheetProblem problem, LayoutNode node)
     {
         if (node.Dx <= 0 || node.Dy <= 0)
             return [$"an empty node {node}"];
@@ -34,22 +35,22 @@ public static class SheetCheck
             : [.. ChildFaults(node), .. node.Children.SelectMany(child => NodeFaults(problem, child))];
     }
 
-    private static bool IsItem(SheetItem item, SheetNode node) =>
+    private static bool IsItem(SheetItem item, LayoutNode node) =>
         node.Children.Length == 0
         && (node.Turned ? item.CanTurn && (item.Dy, item.Dx) == (node.Dx, node.Dy) : (item.Dx, item.Dy) == (node.Dx, node.Dy));
 
-    private static IEnumerable<string> ChildFaults(SheetNode node)
+    private static IEnumerable<string> ChildFaults(LayoutNode node)
     {
         var (x, y) = (node.X, node.Y);
         foreach (var child in node.Children)
         {
-            var across = node.CutAlongX ? child.Dy == node.Dy : child.Dx == node.Dx;
+            var across = node.AlongX ? child.Dy == node.Dy : child.Dx == node.Dx;
             if ((child.X, child.Y) != (x, y) || !across)
                 yield return $"a child {child} does not follow on in {node}";
-            (x, y) = node.CutAlongX ? (x + child.Dx, y) : (x, y + child.Dy);
+            (x, y) = node.AlongX ? (x + child.Dx, y) : (x, y + child.Dy);
         }
 
-        if (node.Children.Length < 2 || (node.CutAlongX ? x != node.X + node.Dx : y != node.Y + node.Dy))
+        if (node.Children.Length < 2 || (node.AlongX ? x != node.X + node.Dx : y != node.Y + node.Dy))
             yield return $"the children do not fill {node}";
     }
 
@@ -65,7 +66,7 @@ public static class SheetCheck
         }
     }
 
-    private static void Count(SheetNode node, int times, long[] placed)
+    private static void Count(LayoutNode node, int times, long[] placed)
     {
         if (node.Item is { } item)
             placed[item] += times;

@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Benchmarks;
 
@@ -43,7 +44,7 @@ public sealed record SheetLayoutLine(int Stock, int Times, IReadOnlyList<long[]>
     public static SheetLayoutLine From(SheetInstance instance, SheetLayout layout) =>
         new(layout.Stock, layout.Times, [.. Below(layout.Root, instance.Kerf)]);
 
-    private static IEnumerable<long[]> Below(SheetNode node, long kerf) =>
+    private static IEnumerable<long[]> Below(LayoutNode node, long kerf) =>
         node.Item is { } item
             ?
             [

@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Benchmarks;
 
@@ -21,7 +22,7 @@ public sealed record Packing(IReadOnlyList<IReadOnlyList<Placed>> Sheets)
     /// <summary>True when edge-to-edge cuts can free every piece of every sheet.</summary>
     public bool Cuttable => Sheets.All(sheet => IsCuttable([.. sheet]));
 
-    private static IEnumerable<Placed> Below(SheetNode node) =>
+    private static IEnumerable<Placed> Below(LayoutNode node) =>
         node.Item is { } item ? [new(item, node.X, node.Y, node.Dx, node.Dy)] : node.Children.SelectMany(Below);
 
     private static IEnumerable<string> SheetFaults(SheetProblem problem, IReadOnlyList<Placed> sheet)

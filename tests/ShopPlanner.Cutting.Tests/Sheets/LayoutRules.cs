@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;
 
@@ -36,7 +37,7 @@ internal static class LayoutRules
         Assert.Equal(solution.Bound == solution.Cost, solution.Proven);
     }
 
-    private static void CheckNode(SheetProblem problem, SheetNode node, int times, int[] placed)
+    private static void CheckNode(SheetProblem problem, LayoutNode node, int times, int[] placed)
     {
         Assert.True(node.Dx > 0 && node.Dy > 0);
         if (node.Item is { } index)
@@ -54,16 +55,16 @@ internal static class LayoutRules
             CheckNode(problem, child, times, placed);
     }
 
-    private static void CheckRow(SheetNode node)
+    private static void CheckRow(LayoutNode node)
     {
         Assert.True(node.Children.Length > 1);
         var (x, y) = (node.X, node.Y);
         foreach (var child in node.Children)
         {
             Assert.Equal((x, y), (child.X, child.Y));
-            Assert.Equal(node.CutAlongX ? node.Dy : node.Dx, node.CutAlongX ? child.Dy : child.Dx);
-            (x, y) = node.CutAlongX ? (x + child.Dx, y) : (x, y + child.Dy);
+            Assert.Equal(node.AlongX ? node.Dy : node.Dx, node.AlongX ? child.Dy : child.Dx);
+            (x, y) = node.AlongX ? (x + child.Dx, y) : (x, y + child.Dy);
         }
-        Assert.Equal(node.CutAlongX ? node.X + node.Dx : node.Y + node.Dy, node.CutAlongX ? x : y);
+        Assert.Equal(node.AlongX ? node.X + node.Dx : node.Y + node.Dy, node.AlongX ? x : y);
     }
 }

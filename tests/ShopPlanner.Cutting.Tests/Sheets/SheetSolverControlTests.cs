@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;
@@ -73,6 +74,6 @@ public class SheetSolverControlTests
     private static string Text(SheetSolution solution) =>
         string.Join('\n', solution.Layouts.Select(l => $"{l.Stock} x{l.Times} {Text(l.Root)}"));
 
-    private static string Text(SheetNode node) =>
+    private static string Text(LayoutNode node) =>
         $"({node.X} {node.Y} {node.Dx} {node.Dy} {node.Item} {node.Turned} {string.Concat(node.Children.Select(Text))})";
 }

@@ -1,5 +1,6 @@
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets;
+using ShopPlanner.Cutting.Trees;
 using static ShopPlanner.Cutting.Tests.Sheets.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Sheets;
@@ -96,8 +97,8 @@ public class SheetSolverLeftoverTests
         Assert.Equal(4, Assert.Single(solution.Layouts).Times);
     }
 
-    private static IEnumerable<SheetNode> Remnants(SheetSolution solution) => solution.Layouts.SelectMany(l => Remnants(l.Root));
+    private static IEnumerable<LayoutNode> Remnants(SheetSolution solution) => solution.Layouts.SelectMany(l => Remnants(l.Root));
 
-    private static IEnumerable<SheetNode> Remnants(SheetNode node) =>
+    private static IEnumerable<LayoutNode> Remnants(LayoutNode node) =>
         node.Item is null && node.Children.IsEmpty ? [node] : node.Children.SelectMany(Remnants);
 }

@@ -69,6 +69,6 @@ internal sealed class PackingWorth(SheetModel model)
         var stock = model.Problem.Stocks[tree.Stock];
         if (model.Rule is { } rule)
             return rule.Write(tree) is { } layout ? LeftoverValue.OfAll(stock, layout) : 0;
-        return LeftoverValue.OfAll(stock, new LayoutWriter(stock).Write(Branch.From(tree, model.Scale.X, model.Scale.Y)));
+        return LeftoverValue.OfAll(stock, new LayoutWriter(stock).Write(tree.Read(model.Scale.X, model.Scale.Y)));
     }
 }

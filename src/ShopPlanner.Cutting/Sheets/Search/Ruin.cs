@@ -4,7 +4,7 @@ using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Search;
 
-/// <summary>Takes pieces out: whole sheets, branches of the cut tree, single pieces. A sheet that cannot be cut any more without
+/// <summary>Takes pieces out: whole sheets, subtrees of the cut tree, single pieces. A sheet that cannot be cut any more without
 /// what was taken out goes altogether.</summary>
 internal sealed class Ruin(RandomSource random)
 {
@@ -25,7 +25,7 @@ internal sealed class Ruin(RandomSource random)
     {
         var tree = draft.Own(index);
         if (random.Happens(0.5))
-            TakeBranch(draft, tree);
+            TakeSubtree(draft, tree);
         else
             TakeSome(draft, tree);
         tree.Compact();
@@ -33,7 +33,7 @@ internal sealed class Ruin(RandomSource random)
             draft.Close(index);
     }
 
-    private void TakeBranch(PackingDraft draft, CutTree tree)
+    private void TakeSubtree(PackingDraft draft, CutTree tree)
     {
         var node = random.Below(tree.Count);
         var end = tree.EndOf(node);

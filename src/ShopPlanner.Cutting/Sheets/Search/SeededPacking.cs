@@ -1,4 +1,3 @@
-using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets.Model;
 using ShopPlanner.Cutting.Sheets.Packings;
 using ShopPlanner.Cutting.Trees;
@@ -28,27 +27,27 @@ internal sealed class SeededPacking(SheetModel model)
         return draft.Now.Trees.Count == 0 ? null : draft;
     }
 
-    private CutTree? Tree(StockType stock, SheetSeedNode seed)
+    private CutTree? Tree(StockType stock, LayoutNode seed)
     {
-        if (Read(seed)?.Within(stock.W, stock.H) is not { } root)
+        if (Read(seed) is not { } whole || SeedTrimming.Within(whole, stock.W, stock.H) is not { } root)
             return null;
-        CutNode[] nodes = [.. root.Preorder()];
+        CutNode[] nodes = [.. SeedTrimming.Preorder(root)];
         return Array.TrueForAll(nodes, node => CutTree.CanBe(node.Depth))
             ? CutTree.Of(stock.Index, stock.W, stock.H, model.Types.Length, root.AlongX, nodes)
             : null;
     }
 
     // A part that can lie one way only is left out where it lies the other way.
-    private SeedBranch? Read(SheetSeedNode node)
+    private LayoutNode? Read(LayoutNode node)
     {
         if (node.Item is not { } item)
-            return SeedBranch.Join(node.CutAlongX, node.Children.Select(Read));
+            return SeedTrimming.Join(node.AlongX, node.Children.Select(Read));
         var (type, wanted) = (model.Types[typeOf[item]], model.Problem.Items[item]);
         var (w, h) = (wanted.Dx / model.Scale.X, wanted.Dy / model.Scale.Y);
         if (node.Turned)
             (w, h) = (h, w);
         return (w == type.W && h == type.H) || (type.CanTurn && w == type.H && h == type.W)
-            ? SeedBranch.Part(typeOf[item], w, h)
+            ? LayoutNode.Piece(typeOf[item], false, 0, 0, w, h)
             : null;
     }
 }

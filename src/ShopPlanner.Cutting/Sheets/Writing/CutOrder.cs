@@ -8,11 +8,11 @@ namespace ShopPlanner.Cutting.Sheets.Writing;
 /// </summary>
 internal static class CutOrder
 {
-    public static List<Branch> Sorted(Branch cut) =>
+    public static List<LayoutNode> Sorted(LayoutNode cut) =>
         [
             .. cut
                 .Children.OrderByDescending(c => cut.AlongX ? c.Dy : c.Dx)
                 .ThenByDescending(c => cut.AlongX ? c.Dx : c.Dy)
-                .ThenBy(c => c.Type),
+                .ThenBy(c => c.Item ?? -1),
         ];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sheets.Model;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Writing;
 
@@ -15,7 +16,7 @@ internal sealed class HandOut(SheetModel model)
     /// <summary>Pieces of each item that were not handed out.</summary>
     public ImmutableArray<int> Rest() => [.. rest];
 
-    public IEnumerable<SheetLayout> Split(int stock, int times, SheetNode root)
+    public IEnumerable<SheetLayout> Split(int stock, int times, LayoutNode root)
     {
         while (times > 0)
         {
@@ -26,14 +27,14 @@ internal sealed class HandOut(SheetModel model)
     }
 
     /// <summary>The most sheets that every place can be given to one item in.</summary>
-    private int Together(SheetNode root, int times)
+    private int Together(LayoutNode root, int times)
     {
         while (times > 1 && !CanName(root, times))
             times--;
         return times;
     }
 
-    private bool CanName(SheetNode root, int times)
+    private bool CanName(LayoutNode root, int times)
     {
         var kept = (int[])rest.Clone();
         var possible = Places(root).All(type => Take(type, times) >= 0);
@@ -41,7 +42,7 @@ internal sealed class HandOut(SheetModel model)
         return possible;
     }
 
-    private static IEnumerable<int> Places(SheetNode node) => node.Item is { } type ? [type] : node.Children.SelectMany(Places);
+    private static IEnumerable<int> Places(LayoutNode node) => node.Item is { } type ? [type] : node.Children.SelectMany(Places);
 
     private int Take(int type, int times)
     {
@@ -55,7 +56,7 @@ internal sealed class HandOut(SheetModel model)
         return -1;
     }
 
-    private SheetNode Name(SheetNode node, int times)
+    private LayoutNode Name(LayoutNode node, int times)
     {
         if (node.Item is not { } type)
             return node with { Children = [.. node.Children.Select(c => Name(c, times))] };

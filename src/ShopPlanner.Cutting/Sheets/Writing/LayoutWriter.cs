@@ -10,18 +10,18 @@ namespace ShopPlanner.Cutting.Sheets.Writing;
 /// long for the saw.</param>
 internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValue)
 {
-    public SheetNode Write(Branch root) => Fill(root, 0, 0, stock.Dx, stock.Dy);
+    public LayoutNode Write(LayoutNode root) => Fill(root, 0, 0, stock.Dx, stock.Dy);
 
-    /// <summary>A rectangle that holds the branch.</summary>
-    public SheetNode Fill(Branch branch, long x, long y, long dx, long dy) =>
-        branch.Type >= 0 ? FillPart(branch, x, y, dx, dy) : FillCut(branch, x, y, dx, dy);
+    /// <summary>A rectangle that holds the node.</summary>
+    public LayoutNode Fill(LayoutNode node, long x, long y, long dx, long dy) =>
+        node.Item is { } item ? FillPart(node, item, x, y, dx, dy) : FillCut(node, x, y, dx, dy);
 
     /// <summary>A part alone on a larger rectangle is trimmed by the cut that leaves the more valuable remnants first.</summary>
-    private SheetNode FillPart(Branch part, long x, long y, long dx, long dy)
+    private LayoutNode FillPart(LayoutNode part, int item, long x, long y, long dx, long dy)
     {
-        var list = new List<Branch> { part };
+        var list = new List<LayoutNode> { part };
         if (part.Dx == dx && part.Dy == dy)
-            return new SheetNode(x, y, dx, dy, part.Type, false, false, []);
+            return LayoutNode.Piece(item, false, x, y, dx, dy);
         if (part.Dx == dx)
             return FillList(list, false, x, y, dx, dy);
         if (part.Dy == dy)
@@ -31,10 +31,10 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
         return FillList(list, first >= second && dy <= highest, x, y, dx, dy);
     }
 
-    private SheetNode FillCut(Branch cut, long x, long y, long dx, long dy) =>
+    private LayoutNode FillCut(LayoutNode cut, long x, long y, long dx, long dy) =>
         FillList(CutOrder.Sorted(cut), cut.AlongX, x, y, dx, dy);
 
-    private SheetNode FillList(List<Branch> children, bool alongX, long x, long y, long dx, long dy)
+    private LayoutNode FillList(List<LayoutNode> children, bool alongX, long x, long y, long dx, long dy)
     {
         var used = children.Sum(c => alongX ? c.Dx : c.Dy);
         var slack = (alongX ? dx : dy) - used;
@@ -42,15 +42,15 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
         return FillFrom(new(stairs, children, alongX, slack), 0, x, y, dx, dy);
     }
 
-    private sealed record Row(Staircase Stairs, List<Branch> Children, bool AlongX, long Slack);
+    private sealed record Row(Staircase Stairs, List<LayoutNode> Children, bool AlongX, long Slack);
 
     /// <summary>Children from <paramref name="from"/> on, and the slack, fill the rectangle.</summary>
-    private SheetNode FillFrom(Row row, int from, long x, long y, long dx, long dy)
+    private LayoutNode FillFrom(Row row, int from, long x, long y, long dx, long dy)
     {
         var group = GroupAfter(row, from, dx, dy);
         if (group == from)
             return FillTrimmed(row, from, x, y, dx, dy);
-        var nodes = new List<SheetNode>();
+        var nodes = new List<LayoutNode>();
         var (px, py) = (x, y);
         for (var i = from; i < group; i++)
         {
@@ -62,7 +62,7 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
         if (group < row.Children.Count)
             nodes.Add(FillFrom(row, group, px, py, restX, restY));
         else if (restX > 0 && restY > 0)
-            nodes.Add(Remnant(px, py, restX, restY));
+            nodes.Add(LayoutNode.Remnant(px, py, restX, restY));
         return Join(nodes, row.AlongX, x, y, dx, dy);
     }
 
@@ -77,22 +77,20 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
         return row.Children[from].Dy < dy ? from : row.Children.Count;
     }
 
-    private SheetNode FillTrimmed(Row row, int from, long x, long y, long dx, long dy)
+    private LayoutNode FillTrimmed(Row row, int from, long x, long y, long dx, long dy)
     {
         var height = row.AlongX ? row.Children[from].Dy : row.Children[from].Dx;
         return row.AlongX
-            ? Join([FillFrom(row, from, x, y, dx, height), Remnant(x, y + height, dx, dy - height)], false, x, y, dx, dy)
-            : Join([FillFrom(row, from, x, y, height, dy), Remnant(x + height, y, dx - height, dy)], true, x, y, dx, dy);
+            ? Join([FillFrom(row, from, x, y, dx, height), LayoutNode.Remnant(x, y + height, dx, dy - height)], false, x, y, dx, dy)
+            : Join([FillFrom(row, from, x, y, height, dy), LayoutNode.Remnant(x + height, y, dx - height, dy)], true, x, y, dx, dy);
     }
 
-    private static SheetNode Remnant(long x, long y, long dx, long dy) => new(x, y, dx, dy, null, false, false, []);
-
     /// <summary>One cut node; nodes that are cut the same way are drawn up into it.</summary>
-    private static SheetNode Join(List<SheetNode> nodes, bool alongX, long x, long y, long dx, long dy)
+    private static LayoutNode Join(List<LayoutNode> nodes, bool alongX, long x, long y, long dx, long dy)
     {
         if (nodes.Count == 1)
             return nodes[0];
-        var flat = nodes.SelectMany(n => n.Children.Length > 0 && n.CutAlongX == alongX ? n.Children : [n]);
-        return new SheetNode(x, y, dx, dy, null, false, alongX, [.. flat]);
+        var flat = nodes.SelectMany(n => n.Children.Length > 0 && n.AlongX == alongX ? n.Children : [n]);
+        return new LayoutNode(x, y, dx, dy, null, false, alongX, [.. flat]);
     }
 }

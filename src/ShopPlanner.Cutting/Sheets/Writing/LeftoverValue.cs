@@ -1,4 +1,5 @@
 using ShopPlanner.Cutting.Problems;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Writing;
 
@@ -16,7 +17,7 @@ internal static class LeftoverValue
     public static double OfUntouched(SheetStock stock) => stock.FromBin ? Math.Pow((double)stock.Dx * stock.Dy, Power) : 0;
 
     /// <summary>Of all remnants of a layout.</summary>
-    public static double OfAll(SheetStock stock, SheetNode node)
+    public static double OfAll(SheetStock stock, LayoutNode node)
     {
         if (node.Item is not null)
             return 0;

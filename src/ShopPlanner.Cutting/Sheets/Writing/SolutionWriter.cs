@@ -25,8 +25,8 @@ internal sealed class SolutionWriter(SheetModel model)
         return new SheetSolution(written, unmet, packing.Cost, bound, unmet.All(u => u == 0), packing.Cost == bound);
     }
 
-    private SheetNode Root(CutTree tree) =>
+    private LayoutNode Root(CutTree tree) =>
         model.Rule is { } rule
             ? rule.Write(tree) ?? throw new InvalidOperationException("A layout was kept that cannot be cut within the limits.")
-            : new LayoutWriter(problem.Stocks[tree.Stock]).Write(Branch.From(tree, model.Scale.X, model.Scale.Y));
+            : new LayoutWriter(problem.Stocks[tree.Stock]).Write(tree.Read(model.Scale.X, model.Scale.Y));
 }

@@ -7,7 +7,7 @@ namespace ShopPlanner.Cutting.Sheets.Writing;
 /// Where to cut the free space above children of falling height off: the children from some point on, with the slack beside
 /// them, may be cut off as one group first, which joins the free space above them into one rectangle.
 /// </summary>
-internal sealed class Staircase(SheetStock stock, bool alongX, IReadOnlyList<Branch> children, long slack)
+internal sealed class Staircase(SheetStock stock, bool alongX, IReadOnlyList<LayoutNode> children, long slack)
 {
     private readonly double[] value = new double[children.Count + 1];
     private readonly int[] next = new int[children.Count + 1];

@@ -1,25 +1,25 @@
 using System.Collections.Immutable;
-using ShopPlanner.Cutting.Problems;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>Finds the edge-to-edge cuts between pieces that lie in a layout.</summary>
-internal static class SeedTree
+internal static class SeedLayout
 {
     /// <summary>The tree of cuts; null where the pieces cannot be freed by such cuts.</summary>
-    public static SheetSeedNode? Of(ImmutableArray<KeptPiece> pieces)
+    public static LayoutNode? Of(ImmutableArray<KeptPiece> pieces)
     {
         if (pieces.Length == 1)
-            return new(pieces[0].Part, pieces[0].Turned, false, []);
+            return LayoutNode.Piece(pieces[0].Part, pieces[0].Turned, 0, 0, 0, 0);
         return Split(pieces, true) ?? Split(pieces, false);
     }
 
-    private static SheetSeedNode? Split(ImmutableArray<KeptPiece> pieces, bool alongX)
+    private static LayoutNode? Split(ImmutableArray<KeptPiece> pieces, bool alongX)
     {
         var groups = Groups(pieces, alongX);
         if (groups.Count < 2)
             return null;
-        var children = ImmutableArray.CreateBuilder<SheetSeedNode>(groups.Count);
+        var children = ImmutableArray.CreateBuilder<LayoutNode>(groups.Count);
         foreach (var group in groups)
         {
             if (Of(group) is not { } child)
@@ -27,7 +27,7 @@ internal static class SeedTree
             children.Add(child);
         }
 
-        return new(null, false, alongX, children.MoveToImmutable());
+        return new(0, 0, 0, 0, null, false, alongX, children.MoveToImmutable());
     }
 
     // Pieces in order along the axis; where none reaches beyond the next one's start, a cut runs through.

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using ShopPlanner.Cutting.Problems;
-using ShopPlanner.Cutting.Sequence;
+using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 
@@ -8,45 +7,45 @@ namespace ShopPlanner.Cutting.Planning;
 /// <param name="job">The job.</param>
 /// <param name="scaleX">Ticks of a node's measure along x.</param>
 /// <param name="scaleY">Ticks of a node's measure along y.</param>
-internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
+internal sealed class WoodWriter(Job job, long scaleX, long scaleY)
 {
     private readonly long? widestRip = job.IsLimited ? job.Saw.WidestRip?.Ticks : null;
 
-    public Slab Write(SheetNode root, CutStock stock) => root.ByStore ? Panels(root, stock) : Real(root, stock)!;
+    public LayoutNode Write(LayoutNode root, CutStock stock) => root.ByStore ? Panels(root, stock) : Real(root, stock)!;
 
     // What is no wider than a kerf is sawdust.
-    private Slab? Real(SheetNode node, CutStock stock)
+    private LayoutNode? Real(LayoutNode node, CutStock stock)
     {
         var (dx, dy) = ((node.Dx * scaleX) - job.Kerf, (node.Dy * scaleY) - job.Kerf);
         if (dx <= 0 || dy <= 0)
             return null;
         var (x, y) = (job.StartX(stock) + (node.X * scaleX), job.StartY(stock) + (node.Y * scaleY));
         if (node.Item is { } item)
-            return Slab.Piece(job.Parts[item].Id, node.Turned, x, y, dx, dy);
-        var children = node.Children.Select(child => Real(child, stock)).OfType<Slab>().ToImmutableArray();
-        return new(x, y, dx, dy, null, false, node.CutAlongX, node.CutAlongX ? children : Peeled(children));
+            return LayoutNode.Piece(item, node.Turned, x, y, dx, dy);
+        var children = node.Children.Select(child => Real(child, stock)).OfType<LayoutNode>().ToImmutableArray();
+        return new(x, y, dx, dy, null, false, node.AlongX, node.AlongX ? children : Peeled(children));
     }
 
     // Beside something wider than the fence opens, waste and leftovers can only be taken off in strips that it does open for.
-    private ImmutableArray<Slab> Peeled(ImmutableArray<Slab> rows)
+    private ImmutableArray<LayoutNode> Peeled(ImmutableArray<LayoutNode> rows)
     {
-        if (widestRip is not { } widest || !rows.Any(row => row.HasPart && row.Dy > widest))
+        if (widestRip is not { } widest || !rows.Any(row => row.HasItem && row.Dy > widest))
             return rows;
-        return [.. rows.SelectMany(row => row.HasPart ? [row] : Strips(row, widest))];
+        return [.. rows.SelectMany(row => row.HasItem ? [row] : Strips(row, widest))];
     }
 
-    private IEnumerable<Slab> Strips(Slab row, long widest)
+    private IEnumerable<LayoutNode> Strips(LayoutNode row, long widest)
     {
         for (var y = row.Y; y < row.EndY; y += widest + job.Kerf)
-            yield return Slab.Remnant(row.X, y, row.Dx, Math.Min(widest, row.EndY - y));
+            yield return LayoutNode.Remnant(row.X, y, row.Dx, Math.Min(widest, row.EndY - y));
     }
 
     // Each panel reaches to the store's cuts; what becomes of it, if anything remains, lies inside the wood that was left on for
     // their tolerance.
-    private Slab Panels(SheetNode root, CutStock stock)
+    private LayoutNode Panels(LayoutNode root, CutStock stock)
     {
-        var alongX = root.CutAlongX;
-        var panels = ImmutableArray.CreateBuilder<Slab>();
+        var alongX = root.AlongX;
+        var panels = ImmutableArray.CreateBuilder<LayoutNode>();
         var start = 0L;
         foreach (var child in root.Children)
         {
@@ -60,14 +59,14 @@ internal sealed class SlabWriter(Job job, long scaleX, long scaleY)
         return new(0, 0, stock.Length.Ticks, stock.Width.Ticks, null, false, alongX, panels.ToImmutable()) { ByStore = true };
     }
 
-    private long Trimmed(SheetNode node, bool alongX, CutStock stock) =>
+    private long Trimmed(LayoutNode node, bool alongX, CutStock stock) =>
         alongX
             ? job.StartX(stock) + ((node.X + node.Dx) * scaleX) - job.Kerf
             : job.StartY(stock) + ((node.Y + node.Dy) * scaleY) - job.Kerf;
 
-    private static Slab Panel(Slab? inner, bool alongX, long start, long end, CutStock stock)
+    private static LayoutNode Panel(LayoutNode? inner, bool alongX, long start, long end, CutStock stock)
     {
-        ImmutableArray<Slab> children = inner is null ? [] : [inner];
+        ImmutableArray<LayoutNode> children = inner is null ? [] : [inner];
         return alongX
             ? new(start, 0, end - start, stock.Width.Ticks, null, false, alongX, children)
             : new(0, start, stock.Length.Ticks, end - start, null, false, alongX, children);
