@@ -1,0 +1,57 @@
+using System.Security.Cryptography;
+using System.Text;
+using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting.Planning;
+
+namespace ShopPlanner.Cutting.Tests.Planner;
+
+/// <summary>
+/// The version of the planner is true: as long as it stays the same, the same requests get the same plans. The search ends after
+/// a number of rounds and no clock is asked, so that a fast machine and a slow one come to one plan.
+/// </summary>
+public sealed class PlannerVersionTests
+{
+    private static readonly SearchControl Steps = new()
+    {
+        Iterations = 40,
+        Workers = 1,
+        Seed = 3,
+    };
+
+    /// <summary>The plans that <see cref="CutPlanner.Version"/> makes: the first half of a SHA-256 of each as a document.</summary>
+    private static readonly Dictionary<string, string> Pinned = new()
+    {
+        ["boards"] = "b9b4d970dee8e0db05b167bd4e2e3e41",
+        ["boards of limited stock"] = "6e645ef95505e1936579833e922d179c",
+        ["many boards"] = "ba51cdcac7a74eff4a5c25f9235c3023",
+        ["ripped boards"] = "940cce510f288794cc4ae93ac82327b6",
+        ["sheets"] = "d5653d358418a2a2454805bad7b02919",
+        ["many sheets"] = "b19b2a6996867636be23e2bca3fe9a6a",
+        ["sheets of limited stock"] = "f5bc9c5d0ff0b994c953dfb589e1418a",
+        ["sheets without a price"] = "deda67dc2e637416e3164e58da718dbc",
+        ["sheets within limits of saw, store and car"] = "e8bba5f95c32e53290bd5da3f21a4e60",
+        ["boards and sheets"] = "23ab056ede3371fb4a91073b34ffa32f",
+    };
+
+    public static TheoryData<string> Names() => [.. PinnedRequests.All().Select(one => one.Name)];
+
+    [Fact]
+    public void Every_request_has_its_plan_pinned() =>
+        Assert.Equal(PinnedRequests.All().Select(one => one.Name).Order(), Pinned.Keys.Order());
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_version_of_the_planner_makes_the_same_plan_of_the_same_request(string name)
+    {
+        var request = PinnedRequests.All().Single(one => one.Name == name).Request;
+        var hash = Hash(Some.Planned(request, Steps));
+        Assert.True(
+            Pinned.GetValueOrDefault(name) == hash,
+            $"The plan of '{name}' is {hash} now. If plans change on purpose, raise CutPlanner.Version (now "
+                + $"\"{CutPlanner.Version}\") and pin the new plans here; if not, the change has a fault."
+        );
+    }
+
+    private static string Hash(CutPlan plan) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(CutPlanJson.Write(plan with { Seconds = 0 }))))[..32];
+}
