@@ -52,30 +52,6 @@ public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetE
     public Length? LongestCrosscut { get; init; }
 }
 
-/// <summary>The least size of a leftover worth keeping; null keeps none of that form.</summary>
-/// <param name="BoardLength">Least length of a board leftover of the full width.</param>
-/// <param name="SheetLength">Least longer side of a sheet leftover.</param>
-/// <param name="SheetWidth">Least shorter side of a sheet leftover.</param>
-public sealed record KeepRule(Length? BoardLength, Length? SheetLength, Length? SheetWidth)
-{
-    /// <summary>
-    /// True when a leftover is worth keeping. A sheet's: longer side by longer, shorter by shorter. A board's: long enough and, where
-    /// it was ripped, at least half as wide as the board (our rule: a narrower strip is rarely found again).
-    /// </summary>
-    /// <param name="material">What it is of.</param>
-    /// <param name="along">Its size along the grain.</param>
-    /// <param name="across">Its size across the grain.</param>
-    public bool Keeps(CutMaterial material, Length along, Length across)
-    {
-        ArgumentNullException.ThrowIfNull(material);
-        if (material.Form == StockForm.Board)
-            return along >= BoardLength && across.Ticks * 2 >= material.Width!.Value.Ticks;
-        return this is { SheetLength: { } length, SheetWidth: { } width }
-            && Length.Max(along, across) >= Length.Max(length, width)
-            && Length.Min(along, across) >= Length.Min(length, width);
-    }
-}
-
 /// <summary>How a material comes.</summary>
 public enum StockForm
 {

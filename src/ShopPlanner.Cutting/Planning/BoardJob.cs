@@ -35,7 +35,7 @@ internal sealed class BoardJob
     private JobResult Solve(SearchControl control, ImmutableArray<KeptLayout> start)
     {
         var problem = new BoardProblem(
-            [.. stocks.Select(Model)],
+            [.. stocks.Select(new BoardMeasure(job, scale).Of)],
             [.. parts.Sizes.Select(size => new BoardItem((size.Length.Ticks + job.Kerf) / scale, size.Pieces))]
         )
         {
@@ -44,12 +44,6 @@ internal sealed class BoardJob
         var solution = BoardSolver.Solve(problem, control);
         ImmutableArray<CutUpStock> cut = [.. solution.Patterns.SelectMany(Lay)];
         return new(cut, parts.Rest(), solution.Cost, solution.Bound, solution is { Complete: false, Proven: true });
-    }
-
-    private BoardStock Model(CutStock stock)
-    {
-        long? keep = job.Keep.BoardLength is { } least ? Scale.Up(least.Ticks + job.Kerf, scale) : null;
-        return new(Math.Max(1, (job.UsableX(stock) + job.Kerf) / scale), job.Weight(stock), stock.Quantity, stock.Offcut, keep);
     }
 
     // Layouts that differ in the names of their parts only are one pattern.

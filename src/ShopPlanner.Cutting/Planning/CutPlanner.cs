@@ -12,7 +12,7 @@ namespace ShopPlanner.Cutting.Planning;
 public sealed class CutPlanner
 {
     /// <summary>Rises whenever the same request may get another plan.</summary>
-    public const string Version = "1";
+    public const string Version = "2";
 
     private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(12);
 

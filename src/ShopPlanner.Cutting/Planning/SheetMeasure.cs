@@ -11,29 +11,25 @@ namespace ShopPlanner.Cutting.Planning;
 /// <param name="scaleY">Divides along y.</param>
 internal sealed class SheetMeasure(Job job, long scaleX, long scaleY)
 {
-    public SheetStock Of(CutStock stock)
-    {
-        var (keepX, keepY) = KeepSides();
-        return new(
+    public SheetStock Of(CutStock stock) =>
+        new(
             (job.UsableX(stock) + job.Kerf) / scaleX,
             (job.UsableY(stock) + job.Kerf) / scaleY,
             job.Weight(stock),
             stock.Quantity,
-            stock.Offcut,
-            keepX is { } x ? Scale.Up(x + job.Kerf, scaleX) : null,
-            keepY is { } y ? Scale.Up(y + job.Kerf, scaleY) : null
-        );
-    }
+            stock.Offcut
+        )
+        {
+            Keep = [.. job.Keep.LeastSizes(job.Material).Select(Sides)],
+        };
 
     public SheetItem Of(CutPart part) =>
         new((part.Length.Ticks + job.Kerf) / scaleX, (part.Width.Ticks + job.Kerf) / scaleY, job.CanTurn(part), part.Quantity);
 
-    private (long? X, long? Y) KeepSides() =>
-        job.IsBoard
-            ? job.Keep.BoardLength is { } length
-                ? (length.Ticks, job.Material.Width!.Value.Ticks / 2)
-                : (null, null)
-            : job.Keep is { SheetLength: { } x, SheetWidth: { } y }
-                ? (x.Ticks, y.Ticks)
-                : (null, null);
+    // What is no larger than nothing is no leftover, whatever the rule says.
+    private LeastSides Sides(LeastSize least) =>
+        new(
+            Scale.Up(Math.Max(1, least.Along.Ticks) + job.Kerf, scaleX),
+            Scale.Up(Math.Max(1, least.Across.Ticks) + job.Kerf, scaleY)
+        );
 }

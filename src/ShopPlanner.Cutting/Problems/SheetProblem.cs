@@ -33,10 +33,26 @@ public sealed record SheetSeed(int Stock, int Times, LayoutNode Root);
 /// <param name="Cost">Of one, zero or more.</param>
 /// <param name="Available">How many; null for as many as wanted.</param>
 /// <param name="FromBin">True for an offcut: among plans of equal cost, using these is preferred.</param>
-/// <param name="KeepDx">With <paramref name="KeepDy"/>: a free rectangle is worth keeping when its longer side reaches the
-/// larger and its shorter side the smaller of the two; null where none is kept.</param>
-/// <param name="KeepDy">See <paramref name="KeepDx"/>.</param>
-public sealed record SheetStock(long Dx, long Dy, long Cost, int? Available, bool FromBin, long? KeepDx, long? KeepDy);
+public sealed record SheetStock(long Dx, long Dy, long Cost, int? Available, bool FromBin)
+{
+    /// <summary>A free rectangle is worth keeping when it is at least as large, both ways, as one of these; empty where none is
+    /// kept.</summary>
+    public ImmutableArray<LeastSides> Keep { get; init; } = [];
+
+    /// <summary>Returns whether a free rectangle is worth keeping.</summary>
+    public bool Keeps(long dx, long dy)
+    {
+        foreach (var least in Keep)
+            if (dx >= least.Dx && dy >= least.Dy)
+                return true;
+        return false;
+    }
+}
+
+/// <summary>Sides that a free rectangle must reach to be worth keeping.</summary>
+/// <param name="Dx">The least extent along the stock's length, kerf included, more than zero.</param>
+/// <param name="Dy">The least extent across, kerf included, more than zero.</param>
+public readonly record struct LeastSides(long Dx, long Dy);
 
 /// <summary>One size wanted.</summary>
 /// <param name="Dx">Along the stock's length, plus kerf.</param>

@@ -13,7 +13,8 @@ internal static class LayoutCheck
         string where
     )
     {
-        var sheet = request.Materials.First(one => one.Id == stock.Material).Form == StockForm.Sheet;
+        var material = request.Materials.First(one => one.Id == stock.Material);
+        var sheet = material.Form == StockForm.Sheet;
         if (layout.Copies < 1)
             yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
         foreach (
@@ -23,6 +24,8 @@ internal static class LayoutCheck
         )
             yield return fault;
         foreach (var fault in Whole(request, stock, sheet, layout, where))
+            yield return fault;
+        foreach (var fault in Kept(request.Keep, material, layout, where))
             yield return fault;
         foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where))
             yield return fault;
@@ -80,17 +83,29 @@ internal static class LayoutCheck
         var all = new Box(0, 0, stock.Length.Ticks, stock.Width.Ticks);
         if (layout.Leftovers.Any(left => !all.Contains(Box.Of(left)) || !left.Dx.IsPositive || !left.Dy.IsPositive))
             yield return Fault.Of(where, layout.Stock, "has a leftover outside the stock");
-        if (layout.Leftovers.Any(left => left.Keep && !IsWorthKeeping(request.Keep, sheet, left)))
-            yield return Fault.Of(where, layout.Stock, "has a leftover to keep that is smaller than what is worth keeping");
     }
 
-    private static bool IsWorthKeeping(KeepRule keep, bool sheet, Leftover left)
+    private static IEnumerable<Fault> Kept(KeepRule keep, CutMaterial material, Layout layout, string where)
     {
-        if (!sheet)
-            return left.Dx >= keep.BoardLength;
-        if (keep is not { SheetLength: { } one, SheetWidth: { } other })
+        foreach (var left in layout.Leftovers.Where(left => left.Keep != IsWorthKeeping(keep, material, left)))
+            yield return Fault.Of(
+                where,
+                $"{left.Dx} × {left.Dy}",
+                left.Keep
+                    ? "is a leftover to keep that is smaller than what is worth keeping"
+                    : "is a leftover marked as waste that is worth keeping"
+            );
+    }
+
+    // The rule as its words have it, worked out here once more: the planner's own answer is what is checked.
+    private static bool IsWorthKeeping(KeepRule keep, CutMaterial material, Leftover left)
+    {
+        var (along, across) = (left.Dx.Ticks, left.Dy.Ticks);
+        if (material.Form == StockForm.Board)
+            return keep.BoardLength is { } length && along >= length.Ticks && 2 * across >= (material.Width?.Ticks ?? 0);
+        if (keep.SheetLength is not { } one || keep.SheetWidth is not { } other)
             return false;
-        return Length.Max(left.Dx, left.Dy) >= Length.Max(one, other) && Length.Min(left.Dx, left.Dy) >= Length.Min(one, other);
+        return (along >= one.Ticks && across >= other.Ticks) || (along >= other.Ticks && across >= one.Ticks);
     }
 
     private static bool HasSquareEnd(CutRequest request, CutStock stock, List<Box> boxes) =>

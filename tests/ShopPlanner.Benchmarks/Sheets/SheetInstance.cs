@@ -40,9 +40,7 @@ public sealed record SheetInstance(string Set, string Name, Turning Turning, She
             Side(sheet[1], scale, kerf) + kerf,
             1,
             null,
-            false,
-            null,
-            null
+            false
         );
         ImmutableArray<SheetItem> items =
         [

@@ -14,7 +14,7 @@ public class HardTinyTests
     public void Two_nearly_full_sheets_are_found(int seed)
     {
         var problem = new SheetProblem(
-            [new(5, 6, 3, null, false, null, null), new(4, 4, 3, null, false, null, null)],
+            [new(5, 6, 3, null, false), new(4, 4, 3, null, false)],
             [new(3, 4, true, 2), new(3, 5, true, 1), new(1, 4, false, 1), new(4, 3, false, 1)]
         );
         var solution = Solved(problem, Rounds(30_000) with { Seed = seed });

@@ -13,7 +13,7 @@ public sealed class PatternPoolTests
     [Fact]
     public void A_sheet_that_a_search_has_just_emptied_is_no_layout()
     {
-        var problem = new SheetProblem([new(100, 50, 1, null, false, null, null)], [new(20, 10, false, 2)]);
+        var problem = new SheetProblem([new(100, 50, 1, null, false)], [new(20, 10, false, 2)]);
         var pool = new PatternPool(SheetModel.From(problem));
         pool.Add(new CutTree());
         Assert.Equal(0, pool.Count);

@@ -12,7 +12,7 @@ internal static class Problems
     public static readonly Gen<SheetProblem> Small = Gen.Select(Stocks(20, 3), Items(14, 8), Join);
 
     public static SheetStock Sheet(long dx, long dy, long cost = 1, int? available = null) =>
-        new(dx, dy, cost, available, false, null, null);
+        new(dx, dy, cost, available, false);
 
     /// <summary>Solves, and fails where a rule is broken.</summary>
     public static SheetSolution Solved(SheetProblem problem, SearchControl control)

@@ -12,7 +12,7 @@ public class SheetSolverLeftoverTests
     [Fact]
     public void Free_space_is_left_as_one_large_rectangle()
     {
-        var stock = new SheetStock(100, 60, 1, null, false, 20, 20);
+        var stock = new SheetStock(100, 60, 1, null, false) { Keep = [new(20, 20)] };
         var problem = new SheetProblem([stock], [new(30, 20, true, 4), new(25, 10, true, 4)]);
         var solution = Solved(problem, Control);
         var largest = Remnants(solution).Max(r => r.Dx * r.Dy);
@@ -23,7 +23,7 @@ public class SheetSolverLeftoverTests
     public void Offcuts_are_used_before_new_stock_of_the_same_price()
     {
         var problem = new SheetProblem(
-            [new(100, 50, 10, null, false, null, null), new(100, 50, 10, 1, true, null, null)],
+            [new(100, 50, 10, null, false), new(100, 50, 10, 1, true)],
             [new(100, 25, false, 3)]
         );
         var solution = Solved(problem, Control);
@@ -42,7 +42,10 @@ public class SheetSolverLeftoverTests
     public void A_small_part_comes_from_the_small_offcut()
     {
         var problem = new SheetProblem(
-            [new(100, 100, 0, 1, true, 20, 20), new(30, 30, 0, 1, true, 20, 20)],
+            [
+                new(100, 100, 0, 1, true) { Keep = [new(20, 20)] },
+                new(30, 30, 0, 1, true) { Keep = [new(20, 20)] },
+            ],
             [new(25, 25, false, 1)]
         );
         var solution = Solved(problem, Control);

@@ -59,6 +59,23 @@ public sealed class BrokenPlanTests
             "smaller than what is worth keeping"
         ),
 
+        ["a strip less than half as wide as its board kept"] = (
+            p => p.Kept(Damage.New, left => left with { Dy = Some.Of("1 15/64") }),
+            "smaller than what is worth keeping"
+        ),
+        ["an end of a board worth keeping called waste"] = (
+            p => p.Kept(Damage.New, left => left with { Keep = false }),
+            "marked as waste that is worth keeping"
+        ),
+        ["a strip half as wide as its board called waste"] = (
+            p => p.Kept(Damage.New, left => left with { Dy = Some.Of("1 1/4"), Keep = false }),
+            "marked as waste that is worth keeping"
+        ),
+        ["a part of a sheet worth keeping called waste"] = (
+            p => p.Kept(Damage.Ply, left => left with { Dx = Some.Of("6"), Dy = Some.Of("12"), Keep = false }),
+            "marked as waste that is worth keeping"
+        ),
+
         // Cuts.
         ["a cut out of order"] = (p => p.Cut(Damage.Ply, 1, cut => cut with { N = 7 }), "is out of order"),
         ["a cut into a piece that is not there"] = (
@@ -132,6 +149,27 @@ public sealed class BrokenPlanTests
         var (spoil, message) = Ways[way];
         var faults = PlanVerifier.Check(Damage.Request, spoil(Damage.Sound));
         Assert.Contains(faults, fault => fault.Message.Contains(message, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(Damage.New, "6", "2 1/2", false)]
+    [InlineData(Damage.New, "12", "1 1/4", true)]
+    [InlineData(Damage.New, "12", "1 15/64", false)]
+    [InlineData(Damage.Ply, "12", "6", true)]
+    [InlineData(Damage.Ply, "6", "12", true)]
+    [InlineData(Damage.Ply, "11 63/64", "11 63/64", false)]
+    [InlineData(Damage.Ply, "40", "5 63/64", false)]
+    public void A_leftover_is_kept_just_when_the_rule_in_words_says_so(string stock, string dx, string dy, bool keep)
+    {
+        CutPlan Marked(bool kept) =>
+            Damage.Sound.Kept(stock, left => left with { Dx = Some.Of(dx), Dy = Some.Of(dy), Keep = kept });
+        bool IsRefused(bool kept) =>
+            PlanVerifier
+                .Check(Damage.Request, Marked(kept))
+                .Any(fault => fault.Message.Contains("worth keeping", StringComparison.Ordinal));
+        Assert.Equal((false, true), (IsRefused(keep), IsRefused(!keep)));
+        var material = Damage.Request.Materials.Single(one => Damage.Request.Stock.Single(s => s.Id == stock).Material == one.Id);
+        Assert.Equal(keep, Damage.Request.Keep.Keeps(material, Some.Of(dx), Some.Of(dy)));
     }
 
     private static Layout Closer(Layout layout) =>

@@ -29,7 +29,7 @@ internal sealed class PackingWorth(SheetModel model)
     private readonly HashSet<(bool, int)> settings = [];
 
     /// <summary>False when nothing is kept and there is no bin, so that leftovers of every packing are worth the same.</summary>
-    public bool Matters => model.Problem.Stocks.Any(s => s.FromBin || (s.KeepDx is not null && s.KeepDy is not null));
+    public bool Matters => model.Problem.Stocks.Any(s => s.FromBin || !s.Keep.IsEmpty);
 
     public Merit Of(Packing packing)
     {

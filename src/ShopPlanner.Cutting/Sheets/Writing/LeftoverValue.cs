@@ -11,7 +11,7 @@ internal static class LeftoverValue
 {
     private const double Power = 1.25;
 
-    public static double Of(SheetStock stock, long dx, long dy) => IsKept(stock, dx, dy) ? Math.Pow((double)dx * dy, Power) : 0;
+    public static double Of(SheetStock stock, long dx, long dy) => stock.Keeps(dx, dy) ? Math.Pow((double)dx * dy, Power) : 0;
 
     /// <summary>Of a stock left as it is; new stock is not bought then and counts nothing.</summary>
     public static double OfUntouched(SheetStock stock) => stock.FromBin ? Math.Pow((double)stock.Dx * stock.Dy, Power) : 0;
@@ -22,12 +22,5 @@ internal static class LeftoverValue
         if (node.Item is not null)
             return 0;
         return node.Children.IsEmpty ? Of(stock, node.Dx, node.Dy) : node.Children.Sum(child => OfAll(stock, child));
-    }
-
-    public static bool IsKept(SheetStock stock, long dx, long dy)
-    {
-        if (stock.KeepDx is not { } a || stock.KeepDy is not { } b)
-            return false;
-        return dx > 0 && dy > 0 && Math.Max(dx, dy) >= Math.Max(a, b) && Math.Min(dx, dy) >= Math.Min(a, b);
     }
 }
