@@ -3,8 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting;
 
-/// <summary>What parts are wanted and what stock can be had. Immutable; made by the services or read from a document by
-/// the Formats folder, both of which refuse one that breaks the rules noted on its members.</summary>
+/// <summary>What parts are wanted and what stock can be had. Immutable; whoever makes one or reads one from a document asks
+/// <see cref="Check"/> whether it keeps to the rules noted on its members.</summary>
 /// <param name="Unit">The unit the request was written in; plans are written in the same.</param>
 /// <param name="Saw">What the saw takes away.</param>
 /// <param name="Keep">The least leftover worth keeping.</param>
@@ -27,6 +27,15 @@ public sealed record CutRequest(
 
     /// <summary>What can be carried home; null for anything.</summary>
     public CarryLimit? Carry { get; init; }
+
+    /// <summary>Returns every breach of a rule: the member's path as in the document format, its value and what would be right. The
+    /// first hundred are listed and the rest counted in one more; empty where the request can be planned.</summary>
+    public ImmutableArray<Fault> Check()
+    {
+        var faults = new FaultList();
+        CutRequestRules.Check(CutRequestDraft.Of(this), faults.AddOnce);
+        return faults.ToImmutable();
+    }
 }
 
 /// <summary>First cuts that the store makes on its own saw.</summary>

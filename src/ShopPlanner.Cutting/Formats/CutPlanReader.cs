@@ -13,7 +13,7 @@ internal sealed class CutPlanReader(DocumentObject root, LengthUnit unit)
     private const int MostEntries = 200_000;
 
     // A search lasts a day at most; its plan may say a little more.
-    private const double MostSeconds = 10 * CutRequestReader.MostSeconds;
+    private const double MostSeconds = 10 * CutRequestRanges.MostSeconds;
 
     public CutPlan Read() =>
         new(

@@ -38,12 +38,23 @@ public static class CutRequestJson
         if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Request))
             return null;
         var draft = new CutRequestReader(root, Words.ReadUnit(root)).Read();
-        new CutRequestRules(draft, root).Check();
+        CutRequestRules.Check(draft, fault => Note(value, fault));
         return draft;
     }
 
-    private static CutRequest Build(CutRequestDraft draft) =>
-        new(
+    // What could not be read has its fault already. A value is shown as it stands in the document.
+    private static void Note(DocumentValue root, Fault fault)
+    {
+        if (root.Faults.Names(fault.Field))
+            return;
+        var value = fault.Value.Length > 0 && root.ScalarAt(fault.Field) is { } written ? written : fault.Value;
+        root.Faults.Add(fault.Field, value, fault.Message);
+    }
+
+    private static CutRequest Build(CutRequestDraft draft)
+    {
+        var materials = draft.Materials.ToDictionary(material => material.Id!, StringComparer.Ordinal);
+        return new(
             draft.Unit,
             new SawSettings(
                 draft.Saw.Kerf ?? Length.Zero,
@@ -56,14 +67,15 @@ public static class CutRequestJson
             },
             draft.Keep,
             [.. draft.Materials.Select(Build)],
-            [.. draft.Stock.Select(stock => Build(stock, draft.MaterialOf[stock.Material!]))],
-            [.. draft.Parts.Select(part => Build(part, draft.MaterialOf[part.Material!]))],
+            [.. draft.Stock.Select(stock => Build(stock, materials[stock.Material!]))],
+            [.. draft.Parts.Select(part => Build(part, materials[part.Material!]))],
             new CutLimits(draft.Seconds!.Value)
         )
         {
             Store = draft.Store,
             Carry = draft.Carry,
         };
+    }
 
     // A sheet's width is that of its stock; one given with the material says nothing.
     private static CutMaterial Build(MaterialDraft material) =>

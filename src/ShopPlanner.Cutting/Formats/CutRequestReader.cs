@@ -5,16 +5,7 @@ namespace ShopPlanner.Cutting.Formats;
 /// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.</summary>
 internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
 {
-    /// <summary>The most pieces of all parts together.</summary>
-    public const int MostPieces = 100_000;
-
-    /// <summary>The longest search: a day.</summary>
-    public const double MostSeconds = 86_400;
-
-    private const int MostEntries = 100_000;
-    private const int MostStock = 1_000_000_000;
     private const double DefaultSeconds = 10;
-    private const int MostStoreCuts = 100;
 
     public CutRequestDraft Read() =>
         new(
@@ -35,15 +26,15 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
         [
             .. root[name]
                 .Required("write a list […]")
-                .Items(MostEntries)
+                .Items(CutRequestRanges.MostEntries)
                 .Select(item => read(item.Required("write an object {…}").Object())),
         ];
 
-    private static double? Seconds(DocumentValue value) => value.Present ? value.Seconds(MostSeconds) : DefaultSeconds;
+    private static double? Seconds(DocumentValue value) =>
+        value.Present ? value.Seconds(CutRequestRanges.MostSeconds) : DefaultSeconds;
 
     private SawDraft Saw(DocumentObject saw) =>
         new(
-            saw,
             saw["kerf"].Length(unit),
             saw["boardEndTrim"].Length(unit),
             saw["sheetEdgeTrim"].Length(unit),
@@ -60,7 +51,8 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
             return null;
         var store = value.Object();
         return new(
-            store["cuts"].Required("write how many cuts the store makes in one sheet").Count(1, MostStoreCuts) ?? 1,
+            store["cuts"].Required("write how many cuts the store makes in one sheet").Count(1, CutRequestRanges.MostStoreCuts)
+                ?? 1,
             store["tolerance"].Length(unit) ?? Length.Zero
         );
     }
@@ -75,7 +67,6 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
 
     private MaterialDraft Material(DocumentObject material) =>
         new(
-            material,
             Id(material["id"]),
             material["form"].Required("write \"board\" or \"sheet\"").OneOf(Words.Forms),
             material["thickness"].Size(unit),
@@ -84,27 +75,25 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
 
     private StockDraft Stock(DocumentObject stock) =>
         new(
-            stock,
             Id(stock["id"]),
             MaterialId(stock["material"]),
             Size(stock["length"]),
             stock["width"].Size(unit),
             stock["price"].Present ? stock["price"].Price() : Money.Zero,
-            stock["quantity"].Count(0, MostStock),
+            stock["quantity"].Count(0, CutRequestRanges.MostStock),
             stock["offcut"].Flag() ?? false,
             stock["storeCuts"].Flag() ?? true
         );
 
     private PartDraft Part(DocumentObject part) =>
         new(
-            part,
             Id(part["id"]),
             part["name"].Text(),
             MaterialId(part["material"]),
             Size(part["length"]),
             part["width"].Size(unit),
             part["grain"].Present ? part["grain"].OneOf(Words.Grains) : Grain.Length,
-            part["quantity"].Present ? part["quantity"].Count(1, MostPieces) : 1
+            part["quantity"].Present ? part["quantity"].Count(1, CutRequestRanges.MostPieces) : 1
         )
         {
             FinishedLength = part["finishedLength"].Size(unit),

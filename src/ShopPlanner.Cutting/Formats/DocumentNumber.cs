@@ -26,14 +26,14 @@ internal static class DocumentNumber
     public static Length? Size(this DocumentValue value, LengthUnit unit)
     {
         var length = value.Length(unit);
-        return length is { IsPositive: false } ? Refused<Length>(value, "must be more than nothing") : length;
+        return length is { IsPositive: false } ? Refused<Length>(value, CutRequestRanges.Nothing) : length;
     }
 
     /// <summary>The price of one thing, zero or more.</summary>
     public static Money? Price(this DocumentValue value) => value.Amount(MoneyText.Largest.Amount);
 
     /// <summary>A sum of prices, zero or more.</summary>
-    public static Money? Total(this DocumentValue value) => value.Amount(MoneyText.Largest.Amount * CutRequestReader.MostPieces);
+    public static Money? Total(this DocumentValue value) => value.Amount(MoneyText.Largest.Amount * CutRequestRanges.MostPieces);
 
     /// <summary>A whole number within limits.</summary>
     public static int? Count(this DocumentValue value, int least, int most)
@@ -42,11 +42,7 @@ internal static class DocumentNumber
             return null;
         if (number != decimal.Truncate(number))
             return Refused<int>(value, "is not a whole number");
-        if (number < least)
-            return Refused<int>(value, $"is too few: {least} or more");
-        return number > most
-            ? Refused<int>(value, string.Create(CultureInfo.InvariantCulture, $"is too many: at most {most:N0}"))
-            : (int)number;
+        return CutRequestRanges.Count(number, least, most) is { } message ? Refused<int>(value, message) : (int)number;
     }
 
     /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.</summary>
@@ -54,10 +50,8 @@ internal static class DocumentNumber
     {
         if (value.Decimal("a number of seconds") is not { } seconds)
             return null;
-        if (seconds < 0 || (seconds == 0 && !orNone))
-            return Refused<double>(value, "must be more than nothing");
-        return seconds > (decimal)most
-            ? Refused<double>(value, string.Create(CultureInfo.InvariantCulture, $"is too long: at most {most:N0} seconds"))
+        return CutRequestRanges.Seconds((double)seconds, most, orNone) is { } message
+            ? Refused<double>(value, message)
             : value.Element.GetDouble();
     }
 
@@ -75,14 +69,7 @@ internal static class DocumentNumber
     {
         if (value.Decimal("a price like 6.48") is not { } amount)
             return null;
-        if (amount < 0)
-            return Refused<Money>(value, "is less than nothing: a price is zero or more");
-        return amount > most
-            ? Refused<Money>(
-                value,
-                string.Create(CultureInfo.InvariantCulture, $"is more than {most:N0}: write a price like 6.48")
-            )
-            : Money.From(amount);
+        return CutRequestRanges.Price(amount, most) is { } message ? Refused<Money>(value, message) : Money.From(amount);
     }
 
     private static Length? FromText(DocumentValue value, LengthUnit unit)
@@ -101,9 +88,9 @@ internal static class DocumentNumber
         if (value.Decimal("a length like 34.5") is not { } number)
             return null;
         if (number < 0)
-            return Refused<Length>(value, "is less than nothing: a length is zero or more");
+            return Refused<Length>(value, CutRequestRanges.NegativeLength);
         return number > LengthText.Longest.To(unit)
-            ? Refused<Length>(value, "is more than 100 m: no stock is so long")
+            ? Refused<Length>(value, CutRequestRanges.TooLong)
             : Core.Measures.Length.From(number, unit);
     }
 

@@ -11,8 +11,6 @@ namespace ShopPlanner.Cutting.Formats;
 /// </summary>
 internal readonly record struct DocumentValue(JsonElement Element, string Path, FaultList Faults)
 {
-    // Ids and names are a line at most; a length has its own, smaller limit.
-    private const int MostTextBytes = 4000;
     private const int ShownBytes = 200;
 
     public bool Present => Element.ValueKind is not (JsonValueKind.Undefined or JsonValueKind.Null);
@@ -39,13 +37,10 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     {
         if (!Present || !Is(JsonValueKind.Array, "is not a list: write […]"))
             return [];
-        if (Element.GetArrayLength() <= most)
+        var count = Element.GetArrayLength();
+        if (CutRequestRanges.Entries(count, most) is not { } message)
             return Indexed();
-        Faults.Add(
-            Path,
-            Element.GetArrayLength().ToString(CultureInfo.InvariantCulture),
-            string.Create(CultureInfo.InvariantCulture, $"entries are too many: at most {most:N0}")
-        );
+        Faults.Add(Path, count.ToString(CultureInfo.InvariantCulture), message);
         return [];
     }
 
@@ -54,9 +49,9 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     {
         if (!Present || !Is(JsonValueKind.String, "is not text: write it in quotes"))
             return null;
-        if (JsonMarshal.GetRawUtf8Value(Element).Length <= MostTextBytes)
+        if (JsonMarshal.GetRawUtf8Value(Element).Length <= CutRequestRanges.MostTextBytes)
             return Element.GetString();
-        Refuse("is too long: a line is enough");
+        Refuse(CutRequestRanges.TooLongText);
         return null;
     }
 
@@ -66,7 +61,7 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
         var text = Text();
         if (text is null || text.AsSpan().Trim().Length > 0)
             return text;
-        Refuse("is empty: write a short name");
+        Refuse(CutRequestRanges.EmptyName);
         return null;
     }
 
@@ -115,6 +110,23 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
         if (raw.Length > ShownBytes)
             return Encoding.UTF8.GetString(raw[..ShownBytes]).TrimStart('"');
         return element.ValueKind == JsonValueKind.String ? element.GetString()! : Encoding.UTF8.GetString(raw);
+    }
+
+    /// <summary>The text, number or truth value at a path like <c>parts[3].length</c> below this one, as it stands in the document; null
+    /// where there is none.</summary>
+    public string? ScalarAt(string path)
+    {
+        var at = Element;
+        foreach (var step in path.Split('.', '['))
+        {
+            var isIndex = step.EndsWith(']');
+            if (isIndex && at.ValueKind == JsonValueKind.Array)
+                at = at[int.Parse(step[..^1], CultureInfo.InvariantCulture)];
+            else if (isIndex || at.ValueKind != JsonValueKind.Object || !at.TryGetProperty(step, out at))
+                return null;
+        }
+
+        return at.ValueKind is JsonValueKind.Object or JsonValueKind.Array or JsonValueKind.Null ? null : Show(at);
     }
 
     private IEnumerable<DocumentValue> Indexed()

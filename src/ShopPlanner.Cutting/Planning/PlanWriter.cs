@@ -54,7 +54,8 @@ internal static class PlanWriter
             .GroupBy(cut => (cut.Stock.Id, string.Join(';', cut.Root.Whole().Select(Key))))
             .Select(group => group.First() with { Times = group.Sum(cut => cut.Times) });
 
-    private static string Key(LayoutNode node) => $"{node.X},{node.Y},{node.Dx},{node.Dy},{node.Item},{node.Turned},{node.AlongX}";
+    private static string Key(LayoutNode node) =>
+        $"{node.X},{node.Y},{node.Dx},{node.Dy},{node.Item},{node.Turned},{node.AlongX}";
 
     private static Layout Layout(Job job, CutUpStock cut)
     {

@@ -81,8 +81,22 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
     {
         var height = row.AlongX ? row.Children[from].Dy : row.Children[from].Dx;
         return row.AlongX
-            ? Join([FillFrom(row, from, x, y, dx, height), LayoutNode.Remnant(x, y + height, dx, dy - height)], false, x, y, dx, dy)
-            : Join([FillFrom(row, from, x, y, height, dy), LayoutNode.Remnant(x + height, y, dx - height, dy)], true, x, y, dx, dy);
+            ? Join(
+                [FillFrom(row, from, x, y, dx, height), LayoutNode.Remnant(x, y + height, dx, dy - height)],
+                false,
+                x,
+                y,
+                dx,
+                dy
+            )
+            : Join(
+                [FillFrom(row, from, x, y, height, dy), LayoutNode.Remnant(x + height, y, dx - height, dy)],
+                true,
+                x,
+                y,
+                dx,
+                dy
+            );
     }
 
     /// <summary>One cut node; nodes that are cut the same way are drawn up into it.</summary>

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
@@ -94,7 +92,7 @@ internal sealed class RequestBuilder
             Store = RequestStock.StoreCuts(order, shop, materials.Select(material => material.Id).ToHashSet()),
             Carry = taken.Carry,
         };
-        var wrong = Refusals(request);
+        var wrong = request.Check();
         if (wrong.Length > 0)
             return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
         var basis = new PlanBasis(
@@ -112,10 +110,6 @@ internal sealed class RequestBuilder
         };
         return new PlanDraft(order, request, basis, [.. leftOut]) { CutAlready = cutAlready };
     }
-
-    // What would be refused as a document is refused here: one set of rules for both.
-    private static ImmutableArray<Fault> Refusals(CutRequest request) =>
-        CutRequestJson.Read(Encoding.UTF8.GetBytes(CutRequestJson.Write(request))).Faults;
 
     // The rules count parts from nought; people know them by their marks.
     private string Named(string field) =>
