@@ -35,13 +35,7 @@ public sealed record SheetInstance(string Set, string Name, Turning Turning, She
     {
         var scale = kerf > 0 ? 10 : 1;
         var sheet = json.GetProperty("sheet");
-        var stock = new SheetStock(
-            Side(sheet[0], scale, kerf) + kerf,
-            Side(sheet[1], scale, kerf) + kerf,
-            1,
-            null,
-            false
-        );
+        var stock = new SheetStock(Side(sheet[0], scale, kerf) + kerf, Side(sheet[1], scale, kerf) + kerf, 1, null, false);
         ImmutableArray<SheetItem> items =
         [
             .. json.GetProperty("items")

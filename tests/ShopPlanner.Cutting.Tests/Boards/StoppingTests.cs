@@ -39,6 +39,7 @@ public class StoppingTests
         Some.Solve(Hard, new SearchControl { Time = TimeSpan.FromSeconds(1), Progress = told.Add });
         Assert.NotEmpty(told);
         Assert.Equal(told.Select(p => p.Cost!.Value.Count).OrderDescending(), told.Select(p => p.Cost!.Value.Count));
+        Assert.NotEmpty(told);
         Assert.All(told, p => Assert.True(p.Bound <= p.Cost));
         Assert.InRange(told[0].Elapsed.TotalSeconds, 0, 0.5);
     }

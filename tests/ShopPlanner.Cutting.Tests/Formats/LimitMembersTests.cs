@@ -57,6 +57,7 @@ public sealed class LimitMembersTests
     public void Stock_that_is_sold_uncut_says_so_and_other_stock_says_nothing()
     {
         var request = ReadRequest(Full).Request!;
+        Assert.NotEmpty(request.Stock);
         Assert.All(request.Stock, stock => Assert.False(stock.SoldUncut));
         Assert.DoesNotContain("storeCuts", CutRequestJson.Write(request), StringComparison.Ordinal);
         var uncut = request with { Stock = [.. request.Stock.Select(stock => stock with { SoldUncut = !stock.Offcut })] };

@@ -47,6 +47,7 @@ public sealed class SawReachTests
     {
         var plan = Some.Planned(Limited.Sheets([Limited.Panel("A", "60", "29")], length: "60", width: "60").Saw(rip: "24"));
         Assert.Equal(2, Assert.Single(plan.Layouts).Cuts.Length);
+        Assert.NotEmpty(plan.Layouts[0].Leftovers);
         Assert.All(plan.Layouts[0].Leftovers, left => Assert.True(left.Dy <= Some.Of("24")));
     }
 

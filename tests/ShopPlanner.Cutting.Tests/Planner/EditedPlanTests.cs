@@ -120,7 +120,10 @@ public sealed class EditedPlanTests
     public void Turned_pieces_whose_grain_matters_now_are_placed_anew()
     {
         var straight = Before with { Parts = [.. Before.Parts.Select(part => part with { Grain = Grain.Length })] };
-        Assert.All(Again(straight).AllPieces(), piece => Assert.False(piece.Turned));
+        Assert.Contains(Good.AllPieces(), piece => piece.Turned);
+        var pieces = Again(straight).AllPieces();
+        Assert.Equal(Before.Parts.Sum(part => part.Quantity), pieces.Length);
+        Assert.DoesNotContain(pieces, piece => piece.Turned);
     }
 
     [Fact]

@@ -14,8 +14,11 @@ public sealed class KeepRuleTests
     [InlineData("6", "5 5/8", true)]
     [InlineData("6", "5 39/64", false)]
     [InlineData("5 63/64", "11 1/4", false)]
-    public void A_board_leftover_is_long_enough_along_the_grain_and_half_as_wide_as_its_board(string along, string across, bool kept) =>
-        Assert.Equal(kept, new KeepRule(Some.Of("6"), null, null).Keeps(Oak, Some.Of(along), Some.Of(across)));
+    public void A_board_leftover_is_long_enough_along_the_grain_and_half_as_wide_as_its_board(
+        string along,
+        string across,
+        bool kept
+    ) => Assert.Equal(kept, new KeepRule(Some.Of("6"), null, null).Keeps(Oak, Some.Of(along), Some.Of(across)));
 
     [Fact]
     public void Half_of_an_odd_number_of_ticks_is_not_reached_by_the_tick_below()

@@ -1,75 +1,75 @@
 using System.ComponentModel;
 using System.Diagnostics;
-using System.Globalization;
 using CsCheck;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Cutting.Tests.Verification;
 
 namespace ShopPlanner.Cutting.Tests.Planner;
 
-/// <summary>Random plans, written as documents, checked by a program in another language that was written from the format's
-/// description alone.</summary>
+/// <summary>Plans, written as documents, are checked by a program in another language that was written from the description of the
+/// formats alone (<c>Independent/check_plans.py</c>).</summary>
 public sealed class OutsideVerifierTests : IDisposable
 {
     private const int Plans = 60;
 
-    // The program checks one pair of documents; starting it once for all saves most of the time.
-    private const string CheckAll = """
-        import importlib.util, sys
-        spec = importlib.util.spec_from_file_location("verify_plan", sys.argv[1])
-        verify = importlib.util.module_from_spec(spec)
-        spec.loader.exec_module(verify)
-        bad = 0
-        for i in range(int(sys.argv[3])):
-            bad += verify.main(f"{sys.argv[2]}/{i}.request.json", f"{sys.argv[2]}/{i}.plan.json")
-        sys.exit(1 if bad else 0)
-        """;
+    private static readonly SearchControl Brief = new() { Time = TimeSpan.FromMilliseconds(120), Workers = 1 };
 
     private readonly string folder = Directory.CreateTempSubdirectory("plans-").FullName;
 
     [Fact]
-    public async Task Every_plan_passes_the_program_beside_the_repository()
+    public async Task Every_plan_passes()
     {
-        var program = Program();
-        Assert.SkipWhen(program is null, "there is no folder 'shared' with tools/verify_plan.py beside the repository");
         var written = 0;
-        PlanPropertyTests.Requests.Sample(request => Write(request, written++), iter: Plans, threads: 1);
-        var (status, said) = await Run(program!, TestContext.Current.CancellationToken);
-        Assert.True(status == 0, said);
-        Assert.Equal(Plans, said.Split('\n').Count(line => line.StartsWith("cuttable", StringComparison.Ordinal)));
+        PlanPropertyTests.Requests.Sample(
+            request => Write(request, Some.Planned(request, Brief), $"{written++}"),
+            iter: Plans,
+            threads: 1
+        );
+        var said = await Run(TestContext.Current.CancellationToken);
+        Assert.True(said[^1] == $"{Plans} pairs read, {Plans} hold", string.Join('\n', said));
+    }
+
+    [Fact]
+    public async Task Every_plan_within_limits_of_saw_store_and_car_passes()
+    {
+        var written = 0;
+        SmallRequests.Limited.Sample(
+            request => Write(request, Some.Planned(request, Brief), $"{written++}"),
+            iter: Plans,
+            threads: 1
+        );
+        var said = await Run(TestContext.Current.CancellationToken);
+        Assert.True(said[^1] == $"{Plans} pairs read, {Plans} hold", string.Join('\n', said));
+    }
+
+    [Fact]
+    public async Task Every_broken_plan_that_a_document_can_hold_is_found_out()
+    {
+        var names = BrokenPlanTests.Names.Select(row => row.Data).ToList();
+        foreach (var name in names)
+            Write(Damage.Request, BrokenPlanTests.Broken(name), name);
+        var said = await Run(TestContext.Current.CancellationToken);
+        Assert.Equal($"{names.Count} pairs read, 0 hold", said[^1]);
+        Assert.DoesNotContain(names, name => !said.Any(line => line.StartsWith(name + ": ", StringComparison.Ordinal)));
     }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    private void Write(CutRequest request, int number)
+    private void Write(CutRequest request, CutPlan plan, string name)
     {
-        var plan = Some.Planned(request, new SearchControl { Time = TimeSpan.FromMilliseconds(120), Workers = 1 });
-        var name = Path.Combine(folder, number.ToString(CultureInfo.InvariantCulture));
-        File.WriteAllText(name + ".request.json", CutRequestJson.Write(request));
-        File.WriteAllText(name + ".plan.json", CutPlanJson.Write(plan));
+        File.WriteAllText(Path.Combine(folder, name + ".request.json"), CutRequestJson.Write(request));
+        File.WriteAllText(Path.Combine(folder, name + ".plan.json"), CutPlanJson.Write(plan));
     }
 
-    private static string? Program()
+    private async Task<string[]> Run(CancellationToken cancel)
     {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            var program = Path.Combine(at.FullName, "shared", "tools", "verify_plan.py");
-            if (File.Exists(program))
-                return program;
-        }
-
-        return null;
-    }
-
-    private async Task<(int Status, string Said)> Run(string program, CancellationToken cancel)
-    {
-        var start = new ProcessStartInfo(
-            "python3",
-            ["-c", CheckAll, program, folder, Plans.ToString(CultureInfo.InvariantCulture)]
-        )
+        var program = Path.Combine(AppContext.BaseDirectory, "Independent", "check_plans.py");
+        var start = new ProcessStartInfo("python3", [program, folder])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        start.Environment["PYTHONDONTWRITEBYTECODE"] = "1";
         using var process = new Process { StartInfo = start };
         try
         {
@@ -77,12 +77,12 @@ public sealed class OutsideVerifierTests : IDisposable
         }
         catch (Win32Exception)
         {
-            Assert.Skip("python3 is not installed: it runs the other verifier");
+            Assert.Skip("python3 is not installed: it runs the independent verifier");
         }
 
         var complaints = process.StandardError.ReadToEndAsync(cancel);
         var said = await process.StandardOutput.ReadToEndAsync(cancel) + await complaints;
         await process.WaitForExitAsync(cancel);
-        return (process.ExitCode, said);
+        return said.TrimEnd().Split('\n');
     }
 }

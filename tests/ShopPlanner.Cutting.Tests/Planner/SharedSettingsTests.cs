@@ -35,6 +35,7 @@ public sealed class SharedSettingsTests
         );
         var orders = SharedSettings.Of(request, Some.Planned(request));
         Assert.Equal([("pine", 1), ("oak", 1)], orders.Select(order => (order.Material, order.Changes)));
+        Assert.NotEmpty(orders[0].Runs[0].Cuts);
         Assert.All(orders[0].Runs[0].Cuts, cut => Assert.Equal(2, cut.Copies));
     }
 

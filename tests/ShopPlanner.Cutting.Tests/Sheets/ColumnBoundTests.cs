@@ -28,7 +28,9 @@ public class ColumnBoundTests
     );
 
     [Fact]
-    public void No_bound_passes_the_least_cost_of_a_tiny_job() =>
+    public void No_bound_passes_the_least_cost_of_a_tiny_job()
+    {
+        var tried = 0;
         Tiny.Sample(
             problem =>
             {
@@ -36,13 +38,18 @@ public class ColumnBoundTests
                     return;
                 var (model, packing) = First(problem);
                 Assert.True(Bound(model, packing).Cost <= least);
+                Interlocked.Increment(ref tried);
             },
             iter: 300,
             print: Text
         );
+        Assert.True(tried > 150, $"only {tried} jobs could be cut whole");
+    }
 
     [Fact]
-    public void Every_inequality_holds_for_every_packing_found() =>
+    public void Every_inequality_holds_for_every_packing_found()
+    {
+        var tried = 0;
         Small.Sample(
             problem =>
             {
@@ -50,11 +57,16 @@ public class ColumnBoundTests
                 if (!packing.IsComplete)
                     return;
                 foreach (var row in Rows(model, packing))
+                {
                     Assert.True(Measure(row, packing) >= row.Wanted);
+                    Interlocked.Increment(ref tried);
+                }
             },
             iter: 200,
             print: Text
         );
+        Assert.True(tried > 100, $"only {tried} inequalities were tried");
+    }
 
     [Fact]
     public void An_inequality_from_lengths_measured_coarsely_holds_too()
@@ -81,7 +93,9 @@ public class ColumnBoundTests
 
     // Gilmore and Gomory 1966: a layout may hold any number of a piece, and a rectangle is worth what its best cut gives.
     [Fact]
-    public void A_rectangle_is_worth_its_best_cut() =>
+    public void A_rectangle_is_worth_its_best_cut()
+    {
+        var tried = 0;
         Tiny.Sample(
             problem =>
             {
@@ -92,13 +106,18 @@ public class ColumnBoundTests
                 var most = new CutKnapsack(grid).Solve(values, () => false)!;
                 for (var s = 0; s < most.Length; s++)
                     Assert.Equal(Worth(model, values, model.Stocks[s].W, model.Stocks[s].H), most[s]);
+                Interlocked.Increment(ref tried);
             },
             iter: 300,
             print: Text
         );
+        Assert.True(tried > 250, $"only {tried} were tried");
+    }
 
     [Fact]
-    public void A_counted_type_is_cut_no_more_often_than_wanted() =>
+    public void A_counted_type_is_cut_no_more_often_than_wanted()
+    {
+        var tried = 0;
         Tiny.Sample(
             problem =>
             {
@@ -116,10 +135,13 @@ public class ColumnBoundTests
                     Assert.Equal(most[s], pattern.Select((n, t) => (long)n * values[t]).Sum());
                     Assert.True(CanBeCut(problem, model, pattern, s));
                 }
+                Interlocked.Increment(ref tried);
             },
             iter: 300,
             print: Text
         );
+        Assert.True(tried > 250, $"only {tried} were tried");
+    }
 
     [Theory]
     [InlineData(7, 560)]

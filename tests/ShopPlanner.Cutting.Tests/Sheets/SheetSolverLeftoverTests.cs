@@ -22,10 +22,7 @@ public class SheetSolverLeftoverTests
     [Fact]
     public void Offcuts_are_used_before_new_stock_of_the_same_price()
     {
-        var problem = new SheetProblem(
-            [new(100, 50, 10, null, false), new(100, 50, 10, 1, true)],
-            [new(100, 25, false, 3)]
-        );
+        var problem = new SheetProblem([new(100, 50, 10, null, false), new(100, 50, 10, 1, true)], [new(100, 25, false, 3)]);
         var solution = Solved(problem, Control);
         Assert.Equal([0, 1], solution.Layouts.Select(l => l.Stock).Order());
     }
@@ -42,10 +39,7 @@ public class SheetSolverLeftoverTests
     public void A_small_part_comes_from_the_small_offcut()
     {
         var problem = new SheetProblem(
-            [
-                new(100, 100, 0, 1, true) { Keep = [new(20, 20)] },
-                new(30, 30, 0, 1, true) { Keep = [new(20, 20)] },
-            ],
+            [new(100, 100, 0, 1, true) { Keep = [new(20, 20)] }, new(30, 30, 0, 1, true) { Keep = [new(20, 20)] }],
             [new(25, 25, false, 1)]
         );
         var solution = Solved(problem, Control);

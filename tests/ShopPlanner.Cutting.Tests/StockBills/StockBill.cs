@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 
@@ -15,43 +14,32 @@ internal sealed record BillPiece(int Count, Length Thickness, Length Width, Leng
 /// <summary>A book's list of the pieces to order for one piece of furniture.</summary>
 internal sealed record StockBill(string Title, string Source, ImmutableArray<BillPiece> Pieces)
 {
-    private static readonly string Path = System.IO.Path.Combine("shared", "bench", "stockbills", "stockbills.jsonl");
+    /// <summary>The bills of the file beside the tests, by title.</summary>
+    public static ImmutableDictionary<string, StockBill> All { get; } =
+        ReadAll(File.ReadLines(Path.Combine(AppContext.BaseDirectory, "StockBills", "stock-bills.txt")))
+            .ToImmutableDictionary(bill => bill.Title);
 
-    /// <summary>Reads lines of <c>count | thickness x width x length | wood | name</c>, sizes in inches.</summary>
-    public static StockBill Read(string title, string source, string lines) =>
-        new(
-            title,
-            source,
-            [.. lines.Split('\n').Select(line => Piece([.. line.Split(['|', 'x'], 6, StringSplitOptions.TrimEntries)]))]
-        );
-
-    /// <summary>The bills of the folder beside the repository; null where there is none.</summary>
-    public static List<StockBill>? FromFile()
+    private static IEnumerable<StockBill> ReadAll(IEnumerable<string> lines)
     {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (System.IO.Path.Combine(at.FullName, Path) is var file && File.Exists(file))
-                return [.. File.ReadLines(file).Select(FromJson)];
-        return null;
-    }
+        StockBill? bill = null;
+        foreach (var line in lines.Where(line => line.Length > 0 && line[0] != '#'))
+        {
+            if (line[0] != '=')
+            {
+                bill = bill! with
+                {
+                    Pieces = bill.Pieces.Add(Piece([.. line.Split(['|', 'x'], 6, StringSplitOptions.TrimEntries)])),
+                };
+                continue;
+            }
 
-    private static StockBill FromJson(string line)
-    {
-        using var bill = JsonDocument.Parse(line);
-        string Text(JsonElement of, string name) => of.GetProperty(name).GetString()!;
-        var pieces = bill
-            .RootElement.GetProperty("pieces")
-            .EnumerateArray()
-            .Select(piece =>
-                Piece([
-                    piece.GetProperty("count").GetInt32().ToString(CultureInfo.InvariantCulture),
-                    Text(piece, "thickness_in"),
-                    Text(piece, "width_in"),
-                    Text(piece, "length_in"),
-                    Text(piece, "material"),
-                    Text(piece, "name"),
-                ])
-            );
-        return new(Text(bill.RootElement, "title"), Text(bill.RootElement, "source"), [.. pieces]);
+            if (bill is not null)
+                yield return bill;
+            var head = line.Split('=', 3, StringSplitOptions.TrimEntries);
+            bill = new(head[1], head[2], []);
+        }
+
+        yield return bill!;
     }
 
     private static BillPiece Piece(string[] cells) =>

@@ -135,6 +135,8 @@ public sealed class BrokenPlanTests
 
     public static TheoryData<string> Names => [.. Ways.Keys];
 
+    public static CutPlan Broken(string way) => Ways[way].Spoil(Damage.Sound);
+
     [Fact]
     public void The_plan_is_sound_before_it_is_broken()
     {
