@@ -91,7 +91,8 @@ public enum CutKind
 /// <param name="Piece">The piece in hand: <c>board</c> or <c>sheet</c> at first, later a name given by an earlier cut.</param>
 /// <param name="Kind">Crosscut or rip.</param>
 /// <param name="At">The fence or stop setting: from the edge of the piece in hand nearest the origin to the near side of the
-/// saw's kerf, so the size of the first piece given. Zero for a squaring cut that takes less than a kerf: the blade hangs over the edge.</param>
+/// saw's kerf, so the size of the first piece given. Zero for a squaring cut that takes less than a kerf: the blade hangs over
+/// the edge.</param>
 /// <param name="First">Name of the piece nearest the origin: the cut's number and <c>a</c>.</param>
 /// <param name="Second">Name of the piece beyond the kerf: the cut's number and <c>b</c>; null where the kerf runs off the end
 /// and nothing remains.</param>

@@ -28,8 +28,8 @@ public sealed record CutRequest(
     /// <summary>What can be carried home; null for anything.</summary>
     public CarryLimit? Carry { get; init; }
 
-    /// <summary>Returns every breach of a rule: the member's path as in the document format, its value and what would be right. The
-    /// first hundred are listed and the rest counted in one more; empty where the request can be planned.</summary>
+    /// <summary>Returns every breach of a rule: the member's path as in the document format, its value and what would be right.
+    /// The first hundred are listed and the rest counted in one more; empty where the request can be planned.</summary>
     public ImmutableArray<Fault> Check()
     {
         var faults = new FaultList();
@@ -40,7 +40,8 @@ public sealed record CutRequest(
 
 /// <summary>First cuts that the store makes on its own saw.</summary>
 /// <param name="Most">Straight cuts across the whole of one sheet or board, all parallel, one or more.</param>
-/// <param name="Tolerance">How far such a cut may be off, zero or more: so much is left on both sides of it, to be trimmed at home.</param>
+/// <param name="Tolerance">How far such a cut may be off, zero or more: so much is left on both sides of it, to be trimmed at
+/// home.</param>
 public sealed record StoreCuts(int Most, Length Tolerance);
 
 /// <summary>The largest piece that can be carried home, either way round.</summary>
@@ -54,7 +55,8 @@ public sealed record CarryLimit(Length Longest, Length Widest);
 /// <param name="SheetEdgeTrim">Unusable margin along all four edges of a new sheet.</param>
 public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetEdgeTrim)
 {
-    /// <summary>The widest strip that fits between blade and fence, on one side of a rip or the other; null for no limit.</summary>
+    /// <summary>The widest strip that fits between blade and fence, on one side of a rip or the other; null for no
+    /// limit.</summary>
     public Length? WidestRip { get; init; }
 
     /// <summary>The longest crosscut, measured along the blade's way; null for no limit.</summary>
@@ -113,7 +115,8 @@ public enum Grain
 /// <param name="Quantity">Pieces wanted, one or more.</param>
 public sealed record CutPart(string Id, string Name, string Material, Length Length, Length Width, Grain Grain, int Quantity)
 {
-    /// <summary>Its length once trimmed, at most <see cref="Length"/>, which is what is cut; null where it is cut to size.</summary>
+    /// <summary>Its length once trimmed, at most <see cref="Length"/>, which is what is cut; null where it is cut to
+    /// size.</summary>
     public Length? FinishedLength { get; init; }
 
     /// <summary>Its width once trimmed, at most <see cref="Width"/>; null where it is cut to size.</summary>

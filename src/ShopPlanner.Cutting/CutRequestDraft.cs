@@ -2,7 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting;
 
-// A request as far as it is known: null stands for what is missing or could not be read. Only a draft without faults becomes a request.
+// A request as far as it is known: null stands for what is missing or could not be read. Only a draft without faults becomes a
+// request.
 
 /// <summary>A whole request.</summary>
 internal sealed record CutRequestDraft(
@@ -41,8 +42,8 @@ internal sealed record CutRequestDraft(
             Carry = request.Carry,
         };
 
-    /// <summary>Returns the draft without what is out of its range by itself: that is a fault of its own, and says nothing of other
-    /// members.</summary>
+    /// <summary>Returns the draft without what is out of its range by itself: that is a fault of its own, and says nothing of
+    /// other members.</summary>
     public CutRequestDraft InRange() =>
         this with
         {

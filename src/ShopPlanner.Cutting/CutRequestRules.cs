@@ -5,8 +5,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting;
 
 /// <summary>
-/// The rules of a cut request: what its members may be, and what must hold between them. A part that is larger than its stock is no
-/// fault: the planner says that it has no place.
+/// The rules of a cut request: what its members may be, and what must hold between them. A part that is larger than its stock is
+/// no fault: the planner says that it has no place.
 /// </summary>
 internal sealed class CutRequestRules
 {

@@ -22,7 +22,8 @@ internal sealed class FaultList
 
     public void Add(string path, string value, string message) => Add(Fault.Of(path, value, message));
 
-    /// <summary>Adds a fault of a member that has none yet: a member that is wrong by itself is not judged beside others.</summary>
+    /// <summary>Adds a fault of a member that has none yet: a member that is wrong by itself is not judged beside
+    /// others.</summary>
     public void AddOnce(Fault fault)
     {
         if (!Names(fault.Field))

@@ -4,20 +4,20 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting;
 
 /// <summary>
-/// Which leftovers are worth keeping. This is the only place that decides it for the planner; sizes are those of the wood, kerfs taken
-/// off.
+/// Which leftovers are worth keeping. This is the only place that decides it for the planner; sizes are those of the wood, kerfs
+/// taken off.
 /// <para>A leftover of a sheet is kept when its longer side is at least the longer, and its shorter side at least the shorter, of
 /// <see cref="SheetLength"/> and <see cref="SheetWidth"/>. Where one of the two is null, none is kept.</para>
-/// <para>A leftover of a board is kept when it is at least <see cref="BoardLength"/> long and at least half as wide as its material (our
-/// rule: a narrower strip is rarely found again). Where the length is null, none is kept.</para>
+/// <para>A leftover of a board is kept when it is at least <see cref="BoardLength"/> long and at least half as wide as its
+/// material (our rule: a narrower strip is rarely found again). Where the length is null, none is kept.</para>
 /// </summary>
 /// <param name="BoardLength">The least length of a board's leftover, along the grain, zero or more.</param>
 /// <param name="SheetLength">The least longer side of a sheet's leftover, zero or more.</param>
 /// <param name="SheetWidth">The least shorter side of a sheet's leftover, zero or more.</param>
 public sealed record KeepRule(Length? BoardLength, Length? SheetLength, Length? SheetWidth)
 {
-    /// <summary>Returns the least sizes that are kept: a leftover is worth keeping when it is at least as long and as wide as one of
-    /// them. Empty where none is kept.</summary>
+    /// <summary>Returns the least sizes that are kept: a leftover is worth keeping when it is at least as long and as wide as one
+    /// of them. Empty where none is kept.</summary>
     /// <param name="material">The material of the leftover.</param>
     public ImmutableArray<LeastSize> LeastSizes(CutMaterial material)
     {

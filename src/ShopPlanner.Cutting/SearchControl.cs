@@ -3,18 +3,20 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting;
 
 /// <summary>
-/// How a search is steered from outside: when to stop, whom to tell, where chance starts. The same seed, iteration limit and
-/// worker count give the same plan as long as no clock ends the search.
+/// How a search is steered from outside: when to stop, whom to tell, where the random numbers start. The same seed, iteration
+/// limit and worker count give the same plan as long as no clock ends the search.
 /// </summary>
 public sealed record SearchControl
 {
-    /// <summary>Wall-clock time after which the best so far is returned; null for no clock (then an iteration limit is wanted).</summary>
+    /// <summary>Wall-clock time after which the best so far is returned; null for no clock (then an iteration limit is
+    /// wanted).</summary>
     public TimeSpan? Time { get; init; }
 
     /// <summary>Stops the search with the best so far; a search never throws for it.</summary>
     public CancellationToken Cancel { get; init; }
 
-    /// <summary>Raised whenever cost or bound improves, and at least about once a second; may be called from any thread.</summary>
+    /// <summary>Raised whenever cost or bound improves, and at least about once a second; may be called from any
+    /// thread.</summary>
     public Action<SearchProgress>? Progress { get; init; }
 
     /// <summary>A plan made before an edit: materials that are still wanted from the same stock, with the same saw, keep their

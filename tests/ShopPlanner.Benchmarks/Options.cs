@@ -8,8 +8,8 @@ public sealed class UsageException(string message) : Exception(message);
 /// <summary>What was written after the command's name: one path, options with a value, options without.</summary>
 public sealed class Options
 {
-    private readonly Dictionary<string, string> _values = new(StringComparer.Ordinal);
-    private readonly HashSet<string> _flags = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> values = new(StringComparer.Ordinal);
+    private readonly HashSet<string> flags = new(StringComparer.Ordinal);
 
     private Options(string path) => Path = path;
 
@@ -40,9 +40,9 @@ public sealed class Options
         return options;
     }
 
-    public bool Has(string flag) => _flags.Contains(flag);
+    public bool Has(string flag) => flags.Contains(flag);
 
-    public string? Text(string name) => _values.GetValueOrDefault(name);
+    public string? Text(string name) => values.GetValueOrDefault(name);
 
     public double Number(string name, double otherwise)
     {
@@ -84,7 +84,7 @@ public sealed class Options
         var name = word[2..];
         if (flags.Contains(name))
         {
-            _flags.Add(name);
+            this.flags.Add(name);
             return 0;
         }
 
@@ -92,7 +92,7 @@ public sealed class Options
             throw new UsageException($"'{word}' is unknown; there are {Known(withValue, flags)}.");
         if (at + 1 >= words.Count)
             throw new UsageException($"'{word}' wants a value after it.");
-        _values[name] = words[at + 1];
+        values[name] = words[at + 1];
         return 1;
     }
 

@@ -11,19 +11,19 @@ public sealed record Outcome(string Set, string Name, double Value, double? Best
 public sealed class SetTable
 {
     private static readonly int[] Widths = [-18, 6, 8, 8, 13, 13, 13, 9, 9, 9];
-    private readonly List<Outcome> _outcomes = [];
+    private readonly List<Outcome> outcomes = [];
 
-    public void Add(Outcome outcome) => _outcomes.Add(outcome);
+    public void Add(Outcome outcome) => outcomes.Add(outcome);
 
     /// <summary>Prints it, with the most memory the program has held.</summary>
     public void Print(TextWriter to)
     {
         Write(to, "set", "count", "proven", "at best", "value", "best", "bound", "median s", "p95 s", "max s");
-        foreach (var set in _outcomes.GroupBy(outcome => outcome.Set))
+        foreach (var set in outcomes.GroupBy(outcome => outcome.Set))
             Print(to, set.Key, [.. set]);
-        Print(to, "all", _outcomes);
+        Print(to, "all", outcomes);
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"peak memory {PeakMegabytes():0} MB"));
-        foreach (var wrong in _outcomes.Where(IsWrong))
+        foreach (var wrong in outcomes.Where(IsWrong))
             to.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,

@@ -9,9 +9,9 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
 {
     private const int GiveUpAfter = 3;
     private const long GuessSteps = 20_000;
-    private int _failures;
+    private int failures;
 
-    public bool IsSlow => otherwise is not null && _failures >= GiveUpAfter;
+    public bool IsSlow => otherwise is not null && failures >= GiveUpAfter;
 
     public KnapsackResult Solve(long[] values, int[] wanted, long[] thresholds)
     {
@@ -25,11 +25,11 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
             most[kind] = run.Solve(kind, thresholds[kind], patterns);
             if (!run.Exhausted || otherwise is null)
                 continue;
-            _failures++;
+            failures++;
             return otherwise.Solve(values, wanted, thresholds);
         }
 
-        _failures = 0;
+        failures = 0;
         return new(most, patterns);
     }
 
@@ -45,24 +45,24 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
     private sealed class Run
     {
         private const int Kept = 8;
-        private readonly CuttingModel _model;
-        private readonly int[] _order;
-        private readonly long[] _values;
-        private readonly long[] _sizes;
-        private readonly int[] _most;
-        private readonly double[] _rates;
-        private readonly long[] _smallest;
-        private readonly int[] _counts;
-        private readonly long _steps;
-        private long _step;
-        private long _best;
-        private List<int[]> _improvements = [];
+        private readonly CuttingModel model;
+        private readonly int[] order;
+        private readonly long[] values;
+        private readonly long[] sizes;
+        private readonly int[] most;
+        private readonly double[] rates;
+        private readonly long[] smallest;
+        private readonly int[] counts;
+        private readonly long steps;
+        private long step;
+        private long best;
+        private List<int[]> improvements = [];
 
         public Run(CuttingModel model, long[] values, int[] wanted, long steps)
         {
-            _model = model;
-            _steps = steps;
-            _order =
+            this.model = model;
+            this.steps = steps;
+            order =
             [
                 .. Enumerable
                     .Range(0, values.Length)
@@ -70,26 +70,26 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
                     .OrderByDescending(i => values[i] / (double)model.Sizes[i])
                     .ThenBy(i => i),
             ];
-            _values = [.. _order.Select(i => values[i])];
-            _sizes = [.. _order.Select(i => model.Sizes[i])];
-            _most = [.. _order.Select(i => wanted[i])];
-            // A hair too much, so that the bound in doubles is never below the true one.
-            _rates = [.. _order.Select((_, at) => _values[at] / (double)_sizes[at] * (1 + 1e-12))];
-            _smallest = SmallestFrom(_sizes);
-            _counts = new int[_order.Length];
+            this.values = [.. order.Select(i => values[i])];
+            sizes = [.. order.Select(i => model.Sizes[i])];
+            most = [.. order.Select(i => wanted[i])];
+            // A little too much, so that the bound in doubles is never below the true one.
+            rates = [.. order.Select((_, at) => this.values[at] / (double)sizes[at] * (1 + 1e-12))];
+            smallest = SmallestFrom(sizes);
+            counts = new int[order.Length];
         }
 
-        public bool Exhausted => _step > _steps;
+        public bool Exhausted => step > steps;
 
         /// <summary>No pattern of the kind is worth more than this; adds those found worth more than the threshold.</summary>
         public long Solve(int kind, long threshold, List<Pattern> patterns)
         {
-            (_step, _best, _improvements) = (0, 0, []);
-            Array.Clear(_counts);
-            Descend(0, _model.Kinds[kind].Capacity, 0, threshold);
-            foreach (var counts in _improvements.TakeLast(Kept))
+            (step, best, improvements) = (0, 0, []);
+            Array.Clear(this.counts);
+            Descend(0, model.Kinds[kind].Capacity, 0, threshold);
+            foreach (var counts in improvements.TakeLast(Kept))
                 patterns.Add(Build(kind, counts));
-            return Exhausted ? Continuous(_model.Kinds[kind].Capacity) : _best;
+            return Exhausted ? Continuous(model.Kinds[kind].Capacity) : best;
         }
 
         private static long[] SmallestFrom(long[] sizes)
@@ -103,53 +103,53 @@ internal sealed class BranchKnapsack(CuttingModel model, long steps, IKnapsack? 
 
         private void Descend(int at, long room, long value, long threshold)
         {
-            if (value > _best)
+            if (value > best)
                 Improve(value, threshold);
-            while (at < _order.Length && _sizes[at] > room)
+            while (at < order.Length && sizes[at] > room)
                 at++;
-            if (at == _order.Length || room < _smallest[at] || ++_step > _steps)
+            if (at == order.Length || room < smallest[at] || ++step > steps)
                 return;
-            if (value + (room * _rates[at]) < _best + 1)
+            if (value + (room * rates[at]) < best + 1)
                 return;
-            var most = (int)Math.Min(_most[at], room / _sizes[at]);
+            var most = (int)Math.Min(this.most[at], room / sizes[at]);
             for (var count = most; count >= 0; count--)
             {
-                var rest = room - (count * _sizes[at]);
-                var next = at + 1 < _rates.Length ? _rates[at + 1] : 0;
-                if (count < most && value + (count * _values[at]) + (rest * next) < _best + 1)
+                var rest = room - (count * sizes[at]);
+                var next = at + 1 < rates.Length ? rates[at + 1] : 0;
+                if (count < most && value + (count * values[at]) + (rest * next) < best + 1)
                     break;
-                _counts[at] = count;
-                Descend(at + 1, rest, value + (count * _values[at]), threshold);
+                counts[at] = count;
+                Descend(at + 1, rest, value + (count * values[at]), threshold);
             }
 
-            _counts[at] = 0;
+            counts[at] = 0;
         }
 
         private void Improve(long value, long threshold)
         {
-            _best = value;
+            best = value;
             if (value > threshold)
-                _improvements.Add((int[])_counts.Clone());
+                improvements.Add((int[])counts.Clone());
         }
 
         private long Continuous(long room)
         {
             var value = 0.0;
-            for (var at = 0; at < _order.Length && room > 0; at++)
+            for (var at = 0; at < order.Length && room > 0; at++)
             {
-                var size = Math.Min(room, _most[at] * _sizes[at]);
-                value += size * _rates[at];
+                var size = Math.Min(room, most[at] * sizes[at]);
+                value += size * rates[at];
                 room -= size;
             }
 
-            return Math.Max(_best, (long)Math.Ceiling(value));
+            return Math.Max(best, (long)Math.Ceiling(value));
         }
 
         private Pattern Build(int kind, int[] counts)
         {
-            var byItem = new int[_model.Count];
+            var byItem = new int[model.Count];
             for (var at = 0; at < counts.Length; at++)
-                byItem[_order[at]] = counts[at];
+                byItem[order[at]] = counts[at];
             return Pattern.FromCounts(kind, byItem);
         }
     }

@@ -12,11 +12,11 @@ namespace ShopPlanner.Cutting.Boards;
 internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
 {
     private const int Block = 8;
-    private readonly double[] _best = new double[model.Longest + 1 + Block];
-    private readonly int _stride = (int)((model.Longest / Block) + 1);
-    private readonly int _patterns = Math.Clamp(32 / Math.Max(1, model.Kinds.Length), 1, 12);
-    private byte[] _taken = [];
-    private bool _backwards;
+    private readonly double[] best = new double[model.Longest + 1 + Block];
+    private readonly int stride = (int)((model.Longest / Block) + 1);
+    private readonly int patterns = Math.Clamp(32 / Math.Max(1, model.Kinds.Length), 1, 12);
+    private byte[] taken = [];
+    private bool backwards;
 
     /// <summary>Steps of one solution, as a measure of its time.</summary>
     public static double Work(CuttingModel model) =>
@@ -25,7 +25,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
     public KnapsackResult Solve(long[] values, int[] wanted, long[] thresholds)
     {
         var bundles = Split(values, wanted);
-        _backwards = !_backwards;
+        backwards = !backwards;
         Prepare(bundles.Count);
         var most = new long[model.Kinds.Length];
         var steps = new List<(int Bundle, long Value)>[model.Kinds.Length];
@@ -33,7 +33,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
             steps[kind] = [];
         for (var bundle = 0; bundle < bundles.Count; bundle++)
         {
-            Improve(bundles[bundle], _taken.AsSpan(bundle * _stride, _stride));
+            Improve(bundles[bundle], taken.AsSpan(bundle * stride, stride));
             Note(bundle, most, steps);
         }
 
@@ -49,9 +49,9 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
 
     private void Prepare(int bundles)
     {
-        Array.Clear(_best);
-        if (_taken.Length < bundles * (long)_stride)
-            _taken = new byte[bundles * (long)_stride];
+        Array.Clear(best);
+        if (taken.Length < bundles * (long)stride)
+            taken = new byte[bundles * (long)stride];
     }
 
     // Bundles of 1, 2, 4 … pieces make every number of pieces up to what is wanted.
@@ -60,7 +60,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var bundles = new List<(int, int, long, double)>();
         for (var i = 0; i < values.Length; i++)
         {
-            var item = _backwards ? values.Length - 1 - i : i;
+            var item = backwards ? values.Length - 1 - i : i;
             if (values[item] <= 0)
                 continue;
             var left = (int)Math.Min(wanted[item], model.Longest / model.Sizes[item]);
@@ -77,7 +77,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
     private void Improve((int Item, int Count, long Size, double Value) bundle, Span<byte> taken)
     {
         taken.Clear();
-        ref var best = ref MemoryMarshal.GetArrayDataReference(_best);
+        ref var best = ref MemoryMarshal.GetArrayDataReference(this.best);
         var value = Vector256.Create(bundle.Value);
         var size = (int)bundle.Size;
         for (var at = (int)model.Longest / Block * Block; at >= size; at -= Block)
@@ -110,9 +110,9 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var end = Math.Min((size / Block * Block) + Block - 1, (int)model.Longest);
         for (var at = end; at >= size; at--)
         {
-            if (_best[at - size] + value <= _best[at])
+            if (best[at - size] + value <= best[at])
                 continue;
-            _best[at] = _best[at - size] + value;
+            best[at] = best[at - size] + value;
             taken[at / Block] |= (byte)(1 << (at % Block));
         }
     }
@@ -121,7 +121,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
     {
         for (var kind = 0; kind < most.Length; kind++)
         {
-            var value = (long)_best[model.Kinds[kind].Capacity];
+            var value = (long)best[model.Kinds[kind].Capacity];
             if (value <= most[kind])
                 continue;
             most[kind] = value;
@@ -139,7 +139,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         for (var kind = 0; kind < steps.Length; kind++)
         {
             var worth = steps[kind].Where(step => step.Value > thresholds[kind]).ToList();
-            var every = Math.Max(1, worth.Count / _patterns);
+            var every = Math.Max(1, worth.Count / patterns);
             for (var i = worth.Count - 1; i >= 0; i -= every)
                 found.Add(Trace(kind, worth[i].Bundle, bundles));
         }
@@ -153,7 +153,7 @@ internal sealed class DenseKnapsack(CuttingModel model) : IKnapsack
         var at = (int)model.Kinds[kind].Capacity;
         for (var bundle = last; bundle >= 0; bundle--)
         {
-            if ((_taken[((long)bundle * _stride) + (at / Block)] >> (at % Block) & 1) == 0)
+            if ((taken[((long)bundle * stride) + (at / Block)] >> (at % Block) & 1) == 0)
                 continue;
             counts[bundles[bundle].Item] += bundles[bundle].Count;
             at -= (int)bundles[bundle].Size;

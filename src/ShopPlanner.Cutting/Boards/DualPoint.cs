@@ -1,10 +1,10 @@
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>
-/// A feasible point of the dual, in whole numbers of 1/<paramref name="Scale"/> cost unit: no pattern of kind k is worth more than
-/// cost + surcharge of k, and no value exceeds the shortage where a piece may stay unmet. Such a point bounds every plan's total
-/// whatever a floating-point solver did: the values are whole, the knapsacks exact, the sums 128 bits wide, and nothing is rounded
-/// but the result, upwards, since totals are whole numbers.
+/// A feasible point of the dual, in whole numbers of 1/<paramref name="Scale"/> cost unit: no pattern of kind k is worth more
+/// than cost + surcharge of k, and no value exceeds the shortage where a piece may stay unmet. Such a point bounds every plan's
+/// total whatever a floating-point solver did: the values are whole, the knapsacks exact, the sums 128 bits wide, and nothing is
+/// rounded but the result, upwards, since totals are whole numbers.
 /// </summary>
 /// <param name="Values">Of one piece of each item.</param>
 /// <param name="Surcharges">Of each kind of stock; zero where it is unlimited.</param>

@@ -6,7 +6,7 @@ internal readonly record struct Piece(int Item, int Count);
 /// <summary>How one stock is cut; the pieces in the model's order of items, each item once.</summary>
 internal sealed class Pattern : IEquatable<Pattern>
 {
-    private readonly int _hash;
+    private readonly int hash;
 
     public Pattern(int kind, Piece[] pieces)
     {
@@ -16,7 +16,7 @@ internal sealed class Pattern : IEquatable<Pattern>
         hash.Add(kind);
         foreach (var piece in pieces)
             hash.Add(piece);
-        _hash = hash.ToHashCode();
+        this.hash = hash.ToHashCode();
     }
 
     /// <summary>Index of the kind of stock.</summary>
@@ -47,5 +47,5 @@ internal sealed class Pattern : IEquatable<Pattern>
 
     public override bool Equals(object? obj) => Equals(obj as Pattern);
 
-    public override int GetHashCode() => _hash;
+    public override int GetHashCode() => hash;
 }

@@ -9,24 +9,24 @@ namespace ShopPlanner.Cutting.Boards;
 internal sealed class PatternList
 {
     private const long LargestTable = 12_000_000;
-    private readonly CuttingModel _model;
-    private readonly DualPoint _duals;
-    private readonly int _most;
-    private readonly long _step;
-    private readonly long[][] _ahead;
-    private readonly int[] _counts;
-    private readonly List<Pattern> _found = [];
-    private readonly long _steps;
-    private readonly bool _withGaps;
-    private long _worth;
-    private long _done;
+    private readonly CuttingModel model;
+    private readonly DualPoint duals;
+    private readonly int most;
+    private readonly long step;
+    private readonly long[][] ahead;
+    private readonly int[] counts;
+    private readonly List<Pattern> found = [];
+    private readonly long steps;
+    private readonly bool withGaps;
+    private long worth;
+    private long done;
 
     private PatternList(CuttingModel model, DualPoint duals, int most, bool withGaps)
     {
-        (_model, _duals, _most, _steps, _withGaps) = (model, duals, most, 100L * most, withGaps);
-        _step = Math.Max(1, model.Longest * (model.Count + 1) / LargestTable);
-        _ahead = Ahead(model, duals.Values, _step);
-        _counts = new int[model.Count];
+        (this.model, this.duals, this.most, steps, this.withGaps) = (model, duals, most, 100L * most, withGaps);
+        step = Math.Max(1, model.Longest * (model.Count + 1) / LargestTable);
+        ahead = Ahead(model, duals.Values, step);
+        counts = new int[model.Count];
     }
 
     /// <summary>The patterns, or null when they are more than <paramref name="most"/>.</summary>
@@ -37,12 +37,12 @@ internal sealed class PatternList
         for (var kind = 0; kind < model.Kinds.Length; kind++)
         {
             var worth = (Int128)(model.Kinds[kind].Cost * duals.Scale) + duals.Surcharges[kind] - gap;
-            list._worth = (long)Int128.Max(worth, 0);
+            list.worth = (long)Int128.Max(worth, 0);
             if (!list.Descend(kind, 0, model.Kinds[kind].Capacity, 0))
                 return null;
         }
 
-        return list._found;
+        return list.found;
     }
 
     // Most that items from i on are worth in so much room; rooms are rounded up and sizes down to a coarser measure where the
@@ -72,34 +72,34 @@ internal sealed class PatternList
 
     private bool Descend(int kind, int item, long room, long value)
     {
-        if (++_done > _steps)
+        if (++done > steps)
             return false;
-        if (item == _counts.Length)
+        if (item == counts.Length)
             return Keep(kind, room);
-        var most = (int)Math.Min(_model.Demands[item], room / _model.Sizes[item]);
+        var most = (int)Math.Min(model.Demands[item], room / model.Sizes[item]);
         for (var count = most; count >= 0; count--)
         {
-            var rest = room - (count * _model.Sizes[item]);
-            var worth = value + (count * _duals.Values[item]);
-            if (worth + _ahead[item + 1][(rest + _step - 1) / _step] < _worth)
+            var rest = room - (count * model.Sizes[item]);
+            var worth = value + (count * duals.Values[item]);
+            if (worth + ahead[item + 1][(rest + step - 1) / step] < this.worth)
                 continue;
-            _counts[item] = count;
+            counts[item] = count;
             if (!Descend(kind, item + 1, rest, worth))
                 return false;
         }
 
-        _counts[item] = 0;
+        counts[item] = 0;
         return true;
     }
 
     private bool Keep(int kind, long room)
     {
-        for (var item = _counts.Length - 1; !_withGaps && item >= 0 && _model.Sizes[item] <= room; item--)
-            if (_counts[item] < _model.Demands[item])
+        for (var item = counts.Length - 1; !withGaps && item >= 0 && model.Sizes[item] <= room; item--)
+            if (counts[item] < model.Demands[item])
                 return true;
-        if (room == _model.Kinds[kind].Capacity)
+        if (room == model.Kinds[kind].Capacity)
             return true;
-        _found.Add(Pattern.FromCounts(kind, _counts));
-        return _found.Count <= _most;
+        found.Add(Pattern.FromCounts(kind, counts));
+        return found.Count <= most;
     }
 }

@@ -6,11 +6,11 @@ namespace ShopPlanner.Cutting.Boards;
 /// </summary>
 internal sealed class Relaxation(Search search) : IDisposable
 {
-    private readonly LinearMaster _master = new(search.Model);
-    private readonly IKnapsack _knapsack = Knapsacks.For(search.Model);
+    private readonly RestrictedMaster master = new(search.Model);
+    private readonly IKnapsack knapsack = Knapsacks.For(search.Model);
 
     /// <summary>The patterns known so far.</summary>
-    public List<Pattern> Columns => _master.Columns;
+    public List<Pattern> Columns => master.Columns;
 
     /// <summary>The feasible dual point of the highest bound; at first the one that values items by size.</summary>
     public DualPoint BestPoint { get; private set; } = DualPoint.BySize(search.Model);
@@ -19,22 +19,23 @@ internal sealed class Relaxation(Search search) : IDisposable
     public void Add(IEnumerable<Pattern> patterns)
     {
         foreach (var pattern in patterns)
-            _master.Add(pattern);
+            master.Add(pattern);
     }
 
-    /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver failed.</summary>
+    /// <summary>Solves for the whole problem and raises the search's bound; null when time ran out or the solver
+    /// failed.</summary>
     /// <param name="toTheEnd">True to go on when the rounded bound can rise no more, for the sake of the dual point.</param>
     /// <param name="closeTo">Share of the total that the bound may fall short by when it ends, where that is a unit or more;
     /// the last of it takes the longest.</param>
     public MasterPoint? SolveWhole(bool toTheEnd = false, double closeTo = 0)
     {
         var model = search.Model;
-        _master.Restrict(model.Demands, GreedyStart.Limits(model));
-        while (_master.Solve(search.Left) is { } point)
+        master.Restrict(model.Demands, GreedyStart.Limits(model));
+        while (master.Solve(search.Left) is { } point)
         {
             if (closeTo * point.Objective >= 1 && point.Objective - search.Bound < closeTo * point.Objective)
                 return point;
-            if (!(_knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd))
+            if (!(knapsack.IsSlow && Guess(point)) && !Price(point, toTheEnd))
                 return point;
             if (search.Expired)
                 return null;
@@ -43,11 +44,11 @@ internal sealed class Relaxation(Search search) : IDisposable
         return null;
     }
 
-    /// <summary>Duals that are best for demands a hair off; null when time ran out or the solver failed.</summary>
-    public double[]? NudgedDuals(Random random)
+    /// <summary>Duals that are best for slightly perturbed demands; null when time ran out or the solver failed.</summary>
+    public double[]? PerturbedDuals(Random random)
     {
-        _master.Restrict(search.Model.Demands, GreedyStart.Limits(search.Model));
-        _master.Nudge(search.Model.Demands, random);
+        master.Restrict(search.Model.Demands, GreedyStart.Limits(search.Model));
+        master.Perturb(search.Model.Demands, random);
         return Settle()?.Items;
     }
 
@@ -56,15 +57,15 @@ internal sealed class Relaxation(Search search) : IDisposable
     {
         var (values, scale) = DualPoint.Whole(search.Model, duals);
         var never = search.Model.Kinds.Select(_ => long.MaxValue).ToArray();
-        return DualPoint.Of(search.Model, values, _knapsack.Solve(values, search.Model.Demands, never).Most, scale);
+        return DualPoint.Of(search.Model, values, knapsack.Solve(values, search.Model.Demands, never).Most, scale);
     }
 
     private MasterPoint? Settle()
     {
-        while (_master.Solve(search.Left) is { } point && !search.Expired)
+        while (master.Solve(search.Left) is { } point && !search.Expired)
         {
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
-            var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(point, scale));
+            var answer = knapsack.Solve(values, search.Model.Demands, Thresholds(point, scale));
             Raise(values, scale, answer.Most);
             if (!AddAll(answer.Patterns))
                 return point;
@@ -78,13 +79,13 @@ internal sealed class Relaxation(Search search) : IDisposable
     // feasible point. Where there is none the mixed point is feasible itself, and better; the next lies closer to the master's.
     private bool Price(MasterPoint point, bool toTheEnd)
     {
-        for (var weight = Calm; ; weight = weight < 0.1 ? 0 : weight / 2)
+        for (var weight = SmoothingFactor; ; weight = weight < 0.1 ? 0 : weight / 2)
         {
             if (!toTheEnd && search.Bound >= Math.Ceiling(point.Objective - 1e-6))
                 return false;
             var mixed = Mix(point, BestPoint, weight);
             var (values, scale) = DualPoint.Whole(search.Model, mixed.Items);
-            var answer = _knapsack.Solve(values, search.Model.Demands, Thresholds(mixed, scale));
+            var answer = knapsack.Solve(values, search.Model.Demands, Thresholds(mixed, scale));
             Raise(values, scale, answer.Most);
             var added = AddAll(answer.Patterns);
             if (added)
@@ -100,7 +101,7 @@ internal sealed class Relaxation(Search search) : IDisposable
     {
         var (values, scale) = DualPoint.Whole(search.Model, point.Items);
         var thresholds = Thresholds(point, scale);
-        var patterns = _knapsack.Guess(values, search.Model.Demands, thresholds);
+        var patterns = knapsack.Guess(values, search.Model.Demands, thresholds);
         var added = AddAll(patterns);
         if (added)
             AddDisjoint(values, patterns, thresholds);
@@ -112,7 +113,7 @@ internal sealed class Relaxation(Search search) : IDisposable
     private void AddDisjoint(long[] values, List<Pattern> patterns, long[] thresholds)
     {
         var wanted = (int[])search.Model.Demands.Clone();
-        for (var round = 0; round < Together && patterns.Count > 0 && !search.Expired; round++)
+        for (var round = 0; round < DisjointRounds && patterns.Count > 0 && !search.Expired; round++)
         {
             foreach (var pattern in patterns)
             {
@@ -121,13 +122,13 @@ internal sealed class Relaxation(Search search) : IDisposable
                     wanted[piece.Item] -= times * piece.Count;
             }
 
-            patterns = _knapsack.Guess(values, wanted, thresholds);
+            patterns = knapsack.Guess(values, wanted, thresholds);
             Add(patterns);
         }
     }
 
-    private const int Together = 32;
-    private const double Calm = 0.8;
+    private const int DisjointRounds = 32;
+    private const double SmoothingFactor = 0.8;
 
     private static MasterPoint Mix(MasterPoint point, DualPoint best, double weight) =>
         point with
@@ -138,22 +139,22 @@ internal sealed class Relaxation(Search search) : IDisposable
 
     /// <summary>Solves for what is still wanted within what is left, to guide a dive; no bound follows
     /// from it.</summary>
-    public MasterPoint? SolveRest(int[] wanted, int[] left)
+    public MasterPoint? SolveResidual(int[] wanted, int[] left)
     {
-        _master.Restrict(wanted, left);
-        while (_master.Solve(search.Left) is { } point)
+        master.Restrict(wanted, left);
+        while (master.Solve(search.Left) is { } point)
         {
             if (search.Expired)
                 return point;
             var (values, scale) = DualPoint.Whole(search.Model, point.Items);
-            if (!AddAll(_knapsack.Guess(values, wanted, Thresholds(point, scale, left))))
+            if (!AddAll(knapsack.Guess(values, wanted, Thresholds(point, scale, left))))
                 return point;
         }
 
         return null;
     }
 
-    public void Dispose() => _master.Dispose();
+    public void Dispose() => master.Dispose();
 
     private void Raise(long[] values, long scale, long[] most)
     {

@@ -3,19 +3,20 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Boards;
 
-/// <summary>What a search knows so far: best plan, bound, time left. Reports every improvement. Safe for several threads.</summary>
+/// <summary>What a search knows so far: best plan, bound, time left. Reports every improvement. Safe for several
+/// threads.</summary>
 internal sealed class Search
 {
-    private readonly Stopwatch _clock = Stopwatch.StartNew();
-    private readonly SearchControl _control;
-    private TimeSpan _reserve;
-    private readonly Lock _gate = new();
-    private readonly Lock _reports = new();
+    private readonly Stopwatch clock = Stopwatch.StartNew();
+    private readonly SearchControl control;
+    private TimeSpan reserve;
+    private readonly Lock gate = new();
+    private readonly Lock reports = new();
 
     public Search(CuttingModel model, SearchControl control, Plan start)
     {
         Model = model;
-        _control = control;
+        this.control = control;
         Best = start;
         Report();
     }
@@ -27,46 +28,47 @@ internal sealed class Search
     /// <summary>No plan has a lower total; in the model's unit.</summary>
     public long Bound { get; private set; }
 
-    public int Workers => Math.Clamp(_control.Workers, 1, Environment.ProcessorCount);
+    public int Workers => Math.Clamp(control.Workers, 1, Environment.ProcessorCount);
 
-    public int Seed => _control.Seed;
+    public int Seed => control.Seed;
 
     /// <summary>True where no clock ends the search, so that solvers must be limited by their steps.</summary>
-    public bool ByIterations => _control.Time is null;
+    public bool ByIterations => control.Time is null;
 
     /// <summary>Improvement rounds allowed.</summary>
-    public long Iterations => _control.Iterations ?? long.MaxValue;
+    public long Iterations => control.Iterations ?? long.MaxValue;
 
-    public CancellationToken Cancel => _control.Cancel;
+    public CancellationToken Cancel => control.Cancel;
 
     /// <summary>True when the best plan is known to be best.</summary>
     public bool Proven => Bound >= Best.Total;
 
-    public bool Expired => _control.Cancel.IsCancellationRequested || Left <= TimeSpan.Zero;
+    public bool Expired => control.Cancel.IsCancellationRequested || Left <= TimeSpan.Zero;
 
     public bool Done => Proven || Expired;
 
-    public TimeSpan Elapsed => _clock.Elapsed;
+    public TimeSpan Elapsed => clock.Elapsed;
 
     /// <summary>Time left, without what is kept back; a day when there is no clock.</summary>
-    public TimeSpan Left => (_control.Time ?? TimeSpan.FromDays(1)) - _reserve - _clock.Elapsed;
+    public TimeSpan Left => (control.Time ?? TimeSpan.FromDays(1)) - reserve - clock.Elapsed;
 
     /// <summary>Keeps time back for what follows the search for cost.</summary>
-    public void KeepBack(TimeSpan time) => _reserve = time;
+    public void KeepBack(TimeSpan time) => reserve = time;
 
-    /// <summary>From now on only so much time is left, and no more than the clock allows; where there is none, steps end what follows.</summary>
+    /// <summary>From now on only so much time is left, and no more than the clock allows; where there is none, steps end what
+    /// follows.</summary>
     public void LeaveOnly(TimeSpan time)
     {
-        if (_control.Time is not { } all)
+        if (control.Time is not { } all)
             return;
-        var end = _clock.Elapsed + time;
-        _reserve = all - (all < end ? all : end);
+        var end = clock.Elapsed + time;
+        reserve = all - (all < end ? all : end);
     }
 
     /// <summary>Takes a plan if it is better; says whether it was.</summary>
     public bool Offer(Plan plan)
     {
-        lock (_gate)
+        lock (gate)
         {
             if (plan.Total >= Best.Total)
                 return false;
@@ -80,7 +82,7 @@ internal sealed class Search
     /// <summary>Takes a plan of the same total that is preferred for other reasons.</summary>
     public void Prefer(Plan plan)
     {
-        lock (_gate)
+        lock (gate)
             if (plan.Total <= Best.Total)
                 Best = plan;
     }
@@ -88,7 +90,7 @@ internal sealed class Search
     /// <summary>Takes a proven bound if it is better.</summary>
     public void Raise(long bound)
     {
-        lock (_gate)
+        lock (gate)
         {
             if (bound <= Bound)
                 return;
@@ -101,9 +103,9 @@ internal sealed class Search
     /// <summary>Tells the watcher where the search is; one report at a time, so that none is older than the one before.</summary>
     public void Report()
     {
-        if (_control.Progress is not { } progress)
+        if (control.Progress is not { } progress)
             return;
-        lock (_reports)
+        lock (reports)
         {
             var best = Best;
             Money? cost = best.Unmet.All(unmet => unmet == 0) ? Money.FromCount(best.Cost * Model.CostUnit) : null;
@@ -113,7 +115,7 @@ internal sealed class Search
 
     /// <summary>Reports every second until disposed of.</summary>
     public IDisposable? Pulse() =>
-        _control.Progress is null ? null : new Timer(_ => Report(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
+        control.Progress is null ? null : new Timer(_ => Report(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
 
     /// <summary>What no plan with as few unmet pieces as this one can go below in cost.</summary>
     public long CostBound(Plan plan) =>

@@ -6,8 +6,8 @@ namespace ShopPlanner.Cutting.Formats;
 /// <summary>
 /// The open cut request format, version 1 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
 /// ignored; a later version is refused. Every fault names the member's path and the value that stands there. What a shop's limits
-/// are may be absent: <c>saw.widestRip</c>, <c>saw.longestCrosscut</c>, <c>store</c> (<c>cuts</c>, <c>tolerance</c>), <c>carry</c>
-/// (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>, <c>practiceFor</c>.
+/// are may be absent: <c>saw.widestRip </c>, <c>saw.longestCrosscut </c>, <c>store </c> (<c>cuts</c>, <c>tolerance </c>),
+/// <c>carry </c> (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>, <c>practiceFor</c>.
 /// </summary>
 public static class CutRequestJson
 {

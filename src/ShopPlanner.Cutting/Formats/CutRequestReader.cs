@@ -2,7 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.</summary>
+/// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.
+/// </summary>
 internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
 {
     private const double DefaultSeconds = 10;

@@ -5,7 +5,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Numbers of a document, read from their digits: a length or a price never passes through binary floating point.</summary>
+/// <summary>Numbers of a document, read from their digits: a length or a price never passes through binary floating
+/// point.</summary>
 internal static class DocumentNumber
 {
     private const int MostDigits = 100;
@@ -45,7 +46,8 @@ internal static class DocumentNumber
         return CutRequestRanges.Count(number, least, most) is { } message ? Refused<int>(value, message) : (int)number;
     }
 
-    /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.</summary>
+    /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.
+    /// </summary>
     public static double? Seconds(this DocumentValue value, double most, bool orNone = false)
     {
         if (value.Decimal("a number of seconds") is not { } seconds)

@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>An object of a document with its members by name. A name given twice is a fault: which was meant is not guessed.</summary>
+/// <summary>An object of a document with its members by name. A name given twice is a fault: which was meant is not
+/// guessed.</summary>
 internal sealed class DocumentObject
 {
     // Beyond any format of ours; keeps the table of names small whatever is in the document.

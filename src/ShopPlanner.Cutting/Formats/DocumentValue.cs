@@ -112,8 +112,8 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
         return element.ValueKind == JsonValueKind.String ? element.GetString()! : Encoding.UTF8.GetString(raw);
     }
 
-    /// <summary>The text, number or truth value at a path like <c>parts[3].length</c> below this one, as it stands in the document; null
-    /// where there is none.</summary>
+    /// <summary>The text, number or truth value at a path like <c>parts[3].length </c> below this one, as it stands in the
+    /// document; null where there is none.</summary>
     public string? ScalarAt(string path)
     {
         var at = Element;

@@ -48,7 +48,8 @@ internal static class Words
         writer.WriteString("unit", Of(Units, unit));
     }
 
-    /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be judged.</summary>
+    /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be
+    /// judged.</summary>
     public static bool IsOurs(DocumentObject root, string format) =>
         IsFormat(root["format"], format) && IsVersion(root["version"]);
 

@@ -50,8 +50,8 @@ internal sealed class BoardHandOut
     }
 
     /// <summary>
-    /// Gives a pattern's pieces to parts, longest first: equal lengths lie together, so one stop setting serves them. It stays one
-    /// layout for as many times as the same parts serve.
+    /// Gives a pattern's pieces to parts, longest first: equal lengths lie together, so one stop setting serves them. It stays
+    /// one layout for as many times as the same parts serve.
     /// </summary>
     public IEnumerable<(int Times, List<int> Parts)> Take(BoardPattern pattern)
     {

@@ -7,8 +7,8 @@ namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>
 /// Boards cut to length: a kerf is added to every part and every stock, since n pieces in a row need Σa + (n−1)k ≤ S exactly when
-/// Σ(a+k) ≤ S+k, and sizes are divided by the parts' common measure, stocks rounded down. Parts of one length are one item, so that
-/// thousands of parts under names of their own weigh no more than their lengths.
+/// Σ(a+k) ≤ S+k, and sizes are divided by the parts' common measure, stocks rounded down. Parts of one length are one item, so
+/// that thousands of parts under names of their own weigh no more than their lengths.
 /// </summary>
 internal sealed class BoardJob
 {

@@ -7,7 +7,8 @@ namespace ShopPlanner.Cutting.Planning;
 /// <summary>
 /// Plans a request: material by material, first all of them at a glance, so that a whole plan is there within a moment, then each
 /// of them briefly, then those that are not proven with the time that is left, again and again as long as there is any. What an
-/// edit left alone is taken over from the plan before it, and what it changed is begun with what that plan's layouts still serve for.
+/// edit left alone is taken over from the plan before it, and what it changed is begun with what that plan's layouts still serve
+/// for.
 /// </summary>
 public sealed class CutPlanner
 {
@@ -16,17 +17,17 @@ public sealed class CutPlanner
 
     private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(12);
 
-    /// <summary>Less time than this, or a smaller share of all, is not worth another look.</summary>
+    // Less time than this, or a smaller share of all, is not worth another look.
     private static readonly TimeSpan LeastLook = TimeSpan.FromMilliseconds(30);
 
     private const double LeastShare = 0.03;
 
-    /// <summary>Time for each material that is proven at first sight, to choose well among plans of that cost.</summary>
-    private static readonly TimeSpan MeritLook = TimeSpan.FromMilliseconds(400);
+    // Time for each material that is proven at first sight, to choose well among plans of that cost.
+    private static readonly TimeSpan ObjectivesLook = TimeSpan.FromMilliseconds(400);
 
-    private const double MeritShare = 0.1;
+    private const double ObjectivesShare = 0.1;
 
-    /// <summary>So many pieces take a while to be laid out and written.</summary>
+    // So many pieces take a while to be laid out and written.
     private const int ManyPieces = 2000;
 
     private const double MostReserve = 0.2;
@@ -110,18 +111,19 @@ public sealed class CutPlanner
         reserve = beyond < time * MostReserve ? beyond : time * MostReserve;
     }
 
-    // What a brief look has proven cheapest has had no time yet for what is preferred among equals: the bin used up, large leftovers.
+    // What a brief look has proven cheapest has had no time yet for what is preferred among equals: the bin used up, large
+    // leftovers.
     private void Refine()
     {
         for (var i = 0; i < jobs.Length && !control.Cancel.IsCancellationRequested; i++)
             if (kept[i] is null && best[i]!.Proven)
-                Look(i, control with { Time = MeritTime() });
+                Look(i, control with { Time = ObjectivesTime() });
     }
 
-    private TimeSpan? MeritTime() =>
+    private TimeSpan? ObjectivesTime() =>
         control.Time is not { } time ? null
-        : Left(time) < MeritLook ? Left(time) * MeritShare
-        : Min(MeritLook, time * MeritShare);
+        : Left(time) < ObjectivesLook ? Left(time) * ObjectivesShare
+        : Min(ObjectivesLook, time * ObjectivesShare);
 
     private static TimeSpan Min(TimeSpan a, TimeSpan b) => a < b ? a : b;
 

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>
-/// Layouts for a search to begin with: what of an earlier plan still serves after an edit, or what an earlier look found. Pieces of
-/// parts that are gone are left out, those of parts of another size now stand where they stood, and stock that is gone is replaced by the
-/// smallest as large; the solvers leave out what does not fit.
+/// Layouts for a search to begin with: what of an earlier plan still serves after an edit, or what an earlier look found. Pieces
+/// of parts that are gone are left out, those of parts of another size now stand where they stood, and stock that is gone is
+/// replaced by the smallest as large; the solvers leave out what does not fit.
 /// </summary>
 internal sealed class EarlierLayouts
 {
@@ -90,7 +90,8 @@ internal sealed class EarlierLayouts
 /// <param name="Pieces">At least one.</param>
 internal sealed record KeptLayout(int Stock, int Times, ImmutableArray<KeptPiece> Pieces);
 
-/// <summary>A piece in such a layout, where it stood, in ticks from a corner of the stock; its part may have another size by now.</summary>
+/// <summary>A piece in such a layout, where it stood, in ticks from a corner of the stock; its part may have another size by
+/// now.</summary>
 /// <param name="Part">Index into the job's parts.</param>
 /// <param name="Turned">True when the part's length lies along y.</param>
 /// <param name="X">Of the corner nearest the origin.</param>

@@ -112,7 +112,8 @@ internal static class Fitting
     }
 
     private static string Too(string how, Length wanted, long usable, LengthUnit unit) =>
-        $"{how} than any stock of this material: {Text(wanted, unit)} wanted, {Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable at most";
+        $"{how} than any stock of this material: {Text(wanted, unit)} wanted, "
+        + $"{Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable at most";
 
     /// <summary>A length as reasons give it.</summary>
     public static string Text(Length length, LengthUnit unit) =>

@@ -23,8 +23,8 @@ internal sealed record Job(
     /// <summary>What can be carried home; null for anything.</summary>
     public CarryLimit? Carry { get; init; }
 
-    /// <summary>What the search counts instead of prices, by stock id, where nothing that could be bought has a price: the wood. Null
-    /// where prices count.</summary>
+    /// <summary>What the search counts instead of prices, by stock id, where nothing that could be bought has a price: the wood.
+    /// Null where prices count.</summary>
     public ImmutableDictionary<string, long>? Wood { get; init; }
 
     /// <summary>True when nothing that could be bought has a price.</summary>

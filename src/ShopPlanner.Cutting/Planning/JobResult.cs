@@ -40,6 +40,6 @@ internal sealed record JobResult(
 /// <summary>One kind of layout.</summary>
 /// <param name="Stock">What is cut.</param>
 /// <param name="Times">How many alike.</param>
-/// <param name="Root">What becomes of the usable wood, in ticks from a corner of the stock as bought, with a kerf between neighbors; items
-/// are parts of the job.</param>
+/// <param name="Root">What becomes of the usable wood, in ticks from a corner of the stock as bought, with a kerf between
+/// neighbors; items are parts of the job.</param>
 internal sealed record CutUpStock(CutStock Stock, int Times, LayoutNode Root);

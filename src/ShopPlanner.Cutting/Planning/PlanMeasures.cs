@@ -4,14 +4,14 @@ using ShopPlanner.Cutting.Sequence;
 namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>
-/// What a plan comes to beyond its cost, in the order in which plans of equal cost are preferred: more of the bin used up and less
-/// new stock opened, leftovers large and few, few settings.
+/// What a plan comes to beyond its cost, in the order in which plans of equal cost are preferred: more of the bin used up and
+/// less new stock opened, leftovers large and few, few settings.
 /// </summary>
 /// <param name="FromBin">Pieces of rack and bin that are cut.</param>
 /// <param name="NewStock">New boards and sheets that are cut.</param>
 /// <param name="Kept">Leftovers that are worth keeping, over all copies.</param>
-/// <param name="Settings">Different settings of fence or stop at home: a rip and a crosscut at the same figure are two, and so are two
-/// materials at the same figure, since the saw is set anew between them.</param>
+/// <param name="Settings">Different settings of fence or stop at home: a rip and a crosscut at the same figure are two, and so
+/// are two materials at the same figure, since the saw is set anew between them.</param>
 /// <param name="Cuts">Cuts to make, those by the store too, over all copies.</param>
 /// <param name="Turned">Pieces that lie across the sheet's length, over all copies.</param>
 public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Settings, int Cuts, int Turned)
@@ -20,8 +20,9 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
     /// material are made together, in the order of <see cref="SharedSettings"/>. At least <see cref="Settings"/>.</summary>
     public int SettingChanges { get; init; }
 
-    /// <summary>Quarter turns of pieces in hand, over all copies: one for each cut at home that runs the other way than the cut at
-    /// home which gave its piece. Stock as bought, and a panel from the store, are laid on the saw as their first cut wants them.</summary>
+    /// <summary>Quarter turns of pieces in hand, over all copies: one for each cut at home that runs the other way than the cut
+    /// at home which gave its piece. Stock as bought, and a panel from the store, are laid on the saw as their first cut wants
+    /// them.</summary>
     public int Turns { get; init; }
 
     /// <summary>Measures a plan.</summary>

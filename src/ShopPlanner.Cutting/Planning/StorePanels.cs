@@ -28,13 +28,15 @@ internal sealed class StoreSides(Job job, CutStock stock, bool alongX)
 
     public long Kerf => job.Kerf;
 
-    /// <summary>The least that a panel can measure. One that holds nothing takes the margin in, so that its neighbor need not.</summary>
+    /// <summary>The least that a panel can measure. One that holds nothing takes the margin in, so that its neighbor need
+    /// not.</summary>
     public long Least(StorePanel panel) =>
         panel.Rows.Count > 0
             ? panel.With(panel.Content)
             : Math.Min(Most, Math.Max(1, Math.Max(panel.Lead, panel.Trail) - Kerf - Tolerance));
 
-    /// <summary>True when what the panel holds keeps off the margins of the stock, which may be larger than the panels beside it.</summary>
+    /// <summary>True when what the panel holds keeps off the margins of the stock, which may be larger than the panels beside
+    /// it.</summary>
     public bool KeepsMargins(StorePanel panel) => panel.Rows.Count == 0 || (panel.From >= Start && panel.To <= Whole - End);
 
     /// <summary>More cuts than this gain nothing: a panel for each row, and what is over parted for the car.</summary>
@@ -82,8 +84,8 @@ internal sealed class StorePanel(long lead, long trail)
 
 /// <summary>
 /// Shares the rows of a layout out among the panels that so many cuts by the store give: the largest first, each into the first
-/// panel that takes it, so that whole panels stay free, which are left over in one piece. Something remains beyond the last cut: a
-/// cut whose kerf runs off the end is not thought of.
+/// panel that takes it, so that whole panels stay free, which are left over in one piece. Something remains beyond the last cut:
+/// a cut whose kerf runs off the end is not thought of.
 /// </summary>
 internal sealed class StorePanels
 {

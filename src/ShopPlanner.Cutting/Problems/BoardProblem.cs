@@ -11,8 +11,8 @@ namespace ShopPlanner.Cutting.Problems;
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
 public sealed record BoardProblem(ImmutableArray<BoardStock> Stocks, ImmutableArray<BoardItem> Items)
 {
-    /// <summary>Patterns to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out, what
-    /// is missing put in.</summary>
+    /// <summary>Patterns to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out,
+    /// what is missing put in.</summary>
     public ImmutableArray<BoardPattern> Seed { get; init; } = [];
 }
 

@@ -9,6 +9,7 @@ internal interface ILayoutRule
     /// <summary>False for a stock of which every layout can be cut.</summary>
     bool Binds(int stock);
 
-    /// <summary>Returns the layout of a tree of least sizes, written so that it can be cut; null when that cannot be done.</summary>
+    /// <summary>Returns the layout of a tree of least sizes, written so that it can be cut; null when that cannot be
+    /// done.</summary>
     LayoutNode? Write(int stock, LayoutNode root);
 }

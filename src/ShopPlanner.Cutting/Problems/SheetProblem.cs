@@ -13,7 +13,8 @@ namespace ShopPlanner.Cutting.Problems;
 /// <param name="Items">What is wanted; every item fits at least one stock.</param>
 public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableArray<SheetItem> Items)
 {
-    /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left out.</summary>
+    /// <summary>Layouts to begin with, of a plan made before an edit; empty for none. What does not fit any more is left
+    /// out.</summary>
     public ImmutableArray<SheetSeed> Seed { get; init; } = [];
 
     /// <summary>Which layouts can be cut; null for all of them.</summary>
@@ -23,8 +24,8 @@ public sealed record SheetProblem(ImmutableArray<SheetStock> Stocks, ImmutableAr
 /// <summary>A layout to begin with.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
 /// <param name="Times">How many alike.</param>
-/// <param name="Root">How its pieces are cut; directions alternate from level to level, and sizes are not looked at: they are those of the
-/// items now.</param>
+/// <param name="Root">How its pieces are cut; directions alternate from level to level, and sizes are not looked at: they are
+/// those of the items now.</param>
 public sealed record SheetSeed(int Stock, int Times, LayoutNode Root);
 
 /// <summary>One size of sheet.</summary>
@@ -64,8 +65,8 @@ public sealed record SheetItem(long Dx, long Dy, bool CanTurn, int Demand);
 /// <summary>How one sheet, or several alike, is cut.</summary>
 /// <param name="Stock">Index into <see cref="SheetProblem.Stocks"/>.</param>
 /// <param name="Times">How many are cut like this.</param>
-/// <param name="Root">The whole usable area, in the problem's measure: a kerf is included in both sides of every node, and children lie
-/// without gaps and fill their cut, except where the store makes it.</param>
+/// <param name="Root">The whole usable area, in the problem's measure: a kerf is included in both sides of every node, and
+/// children lie without gaps and fill their cut, except where the store makes it.</param>
 public sealed record SheetLayout(int Stock, int Times, LayoutNode Root);
 
 /// <summary>A solution.</summary>

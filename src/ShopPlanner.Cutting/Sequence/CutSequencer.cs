@@ -6,8 +6,8 @@ using ShopPlanner.Cutting.Trees;
 namespace ShopPlanner.Cutting.Sequence;
 
 /// <summary>
-/// The order of cuts for a layout: the edges that are not square first, then always the largest piece in hand, except that a cut at
-/// the fence or stop setting just used is made before the setting is changed. Cuts by the store come before all others.
+/// The order of cuts for a layout: the edges that are not square first, then always the largest piece in hand, except that a cut
+/// at the fence or stop setting just used is made before the setting is changed. Cuts by the store come before all others.
 /// </summary>
 internal sealed class CutSequencer
 {

@@ -1,26 +1,27 @@
 namespace ShopPlanner.Cutting.Sequence;
 
 /// <summary>
-/// The order of settings: one that is done with for good when it is set now is set first, since it has to be set once anyhow; where
-/// there is none, each is tried, the rest played through without trying, and the one with the fewest changes chosen. The fewest of
-/// all is a hard problem (a shortest common supersequence is one of its kind), so this is not claimed.
+/// The order of settings: one that is done with for good when it is set now is set first, since it has to be set once anyhow;
+/// where there is none, each is tried, the rest played through without trying, and the one with the fewest changes chosen. The
+/// fewest of all is a hard problem (a shortest common supersequence is one of its kind), so this is not claimed.
 /// </summary>
 internal sealed class SettingOrder
 {
-    /// <summary>Settings tried where none is done with, the nearest to it first.</summary>
+    // Settings tried where none is done with, the nearest to it first.
     private const int MostTried = 12;
 
-    /// <summary>Choices after the first that are tried too.</summary>
+    // Choices after the first that are tried too.
     private const int LookAhead = 2;
 
-    /// <summary>Settings looked at while playing; after so many the nearest setting is chosen untried.</summary>
+    // Settings looked at while playing; after so many the nearest setting is chosen untried.
     private const long MostPlayed = 200_000;
 
     private readonly IReadOnlyList<bool> atHome;
     private readonly List<CutChain>[] ready;
     private readonly int[] left;
 
-    // Settings with something ready: the store's as long as there are any, the nearest to done first, then the one with most ready.
+    // Settings with something ready: the store's as long as there are any, the nearest to done first, then the one with most
+    // ready.
     private readonly SortedSet<(bool AtHome, int Missing, int Unready, int Setting)> open;
     private int waiting;
 

@@ -4,8 +4,8 @@ using ShopPlanner.Cutting.Trees;
 namespace ShopPlanner.Cutting.Sequence;
 
 /// <summary>
-/// The next cut of a piece in hand where fence and blade reach only so far. Whatever can be done is done in the usual order; a cut
-/// out of reach waits until other cuts have made the piece small enough: an end is squared after the rips, the last child is
+/// The next cut of a piece in hand where fence and blade reach only so far. Whatever can be done is done in the usual order; a
+/// cut out of reach waits until other cuts have made the piece small enough: an end is squared after the rips, the last child is
 /// peeled off before the first, a rough edge is ripped off before the crosscut. No cut that is made takes another one away, since
 /// it only makes pieces smaller, so the first that is within reach is always right.
 /// </summary>

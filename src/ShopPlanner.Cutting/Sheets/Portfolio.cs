@@ -15,10 +15,10 @@ namespace ShopPlanner.Cutting.Sheets;
 /// </summary>
 internal sealed class Portfolio
 {
-    /// <summary>Share of the time after which pieces that have no place are given up.</summary>
+    // Share of the time after which pieces that have no place are given up.
     private const double PlacingShare = 0.5;
 
-    /// <summary>Share of the time after which the cost is no longer worked on when leftovers count.</summary>
+    // Share of the time after which the cost is no longer worked on when leftovers count.
     private const double CostShare = 0.92;
 
     private const double CostShareAlone = 0.98;
@@ -71,7 +71,7 @@ internal sealed class Portfolio
 
     private long? Told(Packing packing) => ReferenceEquals(model, whole) ? packing.Cost : null;
 
-    /// <summary>Goes on with the pieces that have a place only.</summary>
+    // Goes on with the pieces that have a place only.
     private Packing Narrow(Packing packing)
     {
         if (packing.IsComplete)

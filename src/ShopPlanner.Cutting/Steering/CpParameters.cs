@@ -12,6 +12,7 @@ internal static class CpParameters
     public static string Repeatable(double work, double seconds) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}"
+            $"{KeepsInterrupt},num_workers:1,random_seed:1,relative_gap_limit:0,"
+                + $"max_deterministic_time:{work:0.###},max_time_in_seconds:{seconds:0.###}"
         );
 }

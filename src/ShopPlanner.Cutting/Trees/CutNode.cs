@@ -11,7 +11,8 @@ internal struct CutNode
     /// <summary>Value of <see cref="Item"/> for a cut.</summary>
     public const int Cut = -1;
 
-    /// <summary>Value of <see cref="Item"/> for a part that has been taken out and waits for <see cref="CutTree.Compact"/>.</summary>
+    /// <summary>Value of <see cref="Item"/> for a part that has been taken out and waits for <see cref="CutTree.Compact"/>.
+    /// </summary>
     public const int Gone = -2;
 
     public int Depth;

@@ -4,7 +4,8 @@ namespace ShopPlanner.Cutting.Trees;
 
 internal sealed partial class CutTree
 {
-    /// <summary>The tree with the least size of every node, in the problem's measure; places are left open, and items are types.</summary>
+    /// <summary>The tree with the least size of every node, in the problem's measure; places are left open, and items are
+    /// types.</summary>
     public LayoutNode Read(long scaleX, long scaleY)
     {
         var at = 0;

@@ -40,7 +40,7 @@ internal sealed partial class CutTree
         }
     }
 
-    /// <summary>A cut whose direction no longer differs from the one above it dissolves: its children join the one above.</summary>
+    // A cut whose direction no longer differs from the one above it dissolves: its children join the one above.
     private void Rewrite()
     {
         Span<int> childDepth = stackalloc int[MostDepth + 1];

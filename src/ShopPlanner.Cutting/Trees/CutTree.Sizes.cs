@@ -2,10 +2,10 @@ namespace ShopPlanner.Cutting.Trees;
 
 internal sealed partial class CutTree
 {
-    /// <summary>Recomputes parents, least sizes and available sizes.</summary>
+    // Recomputes parents, least sizes and available sizes.
     private void Refresh()
     {
-        (Worth, Settings, CanBeCut) = (null, null, null);
+        (LeftoverValue, Settings, CanBeCut) = (null, null, null);
         if (Count == 0)
             return;
         LinkParents();

@@ -9,7 +9,7 @@ namespace ShopPlanner.Cutting.Trees;
 /// </summary>
 internal sealed partial class CutTree
 {
-    /// <summary>Stages of cutting a tree may have; far beyond any use, it bounds the stacks of the passes.</summary>
+    // Stages of cutting a tree may have; far beyond any use, it bounds the stacks of the passes.
     private const int MostDepth = 64;
 
     private CutNode[] nodes = new CutNode[32];
@@ -37,7 +37,7 @@ internal sealed partial class CutTree
     public long Area { get; private set; }
 
     /// <summary>Worth of what is left of the sheet, once somebody has worked it out.</summary>
-    public double? Worth { get; set; }
+    public double? LeftoverValue { get; set; }
 
     /// <summary>Fence settings it takes, once somebody has counted them.</summary>
     public int? Settings { get; set; }
@@ -78,7 +78,7 @@ internal sealed partial class CutTree
     {
         (Stock, W, H, RootAlongX) = (other.Stock, other.W, other.H, other.RootAlongX);
         (Used, Area, Count, deepest) = (other.Used, other.Area, other.Count, other.deepest);
-        (Worth, Settings, CanBeCut) = (other.Worth, other.Settings, other.CanBeCut);
+        (LeftoverValue, Settings, CanBeCut) = (other.LeftoverValue, other.Settings, other.CanBeCut);
         EnsureRoom(Count);
         other.Nodes.CopyTo(nodes);
         if (misfits.Length < other.misfits.Length)

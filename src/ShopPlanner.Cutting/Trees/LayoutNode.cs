@@ -3,9 +3,10 @@ using System.Collections.Immutable;
 namespace ShopPlanner.Cutting.Trees;
 
 /// <summary>
-/// A rectangle of a layout and how straight edge-to-edge cuts divide it further (a guillotine cut tree). A node is exactly one of: an
-/// item, a remnant (neither item nor children), or a cut into children that lie side by side. What a side is measured in, and
-/// whether it carries a kerf, is said by who makes the tree. Where only the least sizes of a tree are known, its places are zero.
+/// A rectangle of a layout and how straight edge-to-edge cuts divide it further (a guillotine cut tree). A node is exactly one
+/// of: an item, a remnant (neither item nor children), or a cut into children that lie side by side. What a side is measured in,
+/// and whether it carries a kerf, is said by who makes the tree. Where only the least sizes of a tree are known, its places are
+/// zero.
 /// </summary>
 /// <param name="X">The place, along the stock's length, of the corner nearest the origin.</param>
 /// <param name="Y">The place, across, of the corner nearest the origin.</param>

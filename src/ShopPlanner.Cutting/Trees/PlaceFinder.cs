@@ -27,7 +27,7 @@ internal static class PlaceFinder
         return found | ProbeBelow(tree, item, w, h, minSide, weights, ref sink);
     }
 
-    /// <summary>On an empty sheet the way that leaves the wider strips lies better.</summary>
+    // On an empty sheet the way that leaves the wider strips lies better.
     private static double EmptyScore(CutTree tree, int w, int h, int minSide, in FitWeights weights) =>
         (Lost(tree.H - h, minSide, weights) * w) + (Lost(tree.W - w, minSide, weights) * h);
 
@@ -83,10 +83,8 @@ internal static class PlaceFinder
         return found;
     }
 
-    /// <summary>
-    /// Area lost by putting an item (along, cross) beside a node, measured along the node's own axis: the gap between item and
-    /// node, what making the node wider costs its children, and what making the parent longer costs the node's siblings.
-    /// </summary>
+    // Area lost by putting an item (along, cross) beside a node, measured along the node's own axis: the gap between item and
+    // node, what making the node wider costs its children, and what making the parent longer costs the node's siblings.
     private static double Score(
         int nodeAlong,
         int nodeCross,
@@ -107,7 +105,7 @@ internal static class PlaceFinder
             : lost + (RestLost(-longer, minSide, weights) * newCross);
     }
 
-    /// <summary>Width of a gap, as far as it counts as lost.</summary>
+    // Width of a gap, as far as it counts as lost.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Lost(int gap, int minSide, in FitWeights weights) => gap < minSide ? gap : gap * weights.Reusable;
 

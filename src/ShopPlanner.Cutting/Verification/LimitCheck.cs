@@ -2,7 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Verification;
 
-/// <summary>The limits of the shop, judged cut by cut: what the store cuts, what the car takes, how far the saw at home reaches.</summary>
+/// <summary>The limits of the shop, judged cut by cut: what the store cuts, what the car takes, how far the saw at home
+/// reaches.</summary>
 internal sealed class LimitCheck
 {
     private readonly CutRequest request;

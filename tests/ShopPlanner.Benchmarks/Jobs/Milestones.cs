@@ -7,21 +7,21 @@ namespace ShopPlanner.Benchmarks;
 public sealed class Milestones
 {
     private static readonly TimeSpan Early = TimeSpan.FromSeconds(1);
-    private readonly Stopwatch _clock = Stopwatch.StartNew();
-    private readonly Lock _one = new();
-    private TimeSpan? _firstPlan;
-    private decimal? _cost;
-    private decimal _bound;
+    private readonly Stopwatch clock = Stopwatch.StartNew();
+    private readonly Lock one = new();
+    private TimeSpan? firstPlan;
+    private decimal? cost;
+    private decimal bound;
 
     /// <summary>Since listening began.</summary>
-    public TimeSpan Elapsed => _clock.Elapsed;
+    public TimeSpan Elapsed => clock.Elapsed;
 
     /// <summary>Until a plan with every piece was there; null where none was told of.</summary>
-    public TimeSpan? FirstPlan => _firstPlan;
+    public TimeSpan? FirstPlan => firstPlan;
 
     /// <summary>How far the cost was above its bound after one second, in % of the cost; null where no whole plan was there by
     /// then.</summary>
-    public decimal? EarlyGapPercent => _cost is { } cost ? GapPercent(cost, _bound) : null;
+    public decimal? EarlyGapPercent => this.cost is { } cost ? GapPercent(cost, bound) : null;
 
     /// <summary>True when the search was over before the second was.</summary>
     public static bool IsEarly(TimeSpan time) => time <= Early;
@@ -32,11 +32,11 @@ public sealed class Milestones
     /// <summary>To be handed to the search; any thread may call it.</summary>
     public void Hear(SearchProgress progress)
     {
-        var now = _clock.Elapsed;
-        lock (_one)
+        var now = clock.Elapsed;
+        lock (one)
         {
             if (progress.Cost is not null)
-                _firstPlan ??= now;
+                firstPlan ??= now;
             if (IsEarly(now))
                 Remember(progress);
         }
@@ -46,7 +46,7 @@ public sealed class Milestones
     private void Remember(SearchProgress progress)
     {
         if (progress.Cost is { } cost)
-            _cost = Math.Min(_cost ?? cost.Amount, cost.Amount);
-        _bound = Math.Max(_bound, progress.Bound.Amount);
+            this.cost = Math.Min(this.cost ?? cost.Amount, cost.Amount);
+        bound = Math.Max(bound, progress.Bound.Amount);
     }
 }

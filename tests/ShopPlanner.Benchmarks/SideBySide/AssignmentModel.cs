@@ -15,21 +15,21 @@ public sealed class AssignmentModel
     /// <summary>A model of more than these is not built: the solver would spend the time and the memory on reading it.</summary>
     public const long MostBooleans = 1_000_000;
 
-    private readonly CpModel _model = new();
-    private readonly BoardProblem _problem;
-    private readonly List<int> _bins;
-    private readonly BoolVar[] _used;
-    private readonly List<(int Item, List<(int Bin, BoolVar In)> Places)> _pieces;
+    private readonly CpModel model = new();
+    private readonly BoardProblem problem;
+    private readonly List<int> bins;
+    private readonly BoolVar[] used;
+    private readonly List<(int Item, List<(int Bin, BoolVar In)> Places)> pieces;
 
     private AssignmentModel(BoardProblem problem, List<int> bins)
     {
-        (_problem, _bins) = (problem, bins);
-        _used = [.. bins.Select((_, bin) => _model.NewBoolVar($"u{bin}"))];
-        _pieces = [.. problem.Items.SelectMany((item, i) => Enumerable.Range(0, item.Demand).Select(_ => Piece(i)))];
-        foreach (var (_, places) in _pieces)
-            _model.AddExactlyOne(places.Select(place => place.In));
+        (this.problem, this.bins) = (problem, bins);
+        used = [.. bins.Select((_, bin) => model.NewBoolVar($"u{bin}"))];
+        pieces = [.. problem.Items.SelectMany((item, i) => Enumerable.Range(0, item.Demand).Select(_ => Piece(i)))];
+        foreach (var (_, places) in pieces)
+            model.AddExactlyOne(places.Select(place => place.In));
         Fill();
-        _model.Minimize(LinearExpr.WeightedSum(_used, bins.Select(stock => problem.Stocks[stock].Cost)));
+        model.Minimize(LinearExpr.WeightedSum(used, bins.Select(stock => problem.Stocks[stock].Cost)));
     }
 
     /// <summary>Null where the model would be too large or nothing was found within the seconds, building included.</summary>
@@ -62,25 +62,25 @@ public sealed class AssignmentModel
             item,
             [
                 .. Enumerable
-                    .Range(0, _bins.Count)
-                    .Where(bin => Capacity(bin) >= _problem.Items[item].Size)
-                    .Select(bin => (bin, _model.NewBoolVar(""))),
+                    .Range(0, bins.Count)
+                    .Where(bin => Capacity(bin) >= problem.Items[item].Size)
+                    .Select(bin => (bin, model.NewBoolVar(""))),
             ]
         );
 
-    private long Capacity(int bin) => _problem.Stocks[_bins[bin]].Capacity;
+    private long Capacity(int bin) => problem.Stocks[bins[bin]].Capacity;
 
     private void Fill()
     {
         var inside = (
-            from piece in _pieces
+            from piece in pieces
             from place in piece.Places
-            select (place.Bin, place.In, _problem.Items[piece.Item].Size)
+            select (place.Bin, place.In, problem.Items[piece.Item].Size)
         ).ToLookup(place => place.Bin);
-        for (var bin = 0; bin < _bins.Count; bin++)
+        for (var bin = 0; bin < bins.Count; bin++)
         {
             var load = LinearExpr.WeightedSum(inside[bin].Select(place => place.In), inside[bin].Select(place => place.Size));
-            _model.Add(load <= Capacity(bin) * _used[bin]);
+            model.Add(load <= Capacity(bin) * used[bin]);
         }
     }
 
@@ -93,7 +93,7 @@ public sealed class AssignmentModel
             CultureInfo.InvariantCulture,
             $"max_time_in_seconds:{seconds:0.000} num_workers:{workers} random_seed:1"
         );
-        return solver.Solve(_model) switch
+        return solver.Solve(model) switch
         {
             CpSolverStatus.Optimal => Read(solver, proven: true),
             CpSolverStatus.Feasible => Read(solver, proven: false),
@@ -103,9 +103,9 @@ public sealed class AssignmentModel
 
     private BoardSolution Read(CpSolver solver, bool proven)
     {
-        var bins = _bins.ConvertAll(stock => new Bin(stock, _problem.Items.Length));
-        foreach (var (item, places) in _pieces)
-            bins[places.Find(place => solver.BooleanValue(place.In)).Bin].Add(item, _problem.Items[item].Size);
-        return BinSolution.Of(_problem, bins, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), proven);
+        var bins = this.bins.ConvertAll(stock => new Bin(stock, problem.Items.Length));
+        foreach (var (item, places) in pieces)
+            bins[places.Find(place => solver.BooleanValue(place.In)).Bin].Add(item, problem.Items[item].Size);
+        return BinSolution.Of(problem, bins, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), proven);
     }
 }

@@ -9,8 +9,8 @@ namespace ShopPlanner.Benchmarks;
 /// <summary>The planner, first-fit decreasing and a plain solver model, one after the other on the same instance.</summary>
 public sealed class BoardMethods(Options options)
 {
-    private readonly double _seconds = options.Number("seconds", 10);
-    private readonly int _workers = options.Whole("workers", Environment.ProcessorCount);
+    private readonly double seconds = options.Number("seconds", 10);
+    private readonly int workers = options.Whole("workers", Environment.ProcessorCount);
 
     /// <summary>Holds what <see cref="Answer"/> was told to note in it.</summary>
     public MethodTable Table { get; } =
@@ -27,14 +27,14 @@ public sealed class BoardMethods(Options options)
         [
             ("planner", () => BoardSolver.Solve(instance.Problem, Control())),
             ("first fit decreasing", () => FirstFitDecreasing.Solve(instance.Problem)),
-            ("plain model, CP-SAT", () => AssignmentModel.Solve(instance.Problem, _seconds, _workers)),
+            ("plain model, CP-SAT", () => AssignmentModel.Solve(instance.Problem, seconds, workers)),
         ];
         var answers = methods.Select(method => Time(instance, method.Method, method.Solve)).ToList();
         var outcomes = answers.ConvertAll(answer => answer.Outcome);
         return new(outcomes, [.. answers.SelectMany(answer => answer.Faults), .. Agreement.Contradictions(outcomes)]);
     }
 
-    private SearchControl Control() => new() { Time = TimeSpan.FromSeconds(_seconds), Workers = _workers };
+    private SearchControl Control() => new() { Time = TimeSpan.FromSeconds(seconds), Workers = workers };
 
     private static (MethodOutcome Outcome, IEnumerable<string> Faults) Time(
         BoardInstance instance,

@@ -7,9 +7,9 @@ namespace ShopPlanner.Benchmarks;
 public sealed class MethodTable(string title)
 {
     private static readonly int[] Widths = [-20, -24, 6, 9, 8, 9, 11, 11, 11, 10, 7, 7, 10, 9, 10];
-    private readonly List<MethodOutcome> _outcomes = [];
+    private readonly List<MethodOutcome> outcomes = [];
 
-    public void Add(IEnumerable<MethodOutcome> outcomes) => _outcomes.AddRange(outcomes);
+    public void Add(IEnumerable<MethodOutcome> outcomes) => this.outcomes.AddRange(outcomes);
 
     /// <summary>
     /// Prints it, nothing when there is nothing. A row's "value", "planner's" and "best" are sums over the instances which that
@@ -19,7 +19,7 @@ public sealed class MethodTable(string title)
     /// </summary>
     public void Print(TextWriter to)
     {
-        if (_outcomes.Count == 0)
+        if (outcomes.Count == 0)
             return;
         to.WriteLine(title);
         Write(
@@ -40,9 +40,9 @@ public sealed class MethodTable(string title)
             "max s",
             "all s"
         );
-        foreach (var set in _outcomes.GroupBy(outcome => outcome.Set))
+        foreach (var set in outcomes.GroupBy(outcome => outcome.Set))
             Print(to, set.Key, [.. set]);
-        Print(to, "all", _outcomes);
+        Print(to, "all", outcomes);
     }
 
     private static void Print(TextWriter to, string set, List<MethodOutcome> outcomes)

@@ -14,9 +14,9 @@ public sealed record PackerAnswer(string Name, double Seconds, Packing Packing);
 public sealed class OutsidePackers
 {
     private const string Script = "pack.js";
-    private readonly string _folder;
+    private readonly string folder;
 
-    private OutsidePackers(string folder) => _folder = folder;
+    private OutsidePackers(string folder) => this.folder = folder;
 
     /// <summary>Null, and a line that says what is missing, where they cannot be run.</summary>
     /// <param name="folder">Holds the script; null for the one beside this program.</param>
@@ -48,7 +48,7 @@ public sealed class OutsidePackers
 
     private string Run(string job)
     {
-        using var node = Process.Start(Node(Path.Combine(_folder, Script)))!;
+        using var node = Process.Start(Node(Path.Combine(folder, Script)))!;
         node.StandardInput.Write(job);
         node.StandardInput.Close();
         var answer = node.StandardOutput.ReadToEnd();

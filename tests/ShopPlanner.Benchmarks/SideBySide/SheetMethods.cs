@@ -10,8 +10,8 @@ namespace ShopPlanner.Benchmarks;
 /// <param name="packers">Null where none are installed.</param>
 public sealed class SheetMethods(Options options, OutsidePackers? packers)
 {
-    private readonly double _seconds = options.Number("seconds", 10);
-    private readonly int _workers = options.Whole("workers", Environment.ProcessorCount);
+    private readonly double seconds = options.Number("seconds", 10);
+    private readonly int workers = options.Whole("workers", Environment.ProcessorCount);
 
     /// <summary>A table's title.</summary>
     public string Title(string turning) =>
@@ -40,7 +40,10 @@ public sealed class SheetMethods(Options options, OutsidePackers? packers)
     private (MethodOutcome Outcome, IEnumerable<string> Faults) Planner(SheetInstance instance)
     {
         var clock = Stopwatch.StartNew();
-        var solution = SheetSolver.Solve(instance.Problem, new() { Time = TimeSpan.FromSeconds(_seconds), Workers = _workers });
+        var solution = SheetSolver.Solve(
+            instance.Problem,
+            new() { Time = TimeSpan.FromSeconds(this.seconds), Workers = workers }
+        );
         var seconds = clock.Elapsed.TotalSeconds;
         var value = solution.Complete ? solution.Cost : (double?)null;
         var proven = solution is { Complete: true, Proven: true };
@@ -64,7 +67,7 @@ public sealed class SheetMethods(Options options, OutsidePackers? packers)
     )
     {
         var noKerf = WithoutKerf(instance);
-        return from answer in packers.Pack(noKerf, _seconds)
+        return from answer in packers.Pack(noKerf, seconds)
             select Outcome(instance, answer.Name, answer.Packing, answer.Seconds, noKerf);
     }
 

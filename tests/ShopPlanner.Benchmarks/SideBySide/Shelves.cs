@@ -48,7 +48,7 @@ public static class Shelves
     private sealed class Rows(long width, long height)
     {
         private readonly List<(int Sheet, long Y, long Height, long Used)> _shelves = [];
-        private readonly List<long> _used = [];
+        private readonly List<long> used = [];
 
         public List<List<Placed>> Sheets { get; } = [];
 
@@ -64,16 +64,16 @@ public static class Shelves
 
         private int NewShelf(long tall)
         {
-            var sheet = _used.FindIndex(used => used + tall <= height);
+            var sheet = this.used.FindIndex(used => used + tall <= height);
             if (sheet < 0)
             {
-                sheet = _used.Count;
-                _used.Add(0);
+                sheet = this.used.Count;
+                this.used.Add(0);
                 Sheets.Add([]);
             }
 
-            _shelves.Add((sheet, _used[sheet], tall, 0));
-            _used[sheet] += tall;
+            _shelves.Add((sheet, this.used[sheet], tall, 0));
+            this.used[sheet] += tall;
             return _shelves.Count - 1;
         }
     }

@@ -9,10 +9,10 @@ namespace ShopPlanner.Cutting.Tests.Boards;
 /// </summary>
 internal sealed class Exhaustive
 {
-    private readonly BoardProblem _problem;
+    private readonly BoardProblem problem;
     private readonly Dictionary<string, (int Unmet, long Cost)> _known = [];
 
-    private Exhaustive(BoardProblem problem) => _problem = problem;
+    private Exhaustive(BoardProblem problem) => this.problem = problem;
 
     public static (int Unmet, long Cost) Best(BoardProblem problem) =>
         new Exhaustive(problem).From(0, 0, [.. problem.Items.Select(item => item.Demand)]);
@@ -22,21 +22,21 @@ internal sealed class Exhaustive
     {
         if (left.Sum() == 0)
             return (0, 0);
-        if (stock == _problem.Stocks.Length)
+        if (stock == problem.Stocks.Length)
             return (left.Sum(), 0);
         var key = $"{stock}/{used}/{string.Join(',', left)}";
         if (_known.TryGetValue(key, out var known))
             return known;
         var best = From(stock + 1, 0, left);
-        if (used < (_problem.Stocks[stock].Available ?? int.MaxValue))
+        if (used < (problem.Stocks[stock].Available ?? int.MaxValue))
         {
-            foreach (var rest in Fillings(left, 0, _problem.Stocks[stock].Capacity))
+            foreach (var rest in Fillings(left, 0, problem.Stocks[stock].Capacity))
             {
                 if (rest.AsSpan().SequenceEqual(left))
                     continue;
                 var (unmet, cost) = From(stock, used + 1, rest);
-                if ((unmet, cost + _problem.Stocks[stock].Cost).CompareTo(best) < 0)
-                    best = (unmet, cost + _problem.Stocks[stock].Cost);
+                if ((unmet, cost + problem.Stocks[stock].Cost).CompareTo(best) < 0)
+                    best = (unmet, cost + problem.Stocks[stock].Cost);
             }
         }
 
@@ -49,12 +49,12 @@ internal sealed class Exhaustive
             return [left];
         return Enumerable
             .Range(0, left[item] + 1)
-            .Where(count => count * _problem.Items[item].Size <= room)
+            .Where(count => count * problem.Items[item].Size <= room)
             .SelectMany(count =>
             {
                 var rest = (int[])left.Clone();
                 rest[item] -= count;
-                return Fillings(rest, item + 1, room - (count * _problem.Items[item].Size));
+                return Fillings(rest, item + 1, room - (count * problem.Items[item].Size));
             });
     }
 }

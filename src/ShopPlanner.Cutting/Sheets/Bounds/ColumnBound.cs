@@ -13,17 +13,17 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// </summary>
 internal sealed class ColumnBound : IDisposable
 {
-    /// <summary>How near the values stay to the best ones at first (Wentges 1997, as for boards).</summary>
-    private const double Calm = 0.8;
+    // How near the values stay to the best ones at first (Wentges 1997, as for boards).
+    private const double SmoothingFactor = 0.8;
 
-    /// <summary>Steps that one knapsack with counted types may take.</summary>
+    // Steps that one knapsack with counted types may take.
     private const double MostWork = 150e6;
 
-    /// <summary>Steps of the linear solver's, a guess: its own and for each number of the program.</summary>
+    // Steps of the linear solver's, a guess: its own and for each number of the program.
     private const long MasterWork = 100_000;
 
-    /// <summary>Share of a price that is not worth more work.</summary>
-    private const double Hair = 1e-4;
+    // Share of a price that is not worth more work.
+    private const double RelativeTolerance = 1e-4;
 
     private readonly SheetModel model;
     private readonly CutGrid grid;
@@ -31,7 +31,7 @@ internal sealed class ColumnBound : IDisposable
     private readonly ColumnMaster master;
     private readonly WorkBudget budget;
     private readonly List<(int Type, int Most)> counted = [];
-    private double[] calm;
+    private double[] center;
     private double best;
 
     private ColumnBound(SheetModel model, CutGrid grid, WorkBudget budget)
@@ -39,7 +39,7 @@ internal sealed class ColumnBound : IDisposable
         (this.model, this.grid, this.budget) = (model, grid, budget);
         knapsack = new CutKnapsack(grid);
         master = new ColumnMaster(model);
-        calm = [.. grid.Areas.Select(a => a / grid.Area)];
+        center = [.. grid.Areas.Select(a => a / grid.Area)];
     }
 
     /// <summary>Starts from the layouts of a complete packing.</summary>
@@ -49,7 +49,7 @@ internal sealed class ColumnBound : IDisposable
     /// <summary>Goes on with a finer grid from the best values; layouts of the rough grid need not exist.</summary>
     public ColumnBound On(CutGrid finer, Packing start)
     {
-        var bound = new ColumnBound(model, finer, budget) { calm = calm, best = best };
+        var bound = new ColumnBound(model, finer, budget) { center = center, best = best };
         bound.Rows.AddRange(Rows);
         return bound.With(start);
     }
@@ -89,17 +89,16 @@ internal sealed class ColumnBound : IDisposable
             IsDone = !budget.IsStopped && (IsRough || !CountOneMore(point));
     }
 
-    /// <summary>True when the relaxation's price leaves the bound nothing to gain, or next to nothing where prices differ little.
-    /// </summary>
+    // True when the relaxation's price leaves the bound nothing to gain, or next to nothing where prices differ little.
     private bool IsSettled(double price) =>
-        RoundUp(price) <= Bound || (model.PriceStep < price * Hair && price - best < price * Hair);
+        RoundUp(price) <= Bound || (model.PriceStep < price * RelativeTolerance && price - best < price * RelativeTolerance);
 
     private long RoundUp(double price) => (long)Math.Ceiling((price / model.PriceStep) - 1e-6) * model.PriceStep;
 
-    /// <summary>False when no layout is worth more than its price: the relaxation is solved.</summary>
+    // False when no layout is worth more than its price: the relaxation is solved.
     private bool Price(ColumnPoint point)
     {
-        for (var weight = Calm; !budget.IsStopped; weight = weight < 0.1 ? 0 : weight / 2)
+        for (var weight = SmoothingFactor; !budget.IsStopped; weight = weight < 0.1 ? 0 : weight / 2)
         {
             if (PriceAt(Mixed(point, weight), point))
                 return true;
@@ -109,9 +108,9 @@ internal sealed class ColumnBound : IDisposable
         return false;
     }
 
-    /// <summary>A type the grid cannot value is worth nothing.</summary>
+    // A type the grid cannot value is worth nothing.
     private double[] Mixed(ColumnPoint point, double weight) =>
-        [.. point.Types.Select((v, t) => grid.Areas[t] > 0 ? ((1 - weight) * v) + (weight * calm[t]) : 0)];
+        [.. point.Types.Select((v, t) => grid.Areas[t] > 0 ? ((1 - weight) * v) + (weight * center[t]) : 0)];
 
     private bool PriceAt(double[] mixed, ColumnPoint point)
     {
@@ -136,7 +135,7 @@ internal sealed class ColumnBound : IDisposable
         return column.Counts.Select((n, t) => n * point.Types[t]).Sum() > price + 1e-7 && master.Add(column);
     }
 
-    /// <summary>Keeps the inequality when it is the best so far.</summary>
+    // Keeps the inequality when it is the best so far.
     private void Note(double[] mixed, int[] values, long[] most)
     {
         Int128 wanted = 0;
@@ -146,20 +145,19 @@ internal sealed class ColumnBound : IDisposable
         price *= model.Stocks.Length == 1 ? model.Stocks[0].Price : 1;
         if (price <= best)
             return;
-        (best, calm) = (price, mixed);
+        (best, center) = (price, mixed);
         Rows.Add(new(wanted, [.. most.Select(m => (Int128)m)]));
     }
 
-    /// <summary>Values in whole numbers, small enough for the knapsack: no layout measures more than the grid's area.</summary>
+    // Values in whole numbers, small enough for the knapsack: no layout measures more than the grid's area.
     private (int[] Values, double Scale) Whole(double[] duals)
     {
         var rate = duals.Select((v, t) => v == 0 ? 0 : v / grid.Areas[t]).Max();
-        var scale = CutKnapsack.MostWorth / (2 * Math.Max(rate * grid.Area, 1e-9));
+        var scale = CutKnapsack.MostValue / (2 * Math.Max(rate * grid.Area, 1e-9));
         return ([.. duals.Select(v => (int)(v * scale))], scale);
     }
 
-    /// <summary>Counts the type that the relaxation's layouts hold most too many of; false when there is none or it is too much
-    /// work.</summary>
+    // Counts the type that the relaxation's layouts hold most too many of; false when there is none or it is too much work.
     private bool CountOneMore(ColumnPoint point)
     {
         var excess = model.Types.Select((type, t) => Excess(point, t, type.Demand)).ToArray();

@@ -7,7 +7,7 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// <summary>The least cost of stock that satisfies inequalities.</summary>
 internal static class CoverCost
 {
-    /// <summary>Coefficients beyond this are shortened, in the safe direction.</summary>
+    // Coefficients beyond this are shortened, in the safe direction.
     private const long MostCoefficient = 1L << 40;
 
     /// <summary>With stock cut in fractions: cheapest measure first.</summary>
@@ -50,8 +50,8 @@ internal static class CoverCost
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? RoundUp(solver.BestObjectiveBound, costs) : 0;
     }
 
-    /// <summary>To the next total that the costs can come to. The solver counts in whole numbers; the allowance is for its
-    /// telling them in floating point.</summary>
+    // To the next total that the costs can come to. The solver counts in whole numbers; the allowance is for its telling them in
+    // floating point.
     private static long RoundUp(double bound, long[] costs)
     {
         var step = Math.Max(1, costs.Aggregate(0L, Measures.Gcd));

@@ -3,25 +3,25 @@ using ShopPlanner.Cutting.Sheets.Model;
 namespace ShopPlanner.Cutting.Sheets.Bounds;
 
 /// <summary>A way a type may lie: its two sides, as points of the axes.</summary>
-internal readonly record struct Lying(int Type, int X, int Y);
+internal readonly record struct Orientation(int Type, int X, int Y);
 
 /// <summary>The rectangles that the knapsack has to value; where they are too many, lengths are measured coarsely.</summary>
 internal sealed class CutGrid
 {
     private const int MostPoints = 2000;
 
-    /// <summary>How finely coarse rules are tried.</summary>
+    // How finely coarse rules are tried.
     private static readonly int[] Marks = [1200, 1000, 820, 680, 560, 440, 340, 260, 200, 150];
 
-    private CutGrid(SheetModel model, CoarseRule ruleX, CoarseRule ruleY, CutPoints x, CutPoints y, List<Lying> measured)
+    private CutGrid(SheetModel model, CoarseRule ruleX, CoarseRule ruleY, CutPoints x, CutPoints y, List<Orientation> measured)
     {
         (X, Y) = (x, y);
         Stocks = [.. model.Stocks.Select(s => (x.Floor(ruleX.Of(s.W)), y.Floor(ruleY.Of(s.H))))];
-        Lyings = [.. measured.Select(l => new Lying(l.Type, x.Floor(l.X), y.Floor(l.Y)))];
+        Orientations = [.. measured.Select(l => new Orientation(l.Type, x.Floor(l.X), y.Floor(l.Y)))];
         Area = (double)ruleX.Marks * ruleY.Marks;
         Areas = new double[model.Types.Length];
-        foreach (var lying in measured.OrderByDescending(l => (double)l.X * l.Y))
-            Areas[lying.Type] = (double)lying.X * lying.Y;
+        foreach (var orientation in measured.OrderByDescending(l => (double)l.X * l.Y))
+            Areas[orientation.Type] = (double)orientation.X * orientation.Y;
         IsExact = ruleX.Marks == ruleX.Side && ruleY.Marks == ruleY.Side;
     }
 
@@ -35,7 +35,7 @@ internal sealed class CutGrid
     /// <summary>Each stock's sides, as points.</summary>
     public (int X, int Y)[] Stocks { get; }
 
-    public Lying[] Lyings { get; }
+    public Orientation[] Orientations { get; }
 
     /// <summary>No layout's types measure more than this together.</summary>
     public double Area { get; }
@@ -62,20 +62,20 @@ internal sealed class CutGrid
 
     private static CutGrid? Make(SheetModel model, CoarseRule ruleX, CoarseRule ruleY, long mostWork)
     {
-        var lyings = model.Types.SelectMany((t, i) => Ways(t, i, ruleX, ruleY)).ToList();
-        if (Unmeasured(lyings) is { Count: > 0 } small)
-            lyings.RemoveAll(l => small.Contains(l.Type));
-        if (lyings.Count == 0)
+        var orientations = model.Types.SelectMany((t, i) => Ways(t, i, ruleX, ruleY)).ToList();
+        if (Unmeasured(orientations) is { Count: > 0 } small)
+            orientations.RemoveAll(l => small.Contains(l.Type));
+        if (orientations.Count == 0)
             return null;
-        var x = CutPoints.Of(ruleX.Marks, Lengths(model, lyings, l => l.X), MostPoints);
-        var y = CutPoints.Of(ruleY.Marks, Lengths(model, lyings, l => l.Y), MostPoints);
-        return x is null || y is null || Steps(x, y) > mostWork ? null : new(model, ruleX, ruleY, x, y, lyings);
+        var x = CutPoints.Of(ruleX.Marks, Lengths(model, orientations, l => l.X), MostPoints);
+        var y = CutPoints.Of(ruleY.Marks, Lengths(model, orientations, l => l.Y), MostPoints);
+        return x is null || y is null || Steps(x, y) > mostWork ? null : new(model, ruleX, ruleY, x, y, orientations);
     }
 
-    private static HashSet<int> Unmeasured(List<Lying> lyings) =>
-        [.. lyings.Where(l => l.X == 0 || l.Y == 0).Select(l => l.Type)];
+    private static HashSet<int> Unmeasured(List<Orientation> orientations) =>
+        [.. orientations.Where(l => l.X == 0 || l.Y == 0).Select(l => l.Type)];
 
-    private static IEnumerable<Lying> Ways(ItemType type, int index, CoarseRule x, CoarseRule y)
+    private static IEnumerable<Orientation> Ways(ItemType type, int index, CoarseRule x, CoarseRule y)
     {
         if (type.Demand == 0)
             yield break;
@@ -85,10 +85,13 @@ internal sealed class CutGrid
             yield return new(index, x.Of(type.H), y.Of(type.W));
     }
 
-    private static IEnumerable<(int Length, int Count)> Lengths(SheetModel model, List<Lying> lyings, Func<Lying, int> side) =>
-        lyings.GroupBy(side).Select(g => (g.Key, g.Sum(l => model.Types[l.Type].Demand)));
+    private static IEnumerable<(int Length, int Count)> Lengths(
+        SheetModel model,
+        List<Orientation> orientations,
+        Func<Orientation, int> side
+    ) => orientations.GroupBy(side).Select(g => (g.Key, g.Sum(l => model.Types[l.Type].Demand)));
 
-    /// <summary>Cuts across x go eight at a time, those across y where all lengths are points nearly so.</summary>
+    // Cuts across x go eight at a time, those across y where all lengths are points nearly so.
     private static long Steps(CutPoints x, CutPoints y) =>
         (x.Splits * ((y.Count / 8) + 1)) + ((long)x.Count * (y.IsDense ? (y.Splits / 4) + (4 * y.Count) : y.Splits));
 }

@@ -11,13 +11,13 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 internal sealed class CutKnapsack
 {
     /// <summary>No rectangle may be worth more, so that sums stay in range.</summary>
-    public const int MostWorth = 1 << 29;
+    public const int MostValue = 1 << 29;
 
     private readonly CutGrid grid;
     private readonly int columns;
-    private readonly Lying[][] lyingsByX;
+    private readonly Orientation[][] orientationsByX;
     private CountStates states = CountStates.None;
-    private int[][] worth = [];
+    private int[][] table = [];
     private int[][] backward = [];
     private int[] values = [];
 
@@ -25,7 +25,7 @@ internal sealed class CutKnapsack
     {
         this.grid = grid;
         columns = grid.Y.Count;
-        lyingsByX = [.. Enumerable.Range(0, grid.X.Count).Select(i => grid.Lyings.Where(l => l.X == i).ToArray())];
+        orientationsByX = [.. Enumerable.Range(0, grid.X.Count).Select(i => grid.Orientations.Where(l => l.X == i).ToArray())];
         Count(CountStates.None);
     }
 
@@ -36,11 +36,11 @@ internal sealed class CutKnapsack
     public void Count(CountStates counted)
     {
         states = counted;
-        worth = [.. Enumerable.Range(0, states.Count).Select(_ => new int[grid.X.Count * columns])];
-        backward = [.. worth.Select(_ => new int[columns])];
+        table = [.. Enumerable.Range(0, states.Count).Select(_ => new int[grid.X.Count * columns])];
+        backward = [.. table.Select(_ => new int[columns])];
     }
 
-    /// <summary>The most a sheet of each stock is worth; null when stopped. <see cref="MostWorth"/> must be kept to.</summary>
+    /// <summary>The most a sheet of each stock is worth; null when stopped. <see cref="MostValue"/> must be kept to.</summary>
     public long[]? Solve(int[] valuesOfTypes, Func<bool> stop)
     {
         values = valuesOfTypes;
@@ -56,7 +56,7 @@ internal sealed class CutKnapsack
 
     /// <summary>Pieces of each type in a layout of a stock that is worth what <see cref="Solve"/> told.</summary>
     public int[] Pattern(int stock) =>
-        new WorthTrace(grid, states, values, worth).Pieces(grid.Stocks[stock].X, grid.Stocks[stock].Y);
+        new KnapsackTrace(grid, states, values, table).Pieces(grid.Stocks[stock].X, grid.Stocks[stock].Y);
 
     private void FillRow(int i, StatePair[] ways)
     {
@@ -92,10 +92,10 @@ internal sealed class CutKnapsack
 
     private void Place(Span<int> row, int i, int state)
     {
-        foreach (var lying in lyingsByX[i])
+        foreach (var orientation in orientationsByX[i])
         {
-            if (states.Has(state, lying.Type))
-                row[lying.Y] = Math.Max(row[lying.Y], values[lying.Type]);
+            if (states.Has(state, orientation.Type))
+                row[orientation.Y] = Math.Max(row[orientation.Y], values[orientation.Type]);
         }
     }
 
@@ -122,7 +122,7 @@ internal sealed class CutKnapsack
         return best;
     }
 
-    /// <summary>Every length is a point, so the rests lie in a row, backwards.</summary>
+    // Every length is a point, so the rests lie in a row, backwards.
     private int BestDense(int j, StatePair pair, int i)
     {
         var first = Row(pair.First, i).Slice(1, j / 2);
@@ -141,5 +141,5 @@ internal sealed class CutKnapsack
         return best;
     }
 
-    private Span<int> Row(int state, int i) => worth[state].AsSpan(i * columns, columns);
+    private Span<int> Row(int state, int i) => table[state].AsSpan(i * columns, columns);
 }

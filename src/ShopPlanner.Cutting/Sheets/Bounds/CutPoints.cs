@@ -64,7 +64,7 @@ internal sealed class CutPoints
         return rest;
     }
 
-    /// <summary>The points with and without one more of a length.</summary>
+    // The points with and without one more of a length.
     private static int[] Merged(int[] points, int length, int side)
     {
         var merged = new List<int>(points.Length * 2);

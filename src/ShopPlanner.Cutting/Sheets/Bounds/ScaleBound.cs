@@ -2,7 +2,8 @@ using ShopPlanner.Cutting.Sheets.Model;
 
 namespace ShopPlanner.Cutting.Sheets.Bounds;
 
-/// <summary>One inequality every complete plan keeps: the stocks' measures, times how often each is cut, reach the items'.</summary>
+/// <summary>One inequality every complete plan keeps: the stocks' measures, times how often each is cut, reach the
+/// items'.</summary>
 /// <param name="Wanted">Measure of all items.</param>
 /// <param name="PerStock">Measure of one stock of each kind.</param>
 internal sealed record CoverRow(Int128 Wanted, Int128[] PerStock);
@@ -15,7 +16,7 @@ internal sealed class ScaleBound
 {
     private const int MostMarks = 60;
 
-    /// <summary>Fewer marks are taken where every pair of measures, over all types, would be more steps than this.</summary>
+    // Fewer marks are taken where every pair of measures, over all types, would be more steps than this.
     private const double MostWork = 8e6;
 
     private const int KeptRows = 12;
@@ -54,7 +55,7 @@ internal sealed class ScaleBound
         ];
     }
 
-    /// <summary>Least cost the inequality forces when stock could be cut in fractions.</summary>
+    // Least cost the inequality forces when stock could be cut in fractions.
     private double Ratio(Values x, Values y)
     {
         var wanted = 0.0;
@@ -79,7 +80,7 @@ internal sealed class ScaleBound
         return new(wanted, [.. model.Stocks.Select(s => (Int128)x.OfStock[s.Index] * y.OfStock[s.Index])]);
     }
 
-    /// <summary>A measure's figures for both sides of every type (where they fit) and one side of every stock.</summary>
+    // A measure's figures for both sides of every type (where they fit) and one side of every stock.
     private sealed class Values(SideFunction function, ItemType[] types, long[] stocks)
     {
         public long[] OfW { get; } = [.. types.Select(t => Of(function, t.W))];
@@ -88,7 +89,7 @@ internal sealed class ScaleBound
 
         public long[] OfStock { get; } = [.. stocks.Select(s => function.Of(s))];
 
-        /// <summary>A side longer than any stock never lies along this axis; no turn of its item counts less than it.</summary>
+        // A side longer than any stock never lies along this axis; no turn of its item counts less than it.
         private static long Of(SideFunction function, long x) => x <= function.Side ? function.Of(x) : 0;
     }
 }

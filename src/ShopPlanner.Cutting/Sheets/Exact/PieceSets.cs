@@ -50,7 +50,7 @@ internal sealed class PieceSets
         }
     }
 
-    /// <summary>Counts up; zero once all are done.</summary>
+    // Counts up; zero once all are done.
     private int Next(int[] now, int[] has, int part)
     {
         for (var i = 0; i < now.Length; i++)

@@ -12,23 +12,23 @@ namespace ShopPlanner.Cutting.Sheets.Exact;
 /// </summary>
 internal sealed class Proof(SheetModel model, SearchClock clock) : ISearchBound, IDisposable
 {
-    /// <summary>Sets of pieces of a job that is solved at once, and steps for it.</summary>
+    // Sets of pieces of a job that is solved at once, and steps for it.
     private const double TinySets = 5000;
     private const long TinyWork = 40_000_000;
 
-    /// <summary>Steps for a job that is not tiny, and after how many meetings of the search it gets them.</summary>
+    // Steps for a job that is not tiny, and after how many meetings of the search it gets them.
     private const long SmallWork = 1_500_000_000;
     private const int SmallTurn = 8;
 
-    /// <summary>Steps of column generation, at first and after each later meeting.</summary>
+    // Steps of column generation, at first and after each later meeting.
     private const long FirstColumnWork = 20_000_000;
     private const long ColumnWork = 30_000_000;
 
-    /// <summary>Steps that a round of column generation may take, at first and later.</summary>
+    // Steps that a round of column generation may take, at first and later.
     private const long GridWork = 15_000_000;
     private const long FineGridWork = 120_000_000;
 
-    /// <summary>Share of the time after which nothing more is proven.</summary>
+    // Share of the time after which nothing more is proven.
     private const double Share = 0.9;
 
     private List<CoverRow> rows = [];
@@ -96,7 +96,7 @@ internal sealed class Proof(SheetModel model, SearchClock clock) : ISearchBound,
     private ColumnBound? FirstColumns(Packing best) =>
         CutGrid.Of(model, GridWork) is { } grid ? ColumnBound.From(model, grid, best, () => IsOver) : null;
 
-    /// <summary>Once, when nothing more comes of a coarse grid.</summary>
+    // Once, when nothing more comes of a coarse grid.
     private ColumnBound? Refined(ColumnBound? coarse, Packing best)
     {
         if (coarse is not { IsDone: true, IsRough: true } || CutGrid.Of(model, FineGridWork) is not { } grid)

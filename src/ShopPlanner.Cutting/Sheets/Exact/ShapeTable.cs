@@ -13,8 +13,8 @@ internal sealed class ShapeTable
     public const int MostSets = 1 << 21;
 
     private readonly SheetModel model;
-    private readonly Staircase?[] shapes;
-    private readonly StaircaseBuilder builder;
+    private readonly ShapeFunction?[] shapes;
+    private readonly ShapeFunctionBuilder builder;
     private readonly WorkBudget budget;
     private readonly long largest;
 
@@ -22,8 +22,8 @@ internal sealed class ShapeTable
     {
         (this.model, this.budget) = (model, budget);
         Sets = new PieceSets(model);
-        shapes = new Staircase?[Sets.Count];
-        builder = new StaircaseBuilder((w, h) => Array.Exists(model.Stocks, s => s.Limit > 0 && s.Holds(w, h)));
+        shapes = new ShapeFunction?[Sets.Count];
+        builder = new ShapeFunctionBuilder((w, h) => Array.Exists(model.Stocks, s => s.Limit > 0 && s.Holds(w, h)));
         largest = model.Stocks.Where(s => s.Limit > 0).Select(s => s.Area).DefaultIfEmpty(0).Max();
     }
 
@@ -33,7 +33,7 @@ internal sealed class ShapeTable
     public List<int> Known { get; } = [];
 
     /// <summary>Null when no stock holds the set.</summary>
-    public Staircase? this[int set] => shapes[set];
+    public ShapeFunction? this[int set] => shapes[set];
 
     /// <summary>The whole table; null when that is too much work.</summary>
     public static ShapeTable? Of(SheetModel model, WorkBudget budget)
@@ -58,7 +58,7 @@ internal sealed class ShapeTable
         return true;
     }
 
-    private void Note(int set, Staircase? shape)
+    private void Note(int set, ShapeFunction? shape)
     {
         if (shape is null)
             return;
@@ -66,7 +66,7 @@ internal sealed class ShapeTable
         Known.Add(set);
     }
 
-    private Staircase? Single(ItemType type)
+    private ShapeFunction? Single(ItemType type)
     {
         builder.Add(type.W, type.H);
         if (type.CanTurn)
@@ -74,7 +74,7 @@ internal sealed class ShapeTable
         return builder.Take();
     }
 
-    /// <summary>Each set comes from one only, the one without its last piece.</summary>
+    // Each set comes from one only, the one without its last piece.
     private void AddOnes(int set)
     {
         var last = Sets.Steps.Length - 1;
@@ -88,7 +88,7 @@ internal sealed class ShapeTable
         }
     }
 
-    /// <summary>A set is held only if it is held with any one piece less.</summary>
+    // A set is held only if it is held with any one piece less.
     private bool MayBeHeld(int set)
     {
         var area = 0L;
@@ -103,7 +103,7 @@ internal sealed class ShapeTable
         return area <= largest;
     }
 
-    private Staircase? Shape(int set)
+    private ShapeFunction? Shape(int set)
     {
         foreach (var part in Sets.Parts(set))
         {

@@ -18,7 +18,7 @@ internal sealed class SmallJob
 {
     private const int MostLayouts = 20_000;
 
-    /// <summary>Work of the covering model, about seconds as the solver counts; twice that by the clock.</summary>
+    // Work of the covering model, about seconds as the solver counts; twice that by the clock.
     private const double MostSeconds = 2;
 
     private readonly SheetModel model;
@@ -42,7 +42,7 @@ internal sealed class SmallJob
     /// <summary>Lowers the price of a complete packing to the least.</summary>
     public ExactAnswer Lower(Packing best, SearchClock clock) => LowerByTable(best) ?? LowerByModel(best, clock);
 
-    /// <summary>Null when stock is short or the table is too much work.</summary>
+    // Null when stock is short or the table is too much work.
     private ExactAnswer? LowerByTable(Packing best)
     {
         if (layouts.Exists(l => l.Stock.Limit < model.Pieces))
@@ -77,7 +77,7 @@ internal sealed class SmallJob
         return Solve(cover, times, clock, best);
     }
 
-    /// <summary>Sets the stock holds that it does not hold with any one piece more.</summary>
+    // Sets the stock holds that it does not hold with any one piece more.
     private IEnumerable<int> Largest(StockType stock) =>
         table.Known.Where(set => Fits(set, stock) && !Larger(set).Any(more => Fits(more, stock)));
 
@@ -104,7 +104,7 @@ internal sealed class SmallJob
         return (cover, times, left);
     }
 
-    /// <summary>What is asked for is better than the packing there is; nothing better is a proof for it.</summary>
+    // What is asked for is better than the packing there is; nothing better is a proof for it.
     private ExactAnswer Solve(CpModel cover, IntVar[] times, SearchClock clock, Packing best)
     {
         var seconds = clock.SecondsLeft(2 * MostSeconds) + 0.01;
@@ -119,7 +119,7 @@ internal sealed class SmallJob
             : new(best, false);
     }
 
-    /// <summary>Null when a layout is too deep for a tree, or breaks a limit of saw or car.</summary>
+    // Null when a layout is too deep for a tree, or breaks a limit of saw or car.
     private Packing? Unpack(IEnumerable<int> times)
     {
         var draft = new PackingDraft(model);

@@ -3,7 +3,8 @@ using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Sheets.Model;
 
-/// <summary>Items of one size: the members say which of the problem's items they are, in the order pieces are handed out.</summary>
+/// <summary>Items of one size: the members say which of the problem's items they are, in the order pieces are handed
+/// out.</summary>
 internal sealed record ItemType(int W, int H, bool CanTurn, int Demand, long Area, ImmutableArray<int> Members)
 {
     /// <summary>The longer side.</summary>
@@ -36,7 +37,7 @@ internal static class ItemTypes
         ];
     }
 
-    /// <summary>An item that fits one way only lies that way; one that may turn is written longer side first.</summary>
+    // An item that fits one way only lies that way; one that may turn is written longer side first.
     private static (int W, int H, bool CanTurn) Key(SheetItem item, AxisScale scale, StockType[] stocks)
     {
         var w = (int)(item.Dx / scale.X);

@@ -13,7 +13,7 @@ namespace ShopPlanner.Cutting.Sheets.Model;
 /// <param name="Area">Of one.</param>
 internal sealed record StockType(int Index, int W, int H, long Cost, long Price, int Limit, bool FromBin, long Area)
 {
-    /// <summary>Area of new stock is told apart in this many steps of the largest stock's.</summary>
+    // Area of new stock is told apart in this many steps of the largest stock's.
     private const long AreaSteps = 1000;
 
     public static StockType[] All(SheetProblem problem, AxisScale scale, int pieces)
@@ -38,7 +38,7 @@ internal sealed record StockType(int Index, int W, int H, long Cost, long Price,
         return new(index, w, h, stock.Cost, 0, Math.Min(stock.Available ?? pieces, pieces), stock.FromBin, (long)w * h);
     }
 
-    /// <summary>More than all new area together can come to; 1, which leaves the area out, when figures would overflow.</summary>
+    // More than all new area together can come to; 1, which leaves the area out, when figures would overflow.
     private static long Weight(long mostCost, int pieces)
     {
         var weight = (AreaSteps * pieces) + 1;

@@ -47,7 +47,7 @@ internal sealed class PatternPool
             Thin();
     }
 
-    /// <summary>Sum of marks, so that the order of the pieces does not matter.</summary>
+    // Sum of marks, so that the order of the pieces does not matter.
     private ulong Key(CutTree tree)
     {
         var key = marks[^(tree.Stock + 1)];
@@ -59,7 +59,7 @@ internal sealed class PatternPool
         return key;
     }
 
-    /// <summary>Drops the emptier half.</summary>
+    // Drops the emptier half.
     private void Thin()
     {
         var dropped = trees

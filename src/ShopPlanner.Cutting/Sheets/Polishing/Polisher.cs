@@ -12,10 +12,10 @@ namespace ShopPlanner.Cutting.Sheets.Polishing;
 /// </summary>
 internal sealed class Polisher
 {
-    /// <summary>Longest time spent on leftovers, in seconds.</summary>
+    // Longest time spent on leftovers, in seconds.
     private const double MostSeconds = 2;
 
-    /// <summary>Share of the time taken so far that settings alone are worth.</summary>
+    // Share of the time taken so far that settings alone are worth.
     private const double SettingsShare = 0.1;
 
     private const long MostRounds = 20_000;
@@ -25,7 +25,7 @@ internal sealed class Polisher
     private readonly RandomSource random;
     private readonly Ruin ruin;
     private readonly Recreate recreate;
-    private readonly PackingWorth worth;
+    private readonly PackingEvaluator evaluator;
     private readonly StockType[] binned;
     private readonly List<int> smaller = [];
 
@@ -36,12 +36,12 @@ internal sealed class Polisher
         draft = new PackingDraft(model);
         ruin = new Ruin(random);
         recreate = new Recreate(model, random);
-        worth = new PackingWorth(model);
+        evaluator = new PackingEvaluator(model);
         binned = [.. model.Stocks.Where(stock => stock.FromBin)];
     }
 
     /// <summary>False when leftovers of every packing of a price are worth the same.</summary>
-    public bool MindsLeftovers => worth.Matters;
+    public bool MindsLeftovers => evaluator.Matters;
 
     /// <param name="packing">Complete.</param>
     /// <param name="pool">Takes the layouts met.</param>
@@ -51,7 +51,7 @@ internal sealed class Polisher
         if (packing.Trees.Count == 0)
             return packing;
         draft.Load(packing);
-        var current = worth.Of(draft.Now);
+        var current = evaluator.Of(draft.Now);
         var end = limits.Clock.Elapsed.TotalSeconds + Seconds(limits.Clock);
         var rounds = limits.Rounds(MostRounds);
         for (var i = 0L; i < rounds && limits.Clock.Elapsed.TotalSeconds < end && !limits.Clock.IsOver; i++)
@@ -64,7 +64,7 @@ internal sealed class Polisher
             MindsLeftovers ? MostSeconds : Math.Clamp(clock.Elapsed.TotalSeconds * SettingsShare, 0.02, MostSeconds)
         );
 
-    private Merit Round(long mostPrice, Merit current, PatternPool pool)
+    private PackingObjectives Round(long mostPrice, PackingObjectives current, PatternPool pool)
     {
         if (random.Happens(0.5))
             Reopen();
@@ -74,7 +74,7 @@ internal sealed class Polisher
             OpenFromBin(mostPrice);
         recreate.Run(draft, NextParameters(), mostPrice);
         WidenAll();
-        if (draft.Now.IsComplete && worth.Of(draft.Now) is var after && after.IsNoWorseThan(current))
+        if (draft.Now.IsComplete && evaluator.Of(draft.Now) is var after && after.IsNoWorseThan(current))
         {
             foreach (var tree in draft.Changed.Where(t => !t.IsEmpty))
                 pool.Add(tree);
@@ -85,7 +85,7 @@ internal sealed class Polisher
         return current;
     }
 
-    /// <summary>Empties a sheet and opens it, or another stock, as a smaller one.</summary>
+    // Empties a sheet and opens it, or another stock, as a smaller one.
     private void Reopen()
     {
         var index = Emptier();
@@ -100,7 +100,7 @@ internal sealed class Polisher
             smaller.Add(draft.Open(stock.Index, stock.W, Between(share * stock.H, root.H)));
     }
 
-    /// <summary>An offcut beside what is open, so that pieces may move into it.</summary>
+    // An offcut beside what is open, so that pieces may move into it.
     private void OpenFromBin(long mostPrice)
     {
         var stock = binned[random.Below(binned.Length)];
@@ -110,7 +110,7 @@ internal sealed class Polisher
 
     private int Between(double least, int most) => Math.Max(1, (int)(least + ((most - least) * random.Unit())));
 
-    /// <summary>Two at random, the emptier of them.</summary>
+    // Two at random, the emptier of them.
     private int Emptier()
     {
         var trees = draft.Now.Trees;

@@ -15,10 +15,10 @@ internal sealed class Repeats(SheetModel model, SearchLimits limits)
     private const int MostLayouts = 1500;
     private const double MostSeconds = 0.5;
 
-    /// <summary>Worth is counted in so many parts of the packing's own.</summary>
+    // Worth is counted in so many parts of the packing's own.
     private const double WorthParts = 1e6;
 
-    private readonly PackingWorth worth = new(model);
+    private readonly PackingEvaluator evaluator = new(model);
 
     public Packing Run(Packing packing, PatternPool pool)
     {
@@ -33,7 +33,7 @@ internal sealed class Repeats(SheetModel model, SearchLimits limits)
         return IsNoWorse(chosen, packing) ? chosen : packing;
     }
 
-    /// <summary>The packing's own layouts first, then the fullest of the pool that could be cut twice.</summary>
+    // The packing's own layouts first, then the fullest of the pool that could be cut twice.
     private List<CutTree> Candidates(Packing packing, PatternPool pool)
     {
         var own = packing.Trees.DistinctBy(Key).ToList();
@@ -87,13 +87,14 @@ internal sealed class Repeats(SheetModel model, SearchLimits limits)
 
     private long FromBin(CutTree tree) => model.Stocks[tree.Stock].FromBin ? tree.Used : 0;
 
-    /// <summary>In rounded parts; the exact comparison comes after.</summary>
+    // In rounded parts; the exact comparison comes after.
     private void AddWorth(CpModel cover, List<CutTree> trees, IntVar[] times, Packing packing)
     {
-        var unit = packing.Trees.Sum(worth.Leftovers) / WorthParts;
+        var unit = packing.Trees.Sum(evaluator.Leftovers) / WorthParts;
         if (unit > 0)
             cover.Add(
-                LinearExpr.WeightedSum(times, trees.Select(t => (long)(worth.Leftovers(t) / unit))) >= (long)(0.999 * WorthParts)
+                LinearExpr.WeightedSum(times, trees.Select(t => (long)(evaluator.Leftovers(t) / unit)))
+                    >= (long)(0.999 * WorthParts)
             );
     }
 
@@ -116,7 +117,7 @@ internal sealed class Repeats(SheetModel model, SearchLimits limits)
     }
 
     private bool IsNoWorse(Packing chosen, Packing packing) =>
-        chosen.IsComplete && chosen.Price <= packing.Price && worth.Of(chosen).SavesNoLessThan(worth.Of(packing));
+        chosen.IsComplete && chosen.Price <= packing.Price && evaluator.Of(chosen).SavesNoLessThan(evaluator.Of(packing));
 
     private static string Key(CutTree tree) => tree.ContentKey();
 }

@@ -8,7 +8,7 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// <summary>Puts a piece where the sheet can still be cut afterwards, which is tried on a copy for the few best places.</summary>
 internal sealed class CarefulPlacing(SheetModel model, TreeRule rule, RandomSource random, Opening opening)
 {
-    /// <summary>Places tried on a sheet, the best first, beside those that belong to the whole sheet.</summary>
+    // Places tried on a sheet, the best first, beside those that belong to the whole sheet.
     private const int MostTried = 6;
 
     private readonly List<Place> places = [];
@@ -49,7 +49,7 @@ internal sealed class CarefulPlacing(SheetModel model, TreeRule rule, RandomSour
         return found;
     }
 
-    /// <summary>True when a better place than the best so far was found.</summary>
+    // True when a better place than the best so far was found.
     private bool TryPlaces(CutTree tree, int type, in InsertionParameters parameters, ref Place best)
     {
         List(tree, type, parameters);

@@ -10,12 +10,12 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// </summary>
 internal sealed class CostSearch(SheetModel model, SearchControl control, SearchLimits limits)
 {
-    /// <summary>Work between two meetings, in rounds times pieces: a fraction of a second.</summary>
+    // Work between two meetings, in rounds times pieces: a fraction of a second.
     private const int WorkTogether = 200_000;
 
     private readonly int roundsTogether = Math.Clamp(WorkTogether / Math.Max(1, model.Pieces), 50, 2000);
 
-    /// <summary>Meetings without a better plan before the covering model is asked, the first time.</summary>
+    // Meetings without a better plan before the covering model is asked, the first time.
     private const int FirstCover = 30;
 
     private readonly Improver[] workers =
@@ -36,7 +36,8 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Search
         return best;
     }
 
-    /// <summary>Lowers the price of a complete packing; once its cost is proven, the rest of the price gets a short while.</summary>
+    /// <summary>Lowers the price of a complete packing; once its cost is proven, the rest of the price gets a short
+    /// while.</summary>
     public Packing Lower(Packing best, ISearchBound bound, double share, Action<Packing> tell)
     {
         var goal = long.MaxValue;
@@ -59,7 +60,7 @@ internal sealed class CostSearch(SheetModel model, SearchControl control, Search
         return best;
     }
 
-    /// <summary>The best choice among all layouts met; when it is not complete, the search furthest from its goal takes it.</summary>
+    // The best choice among all layouts met; when it is not complete, the search furthest from its goal takes it.
     private Packing Cover(Packing best, long goal)
     {
         var pool = Met();

@@ -12,7 +12,7 @@ namespace ShopPlanner.Cutting.Sheets.Search;
 /// </summary>
 internal sealed class CoverSearch(SheetModel model, SearchLimits limits)
 {
-    /// <summary>Time of the solver on a quiet machine, as it counts it; twice that by the clock.</summary>
+    // Time of the solver on a quiet machine, as it counts it; twice that by the clock.
     private const double MostSeconds = 1;
 
     /// <summary>The packing chosen; null when the solver found none in its time.</summary>
@@ -75,7 +75,7 @@ internal sealed class CoverSearch(SheetModel model, SearchLimits limits)
             cover.AddHint(times[i], wanted.Remove(trees[i].ContentKey(), out var count) ? count : 0);
     }
 
-    /// <summary>The sheets chosen, without the pieces that are covered too often.</summary>
+    // The sheets chosen, without the pieces that are covered too often.
     private Packing Unpack(CutTree[] trees, int[] times)
     {
         var draft = new PackingDraft(model);

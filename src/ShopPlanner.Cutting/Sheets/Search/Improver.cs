@@ -21,11 +21,11 @@ internal readonly record struct SearchParameters(double Reward, int MostSheets)
 /// </summary>
 internal sealed class Improver
 {
-    /// <summary>Highest and lowest temperature, as shares of a sheet's area.</summary>
+    // Highest and lowest temperature, as shares of a sheet's area.
     private const double Hot = 0.015;
     private const double Cold = 0.001;
 
-    /// <summary>Rounds from hot to cold, for each sheet in work.</summary>
+    // Rounds from hot to cold, for each sheet in work.
     private const long CyclePerSheet = 1000;
     private const long LeastCycle = 20_000;
 
@@ -112,14 +112,14 @@ internal sealed class Improver
         }
     }
 
-    /// <summary>What a change may cost, in area: falls over each cycle, then starts hot again.</summary>
+    // What a change may cost, in area: falls over each cycle, then starts hot again.
     private double Temperature()
     {
         var at = (double)(step++ % cycle) / cycle;
         return sheetArea * Hot * Math.Pow(Cold / Hot, at);
     }
 
-    /// <summary>Area left over, less a reward for free area that lies together.</summary>
+    // Area left over, less a reward for free area that lies together.
     private double Energy(Packing packing)
     {
         var together = 0.0;

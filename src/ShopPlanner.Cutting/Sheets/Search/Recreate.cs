@@ -36,7 +36,7 @@ internal readonly record struct InsertionParameters(
 /// <summary>Puts the pieces left into the sheets in work, opening more as far as the cost allowed goes.</summary>
 internal sealed class Recreate
 {
-    /// <summary>Probability of trying a turning item one way only.</summary>
+    // Probability of trying a turning item one way only.
     private const double OneWay = 0.1;
 
     private readonly SheetModel model;
@@ -127,7 +127,7 @@ internal sealed class Recreate
         return found;
     }
 
-    /// <summary>Now and then a turning item is tried one way only, as far as that finds a place.</summary>
+    // Now and then a turning item is tried one way only, as far as that finds a place.
     private bool Probe(CutTree tree, int type, in InsertionParameters parameters, ref Place best)
     {
         var item = model.Types[type];

@@ -26,7 +26,7 @@ internal sealed class HandOut(SheetModel model)
         }
     }
 
-    /// <summary>The most sheets that every place can be given to one item in.</summary>
+    // The most sheets that every place can be given to one item in.
     private int Together(LayoutNode root, int times)
     {
         while (times > 1 && !CanName(root, times))

@@ -16,7 +16,7 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
     public LayoutNode Fill(LayoutNode node, long x, long y, long dx, long dy) =>
         node.Item is { } item ? FillPart(node, item, x, y, dx, dy) : FillCut(node, x, y, dx, dy);
 
-    /// <summary>A part alone on a larger rectangle is trimmed by the cut that leaves the more valuable remnants first.</summary>
+    // A part alone on a larger rectangle is trimmed by the cut that leaves the more valuable remnants first.
     private LayoutNode FillPart(LayoutNode part, int item, long x, long y, long dx, long dy)
     {
         var list = new List<LayoutNode> { part };
@@ -44,7 +44,7 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
 
     private sealed record Row(Staircase Stairs, List<LayoutNode> Children, bool AlongX, long Slack);
 
-    /// <summary>Children from <paramref name="from"/> on, and the slack, fill the rectangle.</summary>
+    // Children from this one on, and the slack, fill the rectangle.
     private LayoutNode FillFrom(Row row, int from, long x, long y, long dx, long dy)
     {
         var group = GroupAfter(row, from, dx, dy);
@@ -66,8 +66,7 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
         return Join(nodes, row.AlongX, x, y, dx, dy);
     }
 
-    /// <summary>In a rectangle too high for crosscuts the free space above a row comes off first, and rows are ripped off one by
-    /// one.</summary>
+    // In a rectangle too high for crosscuts the free space above a row comes off first, and rows are ripped off one by one.
     private int GroupAfter(Row row, int from, long dx, long dy)
     {
         if (dy <= highest)
@@ -99,7 +98,7 @@ internal sealed class LayoutWriter(SheetStock stock, long highest = long.MaxValu
             );
     }
 
-    /// <summary>One cut node; nodes that are cut the same way are drawn up into it.</summary>
+    // One cut node; nodes that are cut the same way are drawn up into it.
     private static LayoutNode Join(List<LayoutNode> nodes, bool alongX, long x, long y, long dx, long dy)
     {
         if (nodes.Count == 1)

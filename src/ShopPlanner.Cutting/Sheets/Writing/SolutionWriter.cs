@@ -6,7 +6,8 @@ using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sheets.Writing;
 
-/// <summary>Writes a packing as a solution: equal layouts joined, pieces of a type handed out to the items it stands for.</summary>
+/// <summary>Writes a packing as a solution: equal layouts joined, pieces of a type handed out to the items it stands
+/// for.</summary>
 internal sealed class SolutionWriter(SheetModel model)
 {
     private readonly SheetProblem problem = model.Problem;

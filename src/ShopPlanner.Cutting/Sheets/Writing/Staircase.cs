@@ -32,11 +32,11 @@ internal sealed class Staircase(SheetStock stock, bool alongX, IReadOnlyList<Lay
         for (var j = k; j < children.Count; j++)
         {
             if (Height(j) < height)
-                Consider(k, j, plain + Worth(rest, height - Height(j)) + (j == k ? Tail(j) : value[j]));
-            plain += Worth(Width(j), height - Height(j));
+                Consider(k, j, plain + ValueOf(rest, height - Height(j)) + (j == k ? Tail(j) : value[j]));
+            plain += ValueOf(Width(j), height - Height(j));
             rest -= Width(j);
         }
-        var none = plain + Worth(slack, height);
+        var none = plain + ValueOf(slack, height);
         if (none >= value[k])
             (value[k], next[k]) = (none, children.Count);
     }
@@ -47,7 +47,7 @@ internal sealed class Staircase(SheetStock stock, bool alongX, IReadOnlyList<Lay
             (value[k], next[k]) = (total, j);
     }
 
-    /// <summary>Value of the children from <paramref name="j"/> on with the height of the highest of them.</summary>
+    // Value of the children from j on with the height of the highest of them.
     private double Tail(int j)
     {
         var inner = new Staircase(stock, alongX, children, slack);
@@ -59,6 +59,6 @@ internal sealed class Staircase(SheetStock stock, bool alongX, IReadOnlyList<Lay
 
     private long Height(int i) => alongX ? children[i].Dy : children[i].Dx;
 
-    private double Worth(long along, long cross) =>
+    private double ValueOf(long along, long cross) =>
         alongX ? LeftoverValue.Of(stock, along, cross) : LeftoverValue.Of(stock, cross, along);
 }

@@ -4,7 +4,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// Puts known patterns together anew: an integer program over those whose worth falls least short of their stock's cost. Finds
 /// plans that no single dive does; proves nothing.
 /// </summary>
-internal sealed class Recombination(Search search, Relaxation relaxation)
+internal sealed class RestrictedMasterHeuristic(Search search, Relaxation relaxation)
 {
     private const int Most = 1_500;
 
@@ -13,7 +13,7 @@ internal sealed class Recombination(Search search, Relaxation relaxation)
     {
         var own = search.Best.Cuts.Select(cut => cut.Pattern);
         var close = relaxation.Columns.OrderBy(Shortfall).Take(Most);
-        using var choice = new PatternChoice(search.Model, [.. own.Concat(close).Distinct()]);
+        using var choice = new PatternProgram(search.Model, [.. own.Concat(close).Distinct()]);
         if (choice.Solve(search, briefly: true).Plan is { } plan)
             search.Offer(plan);
     }

@@ -1,9 +1,10 @@
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>
-/// Among plans of the cost found, looks for the one of most merit, within a short time. Never trades cost or a piece for it.
+/// Among plans of the cost found, looks for the one with the best <see cref="BoardObjectives"/>, within a short time. Never
+/// trades cost or a piece for it.
 /// </summary>
-internal sealed class Betterment(Search search, Relaxation relaxation)
+internal sealed class PlanPolishing(Search search, Relaxation relaxation)
 {
     private const int MostPieces = 400;
     private const int FewPieces = 60;
@@ -28,7 +29,7 @@ internal sealed class Betterment(Search search, Relaxation relaxation)
         if (search.Best.Cuts.Length == 0 || search.Expired)
             return;
         relaxation.SolveWhole(toTheEnd: true);
-        using var choice = new MeritChoice(search.Model, search.Best, Candidates());
+        using var choice = new ObjectivesProgram(search.Model, search.Best, Candidates());
         if (choice.Solve(search) is { } plan)
             search.Prefer(plan);
     }

@@ -3,7 +3,7 @@ using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Tests.Boards;
 
-public class MeritTests
+public class BoardObjectivesTests
 {
     private static BoardStock Board(long capacity, long cost) => new(capacity, cost, null, false, 100);
 
@@ -53,7 +53,7 @@ public class MeritTests
             };
             var (cheap, merited) = (Some.Solve(plain), Some.Solve(shop));
             Assert.Equal(cheap.Cost, merited.Cost);
-            Assert.True(BoardMerit.Of(shop, merited) >= BoardMerit.Of(shop, cheap), $"problem {n}");
+            Assert.True(BoardObjectives.Of(shop, merited) >= BoardObjectives.Of(shop, cheap), $"problem {n}");
         }
     }
 
@@ -63,7 +63,7 @@ public class MeritTests
         var problem = Some.Problem([Board(1000, 10)], (200, 2));
         var together = new BoardSolution([new(0, 1, [2]), new(0, 1, [0])], [0], 20, 0, true, false);
         var apart = new BoardSolution([new(0, 2, [1])], [0], 20, 0, true, false);
-        Assert.True(BoardMerit.Of(problem, together).Leftovers > BoardMerit.Of(problem, apart).Leftovers);
+        Assert.True(BoardObjectives.Of(problem, together).Leftovers > BoardObjectives.Of(problem, apart).Leftovers);
     }
 
     private static IEnumerable<long> Leftovers(BoardSolution solution, long[] sizes, long capacity) =>

@@ -3,7 +3,7 @@ using ShopPlanner.Cutting.Problems;
 namespace ShopPlanner.Cutting.Boards;
 
 /// <summary>Tells a plan in the problem's own terms: merged items and stocks are told apart again.</summary>
-internal static class SolutionText
+internal static class SolutionBuilder
 {
     public static BoardSolution Of(BoardProblem problem, Search search)
     {

@@ -4,7 +4,7 @@ namespace ShopPlanner.Cutting.Sheets.Exact;
 /// The smallest rectangles that a set of pieces can be cut from, none of which holds another: by width ascending, so by height
 /// descending (a shape function, Stockmeyer, Information and Control 57, 1983).
 /// </summary>
-internal sealed class Staircase(int[] widths, int[] heights)
+internal sealed class ShapeFunction(int[] widths, int[] heights)
 {
     public int Count => widths.Length;
 
@@ -37,22 +37,22 @@ internal sealed class Staircase(int[] widths, int[] heights)
 }
 
 /// <summary>Collects rectangles and keeps the smallest ones.</summary>
-internal sealed class StaircaseBuilder(Func<int, int, bool> fits)
+internal sealed class ShapeFunctionBuilder(Func<int, int, bool> fits)
 {
     private readonly List<int> widths = [];
     private readonly List<int> heights = [];
 
     /// <summary>What was collected since the last call; null when nothing was.</summary>
-    public Staircase? Take()
+    public ShapeFunction? Take()
     {
-        var taken = widths.Count == 0 ? null : new Staircase([.. widths], [.. heights]);
+        var taken = widths.Count == 0 ? null : new ShapeFunction([.. widths], [.. heights]);
         widths.Clear();
         heights.Clear();
         return taken;
     }
 
     /// <summary>Side by side along x: every height that one of the two has, with the least width at it.</summary>
-    public void AddSideBySide(Staircase a, Staircase b)
+    public void AddSideBySide(ShapeFunction a, ShapeFunction b)
     {
         for (var (i, j) = (0, 0); i < a.Count && j < b.Count; )
         {
@@ -64,7 +64,7 @@ internal sealed class StaircaseBuilder(Func<int, int, bool> fits)
     }
 
     /// <summary>One above the other along y.</summary>
-    public void AddStacked(Staircase a, Staircase b)
+    public void AddStacked(ShapeFunction a, ShapeFunction b)
     {
         for (var (i, j) = (a.Count - 1, b.Count - 1); i >= 0 && j >= 0; )
         {

@@ -6,7 +6,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// How the solvers are set. A misspelt setting may end the process without a word, so those handed over as text stand
 /// here, constant, and tests bring each of them to use.
 /// </summary>
-internal static class SolverText
+internal static class SolverParameters
 {
     /// <summary>For the relaxation: it is solved again after every few columns, starting from where it was.</summary>
     public const string Linear = "use_preprocessing: false use_dual_simplex: false";
@@ -20,7 +20,7 @@ internal static class SolverText
     /// <summary>Left to itself the solver answers Ctrl-C while it works, and the program never hears of it.</summary>
     public const string KeepsInterrupt = "misc/catchctrlc = FALSE";
 
-    /// <summary>Share of the time left that one integer program may take; the rest is for dives.</summary>
+    // Share of the time left that one integer program may take; the rest is for dives.
     private const double Share = 0.7;
 
     /// <summary>A solver of integer programs.</summary>
@@ -39,12 +39,13 @@ internal static class SolverText
             throw new InvalidOperationException($"The solver does not understand '{text}'.");
     }
 
-    /// <summary>Solves to the end, without the gap that the solver would allow itself, or until the search's time is up.</summary>
+    /// <summary>Solves to the end, without the gap that the solver would allow itself, or until the search's time is
+    /// up.</summary>
     /// <param name="solver">Holds the program.</param>
     /// <param name="search">Has the time left and may be cancelled.</param>
     /// <param name="plan">Reads the plan off the solver's variables.</param>
     /// <param name="briefly">True to end after a number of steps even where there is a clock.</param>
-    public static ChoiceResult Solve(Solver solver, Search search, Func<Plan> plan, bool briefly = false)
+    public static ProgramResult Solve(Solver solver, Search search, Func<Plan> plan, bool briefly = false)
     {
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
@@ -65,4 +66,4 @@ internal static class SolverText
 /// <summary>Answer of an integer program.</summary>
 /// <param name="Plan">The best found, if any.</param>
 /// <param name="Settled">True when there is none better, or none at all.</param>
-internal sealed record ChoiceResult(Plan? Plan, bool Settled);
+internal sealed record ProgramResult(Plan? Plan, bool Settled);

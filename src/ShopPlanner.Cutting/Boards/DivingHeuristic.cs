@@ -4,33 +4,33 @@ namespace ShopPlanner.Cutting.Boards;
 /// Dives from the relaxation to a whole plan: cuts what the relaxation cuts whole times, then its most decided pattern once
 /// more, and solves the relaxation of the rest again, until nothing is wanted.
 /// </summary>
-internal sealed class Dive(Search search, Relaxation relaxation, Random random)
+internal sealed class DivingHeuristic(Search search, Relaxation relaxation, Random random)
 {
-    private readonly CuttingModel _model = search.Model;
-    private readonly List<(Pattern Pattern, int Times)> _cuts = [];
-    private long _least;
+    private readonly CuttingModel model = search.Model;
+    private readonly List<(Pattern Pattern, int Times)> cuts = [];
+    private long least;
 
     /// <summary>One dive; tells every plan better than the search's best at its beginning.</summary>
-    /// <param name="shake">How far the choice may stray from the most decided pattern; zero for not at all.</param>
+    /// <param name="randomization">How far the choice may stray from the most decided pattern; zero for not at all.</param>
     /// <param name="found">Called with each plan found that is better than those before.</param>
-    public void Run(double shake, Action<Plan> found)
+    public void Run(double randomization, Action<Plan> found)
     {
-        _least = search.Best.Total;
-        var wanted = (int[])_model.Demands.Clone();
-        var left = GreedyStart.Limits(_model);
-        _cuts.Clear();
+        least = search.Best.Total;
+        var wanted = (int[])model.Demands.Clone();
+        var left = GreedyStart.Limits(model);
+        cuts.Clear();
         long spent = 0;
-        while (!search.Expired && _least > search.Bound && wanted.Any(count => count > 0))
+        while (!search.Expired && least > search.Bound && wanted.Any(count => count > 0))
         {
-            if (relaxation.SolveRest(wanted, left) is not { } point)
+            if (relaxation.SolveResidual(wanted, left) is not { } point)
                 break;
-            if (spent + Math.Ceiling(point.Objective - 1e-6) >= _least)
+            if (spent + Math.Ceiling(point.Objective - 1e-6) >= least)
                 return;
-            var before = _cuts.Count;
+            var before = cuts.Count;
             TakeWhole(point, wanted, left);
-            if (_cuts.Count == before && !TakeOne(point, wanted, left, shake))
+            if (cuts.Count == before && !TakeOne(point, wanted, left, randomization))
                 break;
-            spent = _cuts.Sum(cut => cut.Times * _model.Kinds[cut.Pattern.Kind].Cost);
+            spent = cuts.Sum(cut => cut.Times * model.Kinds[cut.Pattern.Kind].Cost);
             TellWithRest(wanted, left, found);
         }
 
@@ -39,10 +39,10 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
 
     private void TellWithRest(int[] wanted, int[] left, Action<Plan> found)
     {
-        var plan = Plan.Of(_model, _cuts.Concat(GreedyStart.Fill(_model, wanted, left)));
-        if (plan.Total >= _least)
+        var plan = Plan.Of(model, cuts.Concat(GreedyStart.Fill(model, wanted, left)));
+        if (plan.Total >= least)
             return;
-        _least = plan.Total;
+        least = plan.Total;
         found(plan);
     }
 
@@ -52,7 +52,7 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
             Take(relaxation.Columns[column], (int)Math.Floor(point.Times[column] + 1e-6), wanted, left);
     }
 
-    private bool TakeOne(MasterPoint point, int[] wanted, int[] left, double shake)
+    private bool TakeOne(MasterPoint point, int[] wanted, int[] left, double randomization)
     {
         var best = -1;
         var bestScore = 0.0;
@@ -60,7 +60,7 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
         {
             if (point.Times[column] < 1e-6)
                 continue;
-            var score = point.Times[column] + (shake * random.NextDouble());
+            var score = point.Times[column] + (randomization * random.NextDouble());
             if (score <= bestScore || relaxation.Columns[column].TimesWithin(wanted) == 0)
                 continue;
             (best, bestScore) = (column, score);
@@ -77,7 +77,7 @@ internal sealed class Dive(Search search, Relaxation relaxation, Random random)
         foreach (var piece in pattern.Pieces)
             wanted[piece.Item] -= piece.Count * times;
         left[pattern.Kind] -= times;
-        _cuts.Add((pattern, times));
+        cuts.Add((pattern, times));
         return true;
     }
 }

@@ -4,7 +4,7 @@ namespace ShopPlanner.Cutting.Boards;
 /// Closes the gap that dives leave. A plan of at most some total can only use patterns, and arcs, that a dual point does not shut
 /// out. Where they are few, an integer program over them either finds such a plan or proves that there is none.
 /// </summary>
-internal sealed class Closing(Search search, Relaxation relaxation)
+internal sealed class ReducedCostFixing(Search search, Relaxation relaxation)
 {
     private const int MostPatterns = 20_000;
     private const int MostArcs = 20_000;
@@ -14,8 +14,8 @@ internal sealed class Closing(Search search, Relaxation relaxation)
     // The solver compares totals to about nine digits; where they have more, as much less is claimed.
     private const long Precision = 100_000_000;
     private const int MostPoints = 320;
-    private readonly DualMidst _midst = new(relaxation, new Random(search.Seed));
-    private int _points = 10;
+    private readonly CentralDuals midst = new(relaxation, new Random(search.Seed));
+    private int points = 10;
 
     /// <summary>Works until the gap is closed or its program cannot be settled.</summary>
     public void Run()
@@ -38,15 +38,15 @@ internal sealed class Closing(Search search, Relaxation relaxation)
     private Candidates? Narrow()
     {
         var fewest = CandidatesFor(relaxation.BestPoint);
-        for (; fewest is not { Handy: true } && !search.Expired; _points *= 2)
+        for (; fewest is not { Handy: true } && !search.Expired; points *= 2)
         {
-            if (_midst.Of(_points) is not { } midst)
+            if (this.midst.Of(points) is not { } midst)
                 break;
             var fewer = CandidatesFor(midst);
             var better = fewer is not null && (fewest is null || fewer.Size < 0.8 * fewest.Size || fewer.Total > fewest.Total);
             if (better)
                 fewest = fewer;
-            if (_points >= MostPoints || (!better && fewest is not null))
+            if (points >= MostPoints || (!better && fewest is not null))
                 break;
         }
 
@@ -68,15 +68,15 @@ internal sealed class Closing(Search search, Relaxation relaxation)
         }
     }
 
-    private ChoiceResult Solve(Candidates candidates)
+    private ProgramResult Solve(Candidates candidates)
     {
         if (candidates.UsePatterns)
         {
-            using var patterns = new PatternChoice(search.Model, candidates.Patterns!);
+            using var patterns = new PatternProgram(search.Model, candidates.Patterns!);
             return patterns.Solve(search);
         }
 
-        using var flow = new FlowChoice(search.Model, candidates.Arcs!);
+        using var flow = new ArcFlowProgram(search.Model, candidates.Arcs!);
         return flow.Solve(search);
     }
 

@@ -10,20 +10,20 @@ namespace ShopPlanner.Cutting.Sheets.Polishing;
 /// <param name="NewStocks">Sheets cut that are not from the bin; fewer are better.</param>
 /// <param name="Leftovers">Of the remnants worth keeping and of the offcuts that were not touched; more is better.</param>
 /// <param name="Settings">Fence settings, counted for each sheet on its own; fewer are better.</param>
-internal readonly record struct Merit(long FromBin, int NewStocks, double Leftovers, int Settings)
+internal readonly record struct PackingObjectives(long FromBin, int NewStocks, double Leftovers, int Settings)
 {
     /// <summary>The bin counts first, then new stock, leftovers and settings.</summary>
-    public bool IsNoWorseThan(Merit other) => CompareTo(other, Settings, other.Settings) >= 0;
+    public bool IsNoWorseThan(PackingObjectives other) => CompareTo(other, Settings, other.Settings) >= 0;
 
     /// <summary>The same, whatever the settings.</summary>
-    public bool SavesNoLessThan(Merit other) => CompareTo(other, 0, 0) >= 0;
+    public bool SavesNoLessThan(PackingObjectives other) => CompareTo(other, 0, 0) >= 0;
 
-    private int CompareTo(Merit other, int settings, int otherSettings) =>
+    private int CompareTo(PackingObjectives other, int settings, int otherSettings) =>
         (FromBin, -NewStocks, Leftovers, -settings).CompareTo((other.FromBin, -other.NewStocks, other.Leftovers, -otherSettings));
 }
 
-/// <summary>Works merits out; what belongs to one sheet is kept with it.</summary>
-internal sealed class PackingWorth(SheetModel model)
+/// <summary>Works the objectives out; what belongs to one sheet is kept with it.</summary>
+internal sealed class PackingEvaluator(SheetModel model)
 {
     private readonly double[] untouched = [.. model.Problem.Stocks.Select(LeftoverValue.OfUntouched)];
     private readonly HashSet<(bool, int)> settings = [];
@@ -31,7 +31,7 @@ internal sealed class PackingWorth(SheetModel model)
     /// <summary>False when nothing is kept and there is no bin, so that leftovers of every packing are worth the same.</summary>
     public bool Matters => model.Problem.Stocks.Any(s => s.FromBin || !s.Keep.IsEmpty);
 
-    public Merit Of(Packing packing)
+    public PackingObjectives Of(Packing packing)
     {
         var (fromBin, opened, leftovers, count) = (0L, 0, 0.0, 0);
         foreach (var tree in packing.Trees)
@@ -49,9 +49,9 @@ internal sealed class PackingWorth(SheetModel model)
     }
 
     /// <summary>Of one sheet.</summary>
-    public double Leftovers(CutTree tree) => tree.Worth ??= Matters ? Of(tree) : 0;
+    public double Leftovers(CutTree tree) => tree.LeftoverValue ??= Matters ? Of(tree) : 0;
 
-    /// <summary>Different sizes that pieces are cut to along either axis.</summary>
+    // Different sizes that pieces are cut to along either axis.
     private int CountSettings(CutTree tree)
     {
         settings.Clear();

@@ -7,27 +7,27 @@ namespace ShopPlanner.Cutting.Boards;
 /// The linear relaxation over the patterns known so far: every demand covered, no stock cut beyond its limit, cost least. Its
 /// figures steer the search and are never believed as proof; <see cref="DualPoint"/> makes one of its duals.
 /// </summary>
-internal sealed class LinearMaster : IDisposable
+internal sealed class RestrictedMaster : IDisposable
 {
-    private const double Hair = 0.002;
-    private readonly CuttingModel _model;
-    private readonly Solver _solver =
+    private const double Perturbation = 0.002;
+    private readonly CuttingModel model;
+    private readonly Solver solver =
         Solver.CreateSolver("GLOP") ?? throw new InvalidOperationException("The linear solver is not part of this build.");
-    private readonly Constraint[] _demands;
-    private readonly Constraint?[] _limits;
-    private readonly List<Variable> _variables = [];
-    private readonly HashSet<Pattern> _known = [];
-    private readonly MPSolverParameters _parameters = new();
+    private readonly Constraint[] demands;
+    private readonly Constraint?[] limits;
+    private readonly List<Variable> variables = [];
+    private readonly HashSet<Pattern> known = [];
+    private readonly MPSolverParameters parameters = new();
 
-    public LinearMaster(CuttingModel model)
+    public RestrictedMaster(CuttingModel model)
     {
-        _model = model;
-        SolverText.Set(_solver, SolverText.Linear);
-        _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, 1);
-        _parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, 0);
-        _demands = [.. model.Demands.Select(demand => _solver.MakeConstraint(demand, double.PositiveInfinity))];
-        _limits = [.. model.Kinds.Select(kind => kind.Unlimited ? null : _solver.MakeConstraint(0, kind.Limit))];
-        _solver.Objective().SetMinimization();
+        this.model = model;
+        SolverParameters.Set(solver, SolverParameters.Linear);
+        parameters.SetIntegerParam(MPSolverParameters.IntegerParam.INCREMENTALITY, 1);
+        parameters.SetIntegerParam(MPSolverParameters.IntegerParam.PRESOLVE, 0);
+        demands = [.. model.Demands.Select(demand => solver.MakeConstraint(demand, double.PositiveInfinity))];
+        limits = [.. model.Kinds.Select(kind => kind.Unlimited ? null : solver.MakeConstraint(0, kind.Limit))];
+        solver.Objective().SetMinimization();
         for (var item = 0; item < model.Count; item++)
             AddShortage(item);
     }
@@ -38,86 +38,86 @@ internal sealed class LinearMaster : IDisposable
     /// <summary>Adds a pattern unless it is known.</summary>
     public void Add(Pattern pattern)
     {
-        if (!_known.Add(pattern))
+        if (!known.Add(pattern))
             return;
-        var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
+        var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
         foreach (var piece in pattern.Pieces)
-            _demands[piece.Item].SetCoefficient(variable, piece.Count);
-        _limits[pattern.Kind]?.SetCoefficient(variable, 1);
-        _solver.Objective().SetCoefficient(variable, _model.Kinds[pattern.Kind].Cost);
+            demands[piece.Item].SetCoefficient(variable, piece.Count);
+        limits[pattern.Kind]?.SetCoefficient(variable, 1);
+        solver.Objective().SetCoefficient(variable, model.Kinds[pattern.Kind].Cost);
         Columns.Add(pattern);
-        _variables.Add(variable);
+        variables.Add(variable);
     }
 
     /// <summary>Asks for what is still wanted within what is left; patterns that exceed either are shut out.</summary>
     public void Restrict(int[] wanted, int[] left)
     {
         for (var item = 0; item < wanted.Length; item++)
-            _demands[item].SetLb(wanted[item]);
+            demands[item].SetLb(wanted[item]);
         for (var kind = 0; kind < left.Length; kind++)
-            _limits[kind]?.SetUb(left[kind]);
+            limits[kind]?.SetUb(left[kind]);
         for (var column = 0; column < Columns.Count; column++)
         {
             var fits = left[Columns[column].Kind] > 0 && Columns[column].TimesWithin(wanted) > 0;
-            _variables[column].SetUb(fits ? double.PositiveInfinity : 0);
+            variables[column].SetUb(fits ? double.PositiveInfinity : 0);
         }
     }
 
-    /// <summary>Asks for a hair more or less of every item.</summary>
-    public void Nudge(int[] wanted, Random random)
+    /// <summary>Asks for slightly more or less of every item.</summary>
+    public void Perturb(int[] wanted, Random random)
     {
         for (var item = 0; item < wanted.Length; item++)
-            _demands[item].SetLb(wanted[item] + (Hair * ((2 * random.NextDouble()) - 1)));
+            demands[item].SetLb(wanted[item] + (Perturbation * ((2 * random.NextDouble()) - 1)));
     }
 
     /// <summary>Solves; null when the solver failed or the time was up.</summary>
     public MasterPoint? Solve(TimeSpan left)
     {
         var clock = Stopwatch.StartNew();
-        _solver.SetTimeLimit(Milliseconds(left));
+        solver.SetTimeLimit(Milliseconds(left));
         if (!Reoptimise() && !(clock.Elapsed < left && Afresh(left - clock.Elapsed)))
             return null;
         return new MasterPoint(
-            _solver.Objective().Value(),
-            [.. _demands.Select(row => Math.Max(0, row.DualValue()))],
-            [.. _limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
-            [.. _variables.Select(variable => variable.SolutionValue())]
+            solver.Objective().Value(),
+            [.. demands.Select(row => Math.Max(0, row.DualValue()))],
+            [.. limits.Select(row => Math.Max(0, -(row?.DualValue() ?? 0)))],
+            [.. variables.Select(variable => variable.SolutionValue())]
         );
     }
 
     private static long Milliseconds(TimeSpan left) => (long)Math.Clamp(left.TotalMilliseconds, 1, int.MaxValue);
 
-    private bool Reoptimise() => _solver.Solve(_parameters) == Solver.ResultStatus.OPTIMAL;
+    private bool Reoptimise() => solver.Solve(parameters) == Solver.ResultStatus.OPTIMAL;
 
     // Now and then the numbers of a basis go bad on the way; without its history the same program solves.
     private bool Afresh(TimeSpan left)
     {
         var clock = Stopwatch.StartNew();
-        _solver.SetTimeLimit(Milliseconds(left));
-        _solver.Reset();
+        solver.SetTimeLimit(Milliseconds(left));
+        solver.Reset();
         if (Reoptimise())
             return true;
         if (clock.Elapsed >= left)
             return false;
         using var presolved = new MPSolverParameters();
-        _solver.SetTimeLimit(Milliseconds(left - clock.Elapsed));
-        _solver.Reset();
-        return _solver.Solve(presolved) == Solver.ResultStatus.OPTIMAL;
+        solver.SetTimeLimit(Milliseconds(left - clock.Elapsed));
+        solver.Reset();
+        return solver.Solve(presolved) == Solver.ResultStatus.OPTIMAL;
     }
 
     public void Dispose()
     {
-        _parameters.Dispose();
-        _solver.Dispose();
+        parameters.Dispose();
+        solver.Dispose();
     }
 
     private void AddShortage(int item)
     {
-        if (_model.AlwaysFits(item))
+        if (model.AlwaysFits(item))
             return;
-        var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
-        _demands[item].SetCoefficient(variable, 1);
-        _solver.Objective().SetCoefficient(variable, _model.Shortage);
+        var variable = solver.MakeNumVar(0, double.PositiveInfinity, "");
+        demands[item].SetCoefficient(variable, 1);
+        solver.Objective().SetCoefficient(variable, model.Shortage);
     }
 }
 

@@ -4,8 +4,8 @@ namespace ShopPlanner.Cutting.Sheets.Bounds;
 /// <param name="grid">The rectangles.</param>
 /// <param name="states">What is counted.</param>
 /// <param name="values">Of one piece of each type.</param>
-/// <param name="worth">For each state, of all rectangles, by x and then y.</param>
-internal sealed class WorthTrace(CutGrid grid, CountStates states, int[] values, int[][] worth)
+/// <param name="table">For each state, of all rectangles, by x and then y.</param>
+internal sealed class KnapsackTrace(CutGrid grid, CountStates states, int[] values, int[][] table)
 {
     private readonly int[] counts = new int[values.Length];
 
@@ -16,7 +16,7 @@ internal sealed class WorthTrace(CutGrid grid, CountStates states, int[] values,
         return counts;
     }
 
-    private int Worth(int state, int i, int j) => worth[state][(i * grid.Y.Count) + j];
+    private int Worth(int state, int i, int j) => table[state][(i * grid.Y.Count) + j];
 
     private void Trace(int state, int i, int j)
     {
@@ -36,11 +36,16 @@ internal sealed class WorthTrace(CutGrid grid, CountStates states, int[] values,
 
     private bool IsPiece(int state, int i, int j, int most)
     {
-        foreach (var lying in grid.Lyings)
+        foreach (var orientation in grid.Orientations)
         {
-            if (lying.X > i || lying.Y > j || values[lying.Type] != most || !states.Has(state, lying.Type))
+            if (
+                orientation.X > i
+                || orientation.Y > j
+                || values[orientation.Type] != most
+                || !states.Has(state, orientation.Type)
+            )
                 continue;
-            counts[lying.Type]++;
+            counts[orientation.Type]++;
             return true;
         }
         return false;
