@@ -37,7 +37,7 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
     ) =>
         commands.RunAsync(
             command,
-            $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} {ShopJson.Hash(finished.Leftovers)}",
+            $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} {string.Join(" / ", finished.Leftovers.Select(Asked))}",
             planId,
             async (db, plan) =>
                 Refuse(plan, finished.Layout, finished.Copy, device)
@@ -79,6 +79,8 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         await plan.TickAsync(db, at, made, device, clock.GetUtcNow().UtcDateTime, cancel);
         return null;
     }
+
+    private static string Asked(MeasuredLeftover left) => $"{left.Index} {left.Length} × {left.Width} {left.Keep}";
 
     private static Outcome<BenchView>? Refuse(BenchPlan plan, int layout, int copy, string device) =>
         TextRules.Line("device", device, TextRules.NameCharacters) is { } fault

@@ -4,6 +4,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Designs;
@@ -137,7 +138,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         await IdeaJournal.ChangeAsync(
             db,
             row,
-            (DesignJson.Write(idea.Document), ShopJson.Write(idea.Changed)),
+            (DesignJson.Write(idea.Document), TextsDocument.Write(idea.Changed)),
             title,
             Now,
             cancel
@@ -179,8 +180,8 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         {
             ProjectId = projectId,
             Document = DesignJson.Write(document),
-            Changed = "{}",
-            Made = "[]",
+            Changed = TextsDocument.Write(ImmutableSortedDictionary<string, string>.Empty),
+            Made = MadeRowsDocument.Write([]),
         };
 
     private static async Task<IdeaView?> FindAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
@@ -192,6 +193,5 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         return new(row.ProjectId, Idea(row), row.Version, undo?.Title, redo?.Title);
     }
 
-    internal static Idea Idea(StoredIdea row) =>
-        new(Documents.Read(row.Document), ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Changed));
+    internal static Idea Idea(StoredIdea row) => new(Documents.Read(row.Document), TextsDocument.Read(row.Changed));
 }

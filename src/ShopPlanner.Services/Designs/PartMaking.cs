@@ -10,9 +10,6 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Designs;
 
-/// <summary>A row of the parts list that stands for a part of the idea.</summary>
-internal sealed record MadeRow(string Mark, Guid Row);
-
 /// <summary>Writes the parts of an idea into the parts list as one step.</summary>
 internal sealed class PartMaking
 {
@@ -43,7 +40,7 @@ internal sealed class PartMaking
         var unit = (await db.Projects.FindAsync([projectId], cancel))!.Unit;
         var making = new PartMaking(
             saving,
-            ShopJson.Read<ImmutableArray<MadeRow>>(row.Made),
+            MadeRowsDocument.Read(row.Made),
             new(unit, await MaterialIndex.LoadAsync(db, cancel), piece)
         );
         return await making.RunAsync(row, mayLetter, cancel);
@@ -64,7 +61,7 @@ internal sealed class PartMaking
         if (saving.Rows > IPartService.MaxRows)
             return Outcome.Faulty<MadeParts>(PartPaste.TooMany(saving.Rows));
         // Rows made earlier are remembered, since undoing may bring them back.
-        row.Made = ShopJson.Write(rows.Concat(made).DistinctBy(one => one.Row).Take(IPartService.MaxRows));
+        row.Made = MadeRowsDocument.Write(rows.Concat(made).DistinctBy(one => one.Row).Take(IPartService.MaxRows));
         var changed = saving.IsChanged;
         var sheet = await saving.EndAsync("parts of the idea", cancel);
         return new MadeParts(sheet, rows.Length, lettered, changed ? sheet.UndoStep : null);

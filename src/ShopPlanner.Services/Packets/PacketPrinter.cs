@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Packets;
 using ShopPlanner.Packets.Model;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Shop;
@@ -33,10 +32,10 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
             .Where(p => p.Number <= stored.Number)
             .Select(p => p.OrderJson)
             .ToListAsync(cancel);
-        var version = earlier.Count(order => ShopJson.Read<PlanOrder>(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
+        var version = earlier.Count(order => PlanOrderDocument.Read(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-        var facts = new PacketFacts(today, paper, settings.CurrencySign, version, ShopJson.Read<PlanBasis>(stored.NamesJson));
+        var facts = new PacketFacts(today, paper, settings.CurrencySign, version, PlanNamesDocument.Read(stored.NamesJson));
         var model = new PacketBuilder(plan, facts).Build();
         return model with { Pieces = await PacketPieces.ReadAsync(db, plan, model.Paper, cancel) };
     }

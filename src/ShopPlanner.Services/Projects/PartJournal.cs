@@ -41,8 +41,8 @@ internal static class PartJournal
                 ProjectId = projectId,
                 Number = number,
                 Title = title,
-                Before = ShopJson.Write(before),
-                After = ShopJson.Write(after),
+                Before = PartRowsDocument.Write(before),
+                After = PartRowsDocument.Write(after),
             }
         );
     }

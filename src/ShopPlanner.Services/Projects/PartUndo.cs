@@ -48,13 +48,7 @@ internal static class PartUndo
         if (step is null)
             return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"finds nothing to {verb}"));
         var (from, to) = undo ? (step.After, step.Before) : (step.Before, step.After);
-        var outcome = await ReplaceAsync(
-            db,
-            projectId,
-            ShopJson.Read<List<PartMoment>>(from),
-            ShopJson.Read<List<PartMoment>>(to),
-            cancel
-        );
+        var outcome = await ReplaceAsync(db, projectId, PartRowsDocument.Read(from), PartRowsDocument.Read(to), cancel);
         if (outcome is not null)
             return Outcome.Conflict<PartSheet>(outcome);
         step.Undone = undo;

@@ -5,6 +5,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Workings;
@@ -168,7 +169,7 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
             Id = working.Id,
             ProjectId = working.ProjectId,
             Form = working.Form,
-            Given = ShopJson.Write(working.Given),
+            Given = TextsDocument.Write(working.Given),
             Unit = working.Unit,
             Result = working.Result,
             KeptUtc = working.KeptUtc,
@@ -181,7 +182,7 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
             row.ProjectId,
             row.Form,
             WorkingForms.TryFind(row.Form, out var form) ? form.Title : row.Form,
-            ShopJson.Read<ImmutableSortedDictionary<string, string>>(row.Given),
+            TextsDocument.Read(row.Given),
             row.Unit,
             row.Result,
             row.KeptUtc

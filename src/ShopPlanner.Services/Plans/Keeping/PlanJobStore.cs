@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 
 namespace ShopPlanner.Services.Plans.Keeping;
 
@@ -15,7 +16,7 @@ internal static class PlanJobStore
     /// <summary>Marks the runs that an earlier program left open as stopped, with the reason: they do not go on.</summary>
     public static Task StopAbandonedAsync(ShopContext db, CancellationToken cancel)
     {
-        var why = ShopJson.Write<IReadOnlyList<Fault>>([CutShort]);
+        var why = FaultsDocument.Write([CutShort]);
         return db
             .Jobs.Where(job => job.State == PlanJobState.Waiting || job.State == PlanJobState.Running)
             .ExecuteUpdateAsync(

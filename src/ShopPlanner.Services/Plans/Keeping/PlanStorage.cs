@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Stock;
@@ -52,28 +53,29 @@ internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
         return new PlanRecord(stored, draft, plan).Summary(outOfDate: false);
     }
 
-    private StoredPlan Add(ShopContext db, PlanDraft draft, CutPlan plan, string planner, long number) =>
-        db
-            .Plans.Add(
-                new StoredPlan
-                {
-                    Id = Guid.CreateVersion7(),
-                    Number = number,
-                    Name = draft.Basis.Name,
-                    MadeUtc = clock.GetUtcNow().UtcDateTime,
-                    State = PlanState.Ready,
-                    Status = plan.Status,
-                    Cost = plan.Cost,
-                    Stocks = plan.Layouts.Sum(layout => layout.Copies),
-                    OrderJson = ShopJson.Write(draft.Order),
-                    RequestJson = ShopJson.Write(draft.Request),
-                    PlanJson = ShopJson.Write(plan),
-                    NamesJson = ShopJson.Write(draft.Basis),
-                    RequestHash = ShopJson.Hash(draft.Request),
-                    PlannerVersion = planner,
-                }
-            )
-            .Entity;
+    private StoredPlan Add(ShopContext db, PlanDraft draft, CutPlan plan, string planner, long number)
+    {
+        var request = CutRequestJson.Write(draft.Request);
+        var stored = new StoredPlan
+        {
+            Id = Guid.CreateVersion7(),
+            Number = number,
+            Name = draft.Basis.Name,
+            MadeUtc = clock.GetUtcNow().UtcDateTime,
+            State = PlanState.Ready,
+            Status = plan.Status,
+            Cost = plan.Cost,
+            Stocks = plan.Layouts.Sum(layout => layout.Copies),
+            Projects = PlanHeader.ListOf(draft.Order.Projects),
+            OrderJson = PlanOrderDocument.Write(draft.Order),
+            RequestJson = request,
+            PlanJson = CutPlanJson.Write(plan),
+            NamesJson = PlanNamesDocument.Write(draft.Basis),
+            RequestHash = CutDocuments.Hash(request),
+            PlannerVersion = planner,
+        };
+        return db.Plans.Add(stored).Entity;
+    }
 
     private static async Task<List<Fault>> LostAsync(ShopContext db, PlanDraft draft, CutPlan plan, CancellationToken cancel)
     {

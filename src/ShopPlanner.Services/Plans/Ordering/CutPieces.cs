@@ -54,7 +54,7 @@ internal sealed class CutPieces
         return inWork;
     }
 
-    private static IEnumerable<Guid> ProjectsOf(string orderJson) => ShopJson.Read<PlanOrder>(orderJson).Projects;
+    private static IEnumerable<Guid> ProjectsOf(string orderJson) => PlanOrderDocument.Read(orderJson).Projects;
 
     /// <summary>Pieces of a row that are cut to the size that it has now.</summary>
     /// <param name="row">The row of the parts list.</param>

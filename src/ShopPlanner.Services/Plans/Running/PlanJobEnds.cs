@@ -6,6 +6,7 @@ using Microsoft.Extensions.Logging;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 
 namespace ShopPlanner.Services.Plans.Running;
 
@@ -69,7 +70,7 @@ internal sealed class PlanJobEnds(ShopWork work, ILogger<PlanJobEnds> log)
     private static async Task<Outcome<Done>> NoteAsync(ShopContext db, PlanJobEnd end)
     {
         var stored = await db.Jobs.SingleAsync(job => job.Id == end.Job);
-        (stored.State, stored.PlanId, stored.FaultsJson) = (end.State, end.PlanId, ShopJson.Write(end.Faults));
+        (stored.State, stored.PlanId, stored.FaultsJson) = (end.State, end.PlanId, FaultsDocument.Write(end.Faults));
         return Done.Value;
     }
 }

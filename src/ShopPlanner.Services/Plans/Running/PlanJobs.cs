@@ -4,7 +4,9 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Running;
@@ -121,7 +123,7 @@ internal sealed class PlanJobs(
             {
                 Id = job.View.Id,
                 Number = await db.NextAsync(Counters.Jobs, cancel),
-                OrderJson = ShopJson.Write(job.Order),
+                OrderJson = PlanOrderDocument.Write(job.Order),
                 Seconds = job.Order.Seconds,
             }
         );
@@ -142,15 +144,5 @@ internal sealed class PlanJobs(
     }
 
     private static PlanJobView View(StoredJob job) =>
-        new(
-            job.Id,
-            job.State,
-            "",
-            null,
-            Money.Zero,
-            TimeSpan.Zero,
-            job.Seconds,
-            job.PlanId,
-            [.. ShopJson.Read<List<Fault>>(job.FaultsJson)]
-        );
+        new(job.Id, job.State, "", null, Money.Zero, TimeSpan.Zero, job.Seconds, job.PlanId, FaultsDocument.Read(job.FaultsJson));
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Stored;
@@ -13,12 +12,12 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
         new(
             stored,
             new PlanDraft(
-                ShopJson.Read<PlanOrder>(stored.OrderJson),
-                ShopJson.Read<CutRequest>(stored.RequestJson),
-                ShopJson.Read<PlanBasis>(stored.NamesJson),
+                PlanOrderDocument.Read(stored.OrderJson),
+                CutDocuments.ReadRequest(stored.RequestJson),
+                PlanNamesDocument.Read(stored.NamesJson),
                 []
             ),
-            ShopJson.Read<CutPlan>(stored.PlanJson)
+            CutDocuments.ReadPlan(stored.PlanJson)
         );
 
     public PlanSummary Summary(bool outOfDate) =>

@@ -523,6 +523,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Projects")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("RequestHash")
                         .IsRequired()
                         .HasColumnType("TEXT");

@@ -23,6 +23,9 @@ internal sealed class StoredPlan : IVersioned
 
     public int Stocks { get; init; }
 
+    /// <summary>Ids of its projects, parted by spaces, so that a list need not open the documents.</summary>
+    public required string Projects { get; init; }
+
     public required string OrderJson { get; init; }
 
     public required string RequestJson { get; init; }

@@ -1,0 +1,90 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
+using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Opening;
+
+/// <summary>Brings stored texts to the newest version of their documents, once. The database was copied before.</summary>
+internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
+{
+    private const string Fact = "documents";
+
+    /// <summary>Rises when a stored format gets a new version, so that what is stored is turned over again.</summary>
+    private const string Newest = "1";
+
+    /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the log.</summary>
+    public async Task RunAsync(CancellationToken cancel)
+    {
+        var fact = await db.Facts.FindAsync([Fact], cancel);
+        if (fact?.Value == Newest)
+            return;
+        foreach (var (table, column, turn) in Texts())
+            await TurnAsync(table, column, column, turn, cancel);
+        await TurnAsync(
+            "Plans",
+            "OrderJson",
+            "Projects",
+            text => PlanHeader.ListOf(PlanOrderDocument.Read(text).Projects),
+            cancel
+        );
+        if (fact is null)
+            db.Facts.Add(new StoredFact { Name = Fact, Value = Newest });
+        else
+            fact.Value = Newest;
+        await db.SaveChangesAsync(cancel);
+    }
+
+    private static IEnumerable<(string Table, string Column, Func<string, string> Turn)> Texts() =>
+        [
+            ("Plans", "OrderJson", Order),
+            ("Plans", "RequestJson", text => CutRequestJson.Write(CutDocuments.ReadRequest(text))),
+            ("Plans", "PlanJson", text => CutPlanJson.Write(CutDocuments.ReadPlan(text))),
+            ("Plans", "NamesJson", text => PlanNamesDocument.Write(PlanNamesDocument.Read(text))),
+            ("PlanJobs", "OrderJson", Order),
+            ("PlanJobs", "FaultsJson", text => FaultsDocument.Write(FaultsDocument.Read(text))),
+            ("PartSteps", "Before", PartRows),
+            ("PartSteps", "After", PartRows),
+            ("ProjectIdeas", "Changed", Typed),
+            ("ProjectIdeas", "Made", text => MadeRowsDocument.Write(MadeRowsDocument.Read(text))),
+            ("IdeaSteps", "ChangedBefore", Typed),
+            ("IdeaSteps", "ChangedAfter", Typed),
+            ("ProjectWorkings", "Given", Typed),
+        ];
+
+    private static string Order(string text) => PlanOrderDocument.Write(PlanOrderDocument.Read(text));
+
+    private static string PartRows(string text) => PartRowsDocument.Write(PartRowsDocument.Read(text));
+
+    private static string Typed(string text) => TextsDocument.Write(TextsDocument.Read(text));
+
+    // Past the rows' classes: what a row says does not change, nor does its version.
+    private async Task TurnAsync(string table, string from, string to, Func<string, string> turn, CancellationToken cancel)
+    {
+        var read = $"SELECT rowid AS \"Row\", \"{from}\" AS \"Text\" FROM \"{table}\"";
+        var write = $"UPDATE \"{table}\" SET \"{to}\" = {{0}} WHERE rowid = {{1}}";
+        foreach (var stored in await db.Database.SqlQueryRaw<StoredText>(read).ToListAsync(cancel))
+            if (Turned(table, from, stored, turn) is { } text)
+                await db.Database.ExecuteSqlRawAsync(write, [text, stored.Row], cancel);
+    }
+
+    private string? Turned(string table, string column, StoredText stored, Func<string, string> turn)
+    {
+        try
+        {
+            return turn(stored.Text);
+        }
+        catch (StoredDocumentException problem)
+        {
+            log.LogWarning("{Column} of {Table} row {Row} stays as it is: {Problem}", column, table, stored.Row, problem.Message);
+            return null;
+        }
+    }
+
+    private sealed record StoredText(long Row, string Text);
+}
