@@ -124,6 +124,9 @@ public sealed record PlanView(
     /// <summary>Pieces that were cut before the plan was made, by part id: marks are numbered on from them.</summary>
     public ImmutableDictionary<string, int> CutBefore { get; init; } = ImmutableDictionary<string, int>.Empty;
 
+    /// <summary>Whether another version of the planner made it than the one that plans now: planned again, it may come out cheaper.</summary>
+    public bool ByOlderPlanner { get; init; }
+
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
     public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;
 }
@@ -151,6 +154,7 @@ public interface IPlanService
     Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default);
 
     /// <summary>One plan, or null.</summary>
+    /// <exception cref="Storage.Documents.StoredDocumentException">A newer program stored it, or it is damaged; it stays as it is.</exception>
     Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Gives a plan up and releases its promises; refused once cutting has begun.</summary>

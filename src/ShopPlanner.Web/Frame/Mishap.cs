@@ -31,6 +31,7 @@ public sealed class Mishap : ErrorBoundaryBase
 
         builder.OpenComponent<FailedPage>(1);
         builder.AddComponentParameter(2, nameof(FailedPage.Id), id);
+        builder.AddComponentParameter(3, nameof(FailedPage.Cause), CurrentException);
         builder.CloseComponent();
     }
 }

@@ -80,7 +80,10 @@ public sealed class MixedUnitTests : IAsyncLifetime
     {
         var basis = (await Drafts.WantingAsync(given, "")).Draft.Basis;
         basis = basis with { Materials = basis.Materials.SetItem(Poplar, "Poplar 1x2") };
-        var model = new PacketBuilder(plan, new(new DateOnly(2026, 5, 2), Services.Common.PaperSize.Letter, "$", 1, basis)).Build();
+        var model = new PacketBuilder(
+            plan,
+            new(new DateOnly(2026, 5, 2), Services.Common.PaperSize.Letter, "$", 1, basis)
+        ).Build();
         var words = PacketWriter
             .Pages(model)
             .SelectMany(page => page.Drawing.Primitives().OfType<Caption>())

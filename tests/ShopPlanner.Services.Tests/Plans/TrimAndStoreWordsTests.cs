@@ -103,7 +103,10 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     public async Task The_packet_has_all_of_it()
     {
         var basis = (await Drafts.WantingAsync(given, "")).Draft.Basis;
-        var model = new PacketBuilder(plan, new(new DateOnly(2026, 5, 2), Services.Common.PaperSize.Letter, "$", 1, basis)).Build();
+        var model = new PacketBuilder(
+            plan,
+            new(new DateOnly(2026, 5, 2), Services.Common.PaperSize.Letter, "$", 1, basis)
+        ).Build();
         Assert.Equal(Length.FromInches(0, 1, 8), model.StoreTolerance);
         Assert.Equal(
             [("cut 30 ½″ long, trim to 30″ later", false), (null, true)],

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -45,6 +46,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Stored.RequestHash
         )
         {
+            ByOlderPlanner = Stored.PlannerVersion != CutPlanner.Version,
             CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
             Units = Draft.Basis.Units.ToImmutableDictionary(),
         };

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Storage.Documents;
+
+namespace ShopPlanner.Services.Tests.Documents;
+
+/// <summary>One golden text of every version of every stored format. A text here never changes: a new version gets a new one.</summary>
+public sealed class StoredDocumentTests
+{
+    private static readonly Guid One = Guid.Parse("019de805-fdc0-7466-ab67-362924ffdb06"),
+        Two = Guid.Parse("019de805-fdc0-78ed-9d36-34447447fae4");
+
+    private static readonly PlanOrder Order = new([One], [Two], [], UseRack: true, UseBin: false, Seconds: 20, Replaces: Two)
+    {
+        CutAgain = true,
+    };
+
+    [Theory]
+    [InlineData(
+        """{"Projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"Parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"Stores":[],"UseRack":true,"UseBin":false,"Seconds":20,"Replaces":"019de805-fdc0-78ed-9d36-34447447fae4","CutAgain":true}"""
+    )]
+    [InlineData(OrderV1)]
+    public void An_order_of_any_version_is_read(string text)
+    {
+        var read = PlanOrderDocument.Read(text);
+        Assert.Equal(OrderV1, PlanOrderDocument.Write(read));
+        Assert.Equal(
+            (Order.Projects[0], Order.Parts!.Value[0], Order.Seconds),
+            (read.Projects[0], read.Parts!.Value[0], read.Seconds)
+        );
+    }
+
+    [Theory]
+    [InlineData(
+        """{"Name":"Stand","Stocks":{"B7":{"StockId":"B7","Name":"Pine 1x3, 2 ft","Tag":"B7","Store":null,"Tint":"#E6E4C6","Note":"knot"}},"Parts":{"PS A":{"PartId":"PS A","Mark":"A","Name":"Leg","ProjectId":"019de805-fdc0-7466-ab67-362924ffdb06","Project":"Stand"}},"Rows":{"PS A":"019de805-fdc0-78ed-9d36-34447447fae4"},"Pieces":{"B7":"019de805-fdc0-78ed-9d36-34447447fae4"},"Seen":{"x":"2026-05-02"},"Materials":{"pine-1x3":"Pine 1x3"},"Units":{"019de805-fdc0-7466-ab67-362924ffdb06":"Millimetre"},"CutBefore":{"PS A":2}}"""
+    )]
+    [InlineData(NamesV1)]
+    public void Names_of_any_version_are_read(string text)
+    {
+        var read = PlanNamesDocument.Read(text);
+        Assert.Equal(NamesV1, PlanNamesDocument.Write(read));
+        Assert.Equal(("knot", Two, 2), (read.Stocks["B7"].Note, read.Rows["PS A"], read.CutBefore["PS A"]));
+        Assert.Equal((LengthUnit.Millimetre, new DateOnly(2026, 5, 2)), (read.Units[One], read.Seen["x"]));
+    }
+
+    [Theory]
+    [InlineData(
+        """[{"Texts":{"Id":"019de805-fdc0-7466-ab67-362924ffdb06","Mark":"A","Name":"Leg","Material":"pine-1x3","Length":"17 1/4","Width":"","Quantity":"4","CanTurn":false,"Note":"round \"it\"","LongBy":"1","WideBy":"","Practice":"1"},"Position":1024,"Version":3}]"""
+    )]
+    [InlineData(RowsV1)]
+    public void Rows_of_any_version_are_read(string text)
+    {
+        var row = Assert.Single(PartRowsDocument.Read(text));
+        Assert.Equal(RowsV1, PartRowsDocument.Write([row]));
+        Assert.Equal(("17 1/4", "1", 1024L, 3), (row.Texts.Length, row.Texts.LongBy, row.Position, row.Version));
+    }
+
+    [Theory]
+    [InlineData("""{"height":"50","width":"30 1/2"}""")]
+    [InlineData(TextsV1)]
+    public void Texts_of_any_version_are_read(string text) =>
+        Assert.Equal(TextsV1, TextsDocument.Write(TextsDocument.Read(text)));
+
+    [Theory]
+    [InlineData("""[{"Mark":"A","Row":"019de805-fdc0-7466-ab67-362924ffdb06"}]""")]
+    [InlineData(MadeV1)]
+    public void Made_rows_of_any_version_are_read(string text)
+    {
+        var row = Assert.Single(MadeRowsDocument.Read(text));
+        Assert.Equal((One, MadeV1), (row.Row, MadeRowsDocument.Write([row])));
+    }
+
+    [Theory]
+    [InlineData("""[{"Field":"stock","Value":"B7","Message":"is gone"}]""")]
+    [InlineData(FaultsV1)]
+    public void Faults_of_any_version_are_read(string text)
+    {
+        var fault = Assert.Single(FaultsDocument.Read(text));
+        Assert.Equal((new Fault("stock", "B7", "is gone"), FaultsV1), (fault, FaultsDocument.Write([fault])));
+    }
+
+    [Theory]
+    [InlineData("", "is damaged")]
+    [InlineData("{", "is damaged")]
+    [InlineData("null", "is damaged")]
+    [InlineData("[]", "is damaged")]
+    [InlineData("""{"Projects":[]}""", "the member Parts is missing")]
+    [InlineData("""{"format":"shop-planner/plan-order","version":1,"projects":[]}""", "is damaged")]
+    [InlineData(
+        """{"format":"shop-planner/plan-order","version":2,"projects":[]}""",
+        "has version 2, and this program reads up to 1"
+    )]
+    public void A_damaged_or_newer_document_is_named(string text, string problem)
+    {
+        var refusal = Assert.Throws<StoredDocumentException>(() => PlanOrderDocument.Read(text));
+        Assert.Contains(problem, refusal.Message);
+        Assert.Contains("shop-planner/plan-order", refusal.Message);
+    }
+
+    [Fact]
+    public void A_dimension_may_be_named_as_a_member_of_the_header()
+    {
+        var texts = ImmutableSortedDictionary<string, string>.Empty.Add("format", "tall").Add("version", "2");
+        Assert.Equal(texts, TextsDocument.Read(TextsDocument.Write(texts)));
+        Assert.Equal(texts, TextsDocument.Read("""{"format":"tall","version":"2"}"""));
+    }
+
+    private const string OrderV1 =
+        """{"format":"shop-planner/plan-order","version":1,"projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":"019de805-fdc0-78ed-9d36-34447447fae4","cutAgain":true}""";
+
+    private const string NamesV1 =
+        """{"format":"shop-planner/plan-names","version":1,"name":"Stand","stocks":{"B7":{"name":"Pine 1x3, 2 ft","tag":"B7","store":null,"tint":"#E6E4C6","note":"knot"}},"parts":{"PS A":{"mark":"A","name":"Leg","project":"019de805-fdc0-7466-ab67-362924ffdb06","projectName":"Stand"}},"rows":{"PS A":"019de805-fdc0-78ed-9d36-34447447fae4"},"pieces":{"B7":"019de805-fdc0-78ed-9d36-34447447fae4"},"pricesSeen":{"x":"2026-05-02"},"materials":{"pine-1x3":"Pine 1x3"},"units":{"019de805-fdc0-7466-ab67-362924ffdb06":"mm"},"cutBefore":{"PS A":2}}""";
+
+    private const string RowsV1 =
+        """{"format":"shop-planner/part-rows","version":1,"rows":[{"id":"019de805-fdc0-7466-ab67-362924ffdb06","mark":"A","name":"Leg","material":"pine-1x3","length":"17 1/4","width":"","quantity":"4","canTurn":false,"note":"round \"it\"","longBy":"1","wideBy":"","practice":"1","position":1024,"version":3}]}""";
+
+    private const string TextsV1 = """{"format":"shop-planner/texts","version":1,"texts":{"height":"50","width":"30 1/2"}}""";
+
+    private const string MadeV1 =
+        """{"format":"shop-planner/made-rows","version":1,"rows":[{"mark":"A","row":"019de805-fdc0-7466-ab67-362924ffdb06"}]}""";
+
+    private const string FaultsV1 =
+        """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";
+}
