@@ -6,7 +6,8 @@ using ShopPlanner.Services.Designs;
 namespace ShopPlanner.Services.Tests.Golden;
 
 /// <summary>Folders written by earlier programs, opened by this one: every plan, tick, offcut and step to undo is still there.
-/// <c>shop-1.zip</c> was written by <see cref="GoldenWriter"/> of the program whose plans were stored as records.</summary>
+/// Written by <see cref="GoldenWriter"/>: <c>shop-1.zip</c> when plans were stored as records, <c>shop-2.zip</c> when they had become
+/// documents of version 1.</summary>
 public sealed class GoldenTests : IAsyncLifetime
 {
     public static TheoryData<string> Folders =>
