@@ -6,7 +6,8 @@ using ShopPlanner.Packets.Sections;
 
 namespace ShopPlanner.Packets;
 
-/// <summary>Prints a project's packet: title, shopping list, what the store cuts, the pieces with their drawings, cut list, cautions, every layout with its cuts, like cuts at one setting.</summary>
+/// <summary>Prints a project's packet: title, shopping list, what the store cuts, the pieces with their drawings, cut list,
+/// cautions, every layout with its cuts, like cuts at one setting.</summary>
 public static class PacketWriter
 {
     /// <summary>Writes a PDF. The same model gives the same bytes.</summary>

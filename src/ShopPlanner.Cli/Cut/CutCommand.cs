@@ -23,7 +23,8 @@ internal static class CutCommand
     private static readonly Option<double?> Seconds = new("--seconds")
     {
         Description =
-            "How long to look for a better plan, instead of the request's limits.seconds. Ctrl-C stops earlier with the best so far.",
+            "How long to look for a better plan, instead of the request's limits.seconds. Ctrl-C stops earlier with "
+            + "the best so far.",
         HelpName = "N",
         CustomParser = ReadSeconds,
     };
@@ -33,7 +34,8 @@ internal static class CutCommand
         var command = new Command(
             "cut",
             "Says what to buy and how to cut it. Exit status 0: every part has its place; "
-                + "2: the request is wrong, one line for each fault, nothing written; 3: a plan was written, but parts remain unplaced."
+                + "2: the request is wrong, one line for each fault, nothing written; 3: a plan was written, but "
+                + "parts remain unplaced."
         )
         {
             Request,

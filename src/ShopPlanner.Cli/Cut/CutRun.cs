@@ -76,6 +76,7 @@ internal static class CutRun
         string.Create(
             CultureInfo.InvariantCulture,
             $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, "
-                + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, {measures.Turns} turns"
+                + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, "
+                + $"{measures.Turns} turns"
         );
 }

@@ -2,7 +2,8 @@ using System.Runtime.InteropServices;
 
 namespace ShopPlanner.Cli.Cut;
 
-/// <summary>Turns the first Ctrl-C, or the system's request to end, into a stop of the search; a second one ends the program.</summary>
+/// <summary>Turns the first Ctrl-C, or the system's request to end, into a stop of the search; a second one ends the
+/// program.</summary>
 internal sealed class Interrupt : IDisposable
 {
     private readonly CancellationTokenSource source = new();

@@ -40,7 +40,8 @@ internal static class LiveLine
         progress.Cost is { } cost
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"{progress.Elapsed.TotalSeconds:0} s  cost {cost}, none below {progress.Bound}, gap {Gap(cost.Amount, progress.Bound.Amount):0.0} %"
+                $"{progress.Elapsed.TotalSeconds:0} s  cost {cost}, none below {progress.Bound}, gap "
+                    + $"{Gap(cost.Amount, progress.Bound.Amount):0.0} %"
             )
             : string.Create(
                 CultureInfo.InvariantCulture,

@@ -39,7 +39,8 @@ internal static class PartsCommand
     {
         Description =
             "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; "
-            + "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that stores usually have, without prices.",
+            + "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that "
+            + "stores usually have, without prices.",
         HelpName = "csv|json|cut-request",
         CustomParser = ReadFormat,
     };

@@ -40,7 +40,8 @@ internal static class CoatCalculator
         [
             new(
                 Severity.Watch,
-                "The label's coverage, recoat time and least temperature come before these figures. Try it on a scrap of the same "
+                "The label's coverage, recoat time and least temperature come before these figures. Try it on a "
+                    + "scrap of the same "
                     + "wood first."
             ),
         ],

@@ -54,7 +54,8 @@ internal static class ScrewCalculator
         new(
             Watch,
             made => made.IsShallow(10) && !made.IsShallow(6),
-            "Fewer than ten diameters are in the far piece: sideways it holds less than its full value (from memory of the design "
+            "Fewer than ten diameters are in the far piece: sideways it holds less than its full value (from memory "
+                + "of the design "
                 + "specification)."
         ),
     ];

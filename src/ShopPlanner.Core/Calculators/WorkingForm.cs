@@ -9,7 +9,8 @@ namespace ShopPlanner.Core.Calculators;
 /// <param name="Title">Heading: <c>Board feet</c>.</param>
 /// <param name="Says">What it answers, one plain sentence.</param>
 /// <param name="Keys">What it takes.</param>
-/// <param name="Read">Reads all keys, then returns what works the answer out; it is only asked to where every key was right.</param>
+/// <param name="Read">Reads all keys, then returns what works the answer out; it is only asked to where every key was
+/// right.</param>
 public sealed record WorkingForm(
     string Name,
     string Title,
@@ -60,7 +61,8 @@ public enum KeyKind
 /// <param name="Kind">What it takes.</param>
 public sealed record FormKey(string Name, string Label, KeyKind Kind)
 {
-    /// <summary>Text used where none is given; null where one must be given or may be left out (see <see cref="Optional"/>).</summary>
+    /// <summary>Text used where none is given; null where one must be given or may be left out (see <see
+    /// cref="Optional"/>).</summary>
     public string? Default { get; init; }
 
     /// <summary>True where it may be left out without a default.</summary>

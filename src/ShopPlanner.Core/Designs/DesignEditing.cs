@@ -30,7 +30,8 @@ public static class DesignEditing
         };
     }
 
-    /// <summary>Sets a member of a frame, top, split or fill; an empty text for a member with a default takes the default.</summary>
+    /// <summary>Sets a member of a frame, top, split or fill; an empty text for a member with a default takes the
+    /// default.</summary>
     public static DesignDocument WithMember(this DesignDocument document, string path, string member, string text) =>
         document.Change(
             path,

@@ -80,7 +80,8 @@ public static class Hinges
         };
     }
 
-    /// <summary>Centres from the bottom of the door: the end ones 3 1/2 in from the ends, the others between at equal distances.</summary>
+    /// <summary>Centres from the bottom of the door: the end ones 3 1/2 in from the ends, the others between at equal
+    /// distances.</summary>
     public static Working<ImmutableArray<Length>> Places(Working<Length> height, Working<int> count)
     {
         var span = (height.Value - (FromEnd * 2)).Ticks;

@@ -42,7 +42,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
 
     private static readonly Length Left = Measures.Length.FromInches(0.125m);
 
-    // A pocket screw goes in at a slant, so that less is left straight ahead than along it; sheets sold as 3/4 in take the usual screw.
+    // A pocket screw goes in at a slant, so that less is left straight ahead than along it; sheets sold as 3/4 in take the usual
+    // screw.
     private static readonly Length PocketLeft = Measures.Length.FromInches(0.0625m);
     private static readonly Length Wanted = Measures.Length.FromInches(1.25m);
 
@@ -77,7 +78,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
                 null,
                 new(
                     false,
-                    $"lets a pocket screw of {Text(length)} break through the far piece: at least {Text(half + PocketLeft)} is wanted"
+                    $"lets a pocket screw of {Text(length)} break through the far piece: at least "
+                        + $"{Text(half + PocketLeft)} is wanted"
                 )
             );
         var screw = Working.Of("Screw length", length, "by thickness {near}", PocketPractice, ("near", near));
@@ -101,7 +103,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
                 null,
                 new(
                     false,
-                    $"leaves no screw that holds and does not break through: more than {Text(Least(gauge) + Left)} is wanted behind {Text(near.Value)}"
+                    $"leaves no screw that holds and does not break through: more than {Text(Least(gauge) + Left)} "
+                        + $"is wanted behind {Text(near.Value)}"
                 )
             );
         var length = fitting.MinBy(one => Math.Abs((one - near.Value - Wanted).Ticks));

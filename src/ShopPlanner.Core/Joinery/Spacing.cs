@@ -6,7 +6,8 @@ namespace ShopPlanner.Core.Joinery;
 
 /// <summary>Members at equal gaps along a span: slats, spindles, shelf pins, screws.</summary>
 /// <param name="Gap">Clear gap, to the tick; what a tick cannot be divided into goes to the first gaps.</param>
-/// <param name="Positions">Near edge of each member, from one end, each worked out from that end so that no rounding adds up.</param>
+/// <param name="Positions">Near edge of each member, from one end, each worked out from that end so that no rounding adds
+/// up.</param>
 /// <param name="Count">Members.</param>
 public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>> Positions, int Count)
 {

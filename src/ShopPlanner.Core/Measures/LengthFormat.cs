@@ -47,7 +47,8 @@ public static class LengthFormat
         return (rounded with { Text = rounded.Text + (unit == LengthUnit.Inch ? "″" : " mm") }).WithSign;
     }
 
-    /// <summary>The unit that lengths were made in: the one preferred, unless they are whole marks of a rule in the other alone.</summary>
+    /// <summary>The unit that lengths were made in: the one preferred, unless they are whole marks of a rule in the other
+    /// alone.</summary>
     /// <param name="preferred">Where both are exact, or neither.</param>
     /// <param name="lengths">E.g. the sides of a sheet.</param>
     public static LengthUnit MadeIn(LengthUnit preferred, params ReadOnlySpan<Length> lengths)
@@ -65,8 +66,8 @@ public static class LengthFormat
     }
 
     /// <summary>Text that reads back to the same length exactly: a fraction of an inch of up to 1/64, or tenths of a millimetre,
-    /// where one of them is exact (in the other unit with its sign: <c>330 mm</c> for a length shown in inches), else a decimal of
-    /// the unit with six places.</summary>
+    /// where one of them is exact (in the other unit with its sign: <c>330 mm</c> for a length shown in inches), else a decimal
+    /// of the unit with six places.</summary>
     public static string Exact(Length length, LengthUnit unit)
     {
         var plain = Plain(length, unit);

@@ -21,8 +21,8 @@ public static class Tipping
         Certainty.CommonPractice
     );
 
-    /// <summary>The height from which on a piece is always to be fixed to the wall (CPSC pages: clothing storage units of 27 in and
-    /// more, 30 lb and more).</summary>
+    /// <summary>The height from which on a piece is always to be fixed to the wall (CPSC pages: clothing storage units of 27 in
+    /// and more, 30 lb and more).</summary>
     public static readonly Length TallFrom = Length.FromInches(27);
 
     private static readonly Length Sinks = Length.FromInches(0.5m);

@@ -64,7 +64,8 @@ public static class Sag
         {
             OutsideRange =
                 metres * 10 > l
-                    ? "it bends by more than a tenth of its span: the formula was made for small deflections, the shelf would break"
+                    ? "it bends by more than a tenth of its span: the formula was made for small deflections, the "
+                        + "shelf would break"
                     : null,
         };
     }

@@ -3,7 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Workings;
 
-/// <summary>Reads quantities with their units: <c>75 lb</c>, <c>34 kg</c>, <c>25 lb/ft</c>, <c>70 F</c>. Without a unit the system's own is meant.</summary>
+/// <summary>Reads quantities with their units: <c>75 lb</c>, <c>34 kg</c>, <c>25 lb/ft</c>, <c>70 F</c>. Without a unit the
+/// system's own is meant.</summary>
 internal static class QuantityText
 {
     /// <summary>The value in the metric unit of its kind; null where the text is not understood.</summary>

@@ -5,8 +5,8 @@ namespace ShopPlanner.Core.Workings;
 
 /// <summary>
 /// A figure that knows how it came about: its formula, what went into it (figures themselves), and where the rule comes from. The
-/// formula names its inputs by key in braces, <c>{width} × {coefficient}</c>, so that it reads in words and with the numbers filled
-/// in.
+/// formula names its inputs by key in braces, <c>{width} × {coefficient}</c>, so that it reads in words and with the numbers
+/// filled in.
 /// </summary>
 public abstract record Working
 {

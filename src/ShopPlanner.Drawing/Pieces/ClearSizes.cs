@@ -10,7 +10,8 @@ internal readonly record struct Span(Length From, Length To)
     public Length Size => To - From;
 }
 
-/// <summary>The clear sizes that are dimensioned along an axis: those of the bays, else the spaces between what stands or lies.</summary>
+/// <summary>The clear sizes that are dimensioned along an axis: those of the bays, else the spaces between what stands or
+/// lies.</summary>
 internal static class ClearSizes
 {
     /// <summary>Spans that do not overlap, in order.</summary>

@@ -43,7 +43,8 @@ internal static class DowelDrawing
         var words = FormattableString.Invariant($"{count} {(count == 1 ? "dowel" : "dowels")} {rod} × {whole} at each joint.");
         return shorter.IsPositive
             ? words
-                + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones: the hole stops 1/8 in (3 mm) before its far face."
+                + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones: the hole stops 1/8 "
+                + $"in (3 mm) before its far face."
             : words;
     }
 }
@@ -95,7 +96,8 @@ internal static class HingeDrawing
         );
         page.Ring(scene.FromPart, scene.From, edge + (inward * 54), scene.FromAcross.Middle);
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, back + 46);
-        return "Cup 35 mm, its centre 22.5 mm from the door's edge where 5 mm of wood are left beside it. The sheet that comes with the hinge wins.";
+        return "Cup 35 mm, its centre 22.5 mm from the door's edge where 5 mm of wood are left beside it. The sheet "
+            + "that comes with the hinge wins.";
     }
 
     // The edge of the door at which it hangs, and the direction into the door.

@@ -50,7 +50,8 @@ internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
         );
     }
 
-    /// <summary>The front, the right side at its right, the plan above it: third angle, as ASME Y14.3 has it (from memory). Each size is given once.</summary>
+    /// <summary>The front, the right side at its right, the plan above it: third angle, as ASME Y14.3 has it (from memory). Each
+    /// size is given once.</summary>
     public LineDrawing Three(string title)
     {
         var (x, y, z) = (Mm(Axis.X), Mm(Axis.Y), Mm(Axis.Z));

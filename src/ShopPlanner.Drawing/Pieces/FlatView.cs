@@ -20,8 +20,8 @@ internal enum ViewFrom
     Above,
 }
 
-/// <summary>A view straight at one side, to scale: outlines thick, what is covered dashed, the clear sizes in a chain next to the outline
-/// and the outside size beyond it, each part that is seen with its mark.</summary>
+/// <summary>A view straight at one side, to scale: outlines thick, what is covered dashed, the clear sizes in a chain next to the
+/// outline and the outside size beyond it, each part that is seen with its mark.</summary>
 internal sealed class FlatView
 {
     private readonly Piece piece;

@@ -8,8 +8,8 @@ internal static class HiddenEdges
     private const double Same = 0.6;
     private const int Most = 90;
 
-    /// <summary>Dashed lines, none on an outline and none twice; tongues are left out first, then everything, where they are too many to
-    /// be read.</summary>
+    /// <summary>Dashed lines, none on an outline and none twice; tongues are left out first, then everything, where they are too
+    /// many to be read.</summary>
     public static IEnumerable<Shape> Of(IReadOnlyCollection<SeenPart> parts, IEnumerable<(string Mark, Box Box)> tongues)
     {
         var outlines = parts.Where(part => part.Free.Count > 0).SelectMany(part => Edges(part.Mark, part.Place)).ToList();

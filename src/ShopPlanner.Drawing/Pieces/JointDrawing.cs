@@ -9,7 +9,8 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <summary>Draws a joint: the two parts cut through, what holds them, and the depth with its figure.</summary>
 internal sealed class JointDrawing
 {
-    // How much of a part is drawn beside the joint, in thicknesses, and the room that a mortise is cut deeper (common practice: 1/16 in).
+    // How much of a part is drawn beside the joint, in thicknesses, and the room that a mortise is cut deeper (common practice:
+    // 1/16 in).
     private const double Shown = 2.6,
         ShownAcross = 1.35,
         Spare = 1.6,
@@ -116,7 +117,8 @@ internal sealed class JointDrawing
 
     private string LetInNote(bool isTenon) =>
         isTenon
-            ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long (common practice)."
+            ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long "
+                + "(common practice)."
         : scene.IsTongueKnown ? "Cut it to the thickness measured on your own stock, not to its name."
         : "The tongue is about a third as thick as its part (common practice).";
 

@@ -7,8 +7,8 @@ using Box = ShopPlanner.Drawing.Shapes.Box;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>The page of a joint's section: places along and across the joint, in millimetres, become spots. Up stays up; of the others, the
-/// width and the depth run as in the views.</summary>
+/// <summary>The page of a joint's section: places along and across the joint, in millimetres, become spots. Up stays up; of the
+/// others, the width and the depth run as in the views.</summary>
 internal sealed class JointPage
 {
     /// <summary>Of figures.</summary>
@@ -70,8 +70,8 @@ internal sealed class JointPage
         return new(x, y, Math.Abs(one.X - other.X), Math.Abs(one.Y - other.Y));
     }
 
-    /// <summary>Wood cut through: end grain hatched, long grain and plies as fine lines; where it runs on beyond the drawing, it ends at a
-    /// break line.</summary>
+    /// <summary>Wood cut through: end grain hatched, long grain and plies as fine lines; where it runs on beyond the drawing, it
+    /// ends at a break line.</summary>
     public void Wood(PiecePart part, PartCopy copy, Stretch a, Stretch b)
     {
         var (shownA, shownB) = (a.Shared(along), b.Shared(across));

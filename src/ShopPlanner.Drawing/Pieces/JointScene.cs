@@ -15,8 +15,8 @@ internal readonly record struct Stretch(double From, double To)
 }
 
 /// <summary>
-/// A joint cut through: the section plane holds the direction in which one part is let into the other, and the direction in which the two
-/// are thinnest, so that tongue and groove are seen.
+/// A joint cut through: the section plane holds the direction in which one part is let into the other, and the direction in which
+/// the two are thinnest, so that tongue and groove are seen.
 /// </summary>
 internal sealed class JointScene
 {

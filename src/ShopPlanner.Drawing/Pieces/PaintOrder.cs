@@ -16,7 +16,8 @@ internal static class PaintOrder
             Visit(i);
         return order.MoveToImmutable();
 
-        // Whatever is behind a part is painted before it. Three parts that lie over one another in a circle have no order: the circle is cut where it closes.
+        // Whatever is behind a part is painted before it. Three parts that lie over one another in a circle have no order: the
+        // circle is cut where it closes.
         void Visit(int i)
         {
             if (seen[i])

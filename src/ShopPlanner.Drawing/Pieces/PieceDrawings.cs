@@ -3,8 +3,8 @@ using ShopPlanner.Drawing.Layouts;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>Drawings of a piece of furniture. Each uses the whole width that it is given and at most its height; what belongs to a part
-/// carries the mark of its copy. A drawing in a room with a whole scale says its scale.</summary>
+/// <summary>Drawings of a piece of furniture. Each uses the whole width that it is given and at most its height; what belongs to
+/// a part carries the mark of its copy. A drawing in a room with a whole scale says its scale.</summary>
 public static class PieceDrawings
 {
     /// <summary>Straight from the front, with dimensions.</summary>

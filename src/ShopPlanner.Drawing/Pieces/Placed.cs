@@ -3,7 +3,8 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>A part with its corners in millimetres and its picture seen at a slant, from the front, the right and above.</summary>
+/// <summary>A part with its corners in millimetres and its picture seen at a slant, from the front, the right and
+/// above.</summary>
 internal sealed class Placed
 {
     private static readonly double Cos = Math.Cos(Math.PI / 6),

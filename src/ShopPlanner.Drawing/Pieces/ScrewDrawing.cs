@@ -41,7 +41,8 @@ internal static class ScrewDrawing
             Figure(choice.Penetration.Value, scene)
         );
         var what = nearIsInto ? scene.IntoPart.Name : scene.FromPart.Name;
-        return $"Screw {WithUnit(choice.Length.Value, scene)}, gauge {choice.Gauge.Gauge}, through the {what.ToLowerInvariant()}: clearance hole there, pilot hole beyond.";
+        return $"Screw {WithUnit(choice.Length.Value, scene)}, gauge {choice.Gauge.Gauge}, through the "
+            + $"{what.ToLowerInvariant()}: clearance hole there, pilot hole beyond.";
     }
 
     /// <summary>From a pocket in the face of the one that nobody sees into the other.</summary>
@@ -69,7 +70,8 @@ internal static class ScrewDrawing
 
         page.Outlined(Shoulder(-PocketRadius), Shoulder(PocketRadius), Mouth(PocketRadius), Mouth(-PocketRadius));
         page.Screw(a, b, da, db, length, PieceScale.Mm(choice.Gauge.Diameter));
-        return $"Pocket screw {WithUnit(choice.Length.Value, scene)}, from {FaceName(scene, side)} of the {scene.FromPart.Name.ToLowerInvariant()}.";
+        return $"Pocket screw {WithUnit(choice.Length.Value, scene)}, from {FaceName(scene, side)} of the "
+            + $"{scene.FromPart.Name.ToLowerInvariant()}.";
     }
 
     /// <summary>From below in a slot, so that a solid top may move across its grain.</summary>
@@ -95,7 +97,8 @@ internal static class ScrewDrawing
             JointDrawing.Ordered(contact, contact - (toward * into)),
             Figure(Length.FromMillimetres((decimal)into), scene)
         );
-        return $"The slot runs across the grain of the {scene.FromPart.Name.ToLowerInvariant()}, so that it can move; a washer under the head. Wooden buttons or clips do the same (common practice).";
+        return $"The slot runs across the grain of the {scene.FromPart.Name.ToLowerInvariant()}, so that it can "
+            + $"move; a washer under the head. Wooden buttons or clips do the same (common practice).";
     }
 
     // Away from whoever looks at the piece: behind a front part, below a level one, inside at the sides.

@@ -3,8 +3,8 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>The marks of a slanted view: on the part where a ring has room on what is seen of it, else at the nearer side with a leader.
-/// A part of which nothing is seen has none.</summary>
+/// <summary>The marks of a slanted view: on the part where a ring has room on what is seen of it, else at the nearer side with a
+/// leader. A part of which nothing is seen has none.</summary>
 internal sealed class SlantMarks
 {
     // More rings than this hide the drawing: then each kind has one.

@@ -6,8 +6,8 @@ using Box = ShopPlanner.Drawing.Shapes.Box;
 namespace ShopPlanner.Drawing.Pieces;
 
 /// <summary>
-/// Isometric view from the front, the right and above. Parts are painted from the farthest to the nearest, so that what is covered
-/// disappears; drawn apart, each part is moved away from the middle and carries its mark in a ring.
+/// Isometric view from the front, the right and above. Parts are painted from the farthest to the nearest, so that what is
+/// covered disappears; drawn apart, each part is moved away from the middle and carries its mark in a ring.
 /// </summary>
 internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
 {
@@ -20,7 +20,8 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
     /// <summary>The parts where they are.</summary>
     public LineDrawing Whole(string title) => Draw(title, new Layout(this, room, 0), []);
 
-    /// <summary>The parts moved apart, as little as lets each be pointed at; where even the widest hides one, it has no mark.</summary>
+    /// <summary>The parts moved apart, as little as lets each be pointed at; where even the widest hides one, it has no
+    /// mark.</summary>
     public LineDrawing Exploded(string title)
     {
         foreach (var apart in Wider)

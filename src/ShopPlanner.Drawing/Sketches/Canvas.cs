@@ -3,7 +3,8 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Sketches;
 
-/// <summary>A small page that a sketch is put on. The sketch draws within <see cref="Area"/>; dimensions and words lie around it.</summary>
+/// <summary>A small page that a sketch is put on. The sketch draws within <see cref="Area"/>; dimensions and words lie around
+/// it.</summary>
 internal sealed class Canvas
 {
     /// <summary>Of all type.</summary>
@@ -29,7 +30,8 @@ internal sealed class Canvas
     /// <param name="wide">In any unit, more than zero.</param>
     /// <param name="high">In the same unit.</param>
     /// <param name="into">The area; <see cref="Area"/> where not given.</param>
-    /// <returns>The box and page units for one unit. A side that would be too thin to see is drawn thicker, and the note says so.</returns>
+    /// <returns>The box and page units for one unit. A side that would be too thin to see is drawn thicker, and the note says
+    /// so.</returns>
     public (Box Box, double Scale) Fit(double wide, double high, Box? into = null)
     {
         var room = into ?? Area;

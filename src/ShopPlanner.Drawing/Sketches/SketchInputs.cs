@@ -7,8 +7,8 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Drawing.Sketches;
 
 /// <summary>
-/// What a sketch is drawn from. Keys are asked for by name, several where forms name the same thing differently; what is not given
-/// is taken from the form's default, else from an everyday size, so that there is always something to see.
+/// What a sketch is drawn from. Keys are asked for by name, several where forms name the same thing differently; what is not
+/// given is taken from the form's default, else from an everyday size, so that there is always something to see.
 /// </summary>
 internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string, string> given, LengthUnit unit, Answer? answer)
 {

@@ -15,7 +15,8 @@ internal static class CautionSection
         "Read your saw's manual first: where it and this paper differ, the manual is right. Keep guard, riving knife and "
             + "anti-kickback parts in place; a spreader is thinner than the kerf (US: 29 CFR 1910.213).",
         // Common practice, and what most saws' manuals ask for.
-        "Support long and wide pieces before and behind the blade. A cut-off that is caught between blade and fence is thrown back: "
+        "Support long and wide pieces before and behind the blade. A cut-off that is caught between blade and fence "
+            + "is thrown back: "
             + "let it lie free, never use the fence as a stop for a crosscut, never rip without the fence.",
         "Where a groove or rabbet cannot be cut under the guard, use featherboards or a jig (California Title 8 §4296).",
         "Wear eye protection, and hearing protection near saws and routers. No gloves or loose clothes near spinning tools.",
@@ -52,8 +53,10 @@ internal static class CautionSection
             .ToList();
         if (small.Count == 0)
             yield break;
-        yield return $"Small pieces: {Words.All(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or ripped narrower "
-            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, a sled or a push "
+        yield return $"Small pieces: {Words.All(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} "
+            + $"or ripped narrower "
+            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, "
+            + $"a sled or a push "
             + "block, and cut them from longer stock, to length last.";
     }
 
@@ -61,7 +64,8 @@ internal static class CautionSection
     {
         var practice = model.Parts.Where(p => p.IsPractice).SelectMany(p => p.Marks).ToList();
         if (practice.Count > 0)
-            yield return $"Practice pieces: {Words.All(practice)}. Run them through each new setting of a joint until it fits, then the parts.";
+            yield return $"Practice pieces: {Words.All(practice)}. Run them through each new setting of a joint "
+                + $"until it fits, then the parts.";
     }
 
     private static void Item(PageFlow flow, string words)

@@ -8,7 +8,8 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>Under a drawing: on the left the cuts to tick off, on the right, apart from them, what the board or sheet gives.</summary>
+/// <summary>Under a drawing: on the left the cuts to tick off, on the right, apart from them, what the board or sheet
+/// gives.</summary>
 internal static class LayoutTable
 {
     private static readonly Cell[] NoCut = [Cell.Empty, Cell.Empty, Cell.Empty, Cell.Empty];

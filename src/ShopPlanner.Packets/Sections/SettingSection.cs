@@ -6,12 +6,14 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>Another order for the same cuts: like ones over all boards and sheets of a material at one setting of fence or stop.</summary>
+/// <summary>Another order for the same cuts: like ones over all boards and sheets of a material at one setting of fence or
+/// stop.</summary>
 internal static class SettingSection
 {
     private const string Order =
         "The same cuts as on the drawings, in an order that sets fence and stop as seldom as can be. Stack the pieces by "
-        + "name: each line wants its pieces in hand. Figures stand for the boards and sheets as they are numbered on their drawings.";
+        + "name: each line wants its pieces in hand. Figures stand for the boards and sheets as they are numbered "
+        + "on their drawings.";
 
     /// <summary>Adds the lists; nothing where every setting serves one cut.</summary>
     public static void Add(PageFlow flow, PacketModel model)

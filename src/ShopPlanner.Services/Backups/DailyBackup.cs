@@ -7,8 +7,8 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;
 
-/// <summary>Makes a copy at each start that is a day after the last one, and once a day while the program runs; of its own copies it
-/// keeps the newest.</summary>
+/// <summary>Makes a copy at each start that is a day after the last one, and once a day while the program runs; of its own copies
+/// it keeps the newest.</summary>
 internal sealed class DailyBackup(
     IDbContextFactory<ShopContext> contexts,
     BackupFile backups,

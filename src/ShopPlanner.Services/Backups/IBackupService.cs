@@ -11,7 +11,8 @@ public sealed record BackupView(string File, long Bytes, DateTime MadeUtc);
 /// <summary>Copies the database while the shop goes on working.</summary>
 public interface IBackupService
 {
-    /// <summary>Makes a copy in the data folder's <c>backups</c>; it has its final name only after it was opened again and found whole.</summary>
+    /// <summary>Makes a copy in the data folder's <c>backups</c>; it has its final name only after it was opened again and found
+    /// whole.</summary>
     /// <param name="command">Made by the device; asked again with it, answers with the copy that was made.</param>
     /// <param name="cancel">Stops it; no copy is left behind.</param>
     Task<Outcome<BackupView>> CreateAsync(CommandId command, CancellationToken cancel = default);

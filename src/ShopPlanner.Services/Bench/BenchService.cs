@@ -37,7 +37,8 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
     ) =>
         commands.RunAsync(
             command,
-            $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} {string.Join(" / ", finished.Leftovers.Select(Asked))}",
+            $"finish {planId} {finished.Layout} {finished.Copy} {finished.AllCutsMade} "
+                + $"{string.Join(" / ", finished.Leftovers.Select(Asked))}",
             planId,
             async (db, plan) =>
                 Refuse(plan, finished.Layout, finished.Copy, device)

@@ -75,8 +75,9 @@ public interface IBenchService
         CancellationToken cancel = default
     );
 
-    /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the leftovers
-    /// kept enter the bin with tags. Cuts that are not made stay so, and their parts are still to be cut. One transaction.</summary>
+    /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the
+    /// leftovers kept enter the bin with tags. Cuts that are not made stay so, and their parts are still to be cut. One
+    /// transaction.</summary>
     Task<Outcome<BenchView>> FinishAsync(
         Guid planId,
         FinishedStock finished,

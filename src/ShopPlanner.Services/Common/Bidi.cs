@@ -8,8 +8,8 @@ internal static class Bidi
     private const char FirstStrongIsolate = '\u2068',
         PopIsolate = '\u2069';
 
-    /// <summary>The name between isolates (Unicode Standard Annex #9) where it holds anything written from right to left or a sign
-    /// that sets the direction; else the name alone.</summary>
+    /// <summary>The name between isolates (Unicode Standard Annex #9) where it holds anything written from right to left or a
+    /// sign that sets the direction; else the name alone.</summary>
     public static string Isolate(string name) =>
         name.EnumerateRunes().Any(SetsDirection) ? $"{FirstStrongIsolate}{Without(name)}{PopIsolate}" : name;
 

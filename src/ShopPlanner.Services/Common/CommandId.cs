@@ -1,10 +1,10 @@
 namespace ShopPlanner.Services.Common;
 
 /// <summary>
-/// The id of a command, made by the device that sends it. A command sent twice with one id, by a double click or a connection that
-/// broke, is done once; the second time it is answered with what the first one made, as it is now, or as missing when it was deleted
-/// since. A command that was refused may be sent again, changed, with the same id. An empty id, or one that was used to ask for
-/// something else, is a fault. Ids are known for 90 days.
+/// The id of a command, made by the device that sends it. A command sent twice with one id, by a double click or a connection
+/// that broke, is done once; the second time it is answered with what the first one made, as it is now, or as missing when it was
+/// deleted since. A command that was refused may be sent again, changed, with the same id. An empty id, or one that was used to
+/// ask for something else, is a fault. Ids are known for 90 days.
 /// </summary>
 /// <param name="Value">Never given twice; not empty.</param>
 public readonly record struct CommandId(Guid Value)

@@ -1,7 +1,7 @@
 namespace ShopPlanner.Services.Csv;
 
-/// <summary>Takes off the <c>'</c> that keeps a spreadsheet from taking a text cell for a formula, so that a table that was written
-/// out reads back the same.</summary>
+/// <summary>Takes off the <c>'</c> that keeps a spreadsheet from taking a text cell for a formula, so that a table that was
+/// written out reads back the same.</summary>
 internal static class FormulaGuard
 {
     private const string Starts = "=+-@\t\r";

@@ -11,7 +11,8 @@ namespace ShopPlanner.Services.Designs;
 /// <param name="Version">Of an own one; rises by one with every save.</param>
 public sealed record DesignView(string Key, Guid? OwnId, DesignDocument Document, DateTime? SavedUtc, int Version);
 
-/// <summary>Keeps the designs that a project can be started from: those that come with the program, and the builder's own.</summary>
+/// <summary>Keeps the designs that a project can be started from: those that come with the program, and the builder's
+/// own.</summary>
 public interface IDesignService
 {
     /// <summary>Most own designs.</summary>

@@ -38,11 +38,12 @@ public interface IIdeaService
     /// <param name="cancel">Stops asking.</param>
     Task<Outcome<ProjectView>> BeginAsync(string designKey, string name, CommandId command, CancellationToken cancel = default);
 
-    /// <summary>Puts a design in the place of a project's idea, or begins one; the one before can be brought back by undoing.</summary>
+    /// <summary>Puts a design in the place of a project's idea, or begins one; the one before can be brought back by
+    /// undoing.</summary>
     Task<Outcome<IdeaView>> StartAsync(Guid projectId, string designKey, CommandId command, CancellationToken cancel = default);
 
-    /// <summary>Saves an idea as typed, faulty or not. Changes of one title that follow each other within a few seconds are one step. A
-    /// conflict when the version is not the one stored.</summary>
+    /// <summary>Saves an idea as typed, faulty or not. Changes of one title that follow each other within a few seconds are one
+    /// step. A conflict when the version is not the one stored.</summary>
     /// <param name="projectId">The project.</param>
     /// <param name="idea">As it is to be.</param>
     /// <param name="version">With which it was read.</param>
@@ -56,9 +57,9 @@ public interface IIdeaService
     /// <summary>Does the last step taken back again.</summary>
     Task<Outcome<IdeaView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default);
 
-    /// <summary>Writes the idea's parts into the project's parts list, under the marks of the drawing. Rows made before are changed or
-    /// taken out; rows typed by hand stay. Faulty where the idea cannot be worked out, or a row typed by hand has a mark of the drawing
-    /// and may not get another.</summary>
+    /// <summary>Writes the idea's parts into the project's parts list, under the marks of the drawing. Rows made before are
+    /// changed or taken out; rows typed by hand stay. Faulty where the idea cannot be worked out, or a row typed by hand has a
+    /// mark of the drawing and may not get another.</summary>
     /// <param name="projectId">The project.</param>
     /// <param name="mayLetter">True where rows typed by hand may get other marks.</param>
     /// <param name="command">Made by the device.</param>

@@ -43,8 +43,8 @@ public interface IPieceService
     /// <summary>The material for a role as the shop has it; null where it has none with that id.</summary>
     Task<RoleMaterial?> MaterialAsync(string role, string materialId, CancellationToken cancel = default);
 
-    /// <summary>The greatest value of a count, within its limits, at which all parts that the count makes can be cut from what lies free in the
-    /// bin. Faulty where the count makes no parts, or the idea cannot be worked out.</summary>
+    /// <summary>The greatest value of a count, within its limits, at which all parts that the count makes can be cut from what
+    /// lies free in the bin. Faulty where the count makes no parts, or the idea cannot be worked out.</summary>
     /// <param name="idea">The idea.</param>
     /// <param name="count">The dimension.</param>
     /// <param name="cancel">Stops trying.</param>

@@ -71,7 +71,8 @@ internal sealed class PartMaking
         Fault.Of(
             "marks",
             texts.Mark,
-            $"is the mark of {texts.Name.Trim()}, a row of your own, and of a part of the drawing: let your own rows take other letters, or change its mark"
+            $"is the mark of {texts.Name.Trim()}, a row of your own, and of a part of the drawing: let your own "
+                + $"rows take other letters, or change its mark"
         );
 
     private ImmutableArray<(string From, string To)> Letter(List<PartTexts> doubled, IEnumerable<string> taken)

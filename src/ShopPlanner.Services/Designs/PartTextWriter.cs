@@ -7,8 +7,8 @@ using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Designs;
 
-/// <summary>Parts of a piece as rows of a parts list: finished sizes, what they are cut longer and wider by, practice pieces. Spacers
-/// are made from scrap and are no rows.</summary>
+/// <summary>Parts of a piece as rows of a parts list: finished sizes, what they are cut longer and wider by, practice pieces.
+/// Spacers are made from scrap and are no rows.</summary>
 internal sealed class PartTextWriter(LengthUnit unit, MaterialIndex materials, Piece piece)
 {
     /// <summary>Parts that become rows: members, and practice pieces that are like no member.</summary>

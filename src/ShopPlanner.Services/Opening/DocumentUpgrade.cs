@@ -18,7 +18,8 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     /// <summary>Rises when a stored format gets a new version, so that what is stored is turned over again.</summary>
     private const string Newest = "1";
 
-    /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the log.</summary>
+    /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the
+    /// log.</summary>
     public async Task RunAsync(CancellationToken cancel)
     {
         var fact = await db.Facts.FindAsync([Fact], cancel);

@@ -8,7 +8,8 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Opening;
 
-/// <summary>The shop's database as a whole: opened once by the program that owns the data folder, before anything else is asked.</summary>
+/// <summary>The shop's database as a whole: opened once by the program that owns the data folder, before anything else is
+/// asked.</summary>
 public sealed class ShopDatabase : IDisposable
 {
     private readonly ServicesOptions options;

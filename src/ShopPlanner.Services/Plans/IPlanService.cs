@@ -12,8 +12,8 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
 /// <param name="UseBin">Whether offcuts may be cut.</param>
 /// <param name="Seconds">How long to keep searching; more than zero.</param>
-/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction. What it has cut
-/// stays cut.</param>
+/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction. What it has
+/// cut stays cut.</param>
 public sealed record PlanOrder(
     ImmutableArray<Guid> Projects,
     ImmutableArray<Guid>? Parts,
@@ -124,7 +124,8 @@ public sealed record PlanView(
     /// <summary>Pieces that were cut before the plan was made, by part id: marks are numbered on from them.</summary>
     public ImmutableDictionary<string, int> CutBefore { get; init; } = ImmutableDictionary<string, int>.Empty;
 
-    /// <summary>Whether another version of the planner made it than the one that plans now: planned again, it may come out cheaper.</summary>
+    /// <summary>Whether another version of the planner made it than the one that plans now: planned again, it may come out
+    /// cheaper.</summary>
     public bool ByOlderPlanner { get; init; }
 
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
@@ -140,8 +141,8 @@ public interface IPlanService
     /// <summary>What an order comes to; faulty when there is nothing to plan.</summary>
     Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default);
 
-    /// <summary>Queues a planning run; it goes on when the page is closed. The same command again answers with the same run, also when
-    /// it has ended or the program restarted.</summary>
+    /// <summary>Queues a planning run; it goes on when the page is closed. The same command again answers with the same run, also
+    /// when it has ended or the program restarted.</summary>
     Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Where a run stands, or null.</summary>
@@ -154,7 +155,8 @@ public interface IPlanService
     Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default);
 
     /// <summary>One plan, or null.</summary>
-    /// <exception cref="Storage.Documents.StoredDocumentException">A newer program stored it, or it is damaged; it stays as it is.</exception>
+    /// <exception cref="Storage.Documents.StoredDocumentException">A newer program stored it, or it is damaged; it stays as it
+    /// is.</exception>
     Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default);
 
     /// <summary>Gives a plan up and releases its promises; refused once cutting has begun.</summary>

@@ -5,9 +5,9 @@ namespace ShopPlanner.Services.Plans;
 /// <summary>How stock and lengths are called in sentences.</summary>
 internal static class StockWords
 {
-    /// <summary>The size as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>96 × 48 in</c>, <c>2440 × 1220 mm</c>. Whole feet of a board are
-    /// feet in every shop; a size that is exact only in the other unit was made in that unit. The width of a board that was
-    /// not ripped goes without saying.</summary>
+    /// <summary>The size as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>96 × 48 in</c>, <c>2440 × 1220 mm</c>. Whole feet of a
+    /// board are feet in every shop; a size that is exact only in the other unit was made in that unit. The width of a board that
+    /// was not ripped goes without saying.</summary>
     /// <param name="length">Along the grain.</param>
     /// <param name="width">Across it.</param>
     /// <param name="boardWidth">Full width of a board of the material; null for sheets.</param>

@@ -79,21 +79,22 @@ public interface IPartService
     /// <summary>The parts list, or null when the project is gone.</summary>
     Task<PartSheet?> GetAsync(Guid projectId, CancellationToken cancel = default);
 
-    /// <summary>Saves rows as typed, faulty ones too; an empty mark becomes the next free letter. A conflict has a fault for each row
-    /// whose version is not the one stored, its field being the row's id and its value what stands there now. New rows carry ids of their own, so the
-    /// same rows sent twice are added once.</summary>
+    /// <summary>Saves rows as typed, faulty ones too; an empty mark becomes the next free letter. A conflict has a fault for each
+    /// row whose version is not the one stored, its field being the row's id and its value what stands there now. New rows carry
+    /// ids of their own, so the same rows sent twice are added once.</summary>
     Task<Outcome<PartSheet>> SaveAsync(Guid projectId, IReadOnlyList<PartEdit> edits, CancellationToken cancel = default);
 
     /// <summary>Takes rows out.</summary>
     Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default);
 
     /// <summary>Reads rows copied from a spreadsheet (tabs, or commas when there is no tab; a heading row is understood: mark,
-    /// name, material, length, width, quantity, grain, note, long, wide, practice; without one that order is meant, and the last ones
-    /// may be missing) and adds them at the end. Refused whole, with one fault, when there are more than <see cref="MaxRows"/>.</summary>
+    /// name, material, length, width, quantity, grain, note, long, wide, practice; without one that order is meant, and the last
+    /// ones may be missing) and adds them at the end. Refused whole, with one fault, when there are more than <see
+    /// cref="MaxRows"/>.</summary>
     Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CommandId command, CancellationToken cancel = default);
 
-    /// <summary>Adds the parts of a cut request (<c>shop-planner/cut-request</c>) at the end, as typed. Refused whole, with a fault for
-    /// each member that is wrong.</summary>
+    /// <summary>Adds the parts of a cut request (<c>shop-planner/cut-request</c>) at the end, as typed. Refused whole, with a
+    /// fault for each member that is wrong.</summary>
     Task<Outcome<PartSheet>> ImportAsync(
         Guid projectId,
         ReadOnlyMemory<byte> request,
@@ -104,13 +105,14 @@ public interface IPartService
     /// <summary>Takes the last step back. A conflict, with the reason, when another device changed the same rows since.</summary>
     Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default);
 
-    /// <summary>Takes the step back that the page shows as <see cref="PartSheet.UndoStep"/>; a conflict when it is not the last one
-    /// any more, so that nobody takes back what another device did meanwhile.</summary>
+    /// <summary>Takes the step back that the page shows as <see cref="PartSheet.UndoStep"/>; a conflict when it is not the last
+    /// one any more, so that nobody takes back what another device did meanwhile.</summary>
     Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default);
 
     /// <summary>Does the last step taken back again.</summary>
     Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default);
 
-    /// <summary>Does the step again that the page shows as <see cref="PartSheet.RedoStep"/>; a conflict when it is another now.</summary>
+    /// <summary>Does the step again that the page shows as <see cref="PartSheet.RedoStep"/>; a conflict when it is another
+    /// now.</summary>
     Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default);
 }

@@ -111,7 +111,8 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
                 Fault.Of(
                     nameof(row.WideBy),
                     row.WideBy,
-                    $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part {LengthFormat.WithUnit(width, unit)}"
+                    $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part "
+                        + $"{LengthFormat.WithUnit(width, unit)}"
                 )
             );
         return allowance;

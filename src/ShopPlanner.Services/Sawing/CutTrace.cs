@@ -12,7 +12,8 @@ namespace ShopPlanner.Services.Sawing;
 /// <param name="Second">The piece beyond the kerf; null where nothing remains.</param>
 internal sealed record TracedCut(Cut Cut, StockArea Kerf, StockArea First, StockArea? Second);
 
-/// <summary>Follows the cuts of a layout through the stock, as the bench does it: each on the piece in hand that an earlier cut gave.</summary>
+/// <summary>Follows the cuts of a layout through the stock, as the bench does it: each on the piece in hand that an earlier cut
+/// gave.</summary>
 internal static class CutTrace
 {
     public static ImmutableArray<TracedCut> Follow(Layout layout, StockForm form, Length length, Length width, Length kerf)

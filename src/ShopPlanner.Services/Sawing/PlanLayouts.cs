@@ -5,7 +5,8 @@ using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Sawing;
 
-/// <summary>Facts of a plan's layouts that page, bench and packet share: stock, material, cuts with the pieces they give, numbers.</summary>
+/// <summary>Facts of a plan's layouts that page, bench and packet share: stock, material, cuts with the pieces they give,
+/// numbers.</summary>
 public static class PlanLayouts
 {
     /// <summary>True where the layout's stock is a board.</summary>

@@ -5,8 +5,9 @@ using ShopPlanner.Services.Plans;
 namespace ShopPlanner.Services.Sawing;
 
 /// <summary>
-/// The mark of every physical piece of a plan: the part's letter, with a number where there are several. Numbers run over the layouts,
-/// in each over its pieces, in each over the copies, so that a drawing that stands for several boards can name all of them shortly.
+/// The mark of every physical piece of a plan: the part's letter, with a number where there are several. Numbers run over the
+/// layouts, in each over its pieces, in each over the copies, so that a drawing that stands for several boards can name all of
+/// them shortly.
 /// </summary>
 public sealed class PlanMarks
 {

@@ -38,7 +38,8 @@ public sealed record ShopSettings(
     /// <summary>The longer side of the largest piece that the car carries; empty for no limit.</summary>
     public string CarryLongest { get; init; } = "";
 
-    /// <summary>The shorter side of the largest piece that the car carries; empty for no limit. Boards are not held to it.</summary>
+    /// <summary>The shorter side of the largest piece that the car carries; empty for no limit. Boards are not held to
+    /// it.</summary>
     public string CarryWidest { get; init; } = "";
 }
 
@@ -48,6 +49,7 @@ public interface IShopService
     /// <summary>The settings, or the defaults (kerf 1/8 in: common practice, measure your own blade).</summary>
     Task<ShopSettings> GetAsync(CancellationToken cancel = default);
 
-    /// <summary>Saves all settings, or none with a fault for each wrong one (field names are the record's member names).</summary>
+    /// <summary>Saves all settings, or none with a fault for each wrong one (field names are the record's member
+    /// names).</summary>
     Task<Outcome<ShopSettings>> SaveAsync(ShopSettings settings, CancellationToken cancel = default);
 }

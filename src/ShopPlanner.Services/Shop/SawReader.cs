@@ -35,8 +35,8 @@ internal static class SawReader
         return faults;
     }
 
-    /// <summary>What the saw takes and can take, what is worth keeping, what the car carries; wrong texts add a fault and count as
-    /// nothing.</summary>
+    /// <summary>What the saw takes and can take, what is worth keeping, what the car carries; wrong texts add a fault and count
+    /// as nothing.</summary>
     public static (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) Read(ShopSettings settings, List<Fault> faults)
     {
         Length Size(string field, string text, Length most) =>

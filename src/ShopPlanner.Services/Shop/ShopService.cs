@@ -62,7 +62,8 @@ internal sealed class ShopService(ShopWork work) : IShopService
         };
     }
 
-    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's bruised edge.
+    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's
+    // bruised edge.
     private static StoredShop Defaults() =>
         new()
         {

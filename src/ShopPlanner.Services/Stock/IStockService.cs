@@ -96,6 +96,7 @@ public interface IStockService
     /// <summary>The latest entries, newest first; of one piece when given.</summary>
     Task<IReadOnlyList<StockEntry>> HistoryAsync(Guid? pieceId, int most, CancellationToken cancel = default);
 
-    /// <summary>Takes an entry back by a new one; refused, with the reason, when a later entry of the same piece rests on it.</summary>
+    /// <summary>Takes an entry back by a new one; refused, with the reason, when a later entry of the same piece rests on
+    /// it.</summary>
     Task<Outcome<Done>> UndoAsync(Guid entryId, string device, CancellationToken cancel = default);
 }

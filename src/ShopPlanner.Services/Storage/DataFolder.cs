@@ -1,6 +1,7 @@
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>The folder that holds a shop's data: <c>shop.db</c>, <c>backups/</c>, <c>keys/</c>, and a lock held while it is open.</summary>
+/// <summary>The folder that holds a shop's data: <c>shop.db</c>, <c>backups/</c>, <c>keys/</c>, and a lock held while it is
+/// open.</summary>
 internal sealed class DataFolder(string path)
 {
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
@@ -53,7 +54,8 @@ internal sealed class DataFolder(string path)
         catch (UnauthorizedAccessException problem)
         {
             throw new ShopStartException(
-                $"{Lock} belongs to another user: {OneLine(problem)} Start the program as that user, or choose another folder with --data.",
+                $"{Lock} belongs to another user: {OneLine(problem)} Start the program as that user, or choose "
+                    + $"another folder with --data.",
                 problem
             );
         }

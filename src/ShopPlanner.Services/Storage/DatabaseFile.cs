@@ -3,7 +3,8 @@ using Microsoft.Data.Sqlite;
 
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>Looks at an existing file before anything is done to it: one that is not a whole shop database is refused, never replaced.</summary>
+/// <summary>Looks at an existing file before anything is done to it: one that is not a whole shop database is refused, never
+/// replaced.</summary>
 internal static class DatabaseFile
 {
     private static readonly byte[] Header = "SQLite format 3\0"u8.ToArray();
@@ -17,12 +18,13 @@ internal static class DatabaseFile
             .Concat(Directory.EnumerateFiles(folder.Keys, "*.xml"));
         if (traces.FirstOrDefault() is { } trace)
             throw new ShopStartException(
-                $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its place, or choose an empty folder with --data."
+                $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its "
+                    + $"place, or choose an empty folder with --data."
             );
     }
 
-    /// <summary>Refuses a file that is empty, not SQLite, another program's, damaged, or that cannot be written. A backup put in its
-    /// place is one file without a write-ahead log: it gets one.</summary>
+    /// <summary>Refuses a file that is empty, not SQLite, another program's, damaged, or that cannot be written. A backup put in
+    /// its place is one file without a write-ahead log: it gets one.</summary>
     public static void CheckIsShop(DataFolder folder)
     {
         CheckHeader(folder);
@@ -65,7 +67,8 @@ internal static class DatabaseFile
     private static ShopStartException Refuse(DataFolder folder, string what, Exception? inner = null)
     {
         var message =
-            $"{folder.Database} {what}. It was left as it is. Put a backup from {folder.Backups} in its place, or choose another folder with --data.";
+            $"{folder.Database} {what}. It was left as it is. Put a backup from {folder.Backups} in its place, or "
+            + $"choose another folder with --data.";
         return inner is null ? new ShopStartException(message) : new ShopStartException(message, inner);
     }
 }

@@ -3,8 +3,8 @@ using Microsoft.Data.Sqlite;
 
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>Tells a disk without room from a shop that cannot be opened. Nothing is wrong with the shop then, and nothing is to be
-/// put in its place.</summary>
+/// <summary>Tells a disk without room from a shop that cannot be opened. Nothing is wrong with the shop then, and nothing is to
+/// be put in its place.</summary>
 internal static class FullDisk
 {
     private const int SqliteIo = 10,
@@ -21,7 +21,8 @@ internal static class FullDisk
     // section 2.1); as much again for the first day's work.
     private const long LeastRoom = 10 * Megabyte;
 
-    // SQLite tells a shared-memory file that cannot grow as an input error, a log that cannot be made as one that cannot be opened.
+    // SQLite tells a shared-memory file that cannot grow as an input error, a log that cannot be made as one that cannot be
+    // opened.
     private const long NextToNothing = Megabyte;
 
     /// <summary>Whether the start failed because the disk is full.</summary>

@@ -62,7 +62,8 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
             .Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}")
             .FirstOrDefaultAsync(cancel);
         return new ShopStartException(
-            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); this is {ProgramVersion}. "
+            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); "
+                + $"this is {ProgramVersion}. "
                 + $"Install that version, or put the copy made before the upgrade back from {folder.Backups}."
         );
     }

@@ -85,8 +85,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         }
     }
 
-    // A part that only moved keeps its version: the others' texts are not touched by a row put between them. So does an idea whose
-    // parts were made: what is set for it stays.
+    // A part that only moved keeps its version: the others' texts are not touched by a row put between them. So does an idea
+    // whose parts were made: what is set for it stays.
     private static void CountVersion(EntityEntry entry, IVersioned row)
     {
         if (entry.State == EntityState.Added && row.Version == 0)

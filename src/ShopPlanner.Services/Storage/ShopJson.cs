@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>Records as text inside the database: whole numbers for lengths and amounts, members in the order they are declared, so
-/// that equal records give equal text.</summary>
+/// <summary>Records as text inside the database: whole numbers for lengths and amounts, members in the order they are declared,
+/// so that equal records give equal text.</summary>
 internal static class ShopJson
 {
     private static readonly JsonSerializerOptions Options = new()

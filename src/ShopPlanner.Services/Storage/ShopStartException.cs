@@ -1,6 +1,7 @@
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>The shop cannot be opened. The message is one line for the person who started the program: what, where, what to do.</summary>
+/// <summary>The shop cannot be opened. The message is one line for the person who started the program: what, where, what to
+/// do.</summary>
 public sealed class ShopStartException : Exception
 {
     /// <summary>Says why.</summary>

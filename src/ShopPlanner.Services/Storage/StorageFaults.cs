@@ -5,7 +5,8 @@ using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>What the disk or another device may do to a save, told so that a person can act on it. Bugs are not among them.</summary>
+/// <summary>What the disk or another device may do to a save, told so that a person can act on it. Bugs are not among
+/// them.</summary>
 internal static class StorageFaults
 {
     private const int ReadOnly = 8,

@@ -16,8 +16,8 @@ public sealed record StoreView(Guid Id, string Name, LengthUnit Unit, string Not
     /// <summary>How many first cuts its saw makes on one sheet or board, as typed; empty for none.</summary>
     public string FirstCuts { get; init; } = "";
 
-    /// <summary>How far such a cut may be off, as typed; left empty where there are cuts, it becomes 1/8 in or 3 mm (common practice
-    /// for a panel saw in a store).</summary>
+    /// <summary>How far such a cut may be off, as typed; left empty where there are cuts, it becomes 1/8 in or 3 mm (common
+    /// practice for a panel saw in a store).</summary>
     public string CutTolerance { get; init; } = "";
 }
 
@@ -78,7 +78,7 @@ public interface IStoreService
     /// quoted with <c>'</c>.</summary>
     Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default);
 
-    /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock; all lines or none, with a
-    /// fault naming row and column for each wrong cell (at most 100). At most 5 MB.</summary>
+    /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock; all lines or none,
+    /// with a fault naming row and column for each wrong cell (at most 100). At most 5 MB.</summary>
     Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CommandId command, CancellationToken cancel = default);
 }

@@ -21,7 +21,8 @@ internal static class StoreSaw
     public static string ToleranceText(StoredStore store) =>
         store.FirstCuts == 0 && store.CutTolerance == Length.Zero ? "" : LengthFormat.Exact(store.CutTolerance, store.Unit);
 
-    /// <summary>What a page typed; wrong texts add a fault. A tolerance left alone means what it meant, whatever the unit is now.</summary>
+    /// <summary>What a page typed; wrong texts add a fault. A tolerance left alone means what it meant, whatever the unit is
+    /// now.</summary>
     public static (int Cuts, Length Tolerance) Read(StoreView wanted, StoredStore stored, List<Fault> faults)
     {
         var cuts = Cuts(wanted.FirstCuts, faults);
@@ -30,8 +31,8 @@ internal static class StoreSaw
         return (cuts, cuts > 0 && isBlank ? Usual(wanted.Unit) : tolerance);
     }
 
-    /// <summary>What all stores that cut at all can do: as few cuts as the least of them makes, as far off as the worst. Stock of the
-    /// others is marked as sold uncut.</summary>
+    /// <summary>What all stores that cut at all can do: as few cuts as the least of them makes, as far off as the worst. Stock of
+    /// the others is marked as sold uncut.</summary>
     /// <returns>Null where none of them cuts.</returns>
     public static StoreCuts? Of(IEnumerable<StoredStore> selling)
     {

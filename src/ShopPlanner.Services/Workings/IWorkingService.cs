@@ -39,8 +39,8 @@ public interface IWorkingService
     /// <summary>A project's workings, the latest first; none where the project is gone.</summary>
     Task<IReadOnlyList<KeptWorking>> ListAsync(Guid projectId, CancellationToken cancel = default);
 
-    /// <summary>Works the form out and keeps it with the project; parts that it proposes become rows of the parts list, as one step to
-    /// undo. Faulty where the form finds a fault in what is given, its field being the key.</summary>
+    /// <summary>Works the form out and keeps it with the project; parts that it proposes become rows of the parts list, as one
+    /// step to undo. Faulty where the form finds a fault in what is given, its field being the key.</summary>
     Task<Outcome<KeptUse>> KeepAsync(
         Guid projectId,
         string form,
@@ -50,8 +50,8 @@ public interface IWorkingService
         CancellationToken cancel = default
     );
 
-    /// <summary>Takes back what <see cref="KeepAsync"/> did, the rows too; a conflict, and nothing taken back, where the parts list was
-    /// changed since.</summary>
+    /// <summary>Takes back what <see cref="KeepAsync"/> did, the rows too; a conflict, and nothing taken back, where the parts
+    /// list was changed since.</summary>
     Task<Outcome<KeptWorking>> UndoAsync(KeptUse use, CancellationToken cancel = default);
 
     /// <summary>Takes a working out; parts it made stay.</summary>

@@ -7,7 +7,8 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Workings;
 
-/// <summary>Parts that a working proposes, as rows of a project's parts list; the material is left for the person to choose.</summary>
+/// <summary>Parts that a working proposes, as rows of a project's parts list; the material is left for the person to
+/// choose.</summary>
 internal static class WorkingParts
 {
     /// <summary>Adds them at the end of the list as one step.</summary>

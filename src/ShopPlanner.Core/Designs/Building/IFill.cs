@@ -11,8 +11,8 @@ internal interface IFill
     /// <summary>True for a fill that closes the bay in front or behind: it is built before what lies within.</summary>
     bool Closes => false;
 
-    /// <summary>How far it stands out in front of the frame: the thickness of an overlay door; nothing for most. The frame is built so
-    /// much less deep.</summary>
+    /// <summary>How far it stands out in front of the frame: the thickness of an overlay door; nothing for most. The frame is
+    /// built so much less deep.</summary>
     Length StandsOut(NodeReader members) => Length.Zero;
 
     /// <summary>Builds it, and says what bay is left for what comes after.</summary>

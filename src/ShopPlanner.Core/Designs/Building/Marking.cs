@@ -5,8 +5,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Building;
 
-/// <summary>Gives every copy its mark: copies of one kind share a letter and are counted; I and O are left out, which a pencil makes
-/// into figures. A mirrored copy carries L or R.</summary>
+/// <summary>Gives every copy its mark: copies of one kind share a letter and are counted; I and O are left out, which a pencil
+/// makes into figures. A mirrored copy carries L or R.</summary>
 internal sealed class Marking
 {
     private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";

@@ -7,8 +7,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Building;
 
-/// <summary>Reads the members of a frame, fill or top. After a fault a reading gives a harmless value; <see cref="Failed"/> tells, and
-/// nothing is to be built then.</summary>
+/// <summary>Reads the members of a frame, fill or top. After a fault a reading gives a harmless value; <see cref="Failed"/>
+/// tells, and nothing is to be built then.</summary>
 internal sealed class NodeReader
 {
     private static readonly RoleMaterial NoMaterial = new(
@@ -34,7 +34,8 @@ internal sealed class NodeReader
             Fail(
                 name,
                 value,
-                $"is given to a member that {kind.Name} does not take: it takes {string.Join(", ", kind.Members.Select(one => one.Name))}"
+                $"is given to a member that {kind.Name} does not take: it takes "
+                    + $"{string.Join(", ", kind.Members.Select(one => one.Name))}"
             );
     }
 

@@ -7,8 +7,8 @@ namespace ShopPlanner.Core.Designs.Building;
 /// <summary>Divides a clear extent among bays with a part between neighbours, to the last tick.</summary>
 internal static class Shares
 {
-    /// <summary>Clear size of each bay. Equal shares are a whole number of the finest steps of a rule, so that they can be set; what that
-    /// leaves over goes to the last of them.</summary>
+    /// <summary>Clear size of each bay. Equal shares are a whole number of the finest steps of a rule, so that they can be set;
+    /// what that leaves over goes to the last of them.</summary>
     /// <param name="clear">The extent to divide.</param>
     /// <param name="between">Thickness of the part between two bays.</param>
     /// <param name="sizes">Wanted sizes; null for an equal share of the rest.</param>

@@ -4,8 +4,9 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;
 
-/// <summary>A design as it is written down: named dimensions, materials by role, a frame, a tree of bays with what fills them, free
-/// parts. Values are texts here, numbers or arithmetic on names; <see cref="DesignEvaluator"/> works them out. Immutable.</summary>
+/// <summary>A design as it is written down: named dimensions, materials by role, a frame, a tree of bays with what fills them,
+/// free parts. Values are texts here, numbers or arithmetic on names; <see cref="DesignEvaluator"/> works them out.
+/// Immutable.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Says">One plain sentence about it.</param>
 /// <param name="Unit">Unit of numbers without one, and of what is shown.</param>
@@ -35,7 +36,8 @@ public sealed record DesignDocument(
 /// <param name="Name">As expressions use it: lower-case letters, digits and underscores.</param>
 /// <param name="Label">As shown.</param>
 /// <param name="IsCount">True for a whole number, false for a length.</param>
-/// <param name="Value">Text: a length, a whole number, or arithmetic on other names (then it follows them until it is set).</param>
+/// <param name="Value">Text: a length, a whole number, or arithmetic on other names (then it follows them until it is
+/// set).</param>
 /// <param name="Least">Least value, text; null for none.</param>
 /// <param name="Most">Greatest value, text; null for none.</param>
 public sealed record DesignDimension(string Name, string Label, bool IsCount, string Value, string? Least, string? Most);
@@ -48,9 +50,10 @@ public sealed record DesignNode(string Kind, ImmutableDictionary<string, string>
 
 /// <summary>A bay: fills that take it whole, and how it is split into smaller bays.</summary>
 /// <param name="Fills">What fills or closes the bay as a whole.</param>
-/// <param name="Split">The part that splits it (<c>divider</c>: side by side, <c>fixed-shelf</c>: one above the other); null where it is not split.</param>
-/// <param name="Sizes">Clear size of each smaller bay, from the left or from below: arithmetic, or <c>*</c> for an equal share of the
-/// rest. As many as there are bays.</param>
+/// <param name="Split">The part that splits it (<c>divider</c>: side by side, <c>fixed-shelf</c>: one above the other); null
+/// where it is not split.</param>
+/// <param name="Sizes">Clear size of each smaller bay, from the left or from below: arithmetic, or <c>*</c> for an equal share of
+/// the rest. As many as there are bays.</param>
 /// <param name="Bays">The smaller bays.</param>
 /// <param name="Path">Place in the document: <c>bays</c>, <c>bays.0</c>.</param>
 public sealed record BayNode(

@@ -10,8 +10,8 @@ namespace ShopPlanner.Core.Designs.Documents;
 /// <param name="Faults">Each names its member and value.</param>
 public sealed record DesignReading(DesignDocument? Document, ImmutableArray<Fault> Faults);
 
-/// <summary>Design documents as JSON (RFC 8259, UTF-8): <c>"format": "shop-planner/design", "version": 1</c>. What is written reads back
-/// equal.</summary>
+/// <summary>Design documents as JSON (RFC 8259, UTF-8): <c>"format": "shop-planner/design", "version": 1</c>. What is written
+/// reads back equal.</summary>
 public static class DesignJson
 {
     /// <summary>Name of the format.</summary>

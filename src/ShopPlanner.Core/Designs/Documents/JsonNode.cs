@@ -3,7 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;
 
-/// <summary>A value of a JSON document with its path, so that every fault names its place. After a fault a reading gives nothing.</summary>
+/// <summary>A value of a JSON document with its path, so that every fault names its place. After a fault a reading gives
+/// nothing.</summary>
 internal sealed class JsonNode(JsonElement? element, string path, List<Fault> faults)
 {
     private const int MostEntries = 500;

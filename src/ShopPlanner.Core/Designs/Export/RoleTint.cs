@@ -3,7 +3,8 @@ using ShopPlanner.Core.Materials;
 
 namespace ShopPlanner.Core.Designs.Export;
 
-/// <summary>The tint of a role's material: that of what a store stocks under its id, of its wood or sheet, or a pale one of our own.</summary>
+/// <summary>The tint of a role's material: that of what a store stocks under its id, of its wood or sheet, or a pale one of our
+/// own.</summary>
 public static class RoleTint
 {
     // Our own choice: a board a little warmer than a sheet.

@@ -4,8 +4,8 @@ namespace ShopPlanner.Core.Designs.Expressions;
 
 /// <summary>
 /// Arithmetic on names and lengths, as written in a design: <c>width - 2 * leg</c>, <c>(height - 3/4 in) ÷ 2</c>,
-/// <c>min(a, b)</c>, <c>max(a, b)</c>, <c>round(a, 1/16 in)</c> to the nearest step, <c>count(a, b)</c> the whole times that b goes
-/// into a. A length is written with its unit; a number without one is a bare number.
+/// <c>min(a, b)</c>, <c>max(a, b)</c>, <c>round(a, 1/16 in)</c> to the nearest step, <c>count(a, b)</c> the whole times that b
+/// goes into a. A length is written with its unit; a number without one is a bare number.
 /// </summary>
 internal abstract record Expression
 {

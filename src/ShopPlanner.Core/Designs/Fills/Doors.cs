@@ -7,7 +7,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Fills;
 
-/// <summary>Doors across the opening of a bay: frame and panel or slab, one leaf or two, in the opening or on the face around it.</summary>
+/// <summary>Doors across the opening of a bay: frame and panel or slab, one leaf or two, in the opening or on the face around
+/// it.</summary>
 internal sealed class Doors : IFill
 {
     public KindInfo Info { get; } =
@@ -125,7 +126,8 @@ internal sealed record DoorsAsked(
             members.Fail(
                 "leaves",
                 $"{Leaves}",
-                $"leave doors of {Text(members, sizes.Width.Value)} by {Text(members, sizes.Height.Value)}: too small for their stiles and rails"
+                $"leave doors of {Text(members, sizes.Width.Value)} by {Text(members, sizes.Height.Value)}: too "
+                    + $"small for their stiles and rails"
             );
         return !members.Failed;
     }

@@ -136,8 +136,8 @@ internal sealed record DrawersAsked(
         return members.Failed ? null : asked;
     }
 
-    /// <summary>Heights of the fronts from below, gaps between them taken off; a graded one is a quarter of the top one's height taller than
-    /// the one above it.</summary>
+    /// <summary>Heights of the fronts from below, gaps between them taken off; a graded one is a quarter of the top one's height
+    /// taller than the one above it.</summary>
     public IEnumerable<Length> Heights(Length clear, LengthUnit unit)
     {
         var free = clear - (Gap * (Count - 1));

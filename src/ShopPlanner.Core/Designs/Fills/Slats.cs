@@ -8,8 +8,8 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Designs.Fills;
 
 /// <summary>
-/// A row of slats: a slatted shelf at the foot of the bay, lengthways or from front to back, or upright slats across its front. Slats and equal gaps fill the extent to the
-/// last tick; one spacer block from scrap sets every gap.
+/// A row of slats: a slatted shelf at the foot of the bay, lengthways or from front to back, or upright slats across its front.
+/// Slats and equal gaps fill the extent to the last tick; one spacer block from scrap sets every gap.
 /// </summary>
 internal sealed class Slats : IFill
 {

@@ -30,7 +30,8 @@ internal sealed record CarcassSizes(
 
     public Length Thick => Case.Thickness;
 
-    /// <summary>Width of a face frame's members: the board's, or for a sheet material one and a half inches (common practice).</summary>
+    /// <summary>Width of a face frame's members: the board's, or for a sheet material one and a half inches (common
+    /// practice).</summary>
     public Length FaceWidth => Face?.Width ?? Length.FromInches(1.5m);
 
     public Length FrontY => Face?.Thickness ?? Length.Zero;

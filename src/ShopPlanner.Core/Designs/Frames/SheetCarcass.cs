@@ -5,8 +5,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
-/// <summary>A case of sheet goods: sides, bottom, top or stretchers, a back let in or planted on, a face frame and a toe space where
-/// wanted.</summary>
+/// <summary>A case of sheet goods: sides, bottom, top or stretchers, a back let in or planted on, a face frame and a toe space
+/// where wanted.</summary>
 internal sealed class SheetCarcass : IFrame
 {
     public KindInfo Info { get; } =

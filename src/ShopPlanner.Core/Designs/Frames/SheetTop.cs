@@ -98,7 +98,8 @@ internal static class Tops
             outside.Height.Value
         );
 
-    /// <summary>Rails and panels that touch the top from below; legs are left alone, which stand with their end grain up.</summary>
+    /// <summary>Rails and panels that touch the top from below; legs are left alone, which stand with their end grain
+    /// up.</summary>
     public static IEnumerable<Draft> Under(Builder builder, Box top) =>
         builder.Touching(top, Axis.Z, false).Where(one => one.Along != Axis.Z);
 }

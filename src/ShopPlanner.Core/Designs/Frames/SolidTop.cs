@@ -55,7 +55,8 @@ internal sealed class SolidTop : ITop
             members.Fail(
                 "material",
                 material.Name,
-                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so take a wider board"
+                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so "
+                    + $"take a wider board"
             );
             return;
         }

@@ -9,13 +9,14 @@ namespace ShopPlanner.Core.Designs.Judging;
 /// <param name="Width">Across it; of a board its width.</param>
 public sealed record LargestStock(Length Length, Length Width);
 
-/// <summary>Judges a whole piece: whether its shelves bend, its top may move, it stands with its doors open, and its parts can be cut
-/// from what is sold. Estimates; the makers' instructions and local rules come before them.</summary>
+/// <summary>Judges a whole piece: whether its shelves bend, its top may move, it stands with its doors open, and its parts can be
+/// cut from what is sold. Estimates; the makers' instructions and local rules come before them.</summary>
 public static class PieceJudge
 {
     /// <summary>The piece's own warnings and the judge's, the most severe first.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="stock">Largest stock by the shop's material; what is missing here is looked up in the usual sizes of stores.</param>
+    /// <param name="stock">Largest stock by the shop's material; what is missing here is looked up in the usual sizes of
+    /// stores.</param>
     public static ImmutableArray<PieceWarning> Of(Piece piece, IReadOnlyDictionary<string, LargestStock> stock)
     {
         ArgumentNullException.ThrowIfNull(piece);

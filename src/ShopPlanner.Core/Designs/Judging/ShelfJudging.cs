@@ -79,14 +79,16 @@ internal static class ShelfJudging
         if (years.Value > limit)
             return new(
                 Severity.Fails,
-                $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or a support in the middle.",
+                $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or "
+                    + $"a support in the middle.",
                 part.Id,
                 years
             );
         return years.Value.Ticks > SeenPerFoot.Ticks * foot
             ? new(
                 Severity.Watch,
-                $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter span keeps it straight.",
+                $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter "
+                    + $"span keeps it straight.",
                 part.Id,
                 years
             )

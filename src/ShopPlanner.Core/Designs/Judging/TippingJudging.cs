@@ -68,7 +68,8 @@ internal static class TippingJudging
         return Working.Given("Depth of the base", feet.Count == 0 ? piece.Outside.Dy : feet.Aggregate((a, b) => a.Around(b)).Dy);
     }
 
-    // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer edges.
+    // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer
+    // edges.
     private static Working<Length> Reach(IReadOnlyList<PiecePart> opening)
     {
         var doors = opening

@@ -36,7 +36,8 @@ internal static class TopJudging
             [
                 new(
                     Severity.Watch,
-                    "The top grows and shrinks across its width with the seasons. Never glue or screw it fast all across: slotted screws or buttons, "
+                    "The top grows and shrinks across its width with the seasons. Never glue or screw it fast all "
+                        + "across: slotted screws or buttons, "
                         + $"with room for {change.Figure.Text(piece.Unit)} in all.",
                     strips[0].Id,
                     change

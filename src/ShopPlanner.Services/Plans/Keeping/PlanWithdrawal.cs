@@ -22,7 +22,8 @@ internal static class PlanWithdrawal
         return await SummaryAsync(db, id, cancel);
     }
 
-    /// <summary>Why a plan cannot be given up now: it is cut, or a board of it is begun and not finished. Null where it can.</summary>
+    /// <summary>Why a plan cannot be given up now: it is cut, or a board of it is begun and not finished. Null where it
+    /// can.</summary>
     public static async Task<Fault?> RefuseAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.AsNoTracking().SingleOrDefaultAsync(plan => plan.Id == id, cancel) is not { } plan)

@@ -58,8 +58,8 @@ internal sealed class RequestStock
             .ThenBy(price => price.Width)
             .ThenBy(price => price.Id);
 
-    /// <summary>The first cuts that those of the stores make which make any; null where none does. What lies in the rack and the bin is at
-    /// home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
+    /// <summary>The first cuts that those of the stores make which make any; null where none does. What lies in the rack and the
+    /// bin is at home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
     public static StoreCuts? StoreCuts(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
         StoreSaw.Of([.. ForSale(order, shop, materials).Select(price => price.StoreId).Distinct().Select(id => shop.Stores[id])]);
 

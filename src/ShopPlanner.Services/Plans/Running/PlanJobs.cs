@@ -79,7 +79,8 @@ internal sealed class PlanJobs(
             Tell((Action<Guid>)listener, id);
     }
 
-    /// <summary>Shows how a run ended and writes it down. Where it cannot be written, the view says so, and it is tried again.</summary>
+    /// <summary>Shows how a run ended and writes it down. Where it cannot be written, the view says so, and it is tried
+    /// again.</summary>
     public async Task EndAsync(LiveJob job, PlanJobState state, Guid? planId, params IReadOnlyList<Fault> faults)
     {
         var refused = await ends.WriteAsync(new PlanJobEnd(job.View.Id, state, planId, [.. faults]));

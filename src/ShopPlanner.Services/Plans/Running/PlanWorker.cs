@@ -5,8 +5,8 @@ using ShopPlanner.Services.Plans.Keeping;
 
 namespace ShopPlanner.Services.Plans.Running;
 
-/// <summary>Takes planning runs from the queue, one at a time: each uses all cores. Once a minute it tries again what could not be
-/// saved of their ends.</summary>
+/// <summary>Takes planning runs from the queue, one at a time: each uses all cores. Once a minute it tries again what could not
+/// be saved of their ends.</summary>
 internal sealed class PlanWorker(ShopDatabase database, PlanJobs jobs, PlanRun run, TimeProvider clock) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMinutes(1);

@@ -9,7 +9,8 @@ using ShopPlanner.Services.Storage.Documents;
 
 namespace ShopPlanner.Services.Plans.Stored;
 
-/// <summary>Requests and plans as they are stored: documents of the open cut formats, or the records of programs before those.</summary>
+/// <summary>Requests and plans as they are stored: documents of the open cut formats, or the records of programs before
+/// those.</summary>
 internal static class CutDocuments
 {
     /// <summary>The request of a stored text.</summary>
@@ -30,7 +31,8 @@ internal static class CutDocuments
     public static bool IsOpen(string text) =>
         text.AsSpan(0, Math.Min(text.Length, 60)).Contains("\"format\"", StringComparison.Ordinal);
 
-    /// <summary>SHA-256 of a request's document, hexadecimal: the same for the same request, whatever the names of the code.</summary>
+    /// <summary>SHA-256 of a request's document, hexadecimal: the same for the same request, whatever the names of the
+    /// code.</summary>
     public static string Hash(string document) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(document)));
 
     private static T Sure<T>(string format, (T? Value, ImmutableArray<Fault> Faults) read)

@@ -3,8 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Services.Plans.Stored;
 
-/// <summary>How records were stored before there were documents: members under the names that the code had then, lengths in ticks,
-/// amounts as counts. Those names stay as they are, whatever the code calls things now.</summary>
+/// <summary>How records were stored before there were documents: members under the names that the code had then, lengths in
+/// ticks, amounts as counts. Those names stay as they are, whatever the code calls things now.</summary>
 internal static class FirstRecords
 {
     private static readonly JsonSerializerOptions Options = new()

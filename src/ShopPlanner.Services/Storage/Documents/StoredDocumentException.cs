@@ -1,6 +1,7 @@
 namespace ShopPlanner.Services.Storage.Documents;
 
-/// <summary>A document in the database that this program cannot read. It is kept as it is; a program that can read it still may.</summary>
+/// <summary>A document in the database that this program cannot read. It is kept as it is; a program that can read it still
+/// may.</summary>
 public sealed class StoredDocumentException : Exception
 {
     /// <summary>Names the document and what is wrong with it.</summary>

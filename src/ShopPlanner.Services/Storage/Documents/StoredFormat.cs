@@ -5,12 +5,14 @@ using System.Text.Json.Serialization;
 
 namespace ShopPlanner.Services.Storage.Documents;
 
-/// <summary>One kind of document in the database: JSON whose members <c>format</c> and <c>version</c> say what it is, so that it can be
-/// read by any program and brought up to date by later ones. Version 0 is text from before documents said what they are.</summary>
-/// <typeparam name="T">The members of the newest version, each with its name written beside it: a document does not change with the
-/// names of the code.</typeparam>
+/// <summary>One kind of document in the database: JSON whose members <c>format</c> and <c>version</c> say what it is, so that it
+/// can be read by any program and brought up to date by later ones. Version 0 is text from before documents said what they
+/// are.</summary>
+/// <typeparam name="T">The members of the newest version, each with its name written beside it: a document does not change with
+/// the names of the code.</typeparam>
 /// <param name="name">E.g. <c>shop-planner/plan-order</c>.</param>
-/// <param name="upgrades">The step from each version to the next, version 0 first; as many as the newest version's number.</param>
+/// <param name="upgrades">The step from each version to the next, version 0 first; as many as the newest version's
+/// number.</param>
 internal sealed class StoredFormat<T>(string name, params Func<JsonNode, JsonObject>[] upgrades)
     where T : class
 {
