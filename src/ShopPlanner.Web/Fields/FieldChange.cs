@@ -22,4 +22,11 @@ public sealed record FieldChange(string Value, string Base)
 {
     /// <summary>What became of it.</summary>
     public FieldAnswer Answer { get; set; } = FieldAnswer.Stored;
+
+    /// <summary>Answers that the text cannot be stored.</summary>
+    public Task RefuseAsync()
+    {
+        Answer = FieldAnswer.Refused;
+        return Task.CompletedTask;
+    }
 }

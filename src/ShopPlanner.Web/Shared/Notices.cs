@@ -5,7 +5,7 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Web.Shared;
 
 /// <summary>Short notes at the foot of the page. What can be taken back offers it there instead of asking beforehand.</summary>
-public sealed class Notices(ISnackbar bar)
+public sealed class Notices(ISnackbar bar, ILogger<Notices> log)
 {
     private const int ShownMilliseconds = 6_000,
         UndoMilliseconds = 15_000;
@@ -23,7 +23,7 @@ public sealed class Notices(ISnackbar bar)
                 Calm(options);
                 options.VisibleStateDuration = UndoMilliseconds;
                 options.Action = "Undo";
-                options.OnClick = _ => undo();
+                options.OnClick = _ => TakeBackAsync(undo);
             }
         );
 
@@ -38,6 +38,20 @@ public sealed class Notices(ISnackbar bar)
                 options.VisibleStateDuration = UndoMilliseconds;
             }
         );
+
+    // The component library waits for no answer here: a failure would be heard by nobody.
+    private async Task TakeBackAsync(Func<Task> undo)
+    {
+        try
+        {
+            await undo();
+        }
+        catch (Exception problem)
+        {
+            log.LogError(problem, "A step was not taken back");
+            SayWrong([Fault.Of("", "", "that was not undone. Open the page again and look; the program's log says why")]);
+        }
+    }
 
     private static void Calm(SnackbarOptions options)
     {

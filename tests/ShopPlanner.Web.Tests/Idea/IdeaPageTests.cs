@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using MudBlazor;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
@@ -116,6 +117,23 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Assert.Contains(page.FindAll(".bay-list li"), row => row.TextContent.Contains("Drawers", StringComparison.Ordinal));
         page.FindAll(".node button").Last(button => button.GetAttribute("aria-label") == "Take out: Drawers").Click();
         Assert.DoesNotContain(page.FindAll(".bay-list li"), row => row.TextContent.Contains("Drawers", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_buttons_change_that_another_device_was_before_says_so()
+    {
+        var notices = Render<MudSnackbarProvider>();
+        var page = Open();
+        var stored = (await Ideas.GetAsync(project, ShopServer.Cancel))!;
+        var elsewhere = stored.Idea with { Changed = stored.Idea.Changed.SetItem("width", "25") };
+        Assert.True((await Ideas.SaveAsync(project, elsewhere, stored.Version, "width", ShopServer.Cancel)).Ok);
+        page.FindAll(".bay-list button").Single(button => button.TextContent == "Bay 2").Click();
+        Field(page, "Put in").Change("drawers");
+        await notices.WaitForAssertionAsync(
+            () => Assert.Contains("Another device changed this design", notices.Markup, StringComparison.Ordinal),
+            Patience
+        );
+        Assert.StartsWith("25″", page.Find(".idea-outside").TextContent.Trim(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,6 +24,9 @@ internal sealed class FakeParts : IPartService
     /// <summary>Refuses every save with this while set.</summary>
     public Fault? Refusal { get; set; }
 
+    /// <summary>Fails pastes and undos with this while set.</summary>
+    public Exception? Failure { get; set; }
+
     public ImmutableArray<PartRow> Rows => rows;
 
     public PartTexts Add(string mark, string name, string length)
@@ -73,6 +76,7 @@ internal sealed class FakeParts : IPartService
 
     public Task<Outcome<PartSheet>> PasteAsync(Guid projectId, string text, CommandId command, CancellationToken cancel = default)
     {
+        ThrowFailure();
         Pastes.Add(text);
         undo.Push(("paste", rows));
         foreach (var line in text.Split('\n'))
@@ -89,6 +93,7 @@ internal sealed class FakeParts : IPartService
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default)
     {
+        ThrowFailure();
         rows = undo.Pop().Before;
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
@@ -101,6 +106,12 @@ internal sealed class FakeParts : IPartService
 
     public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
         throw new NotSupportedException();
+
+    private void ThrowFailure()
+    {
+        if (Failure is { } failure)
+            throw failure;
+    }
 
     private PartRow? Find(Guid id) => rows.FirstOrDefault(row => row.Texts.Id == id);
 

@@ -1,6 +1,7 @@
 using Bunit;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Web.Features.Projects;
+using ShopPlanner.Web.Frame;
 
 namespace ShopPlanner.Web.Tests.Projects;
 
@@ -80,6 +81,25 @@ public sealed class PartSheetTableTests : PageContext
         await page.InvokeAsync(() => page.Instance.RefusePaste(100_000));
         Assert.Contains("100000 rows", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Contains("nothing was added", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task What_a_script_asked_for_and_failed_is_told_by_the_page(bool undo)
+    {
+        var sheet = new SheetState(parts, parts.Project);
+        await sheet.LoadAsync(TestContext.Current.CancellationToken);
+        var page = Render<Mishap>(mishap =>
+            mishap.AddChildContent<PartSheetTable>(one =>
+                one.Add(table => table.Sheet, sheet).Add(table => table.Materials, Array.Empty<MaterialView>())
+            )
+        );
+        var table = page.FindComponent<PartSheetTable>().Instance;
+        await page.InvokeAsync(() => table.Paste("B\tRail\t20", null, null, Guid.NewGuid()));
+        parts.Failure = new InvalidOperationException("the disk is gone");
+        await page.InvokeAsync(() => undo ? table.Undo() : table.Paste("C\tSlat\t30", null, null, Guid.NewGuid()));
+        Assert.Contains("Something went wrong here", page.Markup, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -85,7 +85,12 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     /// <summary>A part was tapped in the drawing: asked by the script.</summary>
     [JSInvokable]
-    public void Pick(string mark) => Choose(draft?.PartOf(mark)?.Id);
+    public Task Pick(string mark) =>
+        HearAsync(() =>
+        {
+            Choose(draft?.PartOf(mark)?.Id);
+            return Task.CompletedTask;
+        });
 
     /// <inheritdoc />
     protected override async Task OnParametersSetAsync()
@@ -122,17 +127,13 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId)
             return;
         draft = new IdeaDraft(stored.Idea, reach);
-        saving = new IdeaSaving(Ideas, stored, draft)
-        {
-            Refused = Notices.SayWrong,
-            Changed = () => _ = InvokeAsync(StateHasChanged),
-        };
+        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => Hear(StateHasChanged) };
     }
 
     private async Task TypeAsync((DesignDimension Dimension, string Text) typed)
     {
         draft!.Set(typed.Dimension.Name, typed.Text);
-        await SaveSoonAsync(Title(typed.Dimension));
+        Tell(await SaveSoonAsync(Title(typed.Dimension)));
     }
 
     private Task TypeInAsync((DesignDimension Dimension, FieldChange Change) typed) =>
@@ -142,7 +143,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private Task SlideAsync((DimensionRange Range, FieldChange Change) slid) =>
         long.TryParse(slid.Change.Value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var step)
             ? SetAsync(slid.Range.Dimension, new SliderScale(slid.Range, draft!.Document.Unit).Text(step), slid.Change)
-            : Task.CompletedTask;
+            : slid.Change.RefuseAsync();
 
     private Task SetAsync(DesignDimension dimension, string text, FieldChange change)
     {
@@ -156,7 +157,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (change.Field is { } field)
             await StoreAsync(change.What, field);
         else
-            await SaveSoonAsync(change.What);
+            Tell(await SaveSoonAsync(change.What));
     }
 
     // The picture first, the save when the hand rests.
@@ -168,9 +169,18 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private async Task StoreAsync(string what, FieldChange change) => change.Answer = await SaveSoonAsync(what);
 
-    private Task UndoAsync() => saving!.UndoAsync();
+    private async Task UndoAsync() => Tell(await saving!.UndoAsync());
 
-    private Task RedoAsync() => saving!.RedoAsync();
+    private async Task RedoAsync() => Tell(await saving!.RedoAsync());
+
+    // A field shows both texts itself; a button has no place for that.
+    private void Tell(FieldAnswer answer)
+    {
+        if (answer == FieldAnswer.Conflict)
+            Notices.SayWrong([
+                Fault.Of("", "", "another device changed this design meanwhile. Its changes are shown: do yours again"),
+            ]);
+    }
 
     private async Task MakeAsync(bool mayLetter, CommandPress press)
     {

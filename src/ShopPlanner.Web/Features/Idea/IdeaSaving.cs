@@ -90,18 +90,21 @@ public sealed class IdeaSaving
         };
 
     /// <summary>Takes the last step back.</summary>
-    public Task UndoAsync() => StepAsync(ideas.UndoAsync);
+    /// <returns>What became of it.</returns>
+    public Task<FieldAnswer> UndoAsync() => StepAsync(ideas.UndoAsync);
 
     /// <summary>Does it again.</summary>
-    public Task RedoAsync() => StepAsync(ideas.RedoAsync);
+    /// <returns>What became of it.</returns>
+    public Task<FieldAnswer> RedoAsync() => StepAsync(ideas.RedoAsync);
 
-    private async Task StepAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
+    private async Task<FieldAnswer> StepAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
     {
         await NowAsync();
         var outcome = await step(Stored.ProjectId, Stored.Version, CancellationToken.None);
         if (outcome.Value is { } view)
             draft.Take(view.Idea);
         await SettleAsync(outcome);
+        return Answer(outcome.Kind);
     }
 
     // After a conflict what stands there now is shown.

@@ -57,23 +57,26 @@ public sealed partial class PartSheetTable
     /// <summary>Rows from a spreadsheet, or a step to take back: asked by the script that sees the keys.</summary>
     [JSInvokable]
     public Task Paste(string text, string? column, Guid? row, Guid command) =>
-        RunAsync(() => Sheet.PasteAsync(text, column, row, Columns, new CommandId(command)));
+        HearAsync(() => RunAsync(() => Sheet.PasteAsync(text, column, row, Columns, new CommandId(command))));
 
     /// <summary>More was copied than a list holds; the script did not send it.</summary>
     [JSInvokable]
-    public void RefusePaste(int rows)
-    {
-        Sheet.RefusePaste(rows);
-        Show();
-    }
+    public Task RefusePaste(int rows) =>
+        HearAsync(() =>
+            RunAsync(() =>
+            {
+                Sheet.RefusePaste(rows);
+                return Task.CompletedTask;
+            })
+        );
 
     /// <inheritdoc cref="Paste" />
     [JSInvokable]
-    public Task Undo() => RunAsync(Sheet.UndoAsync);
+    public Task Undo() => HearAsync(() => RunAsync(Sheet.UndoAsync));
 
     /// <inheritdoc cref="Paste" />
     [JSInvokable]
-    public Task Redo() => RunAsync(Sheet.RedoAsync);
+    public Task Redo() => HearAsync(() => RunAsync(Sheet.RedoAsync));
 
     internal async Task TypeAsync(SheetRow row, string cell, TypedEventArgs typed, string kept, Func<PartTexts> texts)
     {

@@ -1,4 +1,5 @@
 // Keys and pasting of the parts list. What is typed is kept and sent by fields.js.
+import { ask } from "./ask.js";
 import { lineIsDown, undoKept } from "./fields.js";
 import { newId } from "./commands.js";
 
@@ -24,9 +25,10 @@ function paste(table, event, owner) {
   if (!/[\t\n]/.test(text.trim())) return;
   event.preventDefault();
   if (lineIsDown()) return;
-  if (text.length > mostPasted) return void owner.invokeMethodAsync("RefusePaste", text.split("\n").length);
+  if (text.length > mostPasted) return void ask(owner, "RefusePaste", [text.split("\n").length], true);
   const cell = event.target.closest?.("input[data-col]");
-  owner.invokeMethodAsync("Paste", text, cell?.dataset.col ?? null, cell?.closest("tr").dataset.row ?? null, newId());
+  const place = [cell?.dataset.col ?? null, cell?.closest("tr").dataset.row ?? null];
+  ask(owner, "Paste", [text, ...place, newId()], true);
 }
 
 export function focusRow(table, index) {
@@ -69,6 +71,6 @@ function step(table, event, owner) {
   const isElsewhere = here.matches("input, select, textarea") && !table.contains(here);
   if (!wanted || isElsewhere || (here.dataset?.col && isOpen(here))) return;
   event.preventDefault();
-  if (!lineIsDown()) owner.invokeMethodAsync(wanted);
+  if (!lineIsDown()) ask(owner, wanted);
   else if (wanted === "Undo") undoKept();
 }

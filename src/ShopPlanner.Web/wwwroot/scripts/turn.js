@@ -1,6 +1,7 @@
 // A piece in the round: turned by dragging, nearer and farther by wheel or two fingers, a part picked by a tap. x to the right,
 // y to the back, z up, in millimetres, as the server gives the boxes.
 import * as three from "/assets/scripts/three/three.module.min.js";
+import { ask } from "./ask.js";
 import { lineIsDown } from "./fields.js";
 
 const tap = 6, step = 0.12;
@@ -15,7 +16,9 @@ export function show(place, owner) {
 function open() {
   try {
     return new three.WebGLRenderer({ antialias: true, alpha: true });
-  } catch {
+  } catch (problem) {
+    // The page says so in words.
+    console.warn("This browser draws nothing in the round:", problem.message);
     return null;
   }
 }
@@ -158,7 +161,7 @@ class View {
     const ray = new three.Raycaster();
     ray.setFromCamera(spot, this.camera);
     const hit = ray.intersectObjects(this.boxes.children, false)[0];
-    if (hit && !lineIsDown()) this.owner.invokeMethodAsync("Pick", hit.object.userData.mark);
+    if (hit && !lineIsDown()) ask(this.owner, "Pick", [hit.object.userData.mark]);
   }
 
   empty() {
