@@ -10,7 +10,45 @@ namespace ShopPlanner.Web.Tests.Shop;
 
 public sealed class ShopPageTests : PageContext
 {
+    private static readonly string[] Labels =
+    [
+        "Kerf",
+        "Squaring a board's end",
+        "Edge of a sheet",
+        "Widest rip",
+        "Longest crosscut",
+        "Car: longest piece",
+        "Car: widest sheet",
+        "Board, from a length of",
+        "Sheet, longer side from",
+        "Sheet, shorter side from",
+        "Currency sign",
+    ];
+
+    // No two settings are alike, so that none can stand for another.
+    private static readonly ShopSettings Distinct = new(
+        LengthUnit.Inch,
+        "1/8",
+        "1/2",
+        "1/4",
+        "12",
+        "14",
+        "6",
+        PaperSize.Letter,
+        "$",
+        10,
+        1
+    )
+    {
+        WidestRip = "24",
+        LongestCrosscut = "13 1/4",
+        CarryLongest = "6 ft",
+        CarryWidest = "40",
+    };
+
     private readonly FakeShop shop = new();
+
+    public static TheoryData<string> Fields() => [.. Labels];
 
     public ShopPageTests()
     {
@@ -45,26 +83,35 @@ public sealed class ShopPageTests : PageContext
         Assert.Equal("1/8", field.GetAttribute("data-kept"));
     }
 
+    [Fact]
+    public void Each_setting_is_shown_in_its_own_field()
+    {
+        shop.Settings = Distinct;
+        var page = Render<ShopPage>();
+        Assert.Equal(Texts(Distinct), Labels.Select(label => Named(page, label).GetAttribute("data-shown")!));
+        Assert.Contains("Your saw's manual comes first", page.Find(".mind").TextContent, StringComparison.Ordinal);
+    }
+
     [Theory]
-    [InlineData("Widest rip", "24")]
-    [InlineData("Longest crosscut", "12 1/4")]
-    [InlineData("Car: longest piece", "6 ft")]
-    [InlineData("Car: widest sheet", "40")]
-    public async Task What_saw_and_car_allow_is_saved(string field, string text)
+    [MemberData(nameof(Fields))]
+    public async Task What_is_typed_changes_its_own_setting_and_no_other(string label)
+    {
+        shop.Settings = Distinct;
+        var page = Render<ShopPage>();
+        await Named(page, label).TypedAsync("15/16");
+        Assert.Equal("15/16", Named(page, label).GetAttribute("data-kept"));
+        Assert.Equal(Labels.Select((one, at) => one == label ? "15/16" : Texts(Distinct)[at]), Texts(shop.Settings));
+    }
+
+    [Fact]
+    public async Task An_option_that_is_none_is_not_called_stored()
     {
         var page = Render<ShopPage>();
-        await Named(page, field).TypedAsync(text);
-        Assert.Equal(text, Named(page, field).GetAttribute("data-shown"));
-        var settings = shop.Settings;
-        var stored = field switch
-        {
-            "Widest rip" => settings.WidestRip,
-            "Longest crosscut" => settings.LongestCrosscut,
-            "Car: longest piece" => settings.CarryLongest,
-            _ => settings.CarryWidest,
-        };
-        Assert.Equal(text, stored);
-        Assert.Contains("Your saw's manual comes first", page.Find(".mind").TextContent, StringComparison.Ordinal);
+        await Named(page, "Paper").TypedAsync("Papyrus");
+        Assert.Equal(("Letter", "Papyrus"), (Kept("data-kept"), Kept("data-shown")));
+        Assert.Equal(PaperSize.Letter, shop.Settings.Paper);
+
+        string? Kept(string attribute) => Named(page, "Paper").GetAttribute(attribute);
     }
 
     [Fact]
@@ -111,6 +158,22 @@ public sealed class ShopPageTests : PageContext
         Assert.Equal("thick", Named(page, "Kerf").GetAttribute("data-shown"));
         Assert.Equal("true", Named(page, "Kerf").GetAttribute("aria-invalid"));
     }
+
+    // In the order of the labels.
+    private static string[] Texts(ShopSettings of) =>
+        [
+            of.Kerf,
+            of.BoardEndTrim,
+            of.SheetEdgeTrim,
+            of.WidestRip,
+            of.LongestCrosscut,
+            of.CarryLongest,
+            of.CarryWidest,
+            of.KeepBoardLength,
+            of.KeepSheetLength,
+            of.KeepSheetWidth,
+            of.CurrencySign,
+        ];
 
     private sealed class FakeShop : IShopService
     {
