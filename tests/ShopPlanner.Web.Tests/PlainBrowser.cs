@@ -5,7 +5,9 @@ using AngleSharp.Html.Parser;
 
 namespace ShopPlanner.Web.Tests;
 
-/// <summary>A browser without scripts: it keeps cookies, names the page's origin when it sends a form, and follows nothing by itself.</summary>
+/// <summary>
+/// A browser without scripts: it keeps cookies, names the page's origin when it sends a form, and follows nothing by itself.
+/// </summary>
 internal sealed class PlainBrowser(HttpMessageHandler server) : IDisposable
 {
     private static readonly Uri Home = new("http://localhost/");

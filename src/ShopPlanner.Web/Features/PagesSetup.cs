@@ -30,7 +30,6 @@ internal static class PagesSetup
         services.AddScoped<Notices>();
         services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();
-        services.AddSingleton(provider => new ShopTheme(ReadTokens(provider.GetRequiredService<IWebHostEnvironment>())));
     }
 
     /// <summary>What happens around pages: failures, unknown addresses, forms.</summary>
@@ -62,11 +61,5 @@ internal static class PagesSetup
     {
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = null);
-    }
-
-    private static LookTokens ReadTokens(IWebHostEnvironment host)
-    {
-        using var text = new StreamReader(host.WebRootFileProvider.GetFileInfo("assets/styles/tokens.css").CreateReadStream());
-        return LookTokens.Read(text.ReadToEnd());
     }
 }

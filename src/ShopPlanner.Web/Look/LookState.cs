@@ -3,12 +3,12 @@ using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Look;
 
-/// <summary>Whether the page is light or dark, for as long as it is open.</summary>
+/// <summary>Whether the page is light, dark or as the system wishes, for as long as it is open.</summary>
 public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 {
     private IJSObjectReference? script;
 
-    /// <summary>Told when it became light or dark.</summary>
+    /// <summary>Raised when another look was chosen.</summary>
     public event Action? Changed;
 
     /// <summary>What a person can choose.</summary>
@@ -18,28 +18,40 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
     /// <summary><c>light</c>, <c>dark</c>, or empty to follow the system.</summary>
     public string Chosen { get; private set; } = "";
 
-    /// <summary>True while the page is dark.</summary>
-    public bool IsDark { get; private set; }
+    /// <summary>The chosen look's name in a sentence.</summary>
+    public string Name => Choices.First(choice => choice.Value == Chosen).Name.ToLowerInvariant();
 
-    /// <summary>What the server knows before the browser has spoken.</summary>
-    public void Begin(string? chosen) => (Chosen, IsDark) = (chosen ?? "", chosen == "dark");
+    /// <summary>The chosen look's icon.</summary>
+    public string Picture =>
+        Chosen switch
+        {
+            "light" => "sun",
+            "dark" => "moon",
+            _ => "half",
+        };
 
-    /// <summary>Asks the browser what it shows.</summary>
-    public async Task AskAsync()
-    {
-        script = await scripts.InvokeAsync<IJSObjectReference>("import", "./scripts/look.js");
-        IsDark = await script.InvokeAsync<bool>("isDark");
-        Changed?.Invoke();
-    }
+    /// <summary>Begins with what the browser's cookie says.</summary>
+    public void Begin(string? chosen) => Chosen = chosen ?? "";
 
-    /// <summary>Chooses, and sees that the browser remembers.</summary>
+    /// <summary>Chooses a look, and sees that the browser shows and remembers it.</summary>
     public async Task ChooseAsync(string look)
     {
+        script ??= await scripts.InvokeAsync<IJSObjectReference>("import", "./scripts/look.js");
+        await script.InvokeVoidAsync("choose", look.Length > 0 ? look : null);
         Chosen = look;
-        if (script is not null)
-            IsDark = await script.InvokeAsync<bool>("choose", look.Length > 0 ? look : null);
         Changed?.Invoke();
     }
+
+    /// <summary>Chooses the next look of the row.</summary>
+    public Task NextAsync() =>
+        ChooseAsync(
+            Chosen switch
+            {
+                "" => "light",
+                "light" => "dark",
+                _ => "",
+            }
+        );
 
     /// <inheritdoc />
     public ValueTask DisposeAsync() => script.LetGoAsync();

@@ -1,11 +1,11 @@
 using System.Globalization;
-using ShopPlanner.Web.Look;
+using System.Text.RegularExpressions;
 
 namespace ShopPlanner.Web.Tests.Look;
 
-public sealed class TokenTests
+public sealed partial class TokenTests
 {
-    private static readonly string Css = File.ReadAllText(Path.Combine(Repository(), "wwwroot-assets", "styles", "tokens.css"));
+    private static readonly string Css = Sheet("tokens.css");
     private static readonly LookTokens Tokens = LookTokens.Read(Css);
 
     public static TheoryData<string, string> TextOnGround() =>
@@ -62,11 +62,15 @@ public sealed class TokenTests
     public void A_file_without_colours_is_refused() => Assert.Throws<InvalidDataException>(() => LookTokens.Read("body { }"));
 
     [Fact]
-    public void Ready_made_parts_take_the_same_colours()
+    public void The_component_library_takes_its_colours_from_the_tokens_alone()
     {
-        var theme = new ShopTheme(Tokens).Theme;
-        Assert.Equal(Tokens.Light["chalk"], theme.PaletteLight.Primary.Value[..7], ignoreCase: true);
-        Assert.Equal(Tokens.Dark["paper"], theme.PaletteDark.Background.Value[..7], ignoreCase: true);
+        var colours = LibraryColour()
+            .Matches(Sheet("library.css"))
+            .ToDictionary(m => m.Groups["name"].Value, m => m.Groups["value"].Value);
+        Assert.Equal(("chalk", "paper"), (colours["primary"], colours["background"]));
+        Assert.All(colours.Values, colour => Assert.Contains(colour, Tokens.Light.Keys));
+        var palette = Sheet("library.css").Split('\n').Count(line => line.Contains("--mud-palette-", StringComparison.Ordinal));
+        Assert.Equal(palette - 1, colours.Count);
     }
 
     // Relative luminance and contrast ratio as WCAG 2.2 defines them.
@@ -86,6 +90,11 @@ public sealed class TokenTests
 
         return (0.2126 * Channel(1)) + (0.7152 * Channel(3)) + (0.0722 * Channel(5));
     }
+
+    private static string Sheet(string name) => File.ReadAllText(Path.Combine(Repository(), "wwwroot-assets", "styles", name));
+
+    [GeneratedRegex(@"--mud-palette-(?<name>[a-z-]+): var\(--(?<value>[a-z-]+)\);")]
+    private static partial Regex LibraryColour();
 
     private static string Repository()
     {

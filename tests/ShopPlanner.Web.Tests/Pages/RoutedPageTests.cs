@@ -11,8 +11,10 @@ using ShopPlanner.Web.Tests.Security;
 
 namespace ShopPlanner.Web.Tests.Pages;
 
-/// <summary>Every page that an address leads to, with values in the address that no link of ours holds. The pages are asked of the
-/// program itself, so that a new one is tested too.</summary>
+/// <summary>
+/// Every page that an address leads to, with values in the address that no link of ours holds. The pages are asked of the program
+/// itself, so that a new one is tested too.
+/// </summary>
 public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<RunningWeb>
 {
     private static readonly string[] OddValues =

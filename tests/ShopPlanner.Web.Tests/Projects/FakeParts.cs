@@ -6,7 +6,9 @@ using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Web.Tests.Projects;
 
-/// <summary>A parts list in memory: reads lengths, keeps one step to undo for each change, can be made to wait or to refuse.</summary>
+/// <summary>
+/// A parts list in memory: reads lengths, keeps one step to undo for each change, can be made to wait or to refuse.
+/// </summary>
 internal sealed class FakeParts : IPartService
 {
     private readonly Stack<(string Title, ImmutableArray<PartRow> Before)> undo = [];

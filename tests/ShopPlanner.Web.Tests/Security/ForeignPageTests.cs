@@ -6,7 +6,9 @@ using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Web.Tests.Security;
 
-/// <summary>What a page elsewhere may try. Expected statuses: the refusal must come before anything is changed or opened.</summary>
+/// <summary>
+/// What a page elsewhere may try. Expected statuses: the refusal must come before anything is changed or opened.
+/// </summary>
 public sealed class ForeignPageTests(RunningWeb web) : IClassFixture<RunningWeb>
 {
     private const string Foreign = "http://elsewhere.example";

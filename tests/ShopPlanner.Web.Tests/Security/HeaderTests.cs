@@ -26,6 +26,7 @@ public sealed partial class HeaderTests(RunningWeb web) : IClassFixture<RunningW
         var policy = string.Join(' ', answer.Headers.GetValues("Content-Security-Policy"));
         Assert.Contains("default-src 'self'", policy, StringComparison.Ordinal);
         Assert.Matches("script-src 'self' 'nonce-[^']+';", policy);
+        Assert.Contains("; style-src 'self'; style-src-attr 'unsafe-inline'; ", policy, StringComparison.Ordinal);
         Assert.Contains("object-src 'none'", policy, StringComparison.Ordinal);
         Assert.Contains("form-action 'self'", policy, StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
@@ -36,9 +37,10 @@ public sealed partial class HeaderTests(RunningWeb web) : IClassFixture<RunningW
 
     [Theory]
     [MemberData(nameof(Pages))]
-    public async Task No_page_has_a_script_of_its_own_but_the_import_map(string page)
+    public async Task No_page_has_a_style_sheet_or_a_script_of_its_own_but_the_import_map(string page)
     {
         var html = await web.Client.GetStringAsyncAnyStatus(page);
+        Assert.DoesNotContain("<style", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotMatch("""<[^>]+\son[a-z]+=""", html);
         Assert.All(
             Script().Matches(html),

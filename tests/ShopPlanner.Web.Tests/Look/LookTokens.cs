@@ -1,8 +1,8 @@
 using System.Text.RegularExpressions;
 
-namespace ShopPlanner.Web.Look;
+namespace ShopPlanner.Web.Tests.Look;
 
-/// <summary>The colours of <c>styles/tokens.css</c>, read so that ready-made parts take the same.</summary>
+/// <summary>The colours of <c>styles/tokens.css</c>.</summary>
 /// <param name="Light">By name without the dashes.</param>
 /// <param name="Dark">By name without the dashes.</param>
 internal sealed partial record LookTokens(IReadOnlyDictionary<string, string> Light, IReadOnlyDictionary<string, string> Dark)

@@ -1,0 +1,21 @@
+namespace ShopPlanner.Web.Frame;
+
+/// <summary>A place that the rail leads to.</summary>
+/// <param name="Name">The name that people read.</param>
+/// <param name="Link">The address.</param>
+/// <param name="Picture">The icon.</param>
+/// <param name="IsSeldom">Whether a phone, which has room for five, shows it under "More".</param>
+internal sealed record RailPlace(string Name, string Link, string Picture, bool IsSeldom = false)
+{
+    /// <summary>The places in order.</summary>
+    public static IReadOnlyList<RailPlace> All { get; } =
+    [
+        new("Projects", Links.Projects, "projects"),
+        new("Rack & bin", Links.Stock, "rack"),
+        new("Stores", Links.Stores, "stores"),
+        new("Cut plans", Links.Plans, "plans"),
+        new("Bench", Links.Bench, "bench"),
+        new("Workings", Links.Workings, "workings", IsSeldom: true),
+        new("Shop", Links.Shop, "shop", IsSeldom: true),
+    ];
+}

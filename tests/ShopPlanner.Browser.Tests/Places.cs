@@ -1,0 +1,102 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using ShopPlanner.Browser.Tests.Kept;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopPlanner.Browser.Tests;
+
+/// <summary>An address of every page that the program routes to.</summary>
+internal static partial class Places
+{
+    private const string Nobody = "00000000-0000-0000-0000-000000000001";
+
+    // How each route is opened: an address, the first link of a list, or a plan's. A new page is added here, or the test of
+    // coverage fails.
+    private static readonly Dictionary<string, string> Ways = new()
+    {
+        ["/"] = "/",
+        ["/bench"] = "/bench",
+        ["/bench/{PlanId:guid}"] = "bench",
+        ["/bench/{PlanId:guid}/{Number:int}"] = "bench /1",
+        ["/bench/{PlanId:guid}/{Number:int}/finish"] = "bench /1/finish?all-made=true",
+        ["/designs"] = "/designs",
+        ["/error"] = "/error",
+        ["/not-found"] = "/not-found",
+        ["/plans"] = "/plans",
+        ["/plans/new"] = "/plans/new",
+        ["/plans/runs/{Id:guid}"] = "/plans/runs/" + Nobody,
+        ["/plans/{Id:guid}"] = "plans",
+        ["/plans/{Id:guid}/{Tab}"] = "plans /buy",
+        ["/projects"] = "/projects",
+        ["/projects/{Id:guid}"] = "first of /projects",
+        ["/projects/{Id:guid}/idea"] = "idea",
+        ["/projects/{Id:guid}/parts"] = "first of /projects",
+        ["/rack-and-bin"] = "/rack-and-bin",
+        ["/rack-and-bin/{Id:guid}"] = "first of /rack-and-bin",
+        ["/shop"] = "/shop",
+        ["/stores"] = "/stores",
+        ["/stores/{Id:guid}"] = "first of /stores",
+        ["/workings"] = "/workings",
+        ["/workings/{Name}"] = "/workings/sag?span=36&load=75%20lb&unit=in",
+    };
+
+    /// <summary>The routes that are known here.</summary>
+    public static IEnumerable<string> Known => Ways.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>Opens a page of that route and waits until it can be used.</summary>
+    public static async Task GoAsync(IPage page, string route)
+    {
+        await page.GotoAsync(await AddressAsync(page, Ways[route]));
+        if (!FieldPages.IsPlain(route))
+            await Fields.SettledAsync(page);
+    }
+
+    private static Task<string> AddressAsync(IPage page, string way) =>
+        way.Split(' ') switch
+        {
+            ["idea"] => IdeaAsync(page),
+            ["first", "of", var list] => FirstAsync(page, list),
+            ["bench" or "plans", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
+            _ => Task.FromResult(way),
+        };
+
+    private static async Task<string> FirstAsync(IPage page, string list)
+    {
+        await page.GotoAsync(list);
+        return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
+    }
+
+    private static async Task<string> IdeaAsync(IPage page)
+    {
+        await page.GotoAsync("/designs");
+        await Fields.SettledAsync(page);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true }).ClickAsync();
+        await page.WaitForURLAsync(IdeaAddress());
+        return new Uri(page.Url).AbsolutePath;
+    }
+
+    private static async Task<string> PlanAsync(IPage page, string place, string more)
+    {
+        await page.GotoAsync("/plans");
+        await Fields.SettledAsync(page);
+        var plans = page.Locator("main .rows a.name");
+        if (await plans.CountAsync() == 0)
+        {
+            await page.GotoAsync("/plans/new");
+            await Fields.SettledAsync(page);
+            await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
+            await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+            await page.GotoAsync("/plans");
+        }
+
+        await Expect(plans.First).ToBeVisibleAsync();
+        var plan = (await plans.First.GetAttributeAsync("href"))!;
+        return plan.Replace("/plans/", $"/{place}/", StringComparison.Ordinal) + more;
+    }
+
+    [GeneratedRegex("/projects/[0-9a-f-]{36}/idea$")]
+    private static partial Regex IdeaAddress();
+
+    [GeneratedRegex("/plans/[0-9a-f-]{36}$")]
+    private static partial Regex PlanAddress();
+}
