@@ -5,7 +5,9 @@ using static Microsoft.Playwright.Assertions;
 
 namespace ShopPlanner.Browser.Tests;
 
-/// <summary>A program that runs already, with the demo, at the address in SHOP_PLANNER_ADDRESS: deploy/try-in-root.sh starts one.</summary>
+/// <summary>
+/// A program that runs already, with the demo, at the address in SHOP_PLANNER_ADDRESS: deploy/try-in-root.sh starts one.
+/// </summary>
 public sealed partial class InstalledProgramTests
 {
     [Fact(Explicit = true)]

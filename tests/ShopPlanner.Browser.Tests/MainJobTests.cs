@@ -5,7 +5,9 @@ using static Microsoft.Playwright.Assertions;
 
 namespace ShopPlanner.Browser.Tests;
 
-/// <summary>The main job as a builder does it: change a part, plan the cuts, print, cut at the bench, find the leftover in the bin.</summary>
+/// <summary>
+/// The main job as a builder does it: change a part, plan the cuts, print, cut at the bench, find the leftover in the bin.
+/// </summary>
 public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
     [Fact]

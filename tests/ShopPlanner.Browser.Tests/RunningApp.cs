@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace ShopPlanner.Browser.Tests;
 
-/// <summary>The real program as its own process, on a free port, with a data folder of its own that is deleted afterwards.</summary>
+/// <summary>
+/// The real program as its own process, on a free port, with a data folder of its own that is deleted afterwards.
+/// </summary>
 public sealed partial class RunningApp : IAsyncDisposable
 {
     private static readonly TimeSpan StartTimeout = TimeSpan.FromSeconds(60);

@@ -4,7 +4,9 @@ using static Microsoft.Playwright.Assertions;
 
 namespace ShopPlanner.Browser.Tests;
 
-/// <summary>Working a figure out as a builder does it: type, see it change, come back to it, take it along to a project.</summary>
+/// <summary>
+/// Working a figure out as a builder does it: type, see it change, come back to it, take it along to a project.
+/// </summary>
 public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
     public static TheoryData<string, string, string, string> Everyday() =>

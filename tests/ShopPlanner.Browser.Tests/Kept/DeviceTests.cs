@@ -7,6 +7,10 @@ namespace ShopPlanner.Browser.Tests.Kept;
 /// <summary>Two devices, and a program that is killed while it saves.</summary>
 public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
 {
+    // The browser tries every half second at first, ten times, and then every two: about 15 s and 4 s.
+    private const int LongOutage = 12;
+    private const int ForgottenAfter = 8;
+
     [Fact]
     public async Task What_two_devices_typed_is_shown_side_by_side_and_either_can_be_had()
     {
@@ -100,7 +104,7 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
         await field.FillAsync("21 5/16");
         await field.PressAsync("Tab");
-        await page.WaitForTimeoutAsync(15_000);
+        await kept.Line.RefusedAsync(LongOutage, TestContext.Current.CancellationToken);
         await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Kept on this device, not saved yet (1)");
         kept.Line.Restore();
         await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved", new() { Timeout = 30_000 });
@@ -119,10 +123,12 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         line.Drop();
         await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
         await TypeAsync(page, "11/64");
-        await page.WaitForTimeoutAsync(4_000);
+        await page.EvaluateAsync("window.isFirst = true");
+        await line.RefusedAsync(ForgottenAfter, cancel);
         line.Restore();
         await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved", new() { Timeout = 30_000 });
         await Expect(Kerf(page)).ToHaveValueAsync("11/64");
+        Assert.False(await page.EvaluateAsync<bool>("window.isFirst === true"), "the program still knew the page");
         var other = await OpenShopAsync(kept.OpenAtAsync(app.Address));
         await Expect(Kerf(other)).ToHaveValueAsync("11/64");
     }

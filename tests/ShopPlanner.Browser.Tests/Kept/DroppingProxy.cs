@@ -4,12 +4,15 @@ using System.Net.Sockets;
 
 namespace ShopPlanner.Browser.Tests.Kept;
 
-/// <summary>Stands between browser and program and breaks the line when asked to: open connections are cut, new ones refused.</summary>
+/// <summary>
+/// Stands between browser and program and breaks the line when asked to: open connections are cut, new ones refused.
+/// </summary>
 public sealed class DroppingProxy : IAsyncDisposable
 {
     private readonly TcpListener listener = new(IPAddress.Loopback, 0);
     private readonly CancellationTokenSource stop = new();
     private readonly ConcurrentDictionary<TcpClient, byte> open = [];
+    private readonly SemaphoreSlim refusals = new(0);
     private readonly Task running;
     private volatile bool isDown;
 
@@ -27,12 +30,20 @@ public sealed class DroppingProxy : IAsyncDisposable
 
     public void Drop()
     {
+        while (refusals.Wait(0)) { }
         isDown = true;
         foreach (var client in open.Keys)
             client.Close();
     }
 
     public void Restore() => isDown = false;
+
+    /// <summary>Waits until so many connections were refused since the line was cut: that long the outage lasts.</summary>
+    public async Task RefusedAsync(int connections, CancellationToken cancel)
+    {
+        for (var i = 0; i < connections; i++)
+            await refusals.WaitAsync(cancel);
+    }
 
     public async ValueTask DisposeAsync()
     {
@@ -42,6 +53,7 @@ public sealed class DroppingProxy : IAsyncDisposable
             client.Close();
         await running;
         stop.Dispose();
+        refusals.Dispose();
     }
 
     private async Task AcceptAsync()
@@ -60,7 +72,10 @@ public sealed class DroppingProxy : IAsyncDisposable
             }
 
             if (isDown)
+            {
                 client.Close();
+                refusals.Release();
+            }
             else
                 pipes.Add(PipeAsync(client));
         }

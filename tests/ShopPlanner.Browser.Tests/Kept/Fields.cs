@@ -21,7 +21,8 @@ internal static class Fields
             : el.type === "radio" ? ([...document.getElementsByName(el.name)].find(one => one.checked)?.value ?? "") : el.value;
           const scope = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
           return [...document.querySelectorAll("main [data-field]")].map((el, at) => ({
-            at, id: scope(el) + " / " + el.dataset.field, kind: el.type === "radio" ? "radio " + el.value : el.type, form: !!el.closest("[data-form]"),
+            at, id: scope(el) + " / " + el.dataset.field, kind: el.type === "radio" ? "radio " + el.value : el.type,
+            form: !!el.closest("[data-form]"),
             kept: el.dataset.kept, shown: el.dataset.shown, value: value(el), off: el.matches(":disabled") }));
         })()
         """;
@@ -71,7 +72,7 @@ internal static class Fields
                       return el.value;
                     }
                     const before = el.value;
-                    const text = el.type === "range" ? String(Number(before) > Number(el.min) ? Number(before) - 1 : Number(before) + 1)
+                    const text = el.type === "range" ? String(Number(before) + (Number(before) > Number(el.min) ? -1 : 1))
                       : /^\d+$/.test(before) ? String(Number(before) + step)
                       : /^\d+ [\d/]+$/.test(before) ? `${parseInt(before)} ${step}/16`
                       : /^[\d /.]+$/.test(before) ? `${step}/16`
@@ -82,7 +83,8 @@ internal static class Fields
                     el.blur();
                     return text;
                   };
-                  const all = new Map([...document.querySelectorAll("main [data-field]")].reverse().map(el => [`${scope(el)} / ${el.dataset.field}`, el]));
+                  const fields = [...document.querySelectorAll("main [data-field]")].reverse();
+                  const all = new Map(fields.map(el => [`${scope(el)} / ${el.dataset.field}`, el]));
                   return JSON.stringify(Object.fromEntries(ids.map(id => [id, change(all.get(id))])));
                 }
                 """,
@@ -95,12 +97,18 @@ internal static class Fields
         page.WaitForFunctionAsync(
             """
             () => document.querySelector("fieldset.until-live:not([disabled])") && document.body.dataset.line !== "down"
-              && ![...document.querySelectorAll("[data-save-state]")].some(one => /Saving|Kept|not saved yet/i.test(one.textContent))
-              && [...document.querySelectorAll("main [data-field]")].every(el => Number(el.dataset.seq) === Number(el.dataset.heard))
+              && ![...document.querySelectorAll("[data-save-state]")]
+                .some(one => /Saving|Kept|not saved yet/i.test(one.textContent))
+              && [...document.querySelectorAll("main [data-field]")]
+                .every(el => Number(el.dataset.seq) === Number(el.dataset.heard))
             """,
             null,
             new() { Timeout = 60_000 }
         );
+
+    /// <summary>Waits until the browser draws the page's next frame.</summary>
+    public static Task DrawnAsync(IPage page) =>
+        page.EvaluateAsync("() => new Promise(done => requestAnimationFrame(() => done()))");
 
     public static Task<string> SaveWordsAsync(IPage page) =>
         page.EvaluateAsync<string>("document.querySelector('[data-save-state]')?.textContent ?? ''");

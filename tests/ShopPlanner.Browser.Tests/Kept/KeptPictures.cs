@@ -4,8 +4,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests.Kept;
 
 /// <summary>
-/// Pictures of a page without a line and of two devices' texts side by side, on every screen, light and dark, into the folder named by
-/// SHOP_PLANNER_PICTURES. Not part of the tests: run by tests/pictures.sh.
+/// Pictures of a page without a line and of two devices' texts side by side, on every screen, light and dark, into the folder
+/// named by SHOP_PLANNER_PICTURES. Not part of the tests: run by tests/pictures.sh.
 /// </summary>
 public sealed class KeptPictures(KeptFixture kept) : IClassFixture<KeptFixture>
 {

@@ -4,7 +4,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests.Kept;
 
 /// <summary>
-/// Kill after kill while a browser types: nothing that was typed is missing. Minutes long, so it is run by itself, once, by tests/run.sh.
+/// Kill after kill while a browser types: nothing that was typed is missing. Minutes long, so it is run by itself, once, by
+/// tests/run.sh.
 /// </summary>
 public sealed class KillTests(KeptFixture kept) : IClassFixture<KeptFixture>
 {
@@ -25,7 +26,8 @@ public sealed class KillTests(KeptFixture kept) : IClassFixture<KeptFixture>
             typed[name] = $"{round % 15 + 1}/{(name == "Kerf" ? 64 : 2)}";
             await page.GetByLabel(name, new() { Exact = true }).FillAsync(typed[name]);
             await page.GetByLabel(name, new() { Exact = true }).PressAsync("Tab");
-            await page.WaitForTimeoutAsync(random.Next(60));
+            for (var frames = random.Next(4); frames > 0; frames--)
+                await Fields.DrawnAsync(page);
             await kept.App.KillAsync();
             await kept.RestartAsync();
             await page.WaitForFunctionAsync("() => document.body.dataset.line !== 'down'", null, new() { Timeout = 60_000 });

@@ -19,7 +19,8 @@ public sealed class OrderTests(KeptFixture kept) : IClassFixture<KeptFixture>
               const wrong = [], pause = () => new Promise(done => setTimeout(done));
               for (let round = 0; round < 200; round++) {
                 const field = Object.assign(document.createElement("input"), { type: "text", value: "0" });
-                Object.assign(field.dataset, { field: "order " + round, kept: "0", shown: "0", heard: "0", seq: "0", round: "0", send: "input" });
+                const begun = { kept: "0", shown: "0", heard: "0", seq: "0", round: "0", send: "input" };
+                Object.assign(field.dataset, { field: "order " + round, ...begun });
                 document.querySelector("main fieldset").append(field);
                 await pause();
                 const sent = [];
@@ -28,11 +29,13 @@ public sealed class OrderTests(KeptFixture kept) : IClassFixture<KeptFixture>
                 const answer = async () => {
                   const one = sent.splice(random(sent.length), 1)[0];
                   answered = Math.max(answered, one.seq);
-                  Object.assign(field.dataset, { heard: String(Math.max(one.seq, Number(field.dataset.heard))), shown: one.value });
+                  const heard = String(Math.max(one.seq, Number(field.dataset.heard)));
+                  Object.assign(field.dataset, { heard, shown: one.value });
                   if (answered === one.seq) Object.assign(field.dataset, { seq: String(one.seq), kept: one.value });
                   else field.dataset.shown = field.dataset.kept;
                   await pause();
-                  if (field.value !== newest) wrong.push(`round ${round}: typed ${newest}, shows ${field.value} after the answer to ${one.value}`);
+                  const shown = `shows ${field.value} after the answer to ${one.value}`;
+                  if (field.value !== newest) wrong.push(`round ${round}: typed ${newest}, ${shown}`);
                 };
                 for (let i = 1; i <= 6; i++) {
                   newest = field.value = `${round}.${i}`;

@@ -1,11 +1,16 @@
+using System.Diagnostics;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace ShopPlanner.Browser.Tests.Kept;
 
-/// <summary>What is typed while the line is down is kept, sent when it stands again, and called saved only when it is stored.</summary>
+/// <summary>
+/// What is typed while the line is down is kept, sent when it stands again, and called saved only when it is stored.
+/// </summary>
 public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
     // How each route is opened; null where a page has no field. A new page is added here, or the test of coverage fails.
     private static readonly Dictionary<string, string?> Pages = new()
     {
@@ -164,10 +169,11 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
 
     private static async Task ShowsTypedAsync(IPage page, Dictionary<string, string> typed)
     {
+        var waiting = Stopwatch.StartNew();
         var lost = await LostAsync(page, typed);
-        for (var tries = 0; lost.Count > 0 && tries < 200; tries++)
+        while (lost.Count > 0 && waiting.Elapsed < Patience)
         {
-            await page.WaitForTimeoutAsync(100);
+            await Fields.DrawnAsync(page);
             lost = await LostAsync(page, typed);
         }
 
