@@ -47,19 +47,19 @@ public static class Shelves
     /// <summary>Sheets with their shelves, filled piece by piece.</summary>
     private sealed class Rows(long width, long height)
     {
-        private readonly List<(int Sheet, long Y, long Height, long Used)> _shelves = [];
+        private readonly List<(int Sheet, long Y, long Height, long Used)> shelves = [];
         private readonly List<long> used = [];
 
         public List<List<Placed>> Sheets { get; } = [];
 
         public void Add(Placed piece)
         {
-            var at = _shelves.FindIndex(shelf => piece.Dy <= shelf.Height && shelf.Used + piece.Dx <= width);
+            var at = shelves.FindIndex(shelf => piece.Dy <= shelf.Height && shelf.Used + piece.Dx <= width);
             if (at < 0)
                 at = NewShelf(piece.Dy);
-            var shelf = _shelves[at];
+            var shelf = shelves[at];
             Sheets[shelf.Sheet].Add(piece with { X = shelf.Used, Y = shelf.Y });
-            _shelves[at] = shelf with { Used = shelf.Used + piece.Dx };
+            shelves[at] = shelf with { Used = shelf.Used + piece.Dx };
         }
 
         private int NewShelf(long tall)
@@ -72,9 +72,9 @@ public static class Shelves
                 Sheets.Add([]);
             }
 
-            _shelves.Add((sheet, this.used[sheet], tall, 0));
+            shelves.Add((sheet, this.used[sheet], tall, 0));
             this.used[sheet] += tall;
-            return _shelves.Count - 1;
+            return shelves.Count - 1;
         }
     }
 }

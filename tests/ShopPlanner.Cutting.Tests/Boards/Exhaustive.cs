@@ -10,7 +10,7 @@ namespace ShopPlanner.Cutting.Tests.Boards;
 internal sealed class Exhaustive
 {
     private readonly BoardProblem problem;
-    private readonly Dictionary<string, (int Unmet, long Cost)> _known = [];
+    private readonly Dictionary<string, (int Unmet, long Cost)> solved = [];
 
     private Exhaustive(BoardProblem problem) => this.problem = problem;
 
@@ -25,7 +25,7 @@ internal sealed class Exhaustive
         if (stock == problem.Stocks.Length)
             return (left.Sum(), 0);
         var key = $"{stock}/{used}/{string.Join(',', left)}";
-        if (_known.TryGetValue(key, out var known))
+        if (solved.TryGetValue(key, out var known))
             return known;
         var best = From(stock + 1, 0, left);
         if (used < (problem.Stocks[stock].Available ?? int.MaxValue))
@@ -40,7 +40,7 @@ internal sealed class Exhaustive
             }
         }
 
-        return _known[key] = best;
+        return solved[key] = best;
     }
 
     private IEnumerable<int[]> Fillings(int[] left, int item, long room)
