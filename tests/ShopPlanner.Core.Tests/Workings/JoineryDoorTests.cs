@@ -10,11 +10,27 @@ namespace ShopPlanner.Core.Tests.Workings;
 /// <summary>Doors against worked examples of the trade and by their geometry.</summary>
 public sealed class JoineryDoorTests
 {
-    // Any length up to 2 m in sixty-fourths of an inch or tenths of a millimetre: the steps that people set.
-    private static readonly Gen<Length> Settable = Gen.OneOf(
-        Gen.Long[1, 5000].Select(n => Length.FromTicks(n * Length.TicksPerInch / 64)),
-        Gen.Long[1, 20_000].Select(n => Length.FromTicks(n * 32))
+    // Sixty-fourths of an inch or tenths of a millimetre: the steps that people set.
+    private static readonly Gen<Length> Step = Gen.Bool.Select(isInch =>
+        Length.FromTicks(isInch ? Length.TicksPerInch / 64 : Length.TicksPerMillimetre / 10)
     );
+
+    // An opening, what is kept free at each side and between, and how many share the rest.
+    private static readonly Gen<(Length Opening, Length Edge, Length Between, int Count)> Openings =
+        from step in Step
+        from count in Gen.Int[1, 9]
+        from edge in Gen.Int[0, 500]
+        from between in Gen.Int[0, 500]
+        from rest in Gen.Int[count, 20_000]
+        select (step * ((edge * 2) + (between * (count - 1)) + rest), step * edge, step * between, count);
+
+    private static readonly Gen<(Length Width, Length Stile, Length Groove, Length Room)> Frames =
+        from step in Step
+        from stile in Gen.Int[3, 1000]
+        from inside in Gen.Int[1, 20_000]
+        from groove in Gen.Int[2, stile - 1]
+        from room in Gen.Int[1, groove - 1]
+        select (step * ((stile * 2) + inside), step * stile, step * groove, step * room);
 
     public static TheoryData<string, string, string, string> Geometry() =>
         new()
@@ -121,12 +137,13 @@ public sealed class JoineryDoorTests
 
     [Fact]
     public void Doors_and_gaps_fill_the_opening_to_the_tick() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2])
-            .Sample(
-                (opening, gap, middle, leaves) =>
+        Openings
+            .Where(one => one.Count <= 2)
+            .Check(
+                one => one.Opening > (one.Edge * 2) + (one.Between * (one.Count - 1)),
+                one =>
                 {
-                    if (opening - (gap * 2) - middle <= Length.Zero)
-                        return;
+                    var (opening, gap, middle, leaves) = one;
                     var sizes = DoorSizes.Inset(Given(opening), Given(opening), leaves, Given(gap), Given(middle));
                     Assert.Equal(opening, (sizes.Width.Value * leaves) + (gap * 2) + (sizes.Middle?.Value ?? Length.Zero));
                     Assert.Equal(opening, sizes.Height.Value + (gap * 2));
@@ -138,12 +155,13 @@ public sealed class JoineryDoorTests
 
     [Fact]
     public void Doors_on_the_face_cover_it_to_the_tick() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 2])
-            .Sample(
-                (opening, overlay, gap, leaves) =>
+        Openings
+            .Where(one => one.Count <= 2)
+            .Check(
+                one => one.Opening + (one.Edge * 2) > one.Between * (one.Count - 1),
+                one =>
                 {
-                    if (opening + (overlay * 2) <= gap)
-                        return;
+                    var (opening, overlay, gap, leaves) = one;
                     var sizes = DoorSizes.Overlay(Given(opening), Given(opening), leaves, Given(overlay), Given(gap));
                     Assert.Equal(opening + (overlay * 2), (sizes.Width.Value * leaves) + (sizes.Middle?.Value ?? Length.Zero));
                     Assert.Equal(opening + (overlay * 2), sizes.Height.Value);
@@ -152,47 +170,42 @@ public sealed class JoineryDoorTests
 
     [Fact]
     public void Fronts_and_gaps_fill_the_opening_and_no_gap_is_off_by_more_than_their_rest() =>
-        Gen.Select(Settable, Settable, Settable, Gen.Int[1, 9])
-            .Sample(
-                (opening, edge, between, count) =>
-                {
-                    if (opening - (edge * 2) - (between * (count - 1)) < Length.FromTicks(count))
-                        return;
-                    var fronts = EqualFronts.Of("Front", Given(opening), count, Given(edge), Given(between));
-                    Assert.Equal(edge, fronts.Places[0]);
-                    Assert.Equal(
-                        opening - edge,
-                        fronts.Places[^1] + fronts.Each.Value + (count == 1 ? fronts.Rest : Length.Zero)
-                    );
-                    Assert.InRange(fronts.Rest.Ticks, 0, count - 1);
-                    foreach (var (one, next) in fronts.Places.Zip(fronts.Places.Skip(1)))
-                        Assert.InRange((next - one - fronts.Each.Value - between).Ticks, 0, 2);
-                }
-            );
+        Openings.Check(
+            one => one.Opening - (one.Edge * 2) - (one.Between * (one.Count - 1)) >= Length.FromTicks(one.Count),
+            one =>
+            {
+                var (opening, edge, between, count) = one;
+                var fronts = EqualFronts.Of("Front", Given(opening), count, Given(edge), Given(between));
+                Assert.Equal(edge, fronts.Places[0]);
+                Assert.Equal(opening - edge, fronts.Places[^1] + fronts.Each.Value + (count == 1 ? fronts.Rest : Length.Zero));
+                Assert.InRange(fronts.Rest.Ticks, 0, count - 1);
+                foreach (var (near, next) in fronts.Places.Zip(fronts.Places.Skip(1)))
+                    Assert.InRange((next - near - fronts.Each.Value - between).Ticks, 0, 2);
+            }
+        );
 
     [Fact]
     public void Rails_panels_and_stiles_fill_the_door() =>
-        Gen.Select(Settable, Settable, Settable, Settable)
-            .Sample(
-                (width, stile, groove, room) =>
-                {
-                    if (stile * 2 >= width || groove >= stile || room >= groove)
-                        return;
-                    var parts = FrameDoor.Of(
-                        Given(width),
-                        Given(width),
-                        Given(stile),
-                        Given(stile),
-                        Given(groove),
-                        Given(room),
-                        Given(room)
-                    );
-                    Assert.Equal(width, parts.Rail.Value + (stile * 2) - (groove * 2));
-                    Assert.Equal(width, parts.PanelWidth.Value + (room * 2) + ((stile - groove) * 2));
-                    Assert.Equal(parts.PanelWidth.Value, parts.PanelHeight.Value);
-                    Assert.Equal(parts.Rail.Value, parts.PanelWidth.Value + (room * 2));
-                }
-            );
+        Frames.Check(
+            one => one.Stile * 2 < one.Width && one.Groove < one.Stile && one.Room < one.Groove,
+            one =>
+            {
+                var (width, stile, groove, room) = one;
+                var parts = FrameDoor.Of(
+                    Given(width),
+                    Given(width),
+                    Given(stile),
+                    Given(stile),
+                    Given(groove),
+                    Given(room),
+                    Given(room)
+                );
+                Assert.Equal(width, parts.Rail.Value + (stile * 2) - (groove * 2));
+                Assert.Equal(width, parts.PanelWidth.Value + (room * 2) + ((stile - groove) * 2));
+                Assert.Equal(parts.PanelWidth.Value, parts.PanelHeight.Value);
+                Assert.Equal(parts.Rail.Value, parts.PanelWidth.Value + (room * 2));
+            }
+        );
 
     [Theory]
     [InlineData("1", 2, 2, 1)]

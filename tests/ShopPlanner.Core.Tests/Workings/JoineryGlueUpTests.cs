@@ -84,16 +84,28 @@ public sealed class JoineryGlueUpTests
                 }
             );
 
+    // A board, and what a joint takes of it.
+    private static readonly Gen<(long Board, long Lost)> Boards =
+        from lost in Gen.Long[0, 900]
+        from board in Gen.Long[Math.Max(1000, (lost * 2) + 1), 60_000]
+        select (board, lost);
+
+    // Along a joint, so far apart that the clamps can be counted.
+    private static readonly Gen<(Length Joint, Length Spacing)> Clamped =
+        from joint in Gen.Long[100, 700_000]
+        from spacing in Gen.Long[Math.Max(100, (joint + 4999) / 5000), 700_000]
+        select (Length.FromTicks(joint), Length.FromTicks(spacing));
+
     private static readonly Gen<Length> Any = Gen.Long[100, 700_000].Select(Length.FromTicks);
 
     [Fact]
     public void Strips_reach_the_width_none_is_wider_than_its_board_and_none_too_many() =>
-        Gen.Select(Any, Gen.Long[1000, 60_000], Gen.Long[0, 900], Gen.Enum<LengthUnit>())
-            .Sample(
-                (width, board, lost, unit) =>
+        Gen.Select(Any, Boards, Gen.Enum<LengthUnit>())
+            .Check(
+                one => one.Item2.Board > one.Item2.Lost * 2,
+                one =>
                 {
-                    if (board <= lost * 2)
-                        return;
+                    var (width, (board, lost), unit) = one;
                     var (wide, usable, joint) = (Given(width), Given(Length.FromTicks(board)), Given(Length.FromTicks(lost)));
                     var strips = GlueUp.Strips(wide, usable, joint);
                     var strip = GlueUp.StripWidth(wide, strips, joint, unit, usable.Value);
@@ -106,22 +118,21 @@ public sealed class JoineryGlueUpTests
 
     [Fact]
     public void Clamps_stand_no_farther_apart_than_they_may_and_the_ends_within_half_of_that() =>
-        Gen.Select(Any, Any)
-            .Sample(
-                (length, spacing) =>
-                {
-                    var clamps = GlueUp.Clamps(Given(length), Given(spacing));
-                    if (clamps.Value > 5000)
-                        return;
-                    var places = GlueUp.Places(Given(length), clamps).Value;
-                    Assert.Equal(clamps.Value, places.Length);
-                    Assert.True(places[0] * 2 <= spacing && (length - places[^1]) * 2 <= spacing + Length.FromTicks(2));
-                    Assert.All(
-                        places.Zip(places.Skip(1)),
-                        pair => Assert.InRange((pair.Second - pair.First).Ticks, 0, spacing.Ticks + 1)
-                    );
-                }
-            );
+        Clamped.Check(
+            one => one.Joint.Ticks <= one.Spacing.Ticks * 5000,
+            one =>
+            {
+                var (length, spacing) = one;
+                var clamps = GlueUp.Clamps(Given(length), Given(spacing));
+                var places = GlueUp.Places(Given(length), clamps).Value;
+                Assert.Equal(clamps.Value, places.Length);
+                Assert.True(places[0] * 2 <= spacing && (length - places[^1]) * 2 <= spacing + Length.FromTicks(2));
+                Assert.All(
+                    places.Zip(places.Skip(1)),
+                    pair => Assert.InRange((pair.Second - pair.First).Ticks, 0, spacing.Ticks + 1)
+                );
+            }
+        );
 
     [Theory]
     [InlineData("butt", 0)]

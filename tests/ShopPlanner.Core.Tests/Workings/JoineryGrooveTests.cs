@@ -55,16 +55,22 @@ public sealed class JoineryGrooveTests
         Assert.Equal(Asked.Inch(reached), Asked.Length("groove", "Width reached", given));
     }
 
-    private static readonly Gen<Length> Any = Gen.Long[200, 60_000].Select(Length.FromTicks);
+    // A blade that fills the groove, or a narrower one that still clears it in a few hundred passes.
+    private static readonly Gen<(Length Stock, Length Width, Length Blade, Length Other)> Grooves =
+        from width in Gen.Long[400, 60_000]
+        from walls in Gen.Long[1, 60_000]
+        from blade in Gen.Long[Math.Max(200, (width + 199) / 200), width]
+        from other in Gen.Long[Math.Max(200, (width + 199) / 200), width]
+        select (Length.FromTicks(width + walls), Length.FromTicks(width), Length.FromTicks(blade), Length.FromTicks(other));
 
     [Fact]
     public void Walls_and_groove_fill_the_piece_and_so_do_cheeks_and_tongue() =>
-        Gen.Select(Any, Any, Any, Gen.Long[0, 150])
-            .Sample(
-                (stock, width, blade, fit) =>
+        Gen.Select(Grooves, Gen.Long[0, 150])
+            .Check(
+                one => one.Item1.Width < one.Item1.Stock && one.Item1.Blade <= one.Item1.Width,
+                one =>
                 {
-                    if (width >= stock || blade > width)
-                        return;
+                    var ((stock, width, blade, _), fit) = one;
                     var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.FromTicks(fit)));
                     if (blade < width)
                         Assert.Equal(stock, (groove.Fence.Value * 2) + groove.Reached.Value);
@@ -76,12 +82,13 @@ public sealed class JoineryGrooveTests
 
     [Fact]
     public void Passes_clear_all_of_the_groove_and_nothing_beside_it() =>
-        Gen.Select(Any, Any, Any)
-            .Sample(
-                (stock, width, blade) =>
+        Grooves
+            .Where(one => one.Blade < one.Width)
+            .Check(
+                one => one.Width < one.Stock && one.Blade.Ticks * 200 >= one.Width.Ticks,
+                one =>
                 {
-                    if (width >= stock || blade >= width || blade.Ticks * 200 < width.Ticks)
-                        return;
+                    var (stock, width, blade, _) = one;
                     var groove = CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero));
                     // Each setting cuts from its fence on, and the same again from the other face.
                     var cuts = groove
@@ -104,23 +111,16 @@ public sealed class JoineryGrooveTests
 
     [Fact]
     public void A_wider_blade_never_wants_more_passes() =>
-        Gen.Select(Any, Any, Any, Any)
-            .Sample(
-                (stock, width, one, other) =>
-                {
-                    if (
-                        width >= stock
-                        || one > width
-                        || other > width
-                        || one.Ticks * 200 < width.Ticks
-                        || other.Ticks * 200 < width.Ticks
-                    )
-                        return;
-                    double Passes(Length blade) =>
-                        CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero)).Passes.Value;
-                    Assert.True(one <= other ? Passes(one) >= Passes(other) : Passes(one) <= Passes(other));
-                }
-            );
+        Grooves.Check(
+            pair => pair.Width < pair.Stock && pair.Blade <= pair.Width && pair.Other <= pair.Width,
+            pair =>
+            {
+                var (stock, width, one, other) = pair;
+                double Passes(Length blade) =>
+                    CentredGroove.Of(Given(stock), Given(blade), Given(width), Given(Length.Zero)).Passes.Value;
+                Assert.True(one <= other ? Passes(one) >= Passes(other) : Passes(one) <= Passes(other));
+            }
+        );
 
     [Fact]
     public void It_is_said_that_turning_the_piece_centres_the_groove_and_practice_pieces_are_proposed()
