@@ -16,6 +16,9 @@ namespace ShopPlanner.Cutting;
 /// <param name="SheetWidth">The least shorter side of a sheet's leftover, zero or more.</param>
 public sealed record KeepRule(Length? BoardLength, Length? SheetLength, Length? SheetWidth)
 {
+    /// <summary>The usual rule. Common practice: a foot of a board, a foot by half a foot of a sheet.</summary>
+    public static readonly KeepRule Usual = new(Length.FromInches(12), Length.FromInches(12), Length.FromInches(6));
+
     /// <summary>Returns the least sizes that are kept: a leftover is worth keeping when it is at least as long and as wide as one
     /// of them. Empty where none is kept.</summary>
     /// <param name="material">The material of the leftover.</param>

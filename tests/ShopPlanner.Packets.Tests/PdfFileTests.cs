@@ -67,7 +67,8 @@ public sealed class PdfFileTests
         Assert.DoesNotContain("/Subtype/Image", text, StringComparison.Ordinal);
     }
 
-    /// <summary>Counted in this process's own time, so that a busy machine does not fail it; nothing else runs beside it.</summary>
+    /// <summary>Counted in this process's own time, so that a busy machine does not fail it; nothing else runs beside
+    /// it.</summary>
     [Fact]
     public void Two_hundred_layouts_take_less_than_five_seconds()
     {

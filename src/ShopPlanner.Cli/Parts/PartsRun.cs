@@ -2,6 +2,7 @@ using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 using ShopPlanner.Cutting.Formats;
@@ -52,16 +53,7 @@ internal static class PartsRun
         return changed;
     }
 
-    // One byte above the limit is enough to see that it is too long.
-    private static DesignReading Read(Stream stream)
-    {
-        using var copy = new MemoryStream();
-        var chunk = new byte[81_920];
-        int got;
-        while (copy.Length <= DesignJson.MostBytes && (got = stream.Read(chunk)) > 0)
-            copy.Write(chunk, 0, got);
-        return DesignJson.Read(copy.GetBuffer().AsMemory(0, (int)copy.Length));
-    }
+    private static DesignReading Read(Stream stream) => DesignJson.Read(CappedReading.Take(stream, DesignJson.MostBytes));
 
     // A fault of a value that was set names the dimension alone.
     private static Fault Place(Fault fault, Dictionary<string, string> changed) =>

@@ -11,11 +11,6 @@ internal static class PieceRequest
 {
     private const double Seconds = 10;
 
-    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's
-    // bruised edge.
-    private static readonly SawSettings Saw = new(Length.FromInches(0.125m), Length.FromInches(0.5m), Length.FromInches(0.25m));
-    private static readonly KeepRule Keep = new(Length.FromInches(12), Length.FromInches(12), Length.FromInches(6));
-
     // Where the design leaves the material open (common practice).
     private static readonly Length UsualBoard = Length.FromFeet(8);
     private static readonly SheetSize UsualSheet = new(Length.FromFeet(8), Length.FromFeet(4));
@@ -26,8 +21,8 @@ internal static class PieceRequest
         var roles = Roles(piece);
         return new(
             piece.Unit,
-            Saw,
-            Keep,
+            SawSettings.Usual,
+            KeepRule.Usual,
             [.. roles.Values.Distinct().Select(Material)],
             [.. roles.Values.Distinct().SelectMany(Stock)],
             [.. piece.Parts.Select(part => Part(part, roles[part.Material.Role].Role))],

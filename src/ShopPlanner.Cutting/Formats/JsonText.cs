@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Unicode;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
@@ -10,16 +11,8 @@ internal static class JsonText
     /// <summary>The largest document looked at: 64 MB.</summary>
     public const int MostBytes = 64 * 1024 * 1024;
 
-    /// <summary>All of the stream, but no more than one byte above the limit.</summary>
-    public static ReadOnlyMemory<byte> ReadAll(Stream stream)
-    {
-        using var copy = new MemoryStream();
-        var chunk = new byte[81920];
-        int got;
-        while (copy.Length <= MostBytes && (got = stream.Read(chunk)) > 0)
-            copy.Write(chunk, 0, got);
-        return copy.GetBuffer().AsMemory(0, (int)copy.Length);
-    }
+    /// <summary>All of the stream; of a longer one enough to see that it is too long.</summary>
+    public static ReadOnlyMemory<byte> ReadAll(Stream stream) => CappedReading.Take(stream, MostBytes);
 
     /// <summary>The document, to be disposed of by the caller, or null and the fault.</summary>
     public static JsonDocument? Open(ReadOnlyMemory<byte> utf8, FaultList faults)

@@ -68,7 +68,8 @@ public static class SvgStyle
     {
         var dashes = pen.Dashes.IsEmpty ? "" : ";stroke-dasharray:" + string.Join(' ', pen.Dashes.Select(Number));
         var round = pen.Style is "keep" or "next-cut" ? ";stroke-linecap:round" : "";
-        return $".line-drawing .{pen.Style}{{fill:none;stroke:{Variable(pen.Tone)};stroke-width:{Number(pen.Width)}{dashes}{round}}}\n";
+        return ".line-drawing "
+            + $".{pen.Style}{{fill:none;stroke:{Variable(pen.Tone)};stroke-width:{Number(pen.Width)}{dashes}{round}}}\n";
     }
 
     private static string Variables(Func<Ink, string> colour) =>

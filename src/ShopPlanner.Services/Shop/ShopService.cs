@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
@@ -62,22 +63,22 @@ internal sealed class ShopService(ShopWork work) : IShopService
         };
     }
 
-    // Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter takes a sheet's
-    // bruised edge.
     private static StoredShop Defaults() =>
         new()
         {
             Unit = LengthUnit.Inch,
-            Kerf = "1/8",
-            BoardEndTrim = "1/2",
-            SheetEdgeTrim = "1/4",
-            KeepBoardLength = "12",
-            KeepSheetLength = "12",
-            KeepSheetWidth = "6",
+            Kerf = Text(SawSettings.Usual.Kerf),
+            BoardEndTrim = Text(SawSettings.Usual.BoardEndTrim),
+            SheetEdgeTrim = Text(SawSettings.Usual.SheetEdgeTrim),
+            KeepBoardLength = Text(KeepRule.Usual.BoardLength),
+            KeepSheetLength = Text(KeepRule.Usual.SheetLength),
+            KeepSheetWidth = Text(KeepRule.Usual.SheetWidth),
             Paper = PaperSize.Letter,
             CurrencySign = "$",
             PlanSeconds = 10,
         };
+
+    private static string Text(Length? length) => length is { } given ? LengthFormat.Plain(given, LengthUnit.Inch).Text : "";
 
     private static void Take(StoredShop row, ShopSettings settings)
     {

@@ -1,5 +1,6 @@
 using System.Text;
 using CsvHelper;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Csv;

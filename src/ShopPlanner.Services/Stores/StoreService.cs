@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -80,7 +80,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
         CancellationToken cancel = default
     )
     {
-        using var text = await CappedStream.TakeAsync(csv, PriceCsv.MostBytes, cancel);
+        using var text = await CappedReading.TakeAsync(csv, PriceCsv.MostBytes, cancel);
         return text is null
             ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is so long"))
             : await commands.RunAsync(

@@ -4,7 +4,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
-/// <summary>Doors and drawers at random sizes: with their gaps they fill their opening to the tick, and everything that moves has its
+/// <summary>Doors and drawers at random sizes: with their gaps they fill their opening to the tick, and everything that moves has
+/// its
 /// room.</summary>
 public sealed class DoorAndDrawerTests
 {

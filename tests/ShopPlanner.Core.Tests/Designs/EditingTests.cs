@@ -33,8 +33,7 @@ public sealed class EditingTests
         var document = DesignFiles.Read("drawer-chest");
         var before = DesignJson.Write(document.RemoveFill("bays.fills.0"));
         var filled = document.RemoveFill("bays.fills.0").AddFill("bays", kind);
-        var faults = DesignEvaluator.Evaluate(filled, NoChange).Faults;
-        Assert.All(faults, fault => Assert.StartsWith("bays.fills.0.", fault.Field, StringComparison.Ordinal));
+        Assert.Empty(DesignEvaluator.Evaluate(filled, NoChange).Faults);
         Assert.Equal(before, DesignJson.Write(filled.RemoveFill("bays.fills.0")));
     }
 
@@ -88,10 +87,7 @@ public sealed class EditingTests
     {
         var document = DesignFiles.Read("bookcase");
         foreach (var kind in DesignKinds.Frames)
-            Assert.All(
-                DesignEvaluator.Evaluate(document.WithFrame(kind.Name) with { Bays = null }, NoChange).Faults,
-                fault => Assert.StartsWith("frame", fault.Field, StringComparison.Ordinal)
-            );
+            Assert.Empty(DesignEvaluator.Evaluate(document.WithFrame(kind.Name) with { Bays = null }, NoChange).Faults);
         Assert.Empty(DesignEvaluator.Evaluate(document.WithTop("sheet-top").WithTop(null), NoChange).Faults);
     }
 }

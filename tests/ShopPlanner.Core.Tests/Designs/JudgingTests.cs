@@ -21,7 +21,8 @@ public sealed class JudgingTests
         Assert.Equal("Deflection in years", wide.Working!.Name);
     }
 
-    // Worked by hand with the beam formula of the Wood Handbook, Eq. 9-2: load 25 lb/ft² on 24 in × 11 in = 45.83 lb; I = 11 × (23/32)³ ÷ 12 = 0.3404 in⁴;
+    // Worked by hand with the beam formula of the Wood Handbook, Eq. 9-2: load 25 lb/ft² on 24 in × 11 in = 45.83 lb; I = 11 ×
+    // (23/32)³ ÷ 12 = 0.3404 in⁴;
     // 5 ÷ 384 × 45.83 × 24³ ÷ (1.80 × 10⁶ × 0.3404) = 0.01347 in, times 1.8 for creep = 0.0242 in.
     [Fact]
     public void The_sag_of_a_shelf_is_as_worked_by_hand()

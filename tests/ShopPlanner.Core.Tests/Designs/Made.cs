@@ -27,7 +27,8 @@ internal static class Made
           ],
           "frame": { "kind": "sheet-carcass", "case": "case", "let_in": "1/4 in" },
           "bays": { "fills": [ { "kind": "adjustable-shelves", "material": "case", "count": "shelves" } ] },
-          "parts": [ { "name": "Rail", "material": "rail", "length": "10 in", "along": "x", "flat": "y", "at": [ [ "1 in", "1 in", "1 in" ] ] } ],
+          "parts": [ { "name": "Rail", "material": "rail", "length": "10 in", "along": "x", "flat": "y",
+            "at": [ [ "1 in", "1 in", "1 in" ] ] } ],
           "hardware": [ { "name": "Screw", "quantity": "4 * 2" } ]
         }
         """;
@@ -40,7 +41,8 @@ internal static class Made
             {
               "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Case",
               "dimensions": [
-                { "name": "width", "value": "{{width}}" }, { "name": "depth", "value": "{{depth}}" }, { "name": "height", "value": "{{height}}" }
+                { "name": "width", "value": "{{width}}" }, { "name": "depth", "value": "{{depth}}" },
+                { "name": "height", "value": "{{height}}" }
               ],
               "materials": [
                 { "role": "case", "name": "Plywood", "form": "sheet", "thickness": "3/4" },

@@ -3,7 +3,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
-/// <summary>Designs against the stock bills of trade books: finished sizes as printed there, in inches, no allowance added.</summary>
+/// <summary>Designs against the stock bills of trade books: finished sizes as printed there, in inches, no allowance
+/// added.</summary>
 public sealed class PublishedPieceTests
 {
     [Fact]

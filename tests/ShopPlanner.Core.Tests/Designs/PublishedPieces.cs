@@ -1,11 +1,14 @@
 namespace ShopPlanner.Core.Tests.Designs;
 
-/// <summary>Pieces from trade books in the public domain, written as design documents. Sizes and counts are the books', worked out from
+/// <summary>Pieces from trade books in the public domain, written as design documents. Sizes and counts are the books', worked
+/// out from
 /// outside sizes and joints; where the book's text leaves a place to its drawing, the place is ours.</summary>
 internal static class PublishedPieces
 {
-    /// <summary>"Mission plant stand", H. H. Windsor, Mission Furniture: How to Make It, Part 1 (Popular Mechanics Company, Chicago 1909),
-    /// p. 109 (Project Gutenberg 23770). Ours: the heights of lower rails and shelf, lower rails flush with the upper ones where the book
+    /// <summary>"Mission plant stand", H. H. Windsor, Mission Furniture: How to Make It, Part 1 (Popular Mechanics Company,
+    /// Chicago 1909),
+    /// p. 109 (Project Gutenberg 23770). Ours: the heights of lower rails and shelf, lower rails flush with the upper ones where
+    /// the book
     /// sets them in by 1/8 in, and the tenons of 1/2 in, which make rails of 11 in reach between posts 10 in apart.</summary>
     public const string PlantStand = """
         {
@@ -42,9 +45,12 @@ internal static class PublishedPieces
         }
         """;
 
-    /// <summary>"A bookcase", H. H. Windsor, Mission Furniture: How to Make It, Part 2 (Popular Mechanics Company, Chicago 1910), p. 70
-    /// (Project Gutenberg 23991). Left out: the doors, their lattice, the centre piece behind them, and the cleats under the top, in place
-    /// of which our case has two stretchers. The backing is one panel here, let into both sides by 1/2 in, where the book takes twelve
+    /// <summary>"A bookcase", H. H. Windsor, Mission Furniture: How to Make It, Part 2 (Popular Mechanics Company, Chicago 1910),
+    /// p. 70
+    /// (Project Gutenberg 23991). Left out: the doors, their lattice, the centre piece behind them, and the cleats under the top,
+    /// in place
+    /// of which our case has two stretchers. The backing is one panel here, let into both sides by 1/2 in, where the book takes
+    /// twelve
     /// boards; the shelves stand back 1 5/8 in for the doors, and have 1/4 in of room at their ends.</summary>
     public const string Bookcase = """
         {

@@ -2,7 +2,8 @@ using CsCheck;
 
 namespace ShopPlanner.Core.Tests.Workings;
 
-/// <summary>Properties over generated cases: each case must be one that counts, and enough of them must have been tried.</summary>
+/// <summary>Properties over generated cases: each case must be one that counts, and enough of them must have been
+/// tried.</summary>
 internal static class Cases
 {
     private const int Fewest = 100;

@@ -5,7 +5,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Workings;
 
-/// <summary>Sag against the Architectural Woodwork Standards (2009), the Wood Handbook's beam formulas and worked figures.</summary>
+/// <summary>Sag against the Architectural Woodwork Standards (2009), the Wood Handbook's beam formulas and worked
+/// figures.</summary>
 public sealed class ShelfTests
 {
     [Theory]

@@ -8,7 +8,8 @@ namespace ShopPlanner.Core.Tests.Workings;
 /// <summary>Moisture, movement and weight against the Wood Handbook (FPL-GTR-190) and what quotes it.</summary>
 public sealed class WoodTests
 {
-    /// <summary>Equilibrium moisture by Eq. 4-5, which Table 4-2 was calculated from; rows of °F, columns 20, 30 … 90 % humidity.</summary>
+    /// <summary>Equilibrium moisture by Eq. 4-5, which Table 4-2 was calculated from; rows of °F, columns 20, 30 … 90 %
+    /// humidity.</summary>
     public static TheoryData<int, double[]> Equilibria =>
         new()
         {
@@ -89,7 +90,8 @@ public sealed class WoodTests
         Assert.True(Math.Abs(change - inches) < 0.0021, $"{source}: {change}");
     }
 
-    /// <summary>The table of coefficients follows from the table of shrinkage: C = S / (3000 − 20 S); sycamore and the two oaks, which
+    /// <summary>The table of coefficients follows from the table of shrinkage: C = S / (3000 − 20 S); sycamore and the two oaks,
+    /// which
     /// join several species, are the handbook's own exceptions.</summary>
     public static TheoryData<string> TabulatedWoods =>
         [

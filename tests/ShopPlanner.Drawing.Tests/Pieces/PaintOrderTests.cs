@@ -10,7 +10,8 @@ using Solid = ShopPlanner.Core.Designs.Model.Box;
 namespace ShopPlanner.Drawing.Tests.Pieces;
 
 /// <summary>
-/// Hidden lines disappear since a nearer part is painted later. Checked against rays: two boxes that one line of sight meets are painted
+/// Hidden lines disappear since a nearer part is painted later. Checked against rays: two boxes that one line of sight meets are
+/// painted
 /// in the order in which it meets them, the farther first.
 /// </summary>
 public sealed class PaintOrderTests
@@ -58,7 +59,8 @@ public sealed class PaintOrderTests
         Assert.True(order.IndexOf(back) < order.IndexOf(door));
     }
 
-    // A line of sight runs to the front, the right and above alike; how far along it the box is left again, if it is met well inside.
+    // A line of sight runs to the front, the right and above alike; how far along it the box is left again, if it is met well
+    // inside.
     private static double? Meets(Solid box, double x, double y, double z)
     {
         double Mm(Length length) => (double)length.Ticks / Length.TicksPerMillimetre;
@@ -67,7 +69,8 @@ public sealed class PaintOrderTests
         return leave - enter > 0.5 ? leave : null;
     }
 
-    // A cube split again and again along planes: boxes that never lie over one another in a circle. Some are taken out, so that one sees in.
+    // A cube split again and again along planes: boxes that never lie over one another in a circle. Some are taken out, so that
+    // one sees in.
     private static List<Solid> Split(Random chance, int boxes)
     {
         var edge = Length.FromMillimetres(1000);

@@ -159,7 +159,8 @@ public sealed class PieceDrawingTests
         );
         Assert.True(
             File.Exists(kept) && File.ReadAllText(kept).ReplaceLineEndings("\n") == svg.ReplaceLineEndings("\n"),
-            $"{design}, {view} is drawn otherwise than it was looked at: set {Folder} to a folder, look at what is written there, and copy it to {kept} where it is right"
+            $"{design}, {view} is drawn otherwise than it was looked at: set {Folder} to a folder, look at what is written "
+                + $"there, and copy it to {kept} where it is right"
         );
     }
 

@@ -10,8 +10,6 @@ namespace ShopPlanner.Core.Designs.Export;
 /// <c>'</c> before it.</summary>
 public static class PartsCsv
 {
-    private const string FormulaStarts = "=+-@\t\r";
-
     private static readonly string[] Heading =
     [
         "mark",
@@ -55,10 +53,8 @@ public static class PartsCsv
         ];
     }
 
-    private static string Line(string[] cells) => string.Join(',', cells.Select(cell => Quoted(Guarded(cell)))) + "\r\n";
-
-    private static string Guarded(string cell) =>
-        cell.Length > 0 && FormulaStarts.Contains(cell[0], StringComparison.Ordinal) ? "'" + cell : cell;
+    private static string Line(string[] cells) =>
+        string.Join(',', cells.Select(cell => Quoted(FormulaGuard.Quote(cell)))) + "\r\n";
 
     private static string Quoted(string cell) =>
         cell.AsSpan().ContainsAny(",\"\r\n") ? "\"" + cell.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"" : cell;
