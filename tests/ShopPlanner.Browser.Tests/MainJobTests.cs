@@ -61,7 +61,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
               copied.setData("text/plain", "\tLeg\tPine 1x3\t34 1/2\t\t4\n".repeat(100000));
               document.querySelector("input[data-col='Mark']")
                 .dispatchEvent(new ClipboardEvent("paste", { clipboardData: copied, bubbles: true, cancelable: true }));
-              return document.querySelector("[role=alert]") !== null;
+              return document.querySelector("main [role=alert]") !== null;
             }
             """,
             null,

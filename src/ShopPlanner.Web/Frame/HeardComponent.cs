@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Components;
 namespace ShopPlanner.Web.Frame;
 
 /// <summary>
-/// A component that is called from outside the page's own events: by a script, an event of a service, the address. Nobody waits for
-/// such a call, so a failure in it is handed to the page (<see cref="Mishap"/>), which shows it.
+/// A component that is called from outside the page's own events: by a script, an event of a service, the address. Nobody waits
+/// for such a call, so a failure in it is handed to the page (<see cref="Mishap"/>), which shows it.
 /// </summary>
 public abstract class HeardComponent : ComponentBase
 {

@@ -17,7 +17,7 @@ internal sealed class KnownHosts(WebSettings settings, LanAddresses lan)
         && uri.PathAndQuery == "/"
         && uri.UserInfo.Length == 0;
 
-    /// <summary>True when the Host header names this computer.</summary>
+    /// <summary>Whether the Host header names this computer.</summary>
     public bool Knows(HostString host)
     {
         if (!host.HasValue)

@@ -27,10 +27,11 @@ internal sealed class SecurityHeaders(RequestDelegate next)
     }
 
     // A page names its base address ('/'), so that addresses in it hold at any depth: base-uri is the server itself, not none.
-    // Style sheets come from the server alone. Style attributes are allowed: swatches and bays are drawn by them, and the component
-    // library places its pop-ups and fades its notes so. An attribute styles one element and reaches no other address than img-src
-    // allows.
+    // Style sheets come from the server alone. Style attributes are allowed: swatches and bays are drawn by them, and the
+    // component library places its pop-ups and fades its notes so. An attribute styles one element and reaches no other address
+    // than img-src allows.
     private static string Policy(string nonce) =>
         $"default-src 'self'; script-src 'self' 'nonce-{nonce}'; style-src 'self'; style-src-attr 'unsafe-inline'; "
-        + "img-src 'self' data:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'; connect-src 'self'";
+        + "img-src 'self' data:; object-src 'none'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'; "
+        + "connect-src 'self'";
 }

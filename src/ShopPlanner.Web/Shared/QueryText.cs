@@ -6,7 +6,7 @@ namespace ShopPlanner.Web.Shared;
 /// typed, shortened and sent on, and the page behind it is still the right one.</summary>
 public static class QueryText
 {
-    /// <summary>True for <c>true</c> and for the name alone.</summary>
+    /// <summary>Returns whether the text is <c>true</c>, or a name without a value.</summary>
     public static bool Flag(string? text) =>
         text is not null && (text.Length == 0 || (bool.TryParse(text, out var flag) && flag));
 

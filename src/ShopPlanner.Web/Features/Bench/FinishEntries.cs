@@ -14,7 +14,7 @@ public sealed class FinishEntries
     /// <summary>The board or sheet.</summary>
     public int Number { get; set; }
 
-    /// <summary>True where every cut was made; false where those not ticked stay uncut.</summary>
+    /// <summary>Whether every cut was made; false where those not ticked stay uncut.</summary>
     public bool AllCutsMade { get; set; }
 
     /// <summary>The leftovers.</summary>
@@ -107,7 +107,7 @@ public sealed class LeftoverEntry
     /// <summary>False when it goes to the broom.</summary>
     public bool Keep { get; set; }
 
-    /// <summary>True where it would be swept up, unless somebody thinks better of it.</summary>
+    /// <summary>Whether it would be swept up, unless somebody thinks better of it.</summary>
     public bool IsForTheBroom { get; set; }
 
     /// <summary>Reads a row of the form.</summary>

@@ -35,7 +35,7 @@ public sealed class IdeaDraft
     /// <summary>What came out, or last came out; null where nothing did yet.</summary>
     public Piece? Piece { get; private set; }
 
-    /// <summary>True where <see cref="Piece"/> belongs to what was set before.</summary>
+    /// <summary>Whether <see cref="Piece"/> belongs to what was set before.</summary>
     public bool IsStale { get; private set; }
 
     /// <summary>What is wrong with what is set.</summary>

@@ -25,13 +25,13 @@ public sealed class IdeaSaving
     /// <summary>As it was stored last.</summary>
     public IdeaView Stored { get; private set; }
 
-    /// <summary>Told when it could not be saved.</summary>
+    /// <summary>Raised when it could not be saved.</summary>
     public Action<ImmutableArray<Fault>> Refused { get; init; } = _ => { };
 
-    /// <summary>Told when a save that was put off is done.</summary>
+    /// <summary>Raised when a save that was put off is done.</summary>
     public Action Changed { get; init; } = () => { };
 
-    /// <summary>True while something is not stored.</summary>
+    /// <summary>Whether something is not stored.</summary>
     public bool IsOpen => title is not null || !running.IsCompleted;
 
     /// <summary>Notes a change and saves it when no other follows.</summary>

@@ -9,7 +9,7 @@ namespace ShopPlanner.Web.Features.Idea;
 /// <param name="Unit">Of the design.</param>
 public sealed record SliderScale(DimensionRange Range, LengthUnit Unit)
 {
-    /// <summary>True where it has both limits and there is something between them.</summary>
+    /// <summary>Whether it has both limits and there is something between them.</summary>
     public bool IsUsable => Range is { Least: not null, Most: not null } && Most > Least;
 
     /// <summary>First step.</summary>

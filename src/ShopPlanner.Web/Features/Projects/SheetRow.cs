@@ -21,16 +21,16 @@ public sealed class SheetRow(Guid id)
     /// <summary>What another device put there while this one typed; null when there is no conflict.</summary>
     public PartRow? Theirs { get; private set; }
 
-    /// <summary>True when another device took the row out while this one typed.</summary>
+    /// <summary>Whether another device took the row out while this one typed.</summary>
     public bool IsGone { get; private set; }
 
-    /// <summary>True while there is something to save.</summary>
+    /// <summary>Whether there is something to save.</summary>
     public bool IsDirty { get; private set; }
 
     /// <summary>Rises with every change, so that rows that did not change are not drawn again.</summary>
     public int Stamp { get; private set; }
 
-    /// <summary>True for a row with nothing in it.</summary>
+    /// <summary>Whether the row has nothing in it.</summary>
     public bool IsBlank => Texts == Empty with { Id = Id, CanTurn = Texts.CanTurn };
 
     /// <summary>What is wrong with what is stored; nothing while newer typing waits to be saved.</summary>
@@ -70,7 +70,7 @@ public sealed class SheetRow(Guid id)
     /// <summary>Sees that the row is drawn again.</summary>
     public void Touch() => Stamp++;
 
-    /// <summary>True while a person must choose between two values.</summary>
+    /// <summary>Whether a person must choose between two values.</summary>
     public bool IsContested => Theirs is not null || IsGone;
 
     /// <summary>Takes typing in.</summary>

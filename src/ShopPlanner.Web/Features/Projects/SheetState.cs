@@ -26,7 +26,7 @@ public sealed class SheetState(IPartService parts, Guid project)
     private PartSheet? sheet;
     private Task? pump;
 
-    /// <summary>Told when something to show changed while a save was under way.</summary>
+    /// <summary>Raised when something to show changed while a save was under way.</summary>
     public Action? Changed { get; init; }
 
     /// <summary>The rows, the empty last one among them.</summary>

@@ -50,7 +50,7 @@ public sealed class WorkingDraft
     /// <summary>What came out, or last came out; null where nothing did yet.</summary>
     public Answer? Answer { get; private set; }
 
-    /// <summary>True where <see cref="Answer"/> belongs to what was typed before.</summary>
+    /// <summary>Whether <see cref="Answer"/> belongs to what was typed before.</summary>
     public bool IsStale { get; private set; }
 
     /// <summary>What is wrong with what is typed.</summary>
