@@ -1,6 +1,5 @@
 using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
-using ShopPlanner.Web.Features;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;

@@ -24,6 +24,9 @@ public sealed class ArrowTests
         ["MudBlazor"] = "Web",
     };
 
+    /// <summary>All projects of the program.</summary>
+    public static IEnumerable<string> Rooms => Allowed.Keys;
+
     public static TheoryData<string> SourceProjects() =>
         [.. Repository.Projects().Where(path => path.StartsWith(Path.Combine(Repository.Root, "src"), StringComparison.Ordinal))];
 

@@ -7,6 +7,8 @@ namespace ShopPlanner.Architecture.Tests;
 public sealed partial class UpkeepTests
 {
     private const int MostLines = 300;
+    private const int WidestLine = 130;
+    private const int MostWideLines = 5;
 
     [Fact]
     public void Versions_are_stated_in_one_place() =>
@@ -52,6 +54,19 @@ public sealed partial class UpkeepTests
             code.Where(path => File.ReadLines(path).Count() > MostLines)
                 .Select(path => Path.GetRelativePath(Repository.Root, path))
         );
+    }
+
+    // A pattern or a rule of a style sheet that cannot be broken may be longer.
+    [Fact]
+    public void A_line_fits_beside_another_on_a_screen()
+    {
+        var code = new[] { "*.cs", "*.razor", "*.css", "*.js" }
+            .SelectMany(pattern => Repository.Files(pattern, "src", "wwwroot-assets"))
+            .Where(path => !path.Contains("Migrations", StringComparison.Ordinal));
+        var wide = code.SelectMany(path =>
+            File.ReadLines(path).Where(line => line.Length > WidestLine).Select(_ => Path.GetRelativePath(Repository.Root, path))
+        );
+        Assert.InRange(wide.Count(), 0, MostWideLines);
     }
 
     [Fact]

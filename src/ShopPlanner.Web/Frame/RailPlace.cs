@@ -1,3 +1,5 @@
+using ShopPlanner.Web.Shared;
+
 namespace ShopPlanner.Web.Frame;
 
 /// <summary>A place that the rail leads to.</summary>

@@ -1,6 +1,7 @@
 using System.Net;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Bench;
 

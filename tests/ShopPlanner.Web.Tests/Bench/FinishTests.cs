@@ -2,6 +2,7 @@ using System.Net;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Bench;
 

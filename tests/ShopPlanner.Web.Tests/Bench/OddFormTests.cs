@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Bench;
 

@@ -1,4 +1,5 @@
 using System.Net;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Bench;
 

@@ -4,6 +4,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Home;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Home;
 

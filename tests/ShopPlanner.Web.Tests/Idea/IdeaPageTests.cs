@@ -10,6 +10,7 @@ using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Idea;
 

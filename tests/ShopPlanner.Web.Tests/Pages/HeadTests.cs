@@ -3,6 +3,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Pages;
 

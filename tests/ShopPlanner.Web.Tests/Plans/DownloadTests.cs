@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Plans;
 

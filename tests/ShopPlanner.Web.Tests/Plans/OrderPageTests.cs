@@ -6,6 +6,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Plans;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Plans;
 

@@ -3,6 +3,7 @@ using System.Net;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Security;
 

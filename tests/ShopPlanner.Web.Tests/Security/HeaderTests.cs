@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Security;
 

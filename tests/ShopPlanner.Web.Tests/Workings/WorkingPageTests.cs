@@ -10,6 +10,7 @@ using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Workings;
 using ShopPlanner.Web.Features.Workings;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Workings;
 

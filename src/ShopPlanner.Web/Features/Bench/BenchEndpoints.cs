@@ -6,6 +6,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Bench;
 

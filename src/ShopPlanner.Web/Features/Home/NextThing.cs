@@ -1,5 +1,6 @@
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Home;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.WebUtilities;
 using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Workings;
 

@@ -6,7 +6,7 @@ using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Security;
 using ShopPlanner.Web.Shared;
 
-namespace ShopPlanner.Web.Features;
+namespace ShopPlanner.Web;
 
 /// <summary>Pages and what they need.</summary>
 internal static class PagesSetup

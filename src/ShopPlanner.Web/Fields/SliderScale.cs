@@ -2,7 +2,7 @@ using System.Globalization;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Measures;
 
-namespace ShopPlanner.Web.Features.Idea;
+namespace ShopPlanner.Web.Fields;
 
 /// <summary>The steps of a dimension's slider: sixteenths of an inch, millimetres, or ones.</summary>
 /// <param name="Range">The dimension.</param>

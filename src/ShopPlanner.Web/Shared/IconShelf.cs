@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using Microsoft.AspNetCore.Components;
 
-namespace ShopPlanner.Web.Look;
+namespace ShopPlanner.Web.Shared;
 
 /// <summary>The drawings of <c>assets/icons</c>, set into pages so that they take the ink of the text beside them.</summary>
 internal sealed class IconShelf(IWebHostEnvironment host)

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.WebUtilities;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 
-namespace ShopPlanner.Web;
+namespace ShopPlanner.Web.Shared;
 
 /// <summary>
 /// Every address inside the program. What a person sees is in the address; pages are found by these and no other way.
