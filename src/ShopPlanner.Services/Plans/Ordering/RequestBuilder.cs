@@ -79,7 +79,20 @@ internal sealed class RequestBuilder
                     "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"
                 )
             );
-        var request = new CutRequest(
+        var request = Request(taken, unit, materials, stock);
+        var wrong = request.Check();
+        return wrong.Length > 0
+            ? Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))))
+            : new PlanDraft(order, request, Basis(projects, materials, stock), [.. leftOut]) { CutAlready = cutAlready };
+    }
+
+    private CutRequest Request(
+        (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) taken,
+        LengthUnit unit,
+        List<StoredMaterial> materials,
+        RequestStock stock
+    ) =>
+        new(
             unit,
             taken.Saw,
             taken.Keep,
@@ -92,10 +105,9 @@ internal sealed class RequestBuilder
             Store = RequestStock.StoreCuts(order, shop, materials.Select(material => material.Id).ToHashSet()),
             Carry = taken.Carry,
         };
-        var wrong = request.Check();
-        if (wrong.Length > 0)
-            return Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))));
-        var basis = new PlanBasis(
+
+    private PlanBasis Basis(List<StoredProject> projects, List<StoredMaterial> materials, RequestStock stock) =>
+        new(
             string.Join(", ", projects.Select(project => project.Name)),
             stock.Names,
             partNames.ToImmutable(),
@@ -108,8 +120,6 @@ internal sealed class RequestBuilder
         {
             CutBefore = cutBefore.ToImmutable(),
         };
-        return new PlanDraft(order, request, basis, [.. leftOut]) { CutAlready = cutAlready };
-    }
 
     // The rules count parts from nought; people know them by their marks.
     private string Named(string field) =>
