@@ -62,7 +62,9 @@ public sealed partial class UpkeepTests
     {
         var code = new[] { "*.cs", "*.razor", "*.css", "*.js" }
             .SelectMany(pattern => Repository.Files(pattern, "src", "wwwroot-assets"))
-            .Where(path => !path.Contains("Migrations", StringComparison.Ordinal));
+            .Where(path =>
+                !path.Contains("Migrations", StringComparison.Ordinal) && !path.Contains(".min.", StringComparison.Ordinal)
+            );
         var wide = code.SelectMany(path =>
             File.ReadLines(path).Where(line => line.Length > WidestLine).Select(_ => Path.GetRelativePath(Repository.Root, path))
         );

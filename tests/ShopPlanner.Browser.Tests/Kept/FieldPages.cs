@@ -9,7 +9,7 @@ internal static class FieldPages
     /// <summary>The addresses of all pages, with their parameters open.</summary>
     public static IReadOnlyList<string> Routes { get; } =
     [
-        .. typeof(ShopPlanner.Web.Links)
+        .. typeof(ShopPlanner.Web.Shared.Links)
             .Assembly.GetTypes()
             .SelectMany(page => page.GetCustomAttributes<RouteAttribute>())
             .Select(route => route.Template)
