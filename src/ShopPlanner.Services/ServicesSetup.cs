@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
@@ -66,7 +67,10 @@ public static class ServicesSetup
     {
         services.AddSingleton(options);
         services.AddSingleton(new DataFolder(options.DataFolder));
-        services.AddSingleton(p => new ShopContextFactory(p.GetRequiredService<DataFolder>().Database));
+        services.AddSingleton(p => new ShopContextFactory(
+            p.GetRequiredService<DataFolder>().Database,
+            p.GetServices<IInterceptor>()
+        ));
         services.AddSingleton<IDbContextFactory<ShopContext>>(p => p.GetRequiredService<ShopContextFactory>());
         services.AddSingleton<ShopWork>();
         services.AddSingleton<ShopCommands>();

@@ -9,6 +9,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["growth"] = GrowthCommand.Run,
     ["sidebyside"] = SideBySideCommand.Run,
     ["designs"] = DesignsCommand.Run,
+    ["shop"] = ShopCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

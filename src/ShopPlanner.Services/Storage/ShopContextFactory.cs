@@ -1,6 +1,7 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Design;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace ShopPlanner.Services.Storage;
 
@@ -10,12 +11,14 @@ internal sealed class ShopContextFactory : IDbContextFactory<ShopContext>
     private readonly DbContextOptions<ShopContext> options;
     private readonly string connectionString;
 
-    public ShopContextFactory(string file)
+    /// <param name="file">The database file.</param>
+    /// <param name="interceptors">What else is told of each command, besides what this program does itself.</param>
+    public ShopContextFactory(string file, params IEnumerable<IInterceptor> interceptors)
     {
         connectionString = new SqliteConnectionStringBuilder { DataSource = file, ForeignKeys = true }.ToString();
         options = new DbContextOptionsBuilder<ShopContext>()
             .UseSqlite(connectionString)
-            .AddInterceptors(new PragmaInterceptor())
+            .AddInterceptors([new PragmaInterceptor(), .. interceptors])
             .Options;
     }
 

@@ -1,0 +1,47 @@
+using System.Data.Common;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+
+namespace ShopPlanner.Benchmarks;
+
+/// <summary>Counts the commands sent to the database. Beginning and ending a transaction, and what is set on a connection when it
+/// is opened, are not among them.</summary>
+internal sealed class CommandCounter : DbCommandInterceptor
+{
+    private int _commands;
+
+    /// <summary>Returns the commands since the last call.</summary>
+    public int Take() => Interlocked.Exchange(ref _commands, 0);
+
+    public override InterceptionResult<DbDataReader> ReaderExecuting(
+        DbCommand command,
+        CommandEventData eventData,
+        InterceptionResult<DbDataReader> result
+    ) => Count(result);
+
+    public override ValueTask<InterceptionResult<DbDataReader>> ReaderExecutingAsync(
+        DbCommand command,
+        CommandEventData eventData,
+        InterceptionResult<DbDataReader> result,
+        CancellationToken cancellationToken = default
+    ) => ValueTask.FromResult(Count(result));
+
+    public override ValueTask<InterceptionResult<int>> NonQueryExecutingAsync(
+        DbCommand command,
+        CommandEventData eventData,
+        InterceptionResult<int> result,
+        CancellationToken cancellationToken = default
+    ) => ValueTask.FromResult(Count(result));
+
+    public override ValueTask<InterceptionResult<object>> ScalarExecutingAsync(
+        DbCommand command,
+        CommandEventData eventData,
+        InterceptionResult<object> result,
+        CancellationToken cancellationToken = default
+    ) => ValueTask.FromResult(Count(result));
+
+    private T Count<T>(T result)
+    {
+        Interlocked.Increment(ref _commands);
+        return result;
+    }
+}
