@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Stock;
@@ -163,7 +164,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
     )
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
-        var (now, refusal) = await FindAsync<StockPiece>(db, id, version, cancel);
+        var (now, refusal) = await FindAsync<StockPiece>(db, id, version, unit, cancel);
         if (now is null)
             return refusal!;
         var faults = TextFaults("Note", typed.Note, device);
@@ -194,7 +195,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         CancellationToken cancel
     )
     {
-        var (now, refusal) = await FindAsync<Done>(db, id, version, cancel);
+        var (now, refusal) = await FindAsync<Done>(db, id, version, null, cancel);
         if (now is null)
             return refusal!;
         var faults = TextFaults("Reason", reason, device);
@@ -235,10 +236,12 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         return Done.Value;
     }
 
+    // What stands there is told in the unit given, else in the shop's.
     private static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(
         ShopContext db,
         Guid id,
         int version,
+        LengthUnit? unit,
         CancellationToken cancel
     )
         where T : class
@@ -248,7 +251,8 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             return (null, Outcome.Missing<T>(now?.Piece.Tag ?? "piece"));
         if (now.Piece.Version == version)
             return (now, null);
-        var stands = $"{now.Length.ToInches():0.###} × {now.Width.ToInches():0.###} in";
+        var told = unit ?? (await ShopService.ReadAsync(db, cancel)).Unit;
+        var stands = $"{LengthFormat.WithUnit(now.Length, told)} × {LengthFormat.WithUnit(now.Width, told)}";
         return (
             null,
             Outcome.Conflict<T>(new Fault(now.Piece.Tag, stands, "stands there now: another device changed the piece since"))

@@ -105,6 +105,30 @@ public sealed class StockTests : IAsyncLifetime
         );
     }
 
+    [Theory]
+    [InlineData(LengthUnit.Inch, "19″ × 2 ½″")]
+    [InlineData(LengthUnit.Millimetre, "482.6 mm × 63.5 mm")]
+    public async Task A_conflict_tells_what_stands_there_in_the_unit_asked_in(LengthUnit unit, string stands)
+    {
+        var piece = (await AddAsync(Some.Offcut("20"))).Single();
+        await shop.Stock.CorrectAsync(piece.Id, piece.Version, "19", "", "", Some.Inch, Some.Device, TestShop.Cancel);
+        var outcome = await shop.Stock.CorrectAsync(piece.Id, piece.Version, "18", "", "", unit, Some.Device, TestShop.Cancel);
+        Assert.Equal(stands, outcome.Faults.Single().Value);
+    }
+
+    [Theory]
+    [InlineData(LengthUnit.Inch, "19″ × 2 ½″")]
+    [InlineData(LengthUnit.Millimetre, "482.6 mm × 63.5 mm")]
+    public async Task A_conflict_in_throwing_away_tells_it_in_the_shops_unit(LengthUnit unit, string stands)
+    {
+        var settings = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.True((await shop.Shop.SaveAsync(settings with { Unit = unit }, TestShop.Cancel)).Ok);
+        var piece = (await AddAsync(Some.Offcut("20"))).Single();
+        await shop.Stock.CorrectAsync(piece.Id, piece.Version, "19", "", "", Some.Inch, Some.Device, TestShop.Cancel);
+        var outcome = await shop.Stock.DiscardAsync(piece.Id, piece.Version, "", Some.Device, TestShop.Cancel);
+        Assert.Equal(stands, outcome.Faults.Single().Value);
+    }
+
     [Fact]
     public async Task A_piece_that_is_gone_is_missing()
     {
