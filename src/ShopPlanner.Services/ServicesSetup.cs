@@ -46,6 +46,7 @@ public static class ServicesSetup
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IBenchService, BenchService>();
         services.AddSingleton<BenchCommands>();
+        services.AddSingleton<CutTicks>();
         AddPlanning(services);
         return services;
     }

@@ -1,3 +1,4 @@
+using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -19,9 +20,9 @@ internal sealed class PlannedShop(TestShop shop, ProjectView project, StoreView 
     public static CancellationToken Cancel => TestShop.Cancel;
 
     /// <summary>Three legs of 30 in; boards of 96 in at 6.48.</summary>
-    public static async Task<PlannedShop> OpenAsync(string? folder = null)
+    public static async Task<PlannedShop> OpenAsync(string? folder = null, Action<IServiceCollection>? change = null)
     {
-        var shop = await TestShop.OpenAsync(folder: folder);
+        var shop = await TestShop.OpenAsync(folder: folder, change: change);
         var project = await Some.ProjectAsync(shop);
         await shop.Parts.SaveAsync(project.Id, [Some.New(Some.Part("30", "A", "3"))], Cancel);
         return new PlannedShop(shop, project, await Some.StoreAsync(shop, Some.Price()));

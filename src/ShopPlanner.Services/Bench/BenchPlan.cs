@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -23,17 +22,7 @@ internal sealed class BenchPlan
         await db.Plans.FindAsync([id], cancel) is { } stored ? new BenchPlan(stored) : null;
 
     /// <summary>Null when there is such a board or sheet to work on.</summary>
-    public Outcome<BenchView>? Refuse(int layout, int copy)
-    {
-        if (stored.State == PlanState.Withdrawn)
-            return Outcome.Faulty<BenchView>(Fault.Of("plan", stored.Name, "was given up: take it back before cutting"));
-        if (layout < 0 || layout >= Record.Plan.Layouts.Length)
-            return Outcome.Faulty<BenchView>(new Fault("layout", $"{layout}", "is no layout of this plan"));
-        var copies = Record.Plan.Layouts[layout].Copies;
-        return copy < 1 || copy > copies
-            ? Outcome.Faulty<BenchView>(new Fault("copy", $"{copy}", $"is not from 1 to {copies}"))
-            : null;
-    }
+    public Fault? Refuse(int layout, int copy) => BenchRules.Refuse(stored, Record.Plan, layout, copy);
 
     public CutStock StockOf(int layout) => Request.Stock.Single(stock => stock.Id == Record.Plan.Layouts[layout].Stock);
 
@@ -48,33 +37,28 @@ internal sealed class BenchPlan
     {
         var finished = await db.Finishes.CountAsync(f => f.PlanId == stored.Id && f.Standing, cancel);
         var begun = finished > 0 || await db.Cuts.AnyAsync(cut => cut.PlanId == stored.Id && cut.Made, cancel);
-        stored.State =
-            finished > 0 && finished == stored.Stocks ? PlanState.Cut
-            : begun ? PlanState.Cutting
-            : PlanState.Ready;
+        stored.State = BenchRules.StateOf(stored, finished, begun);
     }
 
-    /// <summary>Sets a tick.</summary>
-    public async Task TickAsync(
-        ShopContext db,
-        (int Layout, int Copy, int Cut) at,
-        bool made,
-        string device,
-        DateTime when,
-        CancellationToken cancel
-    )
+    /// <summary>Ticks every cut of a board or sheet.</summary>
+    public async Task TickAllAsync(ShopContext db, int layout, int copy, string device, DateTime when, CancellationToken cancel)
     {
-        var tick =
-            await db.Cuts.FindAsync([stored.Id, at.Layout, at.Copy, at.Cut], cancel)
-            ?? db.Cuts.Add(
-                new StoredCut
-                {
-                    PlanId = stored.Id,
-                    Layout = at.Layout,
-                    Copy = at.Copy,
-                    Cut = at.Cut,
-                }
-            ).Entity;
-        (tick.Made, tick.Device, tick.WhenUtc) = (made, device, when);
+        var ticks = await db
+            .Cuts.Where(cut => cut.PlanId == stored.Id && cut.Layout == layout && cut.Copy == copy)
+            .ToDictionaryAsync(cut => cut.Cut, cancel);
+        foreach (var cut in Record.Plan.Layouts[layout].Cuts)
+        {
+            if (!ticks.TryGetValue(cut.N, out var tick))
+                db.Cuts.Add(
+                    tick = new StoredCut
+                    {
+                        PlanId = stored.Id,
+                        Layout = layout,
+                        Copy = copy,
+                        Cut = cut.N,
+                    }
+                );
+            (tick.Made, tick.Device, tick.WhenUtc) = (true, device, when);
+        }
     }
 }

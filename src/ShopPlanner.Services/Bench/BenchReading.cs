@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Storage;
@@ -37,6 +38,18 @@ internal static class BenchReading
                 ),
             ]
         );
+    }
+
+    /// <summary>Returns where a board or sheet stands, from the plan's own document alone.</summary>
+    public static async Task<BenchPlace?> FindPlaceAsync(ShopContext db, Guid planId, int number, CancellationToken cancel)
+    {
+        var document = await db.Plans.Where(plan => plan.Id == planId).Select(plan => plan.PlanJson).SingleOrDefaultAsync(cancel);
+        if (document is null)
+            return null;
+        return ShopJson
+            .Read<CutPlan>(document)
+            .Layouts.SelectMany((layout, index) => Enumerable.Range(1, layout.Copies).Select(copy => new BenchPlace(index, copy)))
+            .ElementAtOrDefault(number - 1);
     }
 
     // Finished boards and sheets with what went into the bin.

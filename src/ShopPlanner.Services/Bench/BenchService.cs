@@ -1,15 +1,17 @@
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench;
 
-internal sealed class BenchService(ShopWork work, BenchCommands commands, TimeProvider clock) : IBenchService
+internal sealed class BenchService(ShopWork work, BenchCommands commands, CutTicks ticks, TimeProvider clock) : IBenchService
 {
     public Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default) =>
         work.ReadAsync(db => BenchReading.FindAsync(db, planId, cancel), cancel);
 
-    public Task<Outcome<BenchView>> SetCutAsync(
+    public Task<BenchPlace?> FindAsync(Guid planId, int number, CancellationToken cancel = default) =>
+        work.ReadAsync(db => BenchReading.FindPlaceAsync(db, planId, number, cancel), cancel);
+
+    public Task<Outcome<Done>> SetCutAsync(
         Guid planId,
         int layout,
         int copy,
@@ -18,15 +20,7 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
         string device,
         CommandId command,
         CancellationToken cancel = default
-    ) =>
-        commands.RunAsync(
-            command,
-            $"cut {planId} {layout} {copy} {cut} {made}",
-            planId,
-            async (db, plan) =>
-                Refuse(plan, layout, copy, device) ?? await SetCutAsync(db, plan, (layout, copy, cut), made, device, cancel),
-            cancel
-        );
+    ) => ticks.RunAsync(new CutTick(planId, layout, copy, cut, made, device), command, cancel);
 
     public Task<Outcome<BenchView>> FinishAsync(
         Guid planId,
@@ -64,27 +58,8 @@ internal sealed class BenchService(ShopWork work, BenchCommands commands, TimePr
             cancel
         );
 
-    private async Task<Outcome<BenchView>?> SetCutAsync(
-        ShopContext db,
-        BenchPlan plan,
-        (int Layout, int Copy, int Cut) at,
-        bool made,
-        string device,
-        CancellationToken cancel
-    )
-    {
-        if (plan.Record.Plan.Layouts[at.Layout].Cuts.All(cut => cut.N != at.Cut))
-            return Outcome.Faulty<BenchView>(new Fault("cut", $"{at.Cut}", "is no cut of this layout"));
-        if (await plan.FinishAsync(db, at.Layout, at.Copy, cancel) is { } finish && !made)
-            return Outcome.Conflict<BenchView>(Fault.Of("copy", finish.Device, "has finished this one: reopen it first"));
-        await plan.TickAsync(db, at, made, device, clock.GetUtcNow().UtcDateTime, cancel);
-        return null;
-    }
-
     private static string Asked(MeasuredLeftover left) => $"{left.Index} {left.Length} × {left.Width} {left.Keep}";
 
     private static Outcome<BenchView>? Refuse(BenchPlan plan, int layout, int copy, string device) =>
-        TextRules.Line("device", device, TextRules.NameCharacters) is { } fault
-            ? Outcome.Faulty<BenchView>(fault)
-            : plan.Refuse(layout, copy);
+        (BenchRules.RefuseDevice(device) ?? plan.Refuse(layout, copy)) is { } fault ? Outcome.Faulty<BenchView>(fault) : null;
 }

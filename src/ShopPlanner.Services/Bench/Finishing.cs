@@ -44,8 +44,8 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
                 clock,
                 cancel
             );
-        foreach (var cut in finished.AllCutsMade ? layout.Cuts : [])
-            await plan.TickAsync(db, (layoutIndex, copy, cut.N), true, device, clock.GetUtcNow().UtcDateTime, cancel);
+        if (finished.AllCutsMade)
+            await plan.TickAllAsync(db, layoutIndex, copy, device, clock.GetUtcNow().UtcDateTime, cancel);
         return null;
     }
 

@@ -40,6 +40,11 @@ public sealed record BenchCut(Cut Cut, bool Made);
 /// <param name="Stocks">Every physical board and sheet.</param>
 public sealed record BenchView(PlanView Plan, ImmutableArray<BenchStock> Stocks);
 
+/// <summary>Which layout of a plan a physical board or sheet is cut by.</summary>
+/// <param name="Layout">Index into the plan's layouts.</param>
+/// <param name="Copy">Which of that layout's copies, from 1.</param>
+public sealed record BenchPlace(int Layout, int Copy);
+
 /// <summary>A board or sheet that nothing more is cut from.</summary>
 /// <param name="Layout">Index into the plan's layouts.</param>
 /// <param name="Copy">Which of that layout's copies, from 1.</param>
@@ -63,8 +68,11 @@ public interface IBenchService
     /// <summary>A plan at the bench, or null.</summary>
     Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default);
 
+    /// <summary>Returns where the board or sheet of a number from 1 stands among the plan's layouts; null where there is none.</summary>
+    Task<BenchPlace?> FindAsync(Guid planId, int number, CancellationToken cancel = default);
+
     /// <summary>Sets whether a cut is made; never a toggle.</summary>
-    Task<Outcome<BenchView>> SetCutAsync(
+    Task<Outcome<Done>> SetCutAsync(
         Guid planId,
         int layout,
         int copy,

@@ -180,10 +180,43 @@ public sealed class BenchTests : IAsyncLifetime
             (await Bench.SetCutAsync(plan, layout, copy, cut, true, Some.Device, CommandId.New(), TestShop.Cancel)).Kind
         );
 
+    [Fact]
+    public async Task A_board_is_found_by_its_number()
+    {
+        var stocks = (await Bench.GetAsync(plan, TestShop.Cancel))!.Stocks;
+        foreach (var stock in stocks)
+            Assert.Equal(new BenchPlace(stock.Layout, stock.Copy), await Bench.FindAsync(plan, stock.Number, TestShop.Cancel));
+        Assert.Null(await Bench.FindAsync(plan, 0, TestShop.Cancel));
+        Assert.Null(await Bench.FindAsync(plan, stocks.Length + 1, TestShop.Cancel));
+        Assert.Null(await Bench.FindAsync(Guid.CreateVersion7(), 1, TestShop.Cancel));
+    }
+
+    [Fact]
+    public async Task A_cut_of_a_finished_board_may_be_made_but_not_taken_back()
+    {
+        await FinishAsync(1);
+        Assert.Equal(OutcomeKind.Ok, await TryTickAsync(1, 1, true));
+        Assert.Equal(OutcomeKind.Conflict, await TryTickAsync(1, 1, false));
+        Assert.Equal(PlanState.Cutting, await StateAsync());
+    }
+
+    [Fact]
+    public async Task A_plan_that_is_not_there_has_no_tick() =>
+        Assert.Equal(
+            OutcomeKind.Missing,
+            (await Bench.SetCutAsync(Guid.CreateVersion7(), 0, 1, 1, true, Some.Device, CommandId.New(), TestShop.Cancel)).Kind
+        );
+
+    private async Task<OutcomeKind> TryTickAsync(int layout, int cut, bool made) =>
+        (await Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel)).Kind;
+
     private async Task<PlanState> StateAsync() => (await given.ReadAsync(plan)).Summary.State;
 
-    private async Task<BenchView> TickAsync(int layout, int cut, bool made) =>
-        (await Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel)).Value!;
+    private async Task<BenchView> TickAsync(int layout, int cut, bool made)
+    {
+        Assert.True((await Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
+        return (await Bench.GetAsync(plan, TestShop.Cancel))!;
+    }
 
     private Task<Outcome<BenchView>> TryFinishAsync(int layout, params MeasuredLeftover[] leftovers) =>
         Bench.FinishAsync(plan, new(layout, 1, true, leftovers), Some.Device, CommandId.New(), TestShop.Cancel);

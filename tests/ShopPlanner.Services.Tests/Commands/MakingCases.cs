@@ -146,7 +146,7 @@ internal static class MakingCases
 
     private static IEnumerable<MakingCase> AtTheBench() =>
         [
-            Of<IBenchService, BenchView>(
+            Of<IBenchService, Done>(
                 nameof(IBenchService.SetCutAsync),
                 async given =>
                 {

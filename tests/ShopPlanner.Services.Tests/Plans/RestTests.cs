@@ -142,7 +142,7 @@ public sealed class RestTests : IAsyncLifetime
         await given.Shop.Parts.SaveAsync(given.Project.Id, [new(changed, row.Version)], TestShop.Cancel);
     }
 
-    private Task<Outcome<BenchView>> TickAsync(int layout, int cut, bool made) =>
+    private Task<Outcome<Done>> TickAsync(int layout, int cut, bool made) =>
         given.Shop.Bench.SetCutAsync(plan, layout, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel);
 
     private async Task FinishAsync(int layout, bool allCutsMade = true)

@@ -56,16 +56,16 @@ internal static class BenchEndpoints
     {
         var form = new BenchForm(context.Request.Form);
         var (command, number, cut, made) = (form.Id("Command"), form.Number("Number"), form.Number("Cut"), form.Flag("Made"));
-        return WithStockAsync(
+        return AtPlaceAsync(
             (planId, number),
             form,
             bench,
-            async (_, stock) =>
+            async at =>
                 After(
                     await bench.SetCutAsync(
                         planId,
-                        stock.Layout,
-                        stock.Copy,
+                        at.Layout,
+                        at.Copy,
                         cut,
                         made,
                         DeviceName.Of(context),
@@ -83,37 +83,34 @@ internal static class BenchEndpoints
     {
         var form = new BenchForm(context.Request.Form);
         var (command, number) = (form.Id("Command"), form.Number("Number"));
-        return WithStockAsync(
+        return AtPlaceAsync(
             (planId, number),
             form,
             bench,
-            async (_, stock) =>
+            async at =>
                 After(
-                    await bench.ReopenAsync(
-                        planId,
-                        stock.Layout,
-                        stock.Copy,
-                        DeviceName.Of(context),
-                        new CommandId(command),
-                        cancel
-                    ),
+                    await bench.ReopenAsync(planId, at.Layout, at.Copy, DeviceName.Of(context), new CommandId(command), cancel),
                     Links.BenchPlan(planId, number)
                 ),
             cancel
         );
     }
 
-    private static Task<IResult> FinishAsync(Guid planId, IBenchService bench, HttpContext context, CancellationToken cancel)
+    private static async Task<IResult> FinishAsync(
+        Guid planId,
+        IBenchService bench,
+        HttpContext context,
+        CancellationToken cancel
+    )
     {
         var form = new BenchForm(context.Request.Form);
         var entries = FinishEntries.Read(form);
-        return WithStockAsync(
-            (planId, entries.Number),
-            form,
-            bench,
-            (view, stock) => EnterAsync(view, stock, entries, bench, DeviceName.Of(context), cancel),
-            cancel
-        );
+        if (!form.Faults.IsEmpty)
+            return Unread(form, planId);
+        var view = await bench.GetAsync(planId, cancel);
+        return view?.Stocks.FirstOrDefault(one => one.Number == entries.Number) is { } stock
+            ? await EnterAsync(view, stock, entries, bench, DeviceName.Of(context), cancel)
+            : NoStock();
     }
 
     private static async Task<IResult> EnterAsync(
@@ -140,26 +137,27 @@ internal static class BenchEndpoints
         return ShowAgain(view, stock, entries, InForm(outcome.Faults, [.. places]));
     }
 
-    private static async Task<IResult> WithStockAsync(
+    private static async Task<IResult> AtPlaceAsync(
         (Guid Plan, int Number) at,
         BenchForm form,
         IBenchService bench,
-        Func<BenchView, BenchStock, Task<IResult>> act,
+        Func<BenchPlace, Task<IResult>> act,
         CancellationToken cancel
     )
     {
         if (!form.Faults.IsEmpty)
-            return Refusal(StatusCodes.Status400BadRequest, form.Faults, Links.BenchPlan(at.Plan));
-        var view = await bench.GetAsync(at.Plan, cancel);
-        var stock = view?.Stocks.FirstOrDefault(one => one.Number == at.Number);
-        return view is null || stock is null
-            ? Refused(Outcome.Missing<BenchView>("board or sheet"), Links.Bench)
-            : await act(view, stock);
+            return Unread(form, at.Plan);
+        return await bench.FindAsync(at.Plan, at.Number, cancel) is { } place ? await act(place) : NoStock();
     }
 
+    private static RazorComponentResult<PlainDocument> Unread(BenchForm form, Guid plan) =>
+        Refusal(StatusCodes.Status400BadRequest, form.Faults, Links.BenchPlan(plan));
+
+    private static RazorComponentResult<PlainDocument> NoStock() => Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
+
     // 303: the browser asks for the page with GET, whatever it sent before.
-    private static IResult After(Outcome<BenchView> outcome, string page, string place = "") =>
-        outcome.Ok ? new SeeOther(page + place) : Refused(outcome, page);
+    private static IResult After<T>(Outcome<T> outcome, string page, string place = "")
+        where T : class => outcome.Ok ? new SeeOther(page + place) : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
     private static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>
@@ -195,7 +193,8 @@ internal static class BenchEndpoints
             }
         );
 
-    private static RazorComponentResult<PlainDocument> Refused(Outcome<BenchView> outcome, string back) =>
+    private static RazorComponentResult<PlainDocument> Refused<T>(Outcome<T> outcome, string back)
+        where T : class =>
         Refusal(
             outcome.Kind == OutcomeKind.Missing ? StatusCodes.Status404NotFound : StatusCodes.Status409Conflict,
             outcome.Faults,

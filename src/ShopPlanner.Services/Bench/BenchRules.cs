@@ -1,0 +1,33 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Bench;
+
+/// <summary>What may be done at the bench, and where a plan stands by what was done.</summary>
+internal static class BenchRules
+{
+    /// <summary>Null where the device has a name.</summary>
+    public static Fault? RefuseDevice(string device) => TextRules.Line("device", device, TextRules.NameCharacters);
+
+    /// <summary>Null where there is such a board or sheet to work on.</summary>
+    public static Fault? Refuse(StoredPlan stored, CutPlan plan, int layout, int copy)
+    {
+        if (stored.State == PlanState.Withdrawn)
+            return Fault.Of("plan", stored.Name, "was given up: take it back before cutting");
+        if (layout < 0 || layout >= plan.Layouts.Length)
+            return new Fault("layout", $"{layout}", "is no layout of this plan");
+        var copies = plan.Layouts[layout].Copies;
+        return copy < 1 || copy > copies ? new Fault("copy", $"{copy}", $"is not from 1 to {copies}") : null;
+    }
+
+    /// <summary>Where a plan stands.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="finished">Its boards and sheets that are finished.</param>
+    /// <param name="begun">Whether any of its cuts is made.</param>
+    public static PlanState StateOf(StoredPlan plan, int finished, bool begun) =>
+        finished > 0 && finished == plan.Stocks ? PlanState.Cut
+        : finished > 0 || begun ? PlanState.Cutting
+        : PlanState.Ready;
+}

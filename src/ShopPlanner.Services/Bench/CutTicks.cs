@@ -1,0 +1,91 @@
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Bench;
+
+/// <summary>A cut and whether it is made, as a device says it.</summary>
+internal sealed record CutTick(Guid Plan, int Layout, int Copy, int Cut, bool Made, string Device);
+
+/// <summary>
+/// Sets ticks. People tick with a board on the saw, so a tick asks only for what it touches: its command, then in one question the plan
+/// and what stands at its bench.
+/// </summary>
+internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
+{
+    /// <summary>Sets a tick once.</summary>
+    public Task<Outcome<Done>> RunAsync(CutTick tick, CommandId command, CancellationToken cancel) =>
+        commands.RunAsync(
+            new Making<Done>(command, $"cut {tick.Plan} {tick.Layout} {tick.Copy} {tick.Cut} {tick.Made}")
+            {
+                Make = db => SetAsync(db, tick, cancel),
+                Made = _ => Making.Text(tick.Plan),
+                Find = async (db, _) => await db.Plans.AnyAsync(plan => plan.Id == tick.Plan, cancel) ? Done.Value : null,
+                What = "plan",
+            },
+            cancel
+        );
+
+    private async Task<Outcome<Done>> SetAsync(ShopContext db, CutTick tick, CancellationToken cancel)
+    {
+        if (await Standing(db, tick).SingleOrDefaultAsync(cancel) is not { } at)
+            return Outcome.Missing<Done>("plan");
+        var plan = ShopJson.Read<CutPlan>(at.Plan.PlanJson);
+        if ((BenchRules.RefuseDevice(tick.Device) ?? BenchRules.Refuse(at.Plan, plan, tick.Layout, tick.Copy)) is { } fault)
+            return Outcome.Faulty<Done>(fault);
+        if (plan.Layouts[tick.Layout].Cuts.All(cut => cut.N != tick.Cut))
+            return Outcome.Faulty<Done>(new Fault("cut", $"{tick.Cut}", "is no cut of this layout"));
+        if (at.FinishedBy is { } device && !tick.Made)
+            return Outcome.Conflict<Done>(Fault.Of("copy", device, "has finished this one: reopen it first"));
+        var row = at.Tick ?? db.Cuts.Add(RowOf(tick)).Entity;
+        (row.Made, row.Device, row.WhenUtc) = (tick.Made, tick.Device, clock.GetUtcNow().UtcDateTime);
+        at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
+        return Done.Value;
+    }
+
+    private static IQueryable<BenchStanding> Standing(ShopContext db, CutTick tick) =>
+        from plan in db.Plans
+        where plan.Id == tick.Plan
+        select new BenchStanding
+        {
+            Plan = plan,
+            Tick = db.Cuts.FirstOrDefault(cut =>
+                cut.PlanId == plan.Id && cut.Layout == tick.Layout && cut.Copy == tick.Copy && cut.Cut == tick.Cut
+            ),
+            OthersMade = db.Cuts.Any(cut =>
+                cut.PlanId == plan.Id && cut.Made && !(cut.Layout == tick.Layout && cut.Copy == tick.Copy && cut.Cut == tick.Cut)
+            ),
+            Finished = db.Finishes.Count(finish => finish.PlanId == plan.Id && finish.Standing),
+            FinishedBy = db
+                .Finishes.Where(finish =>
+                    finish.PlanId == plan.Id && finish.Layout == tick.Layout && finish.Copy == tick.Copy && finish.Standing
+                )
+                .Select(finish => finish.Device)
+                .FirstOrDefault(),
+        };
+
+    private static StoredCut RowOf(CutTick tick) =>
+        new()
+        {
+            PlanId = tick.Plan,
+            Layout = tick.Layout,
+            Copy = tick.Copy,
+            Cut = tick.Cut,
+        };
+
+    private sealed class BenchStanding
+    {
+        public required StoredPlan Plan { get; init; }
+
+        public StoredCut? Tick { get; init; }
+
+        public bool OthersMade { get; init; }
+
+        public int Finished { get; init; }
+
+        public string? FinishedBy { get; init; }
+    }
+}
