@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
-using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench;
@@ -46,8 +46,8 @@ internal static class BenchReading
         var document = await db.Plans.Where(plan => plan.Id == planId).Select(plan => plan.PlanJson).SingleOrDefaultAsync(cancel);
         if (document is null)
             return null;
-        return ShopJson
-            .Read<CutPlan>(document)
+        return CutDocuments
+            .ReadPlan(document)
             .Layouts.SelectMany((layout, index) => Enumerable.Range(1, layout.Copies).Select(copy => new BenchPlace(index, copy)))
             .ElementAtOrDefault(number - 1);
     }

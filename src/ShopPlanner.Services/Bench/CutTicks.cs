@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -33,7 +33,7 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
     {
         if (await Standing(db, tick).SingleOrDefaultAsync(cancel) is not { } at)
             return Outcome.Missing<Done>("plan");
-        var plan = ShopJson.Read<CutPlan>(at.Plan.PlanJson);
+        var plan = CutDocuments.ReadPlan(at.Plan.PlanJson);
         if ((BenchRules.RefuseDevice(tick.Device) ?? BenchRules.Refuse(at.Plan, plan, tick.Layout, tick.Copy)) is { } fault)
             return Outcome.Faulty<Done>(fault);
         if (plan.Layouts[tick.Layout].Cuts.All(cut => cut.N != tick.Cut))

@@ -17,7 +17,7 @@ internal sealed class PieceService(ShopWork work, ICutPlanner planner) : IPieceS
 {
     public async Task<ShopReach> ReachAsync(CancellationToken cancel = default)
     {
-        var shop = await work.ReadAsync(db => Snapshot.LoadAsync(db, cancel), cancel);
+        var shop = await work.ReadAsync(db => Snapshot.OfStockAsync(db, cancel), cancel);
         var sold = shop.Prices.Values.Where(price => price.InStock).ToList();
         var sizes = sold.Select(price => (price.MaterialId, price.Length, Width: Width(shop, price)))
             .Concat(shop.OnHand.Values.Select(piece => (piece.Piece.MaterialId, piece.Length, piece.Width)));
@@ -55,7 +55,7 @@ internal sealed class PieceService(ShopWork work, ICutPlanner planner) : IPieceS
         CancellationToken cancel = default
     )
     {
-        var shop = await work.ReadAsync(db => Snapshot.LoadAsync(db, cancel), cancel);
+        var shop = await work.ReadAsync(db => Snapshot.OfStockAsync(db, cancel), cancel);
         return await Task.Run(() => new BinTrial(shop, planner, idea, count, cancel).Run(), cancel);
     }
 

@@ -30,9 +30,9 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
         var earlier = await db
             .Plans.AsNoTracking()
             .Where(p => p.Number <= stored.Number)
-            .Select(p => p.OrderJson)
+            .Select(p => p.Projects)
             .ToListAsync(cancel);
-        var version = earlier.Count(order => PlanOrderDocument.Read(order).Projects.ToHashSet().SetEquals(plan.Order.Projects));
+        var version = earlier.Count(projects => PlanHeader.Projects(projects).ToHashSet().SetEquals(plan.Order.Projects));
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         var facts = new PacketFacts(today, paper, settings.CurrencySign, version, PlanNamesDocument.Read(stored.NamesJson));

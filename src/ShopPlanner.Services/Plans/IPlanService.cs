@@ -68,7 +68,6 @@ public sealed record PlanJobView(
 /// <param name="Cost">Of all stock cut.</param>
 /// <param name="Stocks">Boards and sheets to cut.</param>
 /// <param name="Projects">Its projects.</param>
-/// <param name="OutOfDate">True when anything it rests on changed.</param>
 public sealed record PlanSummary(
     Guid Id,
     string Name,
@@ -77,8 +76,7 @@ public sealed record PlanSummary(
     PlanStatus Status,
     Money Cost,
     int Stocks,
-    ImmutableArray<Guid> Projects,
-    bool OutOfDate
+    ImmutableArray<Guid> Projects
 );
 
 /// <summary>What a stock id of a plan's request stands for.</summary>
@@ -121,6 +119,9 @@ public sealed record PlanView(
     string RequestHash
 )
 {
+    /// <summary>Whether anything that it rests on changed.</summary>
+    public bool OutOfDate => !Changes.IsEmpty;
+
     /// <summary>Pieces that were cut before the plan was made, by part id: marks are numbered on from them.</summary>
     public ImmutableDictionary<string, int> CutBefore { get; init; } = ImmutableDictionary<string, int>.Empty;
 

@@ -21,7 +21,17 @@ internal static class StockNow
 {
     /// <summary>Pieces on hand.</summary>
     public static async Task<List<PieceNow>> OnHandAsync(ShopContext db, CancellationToken cancel) =>
-        [.. (await SumAsync(db, db.Pieces, cancel)).Where(piece => piece.OnHand)];
+        [.. (await SumAsync(db, db.Pieces, db.Entries, cancel)).Where(piece => piece.OnHand)];
+
+    /// <summary>Those of some pieces that are on hand.</summary>
+    public static async Task<List<PieceNow>> OnHandAsync(
+        ShopContext db,
+        IReadOnlyCollection<Guid> ids,
+        CancellationToken cancel
+    ) =>
+        ids.Count == 0
+            ? []
+            : [.. (await SumAsync(db, db.Pieces.Where(piece => ids.Contains(piece.Id)), cancel)).Where(piece => piece.OnHand)];
 
     /// <summary>One piece, on hand or not; null when there never was one.</summary>
     public static async Task<PieceNow?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>
@@ -34,12 +44,21 @@ internal static class StockNow
         CancellationToken cancel
     ) => (await SumAsync(db, db.Pieces.Where(piece => tags.Contains(piece.Tag)), cancel)).ToDictionary(piece => piece.Piece.Tag);
 
-    private static async Task<List<PieceNow>> SumAsync(ShopContext db, IQueryable<StoredPiece> pieces, CancellationToken cancel)
+    // Only the lines of those pieces are summed, not the whole ledger.
+    private static Task<List<PieceNow>> SumAsync(ShopContext db, IQueryable<StoredPiece> pieces, CancellationToken cancel) =>
+        SumAsync(db, pieces, db.Entries.Where(entry => pieces.Any(piece => piece.Id == entry.PieceId)), cancel);
+
+    private static async Task<List<PieceNow>> SumAsync(
+        ShopContext db,
+        IQueryable<StoredPiece> pieces,
+        IQueryable<StoredEntry> entries,
+        CancellationToken cancel
+    )
     {
         var sums =
             from piece in pieces.AsNoTracking()
-            join sum in db
-                .Entries.GroupBy(entry => entry.PieceId)
+            join sum in entries
+                .GroupBy(entry => entry.PieceId)
                 .Select(g => new
                 {
                     g.Key,

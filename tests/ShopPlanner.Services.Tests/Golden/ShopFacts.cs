@@ -68,7 +68,7 @@ internal sealed class ShopFacts(TestShop shop)
     {
         Line("plan", summary.Id, summary.Name, summary.MadeUtc, summary.State, summary.Status, summary.Cost, summary.Stocks);
         var plan = (await shop.Plans.GetAsync(summary.Id, TestShop.Cancel))!;
-        Line("changes", summary.OutOfDate, plan.Changes.Length);
+        Line("changes", plan.OutOfDate, plan.Changes.Length);
         var order = plan.Order;
         Line("projects", string.Join(", ", order.Projects), string.Join(", ", order.Stores), order.Parts?.Length);
         Line("order", order.UseRack, order.UseBin, order.Seconds, order.Replaces, order.CutAgain);

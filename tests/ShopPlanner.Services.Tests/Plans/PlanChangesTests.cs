@@ -71,7 +71,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
     {
         await Shop.Stock.CorrectAsync(offcut, 1, "39", "", "", Some.Inch, Some.Device, TestShop.Cancel);
         await ExpectAsync("offcut B1 was measured anew");
-        Assert.True((await Shop.Plans.ListAsync(cancel: TestShop.Cancel)).Single().OutOfDate);
+        Assert.True((await given.ReadAsync(plan.Summary.Id)).OutOfDate);
         await Shop.Stock.DiscardAsync(offcut, 2, "split", Some.Device, TestShop.Cancel);
         await ExpectAsync("offcut B1 is gone");
         foreach (var entry in (await Shop.Stock.HistoryAsync(offcut, 2, TestShop.Cancel)).ToList())

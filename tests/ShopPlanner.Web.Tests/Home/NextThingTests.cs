@@ -46,8 +46,7 @@ public sealed class NextThingTests
             PlanStatus.Proven,
             Money.Zero,
             1,
-            [Project.Id],
-            false
+            [Project.Id]
         );
         Assert.Equal(("Its cut plan", Links.Plan(plan.Id)), For(Project, plan));
     }

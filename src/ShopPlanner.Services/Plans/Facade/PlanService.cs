@@ -18,7 +18,10 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
 
     public async Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default)
     {
-        var draft = await work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
+        var draft = await work.ReadAsync(
+            async db => RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel)),
+            cancel
+        );
         return draft.Ok
             ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) { CutAlready = draft.Value.CutAlready }
             : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
@@ -54,7 +57,7 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
     // Null where the order can be planned.
     private static async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, PlanOrder order, CancellationToken cancel)
     {
-        var draft = RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel));
+        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel));
         if (!draft.Ok)
             return new Outcome<PlanJobView>(draft.Kind, null, draft.Faults);
         return order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault

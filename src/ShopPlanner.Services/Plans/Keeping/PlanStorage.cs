@@ -50,7 +50,7 @@ internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
         if (jobId is { } id && await db.Jobs.FindAsync([id], cancel) is { } job)
             (job.State, job.PlanId) = (PlanJobState.Done, stored.Id);
         await db.SaveChangesAsync(cancel);
-        return new PlanRecord(stored, draft, plan).Summary(outOfDate: false);
+        return new PlanRecord(stored, draft, plan).Summary;
     }
 
     private StoredPlan Add(ShopContext db, PlanDraft draft, CutPlan plan, string planner, long number)

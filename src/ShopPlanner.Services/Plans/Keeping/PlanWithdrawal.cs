@@ -87,5 +87,5 @@ internal static class PlanWithdrawal
     }
 
     private static async Task<Outcome<PlanSummary>> SummaryAsync(ShopContext db, Guid id, CancellationToken cancel) =>
-        (await PlanReading.FindAsync(db, id, cancel))!.Summary;
+        (await PlanReading.FindSummaryAsync(db, id, cancel))!;
 }

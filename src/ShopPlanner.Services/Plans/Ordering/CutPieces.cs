@@ -8,53 +8,59 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Ordering;
 
-/// <summary>How many pieces of each part are cut already, by the ticks of all plans: what is cut stays cut, whatever became of
-/// its plan.</summary>
+/// <summary>How many pieces of each part are cut already, by the ticks of all plans: what is cut stays cut, whatever became of its
+/// plan.</summary>
 internal sealed class CutPieces
 {
     private readonly ILookup<Guid, Entry> byRow;
 
     private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
 
-    /// <summary>Reads what is cut for the projects still being worked on and for those whose plans stand. A project that is
+    /// <summary>Reads what is cut for some projects, of those still being worked on and those whose plans stand. A project that is
     /// finished or put away starts from nothing when it is planned again.</summary>
-    public static async Task<CutPieces> LoadAsync(ShopContext db, CancellationToken cancel)
+    public static async Task<CutPieces> LoadAsync(ShopContext db, IReadOnlyCollection<Guid> projects, CancellationToken cancel)
     {
-        var begun = await BegunAsync(db, cancel);
-        var made = (await db.Cuts.AsNoTracking().Where(cut => cut.Made).ToListAsync(cancel)).ToLookup(cut => cut.PlanId);
-        var finished = (await db.Finishes.AsNoTracking().Where(f => f.Standing).ToListAsync(cancel)).ToLookup(f => f.PlanId);
-        return new(begun.SelectMany(plan => Entries(PlanRecord.Read(plan), made[plan.Id], finished[plan.Id])));
-    }
-
-    // Whole plans are large: which are wanted is told by their orders.
-    private static async Task<List<StoredPlan>> BegunAsync(ShopContext db, CancellationToken cancel)
-    {
-        var inWork = await InWorkAsync(db, cancel);
-        var orders = await db
-            .Plans.Where(plan =>
-                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made) || db.Finishes.Any(f => f.PlanId == plan.Id && f.Standing)
-            )
-            .Select(plan => new { plan.Id, plan.OrderJson })
+        var wanted = projects.Count == 0 ? [] : await WantedAsync(db, [.. projects], cancel);
+        if (wanted.Count == 0)
+            return new([]);
+        var begun = await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
+        var made = await db.Cuts.AsNoTracking().Where(cut => wanted.Contains(cut.PlanId) && cut.Made).ToListAsync(cancel);
+        var finished = await db
+            .Finishes.AsNoTracking()
+            .Where(finish => wanted.Contains(finish.PlanId) && finish.Standing)
             .ToListAsync(cancel);
-        var wanted = orders.Where(plan => ProjectsOf(plan.OrderJson).Any(inWork.Contains)).Select(plan => plan.Id).ToList();
-        return await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
+        var (cuts, ends) = (made.ToLookup(cut => cut.PlanId), finished.ToLookup(finish => finish.PlanId));
+        return new(begun.SelectMany(plan => Entries(PlanRecord.Read(plan), cuts[plan.Id], ends[plan.Id])));
     }
 
-    private static async Task<HashSet<Guid>> InWorkAsync(ShopContext db, CancellationToken cancel)
+    // Whole plans are large: which are wanted is told by what stands beside their documents.
+    private static async Task<List<Guid>> WantedAsync(ShopContext db, HashSet<Guid> projects, CancellationToken cancel)
     {
+        var rows = await db
+            .Plans.Select(plan => new
+            {
+                plan.Id,
+                plan.State,
+                plan.Projects,
+                Begun = db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made)
+                    || db.Finishes.Any(finish => finish.PlanId == plan.Id && finish.Standing),
+            })
+            .ToListAsync(cancel);
+        var plans = rows.Select(row => (row.Id, row.State, row.Begun, Projects: PlanHeader.Projects(row.Projects))).ToList();
         var inWork = await db
             .Projects.Where(project => project.State == ProjectState.Planning || project.State == ProjectState.Building)
             .Select(project => project.Id)
             .ToHashSetAsync(cancel);
-        var standing = await db
-            .Plans.Where(plan => plan.State == PlanState.Ready || plan.State == PlanState.Cutting)
-            .Select(plan => plan.OrderJson)
-            .ToListAsync(cancel);
-        inWork.UnionWith(standing.SelectMany(ProjectsOf));
-        return inWork;
+        inWork.UnionWith(
+            plans.Where(plan => plan.State is PlanState.Ready or PlanState.Cutting).SelectMany(plan => plan.Projects)
+        );
+        return
+        [
+            .. plans
+                .Where(plan => plan.Begun && plan.Projects.Any(projects.Contains) && plan.Projects.Any(inWork.Contains))
+                .Select(plan => plan.Id),
+        ];
     }
-
-    private static IEnumerable<Guid> ProjectsOf(string orderJson) => PlanOrderDocument.Read(orderJson).Projects;
 
     /// <summary>Pieces of a row that are cut to the size that it has now.</summary>
     /// <param name="row">The row of the parts list.</param>

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -8,7 +9,7 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Ordering;
 
-/// <summary>All that plans rest on, as it stands now, read once.</summary>
+/// <summary>What plans rest on, as it stands now, read once and no more of it than is asked about.</summary>
 internal sealed class Snapshot
 {
     private readonly ILookup<Guid, StoredPart> parts;
@@ -30,20 +31,66 @@ internal sealed class Snapshot
 
     public required CutPieces Cut { get; init; }
 
-    public static async Task<Snapshot> LoadAsync(ShopContext db, CancellationToken cancel)
+    /// <summary>Reads what the request of an order is made from.</summary>
+    public static Task<Snapshot> ForOrderAsync(ShopContext db, PlanOrder order, CancellationToken cancel) =>
+        LoadAsync(db, order.Projects, () => StockNow.OnHandAsync(db, cancel), cancel);
+
+    /// <summary>Reads what a plan is held against: of the pieces on hand, only those that it cuts.</summary>
+    public static Task<Snapshot> ForPlanAsync(ShopContext db, PlanRecord record, CancellationToken cancel)
     {
-        var parts = await db.Parts.AsNoTracking().OrderBy(part => part.Position).ThenBy(part => part.Id).ToListAsync(cancel);
-        return new Snapshot(parts.ToLookup(part => part.ProjectId))
+        var pieces = record.Draft.PiecesOf(record.Plan).Select(used => used.PieceId).ToList();
+        return LoadAsync(db, record.Draft.Order.Projects, () => StockNow.OnHandAsync(db, pieces, cancel), cancel);
+    }
+
+    /// <summary>Reads what there is to cut from, and no project.</summary>
+    public static Task<Snapshot> OfStockAsync(ShopContext db, CancellationToken cancel) =>
+        LoadAsync(db, [], () => StockNow.OnHandAsync(db, cancel), cancel);
+
+    private static async Task<Snapshot> LoadAsync(
+        ShopContext db,
+        IReadOnlyCollection<Guid> projects,
+        Func<Task<List<PieceNow>>> onHand,
+        CancellationToken cancel
+    ) =>
+        new(await PartsAsync(db, projects, cancel))
         {
             Materials = await MaterialIndex.LoadAsync(db, cancel),
-            Projects = await db.Projects.AsNoTracking().ToDictionaryAsync(project => project.Id, cancel),
+            Projects = await ProjectsAsync(db, projects, cancel),
             Stores = await db.Stores.AsNoTracking().ToDictionaryAsync(store => store.Id, cancel),
             Prices = await db.Prices.AsNoTracking().ToDictionaryAsync(price => price.Id, cancel),
-            OnHand = (await StockNow.OnHandAsync(db, cancel)).ToDictionary(piece => piece.Piece.Id),
+            OnHand = (await onHand()).ToDictionary(piece => piece.Piece.Id),
             Shop = await ShopService.ReadAsync(db, cancel),
-            Cut = await CutPieces.LoadAsync(db, cancel),
+            Cut = await CutPieces.LoadAsync(db, projects, cancel),
         };
+
+    private static async Task<ILookup<Guid, StoredPart>> PartsAsync(
+        ShopContext db,
+        IReadOnlyCollection<Guid> projects,
+        CancellationToken cancel
+    )
+    {
+        var wanted = projects.Count == 0 ? [] : await PartsOf(db, projects).ToListAsync(cancel);
+        return wanted.ToLookup(part => part.ProjectId);
     }
+
+    private static IQueryable<StoredPart> PartsOf(ShopContext db, IReadOnlyCollection<Guid> projects) =>
+        db
+            .Parts.AsNoTracking()
+            .Where(part => projects.Contains(part.ProjectId))
+            .OrderBy(part => part.Position)
+            .ThenBy(part => part.Id);
+
+    private static async Task<Dictionary<Guid, StoredProject>> ProjectsAsync(
+        ShopContext db,
+        IReadOnlyCollection<Guid> projects,
+        CancellationToken cancel
+    ) =>
+        projects.Count == 0
+            ? []
+            : await db
+                .Projects.AsNoTracking()
+                .Where(project => projects.Contains(project.Id))
+                .ToDictionaryAsync(project => project.Id, cancel);
 
     /// <summary>A project's rows with what they mean.</summary>
     public IReadOnlyList<PartRow> Rows(StoredProject project)

@@ -133,5 +133,5 @@ internal sealed class PlanRun(
     }
 
     private Task<Outcome<PlanDraft>> BuildAsync(PlanOrder order, CancellationToken cancel) =>
-        work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.LoadAsync(db, cancel)), cancel);
+        work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel)), cancel);
 }

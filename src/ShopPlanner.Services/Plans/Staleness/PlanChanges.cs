@@ -21,10 +21,13 @@ internal sealed class PlanChanges
 
     private PlanBasis Basis => record.Draft.Basis;
 
-    /// <summary>Empty for a plan that is cut or given up: it is history.</summary>
+    /// <summary>Whether a plan is cut or given up: nothing that changes concerns it.</summary>
+    public static bool IsHistory(PlanRecord record) => record.Stored.State is PlanState.Cut or PlanState.Withdrawn;
+
+    /// <summary>Empty for a plan that is history.</summary>
     public static ImmutableArray<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces)
     {
-        if (record.Stored.State is PlanState.Cut or PlanState.Withdrawn)
+        if (IsHistory(record))
             return [];
         var found = new PlanChanges(record, now);
         found.Parts();

@@ -21,7 +21,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             CutDocuments.ReadPlan(stored.PlanJson)
         );
 
-    public PlanSummary Summary(bool outOfDate) =>
+    public PlanSummary Summary =>
         new(
             Stored.Id,
             Bidi.Isolate(Stored.Name),
@@ -30,13 +30,12 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Stored.Status,
             Stored.Cost,
             Stored.Stocks,
-            Draft.Order.Projects,
-            outOfDate
+            Draft.Order.Projects
         );
 
     public PlanView View(ImmutableArray<string> changes) =>
         new(
-            Summary(changes.Length > 0),
+            Summary,
             Draft.Order,
             Draft.Request,
             Plan,
