@@ -12,6 +12,7 @@ using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Facade;
 using ShopPlanner.Services.Plans.Keeping;
+using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -54,6 +55,7 @@ public static class ServicesSetup
     private static void AddPlanning(IServiceCollection services)
     {
         services.AddSingleton<ICutPlanner, ShopCutPlanner>();
+        services.AddSingleton<PlanDrafts>();
         services.AddSingleton<PlanStorage>();
         services.AddSingleton<PlanJobEnds>();
         services.AddSingleton<PlanJobs>();

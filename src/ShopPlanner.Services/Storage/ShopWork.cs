@@ -13,6 +13,10 @@ namespace ShopPlanner.Services.Storage;
 internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDisposable
 {
     private readonly SemaphoreSlim writer = new(1, 1);
+    private long changes;
+
+    /// <summary>A number that rises with every change: while it stays, so does the shop.</summary>
+    public long Changes => Interlocked.Read(ref changes);
 
     /// <summary>Reads from one state of the database, however many queries it takes.</summary>
     public async Task<T> ReadAsync<T>(Func<ShopContext, Task<T>> read, CancellationToken cancel)
@@ -53,7 +57,16 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         if (!outcome.Ok)
             return outcome;
         await db.SaveChangesAsync(cancel);
-        await transaction.CommitAsync(CancellationToken.None);
+        try
+        {
+            await transaction.CommitAsync(CancellationToken.None);
+        }
+        finally
+        {
+            // Also where it failed: whether anything was written is not known then.
+            Interlocked.Increment(ref changes);
+        }
+
         return outcome;
     }
 

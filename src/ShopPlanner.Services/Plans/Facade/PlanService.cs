@@ -8,7 +8,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Plans.Facade;
 
-internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter packets) : IPlanService
+internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts drafts, PacketPrinter packets) : IPlanService
 {
     public event Action<Guid>? JobChanged
     {
@@ -18,17 +18,14 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
 
     public async Task<Outcome<PlanPreview>> PreviewAsync(PlanOrder order, CancellationToken cancel = default)
     {
-        var draft = await work.ReadAsync(
-            async db => RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel)),
-            cancel
-        );
+        var draft = (await work.ReadAsync(db => drafts.MakeAsync(db, order, cancel), cancel)).Draft;
         return draft.Ok
             ? new PlanPreview(draft.Value.Request, draft.Value.LeftOut) { CutAlready = draft.Value.CutAlready }
             : new Outcome<PlanPreview>(draft.Kind, null, draft.Faults);
     }
 
     public Task<Outcome<PlanJobView>> StartAsync(PlanOrder order, CommandId command, CancellationToken cancel = default) =>
-        jobs.AddAsync(order, command, db => RefuseAsync(db, order, cancel), cancel);
+        jobs.AddAsync(order, command, (db, job) => RefuseAsync(db, job, cancel), cancel);
 
     public PlanJobView? FindJob(Guid jobId) => jobs.Find(jobId);
 
@@ -54,14 +51,16 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PacketPrinter pa
     public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
         packets.PrintAsync(id, paper, cancel);
 
-    // Null where the order can be planned.
-    private static async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, PlanOrder order, CancellationToken cancel)
+    // Null where the order can be planned. Queueing is a change of the shop too, but none that the draft rests on: nobody else writes
+    // before it is through.
+    private async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, LiveJob job, CancellationToken cancel)
     {
-        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel));
-        if (!draft.Ok)
-            return new Outcome<PlanJobView>(draft.Kind, null, draft.Faults);
-        return order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
-            ? Outcome.Faulty<PlanJobView>(fault.At(nameof(order.Replaces)))
+        var made = await drafts.MakeAsync(db, job.Order, cancel);
+        if (!made.Draft.Ok)
+            return new Outcome<PlanJobView>(made.Draft.Kind, null, made.Draft.Faults);
+        job.Draft = made with { Changes = made.Changes + 1 };
+        return job.Order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
+            ? Outcome.Faulty<PlanJobView>(fault.At(nameof(PlanOrder.Replaces)))
             : null;
     }
 }

@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Ordering;
 
 namespace ShopPlanner.Services.Plans.Running;
 
@@ -13,6 +14,9 @@ internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
     private long told;
 
     public PlanOrder Order => order;
+
+    /// <summary>The draft made when the run was queued; null once it was taken.</summary>
+    public MadeDraft? Draft { get; set; }
 
     public CancellationToken Stopped => stop.Token;
 

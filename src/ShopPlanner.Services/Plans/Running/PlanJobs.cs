@@ -36,7 +36,7 @@ internal sealed class PlanJobs(
     public async Task<Outcome<PlanJobView>> AddAsync(
         PlanOrder order,
         CommandId command,
-        Func<ShopContext, Task<Outcome<PlanJobView>?>> refuse,
+        Func<ShopContext, LiveJob, Task<Outcome<PlanJobView>?>> refuse,
         CancellationToken cancel
     )
     {
@@ -44,7 +44,7 @@ internal sealed class PlanJobs(
         var outcome = await commands.RunAsync(
             new Making<PlanJobView>(command, Making.Asked("plan", order))
             {
-                Make = async db => await refuse(db) ?? await StoreAsync(db, job, cancel),
+                Make = async db => await refuse(db, job) ?? await StoreAsync(db, job, cancel),
                 Made = view => Making.Text(view.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 What = "planning run",

@@ -14,6 +14,7 @@ internal sealed class PlanRun(
     PlanJobs jobs,
     PlanStorage storage,
     ShopWork work,
+    PlanDrafts drafts,
     ICutPlanner planner,
     TimeProvider clock,
     ILogger<PlanRun> log
@@ -62,7 +63,7 @@ internal sealed class PlanRun(
 
         job.Change(view => view with { State = PlanJobState.Running });
         jobs.Tell(job.View.Id);
-        var draft = await BuildAsync(job.Order, again ? CancellationToken.None : shutdown);
+        var draft = await DraftAsync(job, again ? CancellationToken.None : shutdown);
         if (!draft.Ok)
             await jobs.EndAsync(job, PlanJobState.Failed, null, draft.Faults);
         else
@@ -132,6 +133,14 @@ internal sealed class PlanRun(
             jobs.Tell(job.View.Id);
     }
 
-    private Task<Outcome<PlanDraft>> BuildAsync(PlanOrder order, CancellationToken cancel) =>
-        work.ReadAsync(async db => RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel)), cancel);
+    // The draft made when the run was queued, where the shop is still as it was then. A run that had to wait, and one that lost a piece to
+    // another plan while it searched, read the shop again: a request of yesterday's prices and pieces would be planned for nothing.
+    private async Task<Outcome<PlanDraft>> DraftAsync(LiveJob job, CancellationToken cancel)
+    {
+        var queued = job.Draft;
+        job.Draft = null;
+        if (queued is not null && drafts.IsCurrent(queued))
+            return queued.Draft;
+        return (await work.ReadAsync(db => drafts.MakeAsync(db, job.Order, cancel), cancel)).Draft;
+    }
 }
