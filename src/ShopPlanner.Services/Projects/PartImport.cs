@@ -44,7 +44,7 @@ internal sealed class PartImport(CutRequest request, LengthUnit unit, MaterialIn
     // A request of ours over several projects has the project's letters before the mark.
     private static string Mark(string id, HashSet<string> marks)
     {
-        var mark = PartMarks.Plain(id[(id.LastIndexOf(' ') + 1)..]);
+        var mark = PartMarks.Plain(PartIds.MarkOf(id));
         return PartMarks.IsMark(mark) && marks.Add(mark) ? mark : "";
     }
 

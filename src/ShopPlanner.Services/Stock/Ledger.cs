@@ -23,14 +23,13 @@ internal static class Ledger
         CancellationToken cancel
     )
     {
-        var (letter, series) = place == StockPlace.Bin ? ("B", Counters.BinTags) : ("R", Counters.RackTags);
-        var number = await db.NextAsync(series, cancel);
+        var number = await db.NextAsync(place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags, cancel);
         var piece = db
             .Pieces.Add(
                 new StoredPiece
                 {
                     Id = Guid.CreateVersion7(),
-                    Tag = $"{letter}{number}",
+                    Tag = StockTags.Of(place, number),
                     Place = place,
                     MaterialId = materialId,
                 }

@@ -197,8 +197,7 @@ internal sealed class RequestBuilder
         return quantity - cut;
     }
 
-    /// <summary>Unique over projects, whose codes differ.</summary>
-    internal static string IdOf(StoredProject project, string mark) => $"{project.Code} {mark}";
+    private static string IdOf(StoredProject project, string mark) => PartIds.Of(project.Code, mark);
 
     private static Fault Describe(StoredProject project, PartRow row)
     {

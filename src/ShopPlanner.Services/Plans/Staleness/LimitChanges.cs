@@ -52,8 +52,12 @@ internal sealed class LimitChanges
     // Of a store that begins or ceases to cut while others go on.
     private void Uncut(PlanBasis basis, Snapshot now)
     {
-        foreach (var stock in request.Stock.Where(stock => !stock.Offcut))
-            if (now.Prices.TryGetValue(Guid.Parse(stock.Id), out var price) && IsUncut(price, now) != stock.SoldUncut)
+        foreach (var stock in request.Stock)
+            if (
+                basis.StockOrigins[stock.Id] is StockOrigin.PriceOrigin sold
+                && now.Prices.TryGetValue(sold.Price, out var price)
+                && IsUncut(price, now) != stock.SoldUncut
+            )
                 changes.Add(
                     $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "makes first cuts now" : "makes no first cuts now")}"
                 );

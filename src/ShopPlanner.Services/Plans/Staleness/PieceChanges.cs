@@ -1,4 +1,5 @@
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Stored;
 
@@ -19,7 +20,8 @@ internal static class PieceChanges
 
     private static string? Compare(PlanRecord record, CutStock was, Stock.PieceNow? piece)
     {
-        var what = (was.Id[0] == 'B' ? "offcut " : "rack piece ") + was.Id;
+        var isOffcut = record.Draft.Basis.StockOrigins[was.Id] is StockOrigin.PieceOrigin { Place: StockPlace.Bin };
+        var what = (isOffcut ? "offcut " : "rack piece ") + was.Id;
         if (piece is null)
             return $"{what} is gone";
         if (piece.Length != was.Length || piece.Width != was.Width)

@@ -5,6 +5,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Staleness;
 
@@ -46,7 +47,7 @@ internal sealed class PlanChanges
                 continue;
             var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
             foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
-                Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.Rows[part.Id]), project.Unit);
+                Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.PartOrigins[part.Id].Row), project.Unit);
             if (record.Draft.Order.Parts is null)
                 NewRows(project.Name, rows.Values);
         }
@@ -64,7 +65,7 @@ internal sealed class PlanChanges
 
     private void Compare(CutPart was, PlanPartName name, PartRow? row, LengthUnit unit)
     {
-        var mark = was.Id[(was.Id.IndexOf(' ') + 1)..];
+        var mark = Basis.PartOrigins[was.Id].Mark;
         void Say(bool changed, string what)
         {
             if (changed)
@@ -143,13 +144,14 @@ internal sealed class PlanChanges
 
     private void Prices()
     {
-        foreach (var stock in Request.Stock.Where(stock => !stock.Offcut))
-            ComparePrice(stock, Basis.Stocks[stock.Id]);
-        var known = Request.Stock.Select(stock => stock.Id).ToHashSet();
+        var known = new HashSet<Guid>();
+        foreach (var stock in Request.Stock)
+            if (Basis.StockOrigins[stock.Id] is StockOrigin.PriceOrigin sold && known.Add(sold.Price))
+                ComparePrice(stock, now.Prices.GetValueOrDefault(sold.Price), Basis.Stocks[stock.Id]);
         foreach (
             var price in RequestStock
                 .ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet())
-                .Where(price => !known.Contains(price.Id.ToString()))
+                .Where(price => !known.Contains(price.Id))
         )
         {
             var name = RequestStock.NameOf(price, now, Request.Unit);
@@ -157,9 +159,9 @@ internal sealed class PlanChanges
         }
     }
 
-    private void ComparePrice(CutStock was, PlanStockName name)
+    private void ComparePrice(CutStock was, StoredPrice? price, PlanStockName name)
     {
-        if (!now.Prices.TryGetValue(Guid.Parse(was.Id), out var price) || price.MaterialId != was.Material)
+        if (price is null || price.MaterialId != was.Material)
             changes.Add($"{name.Store} no longer lists {name.Name}");
         else if (!price.InStock)
             changes.Add($"{name.Store} has no {name.Name} now");

@@ -24,6 +24,14 @@ internal sealed record PlanBasis(
     ImmutableSortedDictionary<Guid, LengthUnit> Units
 )
 {
+    /// <summary>Where each stock comes from, by stock id. Worked out from the ids, and not stored.</summary>
+    public IReadOnlyDictionary<string, StockOrigin> StockOrigins { get; } =
+        Stocks.Keys.ToDictionary(id => id, id => StockOrigin.Of(id, Pieces), StringComparer.Ordinal);
+
+    /// <summary>Where each part comes from, by part id. Worked out from the ids, and not stored.</summary>
+    public IReadOnlyDictionary<string, PartOrigin> PartOrigins { get; } =
+        Rows.ToDictionary(pair => pair.Key, pair => PartOrigin.Of(pair.Key, pair.Value), StringComparer.Ordinal);
+
     /// <summary>Pieces that were cut before and left out, by part id.</summary>
     public ImmutableSortedDictionary<string, int> CutBefore { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
 }

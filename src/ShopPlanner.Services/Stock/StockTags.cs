@@ -1,0 +1,18 @@
+using System.Globalization;
+using ShopPlanner.Services.Common;
+
+namespace ShopPlanner.Services.Stock;
+
+/// <summary>Tags as they are written on the wood: <c>B7</c> in the bin, <c>R3</c> in the rack.</summary>
+internal static class StockTags
+{
+    private const char Bin = 'B',
+        Rack = 'R';
+
+    /// <summary>The tag of a number that was never given.</summary>
+    public static string Of(StockPlace place, long number) =>
+        string.Create(CultureInfo.InvariantCulture, $"{(place == StockPlace.Bin ? Bin : Rack)}{number}");
+
+    /// <summary>Where a piece of a tag was entered.</summary>
+    public static StockPlace PlaceOf(string tag) => tag.StartsWith(Bin) ? StockPlace.Bin : StockPlace.Rack;
+}
