@@ -11,8 +11,8 @@ namespace ShopPlanner.Services.Bench;
 internal sealed record CutTick(Guid Plan, int Layout, int Copy, int Cut, bool Made, string Device);
 
 /// <summary>
-/// Sets ticks. People tick with a board on the saw, so a tick asks only for what it touches: its command, then in one question the plan
-/// and what stands at its bench.
+/// Sets ticks. People tick with a board on the saw, so a tick asks only for what it touches: its command, then in one
+/// question the plan and what stands at its bench.
 /// </summary>
 internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
 {

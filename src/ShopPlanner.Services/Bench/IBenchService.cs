@@ -68,7 +68,8 @@ public interface IBenchService
     /// <summary>A plan at the bench, or null.</summary>
     Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default);
 
-    /// <summary>Returns where the board or sheet of a number from 1 stands among the plan's layouts; null where there is none.</summary>
+    /// <summary>Returns where the board or sheet of a number from 1 stands among the plan's layouts; null where there is
+    /// none.</summary>
     Task<BenchPlace?> FindAsync(Guid planId, int number, CancellationToken cancel = default);
 
     /// <summary>Sets whether a cut is made; never a toggle.</summary>

@@ -4,8 +4,8 @@ using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Benchmarks;
 
-/// <summary>Copies stored plans for other projects whose parts lists are alike: ids of projects and rows are put in the place of the
-/// first ones, whatever the documents look like.</summary>
+/// <summary>Copies stored plans for other projects whose parts lists are alike: ids of projects and rows are put in the place
+/// of the first ones, whatever the documents look like.</summary>
 internal sealed class CopiedPlans : IDisposable
 {
     private const string When = "2026-05-02 09:30:00";

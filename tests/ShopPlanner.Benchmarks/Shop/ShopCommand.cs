@@ -12,8 +12,8 @@ using ShopPlanner.Services.Workings;
 namespace ShopPlanner.Benchmarks;
 
 /// <summary>
-/// <c>shop [--runs N]</c>: makes a shop of 40 projects, 200 plans and 1,500 pieces of stock in a temporary folder and prints, warm, the
-/// median of so many runs and the commands sent to the database for what its pages ask and for a tick at the bench.
+/// <c>shop [--runs N]</c>: makes a shop of 40 projects, 200 plans and 1,500 pieces of stock in a temporary folder and prints,
+/// warm, the median of so many runs and the commands sent to the database for what its pages ask and for a tick at the bench.
 /// </summary>
 internal static class ShopCommand
 {

@@ -51,8 +51,8 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts draft
     public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
         packets.PrintAsync(id, paper, cancel);
 
-    // Null where the order can be planned. Queueing is a change of the shop too, but none that the draft rests on: nobody else writes
-    // before it is through.
+    // Null where the order can be planned. Queueing is a change of the shop too, but none that the draft rests on: nobody
+    // else writes before it is through.
     private async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, LiveJob job, CancellationToken cancel)
     {
         var made = await drafts.MakeAsync(db, job.Order, cancel);

@@ -8,16 +8,16 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Ordering;
 
-/// <summary>How many pieces of each part are cut already, by the ticks of all plans: what is cut stays cut, whatever became of its
-/// plan.</summary>
+/// <summary>How many pieces of each part are cut already, by the ticks of all plans: what is cut stays cut, whatever became
+/// of its plan.</summary>
 internal sealed class CutPieces
 {
     private readonly ILookup<Guid, Entry> byRow;
 
     private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
 
-    /// <summary>Reads what is cut for some projects, of those still being worked on and those whose plans stand. A project that is
-    /// finished or put away starts from nothing when it is planned again.</summary>
+    /// <summary>Reads what is cut for some projects, of those still being worked on and those whose plans stand. A project
+    /// that is finished or put away starts from nothing when it is planned again.</summary>
     public static async Task<CutPieces> LoadAsync(ShopContext db, IReadOnlyCollection<Guid> projects, CancellationToken cancel)
     {
         var wanted = projects.Count == 0 ? [] : await WantedAsync(db, [.. projects], cancel);

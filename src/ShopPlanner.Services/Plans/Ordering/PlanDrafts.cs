@@ -10,8 +10,8 @@ namespace ShopPlanner.Services.Plans.Ordering;
 /// <param name="Draft">What the order comes to.</param>
 internal sealed record MadeDraft(string Order, long Changes, Outcome<PlanDraft> Draft);
 
-/// <summary>Makes drafts, and hands the last one out again while neither the order nor the shop changed: an order that was previewed and
-/// is then sent is worked out once.</summary>
+/// <summary>Makes drafts, and hands the last one out again while neither the order nor the shop changed: an order that was
+/// previewed and is then sent is worked out once.</summary>
 internal sealed class PlanDrafts(ShopWork work)
 {
     private volatile MadeDraft? last;

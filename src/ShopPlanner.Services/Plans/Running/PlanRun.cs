@@ -133,8 +133,9 @@ internal sealed class PlanRun(
             jobs.Tell(job.View.Id);
     }
 
-    // The draft made when the run was queued, where the shop is still as it was then. A run that had to wait, and one that lost a piece to
-    // another plan while it searched, read the shop again: a request of yesterday's prices and pieces would be planned for nothing.
+    // The draft made when the run was queued, where the shop is still as it was then. A run that had to wait, and one that
+    // lost a piece to another plan while it searched, read the shop again: a request of yesterday's prices and pieces would
+    // be planned for nothing.
     private async Task<Outcome<PlanDraft>> DraftAsync(LiveJob job, CancellationToken cancel)
     {
         var queued = job.Draft;
