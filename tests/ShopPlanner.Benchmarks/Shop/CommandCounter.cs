@@ -7,10 +7,10 @@ namespace ShopPlanner.Benchmarks;
 /// is opened, are not among them.</summary>
 internal sealed class CommandCounter : DbCommandInterceptor
 {
-    private int _commands;
+    private int commands;
 
     /// <summary>Returns the commands since the last call.</summary>
-    public int Take() => Interlocked.Exchange(ref _commands, 0);
+    public int Take() => Interlocked.Exchange(ref commands, 0);
 
     public override InterceptionResult<DbDataReader> ReaderExecuting(
         DbCommand command,
@@ -41,7 +41,7 @@ internal sealed class CommandCounter : DbCommandInterceptor
 
     private T Count<T>(T result)
     {
-        Interlocked.Increment(ref _commands);
+        Interlocked.Increment(ref commands);
         return result;
     }
 }

@@ -10,14 +10,14 @@ internal sealed class CopiedPlans : IDisposable
 {
     private const string When = "2026-05-02 09:30:00";
 
-    private readonly SqliteConnection _connection;
-    private readonly SqliteTransaction _transaction;
+    private readonly SqliteConnection connection;
+    private readonly SqliteTransaction transaction;
 
     public CopiedPlans(string file)
     {
-        _connection = new SqliteConnection($"Data Source={file};Pooling=False");
-        _connection.Open();
-        _transaction = _connection.BeginTransaction();
+        connection = new SqliteConnection($"Data Source={file};Pooling=False");
+        connection.Open();
+        transaction = connection.BeginTransaction();
     }
 
     /// <summary>Adds copies. Of ten plans two are ready, one is begun, five are cut and two were given up.</summary>
@@ -33,13 +33,13 @@ internal sealed class CopiedPlans : IDisposable
                 Tick(id, plans[like], all: state == 'c');
         }
 
-        _transaction.Commit();
+        transaction.Commit();
     }
 
     public void Dispose()
     {
-        _transaction.Dispose();
-        _connection.Dispose();
+        transaction.Dispose();
+        connection.Dispose();
     }
 
     private string Copy(PlanView plan, PartSheet from, PartSheet to, int number, char state)
@@ -126,8 +126,8 @@ internal sealed class CopiedPlans : IDisposable
 
     private SqliteCommand Command(string text)
     {
-        var command = _connection.CreateCommand();
-        (command.CommandText, command.Transaction) = (text, _transaction);
+        var command = connection.CreateCommand();
+        (command.CommandText, command.Transaction) = (text, transaction);
         return command;
     }
 

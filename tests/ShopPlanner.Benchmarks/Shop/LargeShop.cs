@@ -24,16 +24,16 @@ internal sealed class LargeShop : IAsyncDisposable
     private const int Pieces = 1_500;
     private const string Device = "benchmark";
 
-    private readonly string _folder = Directory.CreateTempSubdirectory("shop-planner-benchmark-").FullName;
-    private readonly ServiceProvider _services;
+    private readonly string folder = Directory.CreateTempSubdirectory("shop-planner-benchmark-").FullName;
+    private readonly ServiceProvider provider;
 
     private LargeShop()
     {
         var services = new ServiceCollection();
-        services.AddShopPlanner(new ServicesOptions(_folder, Demo: true));
+        services.AddShopPlanner(new ServicesOptions(folder, Demo: true));
         services.AddSingleton(Counter);
         services.AddSingleton<IInterceptor>(Counter);
-        _services = services.BuildServiceProvider();
+        provider = services.BuildServiceProvider();
     }
 
     public CommandCounter Counter { get; } = new();
@@ -45,13 +45,13 @@ internal sealed class LargeShop : IAsyncDisposable
     public Guid Project { get; private set; }
 
     public T Get<T>()
-        where T : notnull => _services.GetRequiredService<T>();
+        where T : notnull => provider.GetRequiredService<T>();
 
     public static async Task<LargeShop> MakeAsync()
     {
         var shop = new LargeShop();
         await shop.Get<ShopDatabase>().OpenAsync();
-        foreach (var worker in shop._services.GetServices<IHostedService>())
+        foreach (var worker in shop.provider.GetServices<IHostedService>())
             await worker.StartAsync(CancellationToken.None);
         await shop.FillAsync();
         return shop;
@@ -59,10 +59,10 @@ internal sealed class LargeShop : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        foreach (var worker in _services.GetServices<IHostedService>())
+        foreach (var worker in provider.GetServices<IHostedService>())
             await worker.StopAsync(CancellationToken.None);
-        await _services.DisposeAsync();
-        Directory.Delete(_folder, recursive: true);
+        await provider.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
     }
 
     private async Task FillAsync()
@@ -73,7 +73,7 @@ internal sealed class LargeShop : IAsyncDisposable
         foreach (var sheet in sheets.Take(3))
             planned.Add(await PlanAsync(sheet.ProjectId));
         Plan = (await PlanAsync([.. sheets.Take(3).Select(sheet => sheet.ProjectId)])).Summary.Id;
-        using (var copies = new CopiedPlans(Path.Combine(_folder, "shop.db")))
+        using (var copies = new CopiedPlans(Path.Combine(folder, "shop.db")))
             copies.Add(planned, sheets, Plans - planned.Count - 1);
         Project = sheets[^1].ProjectId;
         var design = (await Get<IDesignService>().ListAsync())[0];
