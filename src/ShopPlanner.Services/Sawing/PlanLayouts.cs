@@ -13,23 +13,23 @@ public static class PlanLayouts
     public static bool IsBoard(PlanView plan, int layoutIndex) =>
         MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
 
-    internal static CutStock StockOf(PlanView plan, int layoutIndex) =>
-        plan.Request.Stock.Single(stock => stock.Id == plan.Plan.Layouts[layoutIndex].Stock);
+    internal static CutStock StockOf(PlanView plan, int layoutIndex) => StockOf(plan.Request, plan.Plan.Layouts[layoutIndex]);
 
-    internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) =>
-        plan.Request.Materials.Single(material => material.Id == stock.Material);
+    internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) => MaterialOf(plan.Request, stock);
 
-    internal static ImmutableArray<TracedCut> Trace(PlanView plan, int layoutIndex)
+    internal static ImmutableArray<TracedCut> Trace(PlanView plan, int layoutIndex) =>
+        Trace(plan.Request, plan.Plan.Layouts[layoutIndex]);
+
+    internal static ImmutableArray<TracedCut> Trace(CutRequest request, Layout layout)
     {
-        var stock = StockOf(plan, layoutIndex);
-        return CutTrace.Follow(
-            plan.Plan.Layouts[layoutIndex],
-            MaterialOf(plan, stock).Form,
-            stock.Length,
-            stock.Width,
-            plan.Request.Saw.Kerf
-        );
+        var stock = StockOf(request, layout);
+        return CutTrace.Follow(layout, MaterialOf(request, stock).Form, stock.Length, stock.Width, request.Saw.Kerf);
     }
+
+    private static CutStock StockOf(CutRequest request, Layout layout) => request.Stock.Single(stock => stock.Id == layout.Stock);
+
+    private static CutMaterial MaterialOf(CutRequest request, CutStock stock) =>
+        request.Materials.Single(material => material.Id == stock.Material);
 
     internal static HashSet<int> FreedBy(PlanView plan, int layoutIndex, HashSet<int> made)
     {

@@ -77,28 +77,24 @@ internal sealed class CutPieces
 
     private static IEnumerable<Entry> Entries(PlanRecord record, IEnumerable<StoredCut> made, IEnumerable<StoredFinish> finished)
     {
-        var plan = record.View([]);
+        var (request, layouts) = (record.Draft.Request, record.Plan.Layouts);
         var ticks = made.ToLookup(cut => (cut.Layout, cut.Copy), cut => cut.Cut);
         var ended = finished.Select(finish => (finish.Layout, finish.Copy)).ToHashSet();
-        return from layout in Enumerable.Range(0, plan.Plan.Layouts.Length)
-            from copy in Enumerable.Range(1, plan.Plan.Layouts[layout].Copies)
-            from piece in Freed(plan, layout, ticks[(layout, copy)].ToHashSet(), ended.Contains((layout, copy)))
-            select new Entry(
-                record.Stored.Id,
-                record.Draft.Basis.Rows[piece],
-                plan.Request.Parts.Single(part => part.Id == piece)
-            );
+        return from layout in Enumerable.Range(0, layouts.Length)
+            from copy in Enumerable.Range(1, layouts[layout].Copies)
+            from piece in Freed(request, layouts[layout], ticks[(layout, copy)].ToHashSet(), ended.Contains((layout, copy)))
+            select new Entry(record.Stored.Id, record.Draft.Basis.Rows[piece], request.Parts.Single(part => part.Id == piece));
     }
 
     // A piece that no cut frees is as long as its board, and is there when the board is finished.
-    private static IEnumerable<string> Freed(PlanView plan, int layout, HashSet<int> made, bool isFinished)
+    private static IEnumerable<string> Freed(CutRequest request, Layout layout, HashSet<int> made, bool isFinished)
     {
-        var cuts = PlanLayouts.Trace(plan, layout);
+        var cuts = PlanLayouts.Trace(request, layout);
         var freed = cuts.Where(cut => made.Contains(cut.Cut.N)).SelectMany(PlanLayouts.PartsOf).Select(part => part.Part);
         if (!isFinished)
             return freed;
         var byCut = cuts.SelectMany(PlanLayouts.PartsOf).ToHashSet();
-        var whole = plan.Plan.Layouts[layout].Pieces.Where(piece => !byCut.Contains((piece.Part, piece.X, piece.Y)));
+        var whole = layout.Pieces.Where(piece => !byCut.Contains((piece.Part, piece.X, piece.Y)));
         return freed.Concat(whole.Select(piece => piece.Part));
     }
 
