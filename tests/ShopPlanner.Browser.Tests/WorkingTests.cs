@@ -79,9 +79,9 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync("/workings/board-feet?thickness=1&width=6");
         await LiveAsync(page);
         await Field(page, "Length").PressSequentiallyAsync("123 15/16 in", new() { Delay = 25 });
-        await Expect(page).ToHaveURLAsync(new Regex("15%2F16"), new() { Timeout = 15_000 });
+        await Expect(page).ToHaveURLAsync(new Regex("15%2F16"));
         await Field(page, "Pieces").PressSequentiallyAsync("2468", new() { Delay = 25 });
-        await Expect(page).ToHaveURLAsync(new Regex("2468"), new() { Timeout = 15_000 });
+        await Expect(page).ToHaveURLAsync(new Regex("2468"));
         await Expect(Field(page, "Length")).ToHaveValueAsync("123 15/16 in");
         await Expect(Field(page, "Pieces")).ToHaveValueAsync("2468");
     }
