@@ -31,7 +31,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",
         ["/workings"] = null,
-        ["/workings/{Name}"] = "/workings/sag?span=36&load=75%20lb&unit=in",
+        ["/workings/{Name}"] = "/workings/sag?span=36&load=75&unit=in",
     };
 
     public static TheoryData<string> WithFields() => [.. Pages.Values.OfType<string>().Distinct()];
