@@ -58,6 +58,9 @@ public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Sha
 {
     /// <summary>Of the setting; null for the packet's.</summary>
     public LengthUnit? Unit { get; init; }
+
+    /// <summary>Whether the fence stands on the side away from where cuts are counted from.</summary>
+    public bool FromFarSide { get; init; }
 }
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
@@ -131,6 +134,9 @@ public enum CutWay
 
     /// <summary>Along, to straighten an edge of a piece too wide for the fence: by a straightedge.</summary>
     TrimByGuide,
+
+    /// <summary>Along, where the piece is too wide for the fence: by a straightedge.</summary>
+    RipByGuide,
 }
 
 /// <summary>One cut to tick off.</summary>

@@ -75,6 +75,7 @@ internal static class LayoutTable
             CutWay.SquareEnd => $"Square the end of {cut.Piece}",
             CutWay.TrimEdge => $"Trim the edge of {cut.Piece}, fence on the far side",
             CutWay.TrimByGuide => $"Trim the edge of {cut.Piece} along a straightedge",
+            CutWay.RipByGuide => $"Rip {cut.Piece} along a straightedge",
             CutWay.Crosscut => $"Crosscut {cut.Piece}",
             _ => $"Rip {cut.Piece}{(cut.FromFarSide ? ", fence on the far side" : "")}",
         };

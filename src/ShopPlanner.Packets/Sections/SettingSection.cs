@@ -41,19 +41,20 @@ internal static class SettingSection
         table.AddTo(flow);
     }
 
-    private static string Way(CutWay way) =>
-        way switch
+    private static string Way(PacketRun run) =>
+        run.Way switch
         {
             CutWay.SquareEnd => "square end, off",
             CutWay.TrimEdge or CutWay.TrimByGuide => "trim edge, off",
             CutWay.Crosscut => "crosscut",
-            _ => "rip",
+            CutWay.RipByGuide => "rip, guide",
+            _ => run.FromFarSide ? "rip, far side" : "rip",
         };
 
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
         [
             new TickCell(),
-            new TextCell(Way(run.Way)),
+            new TextCell(Way(run)),
             new TextCell(Words.Of(run.Setting, run.Unit ?? model.Unit, model.Unit), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(run.Cuts),

@@ -55,24 +55,30 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     }
 
     private PacketSettings Settings(SharedSettings order) =>
-        new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).Select(Run)]);
+        new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).SelectMany(Runs)]);
+
+    // Cuts of one size may be set from the near edge, from the far one, or by a straightedge: a line for each.
+    private IEnumerable<PacketRun> Runs(SettingRun run) =>
+        run.Cuts.GroupBy(cut => SettingOf(Steps(cut.Layout)[cut.N - 1])).Select(alike => Run(alike.Key, [.. alike]));
 
     // Trims share the width of the strip, whatever is left of each piece.
-    private PacketRun Run(SettingRun run) =>
+    private static (CutWay Way, Length At, bool FromFarSide) SettingOf(CutStep step) =>
+        step.Purpose == CutPurpose.TrimEdge ? (Way(step), step.Cut.At, false) : (Way(step), step.Setting, step.FromFarSide);
+
+    private PacketRun Run((CutWay Way, Length At, bool FromFarSide) setting, IReadOnlyList<SharedCut> cuts) =>
         new(
-            run.Cuts.Select(cut => Way(Steps(cut.Layout)[cut.N - 1])).Distinct().ToList() is [var way] ? way
-                : run.Kind == CutKind.Rip ? CutWay.Rip
-                : CutWay.Crosscut,
-            run.At,
+            setting.Way,
+            setting.At,
             string.Join(
                 "; ",
-                run.Cuts.GroupBy(cut => cut.Layout)
+                cuts.GroupBy(cut => cut.Layout)
                     .Select(same => $"{PlanLayouts.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
             ),
-            run.Cuts.Sum(cut => cut.Copies) > 1
+            cuts.Sum(cut => cut.Copies) > 1
         )
         {
-            Unit = Shared(run.Cuts.Select(cut => plan.UnitOfLayout(cut.Layout))),
+            Unit = Shared(cuts.Select(cut => plan.UnitOfLayout(cut.Layout))),
+            FromFarSide = setting.FromFarSide,
         };
 
     // One fence stands at one figure: in the layouts' own unit where they agree.
@@ -149,6 +155,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             CutPurpose.SquareEnd => CutWay.SquareEnd,
             CutPurpose.TrimEdge => CutWay.TrimEdge,
             CutPurpose.TrimByGuide => CutWay.TrimByGuide,
+            CutPurpose.RipByGuide => CutWay.RipByGuide,
             _ => step.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
         };
 

@@ -20,6 +20,10 @@ public enum CutPurpose
 
     /// <summary>The same where what remains is wider than the saw rips: along a straightedge, without the fence.</summary>
     TrimByGuide,
+
+    /// <summary>A piece wider than the saw rips, of which no more than the blade takes is ripped off: along a straightedge, since there
+    /// is nothing on the other side that could run along the fence.</summary>
+    RipByGuide,
 }
 
 /// <summary>A cut as a person makes it.</summary>
@@ -70,14 +74,10 @@ public static class CutTexts
     private static CutPurpose PurposeOf(TracedCut traced, HashSet<string> worked, Length? widestRip)
     {
         var cut = traced.Cut;
-        if (
-            cut.ByStore
-            || cut.FirstPart is not null
-            || cut.At >= Thin
-            || worked.Contains(cut.First)
-            || traced.Second is not { } rest
-        )
+        if (cut.ByStore)
             return CutPurpose.Part;
+        if (cut.FirstPart is not null || cut.At >= Thin || worked.Contains(cut.First) || traced.Second is not { } rest)
+            return traced.Second is null && IsBeyond(cut, widestRip) ? CutPurpose.RipByGuide : CutPurpose.Part;
         if (cut.Kind == CutKind.Crosscut)
             return CutPurpose.SquareEnd;
         return rest.Dy > widestRip ? CutPurpose.TrimByGuide : CutPurpose.TrimEdge;

@@ -1,6 +1,6 @@
 using System.IO.Compression;
 using Microsoft.Data.Sqlite;
-using ShopPlanner.Services.Common;
+using ShopPlanner.Cutting.Planning;
 using ShopPlanner.Services.Storage.Documents;
 
 namespace ShopPlanner.Services.Tests.Documents;
@@ -77,6 +77,7 @@ public sealed class UpgradeTests : IDisposable
     {
         await using var shop = await TestShop.OpenAsync(folder: folder);
         var id = (await shop.Plans.ListAsync(cancel: TestShop.Cancel))[0].Id;
+        Ask($"UPDATE Plans SET PlannerVersion = '{CutPlanner.Version}'");
         Assert.False((await shop.Plans.GetAsync(id, TestShop.Cancel))!.ByOlderPlanner);
         Ask("UPDATE Plans SET PlannerVersion = '0'");
         Assert.True((await shop.Plans.GetAsync(id, TestShop.Cancel))!.ByOlderPlanner);

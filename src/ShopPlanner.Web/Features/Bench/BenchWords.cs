@@ -73,6 +73,7 @@ public static class BenchWords
             { IsKerfOnly: true } => "no more than the blade takes",
             { Purpose: CutPurpose.SquareEnd } => "off the end",
             { Purpose: CutPurpose.TrimByGuide } => "off the edge",
+            { Purpose: CutPurpose.RipByGuide } => "straightedge, from the edge to the blade's near side",
             { Purpose: CutPurpose.TrimEdge } => "fence, from the far edge to the blade: the strip falls off free",
             { FromFarSide: true } => "fence, from the far edge to the blade",
             { Cut.Kind: Cutting.CutKind.Crosscut } => "stop, from the edge to the blade's near side",

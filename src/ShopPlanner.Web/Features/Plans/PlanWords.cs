@@ -65,6 +65,7 @@ public static class PlanWords
             CutPurpose.TrimEdge => $"Trim the edge of {Piece(step.Cut)}, fence on the far side",
             CutPurpose.Part when step.FromFarSide => $"{Doing(step.Cut)}, fence on the far side",
             CutPurpose.TrimByGuide => $"Trim the edge of {Piece(step.Cut)} along a straightedge",
+            CutPurpose.RipByGuide => $"{Doing(step.Cut)} along a straightedge",
             _ => Doing(step.Cut),
         };
     }
