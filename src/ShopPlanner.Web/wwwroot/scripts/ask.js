@@ -1,6 +1,5 @@
-// Calls of the server by a script. Nobody waits for such a call, so a failure is told here: on the page, and in the console with
-// its
-// cause. What fails within the server's own work is shown by the server.
+// Calls of the server by a script. Nobody waits for such a call, so a failure is told here: on the page, and in the console
+// with its cause. What fails within the server's own work is shown by the server.
 import { lineIsDown } from "./fields.js";
 
 const open = new Set();

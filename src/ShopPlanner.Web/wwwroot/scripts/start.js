@@ -1,11 +1,13 @@
 // Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at
 // first.
 import { begin } from "./fields.js";
+import * as heading from "./heading.js";
 
 const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
 const detail = event => event.detail;
 
 begin();
+window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });
 Blazor.registerCustomEventType("command", { browserEventName: "shop-command", createEventArgs: detail });
