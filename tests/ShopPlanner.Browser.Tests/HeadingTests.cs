@@ -40,4 +40,28 @@ public sealed class HeadingTests(BrowserFixture browser) : IClassFixture<Browser
         await Expect(page).ToHaveURLAsync(new Regex("15%2F16"));
         Assert.False(await page.EvaluateAsync<bool>("() => window.wasLeft === true"));
     }
+
+    // Whoever goes by Tab from the start goes on from where the keyboard is.
+    [Fact]
+    public async Task Somebody_who_tabs_at_once_is_not_sent_back()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await page.AddInitScriptAsync(
+            """
+            new MutationObserver((records, watch) => {
+              const link = document.querySelector("nav a");
+              if (!link || !document.querySelector("fieldset.until-live:not([disabled])")) return;
+              watch.disconnect();
+              link.addEventListener("blur", () => window.wasLeft = true);
+              link.focus();
+            }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ["disabled"] });
+            """
+        );
+        await page.GotoAsync("/workings/board-feet?thickness=1&width=6");
+        await page.WaitForFunctionAsync("() => document.activeElement.matches('nav a')");
+        await page.GetByLabel("Length", new() { Exact = true })
+            .EvaluateAsync("el => { el.value = '8 ft'; el.dispatchEvent(new Event('input', { bubbles: true })); }");
+        await Expect(page).ToHaveURLAsync(new Regex("length=8"));
+        Assert.False(await page.EvaluateAsync<bool>("() => window.wasLeft === true"));
+    }
 }

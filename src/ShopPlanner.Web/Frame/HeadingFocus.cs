@@ -3,11 +3,12 @@ using Microsoft.JSInterop;
 
 namespace ShopPlanner.Web.Frame;
 
-/// <summary>Puts the focus on the heading of a page that was gone to, unless somebody types on it already.</summary>
+/// <summary>Puts the focus on the heading of a page that was gone to, unless somebody uses the page already.</summary>
 public sealed class HeadingFocus : ComponentBase
 {
     private Type? shown;
     private bool isDue;
+    private bool isFirst;
 
     /// <summary>The page.</summary>
     [Parameter, EditorRequired]
@@ -19,7 +20,9 @@ public sealed class HeadingFocus : ComponentBase
     /// <inheritdoc />
     protected override void OnParametersSet()
     {
-        isDue = shown != Route.PageType;
+        if (shown == Route.PageType)
+            return;
+        (isDue, isFirst) = (true, shown is null);
         shown = Route.PageType;
     }
 
@@ -29,6 +32,6 @@ public sealed class HeadingFocus : ComponentBase
         if (!isDue)
             return;
         isDue = false;
-        await Scripts.InvokeVoidAsync("shopHeading.focus");
+        await Scripts.InvokeVoidAsync("shopHeading.focus", isFirst);
     }
 }
