@@ -12,7 +12,7 @@ public enum StockEntryKind
     /// <summary>A leftover put in the bin after cutting.</summary>
     Binned,
 
-    /// <summary>Measured anew.</summary>
+    /// <summary>Measured again.</summary>
     Corrected,
 
     /// <summary>Cut up.</summary>

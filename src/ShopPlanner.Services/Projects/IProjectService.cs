@@ -31,7 +31,7 @@ public sealed record ProjectView(
 /// <summary>Keeps projects.</summary>
 public interface IProjectService
 {
-    /// <summary>All projects that are not put away, newest first; with the put-away ones when asked.</summary>
+    /// <summary>Returns the projects, newest first; archived ones only when asked.</summary>
     Task<IReadOnlyList<ProjectView>> ListAsync(bool withPutAway = false, CancellationToken cancel = default);
 
     /// <summary>One project, or null.</summary>

@@ -8,7 +8,7 @@ namespace ShopPlanner.Services.Projects;
 /// <summary>One step in the making: the rows of a list, what was touched, and how it was before.</summary>
 internal sealed class PartSaving
 {
-    /// <summary>Room left between two rows, so that many can be put between them before the list is numbered anew.</summary>
+    // Room left between two rows, so that many can be inserted there before the list has to be renumbered.
     private const long Gap = 1 << 20;
 
     private readonly ShopContext db;

@@ -78,7 +78,7 @@ public interface IStockService
         CancellationToken cancel = default
     );
 
-    /// <summary>Measures a piece anew; plans that it is promised to become out of date.</summary>
+    /// <summary>Enters a new measurement of a piece; plans that it is promised to become out of date.</summary>
     Task<Outcome<StockPiece>> CorrectAsync(
         Guid id,
         int version,

@@ -1,6 +1,6 @@
 namespace ShopPlanner.Services.Storage.Rows;
 
-/// <summary>A row of a parts list as typed; what it means is read anew each time, since materials may change.</summary>
+/// <summary>A row of a parts list as typed; it is read again each time, since materials may change.</summary>
 internal sealed class StoredPart : IVersioned
 {
     public required Guid Id { get; init; }

@@ -44,7 +44,7 @@ public sealed class IdeaDraft
     /// <summary>What will not do or wants watching, the most severe first.</summary>
     public ImmutableArray<PieceWarning> Warnings { get; private set; } = [];
 
-    /// <summary>Rises with every change, so that pictures know when to be drawn anew.</summary>
+    /// <summary>Rises with every change, so that the pictures are drawn again.</summary>
     public int Stamp { get; private set; }
 
     /// <summary>Takes another idea in: one that was brought back.</summary>
