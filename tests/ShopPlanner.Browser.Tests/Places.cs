@@ -47,7 +47,8 @@ internal static partial class Places
     public static async Task GoAsync(IPage page, string route)
     {
         await page.GotoAsync(await AddressAsync(page, Ways[route]));
-        if (!FieldPages.IsPlain(route))
+        // A page with a live connection says so itself; some of those have no fields.
+        if (await page.Locator("fieldset.until-live").CountAsync() > 0)
             await Fields.SettledAsync(page);
     }
 
