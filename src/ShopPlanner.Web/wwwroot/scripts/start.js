@@ -2,11 +2,13 @@
 // first.
 import { begin } from "./fields.js";
 import * as heading from "./heading.js";
+import * as press from "./press.js";
 
 const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
 const detail = event => event.detail;
 
 begin();
+press.begin();
 window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });

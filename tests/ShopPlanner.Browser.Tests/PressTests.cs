@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using ShopPlanner.Browser.Tests.Kept;
+using static Microsoft.Playwright.Assertions;
+
+namespace ShopPlanner.Browser.Tests;
+
+/// <summary>A press on a link counts, whenever it falls.</summary>
+public sealed class PressTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+{
+    [Theory]
+    [InlineData("main a.name", "/projects/[0-9a-f-]{36}")]
+    [InlineData("nav a[href='/stores']", "/stores$")]
+    public async Task A_press_that_the_page_goes_live_under_leads_where_it_was_aimed(string link, string address)
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        var mayGoLive = new TaskCompletionSource();
+        await page.RouteAsync(
+            "**/_blazor/negotiate*",
+            async route =>
+            {
+                await mayGoLive.Task;
+                await route.ContinueAsync();
+            }
+        );
+        await page.GotoAsync("/projects");
+        await page.Locator(link).First.HoverAsync();
+        await page.Mouse.DownAsync();
+        mayGoLive.SetResult();
+        await Fields.SettledAsync(page);
+        await page.Mouse.UpAsync();
+        await Expect(page).ToHaveURLAsync(new Regex(address));
+    }
+
+    [Fact]
+    public async Task A_press_that_ends_elsewhere_leads_nowhere()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await page.GotoAsync("/projects");
+        await Fields.SettledAsync(page);
+        await page.Locator("nav a[href='/stores']").HoverAsync();
+        await page.Mouse.DownAsync();
+        await page.Locator("h1").HoverAsync();
+        await page.Mouse.UpAsync();
+        await Fields.DrawnAsync(page);
+        await Expect(page).ToHaveURLAsync(new Regex("/projects$"));
+    }
+}
