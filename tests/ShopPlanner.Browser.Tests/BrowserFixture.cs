@@ -13,6 +13,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     private IPlaywright? playwright;
     private IBrowser? browser;
     private RunningApp? app;
+    private string? latest;
 
     /// <summary>Path of Debian's Chromium, or of the browser named by SHOP_PLANNER_CHROMIUM; null when there is none.</summary>
     public static string? Chromium { get; } =
@@ -58,6 +59,7 @@ public sealed class BrowserFixture : IAsyncLifetime
             browser is null,
             "There is no Chromium here: install Debian's package 'chromium', or name a browser in SHOP_PLANNER_CHROMIUM."
         );
+        await CloseEarlierAsync();
         var context = await browser.NewContextAsync(
             new()
             {
@@ -73,6 +75,17 @@ public sealed class BrowserFixture : IAsyncLifetime
         context.SetDefaultTimeout(Patience);
         Assertions.SetDefaultExpectTimeout(Patience);
         return await context.NewPageAsync();
+    }
+
+    // Pages that an earlier test left open would go on trying to reach the program that this one stops and starts.
+    private async Task CloseEarlierAsync()
+    {
+        var test = TestContext.Current.Test?.UniqueID;
+        if (test == latest)
+            return;
+        latest = test;
+        foreach (var context in browser!.Contexts.ToList())
+            await context.CloseAsync();
     }
 
     public async ValueTask DisposeAsync()
