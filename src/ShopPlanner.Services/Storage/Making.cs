@@ -19,6 +19,10 @@ internal sealed record Making<T>(CommandId Command, string Asked)
     /// <summary>Finds what was made as it is now; null when it was deleted since.</summary>
     public required Func<ShopContext, string, Task<T?>> Find { get; init; }
 
+    /// <summary>Called with the number that <see cref="ShopWork.Changes"/> has once it is stored, before anybody else
+    /// writes.</summary>
+    public Action<long>? Written { get; init; }
+
     /// <summary>What it is called when it was deleted since, e.g. <c>project</c>.</summary>
     public required string What { get; init; }
 }

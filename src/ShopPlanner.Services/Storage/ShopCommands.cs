@@ -24,6 +24,7 @@ internal sealed class ShopCommands(ShopWork work, TimeProvider clock)
                     db.Commands.Add(Row(making, outcome.Value));
                 return outcome;
             },
+            making.Written,
             cancel
         );
 

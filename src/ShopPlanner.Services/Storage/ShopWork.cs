@@ -28,13 +28,25 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
     }
 
     /// <summary>Changes everything or nothing: an outcome that is not <see cref="OutcomeKind.Ok"/> leaves no trace.</summary>
-    public async Task<Outcome<T>> WriteAsync<T>(Func<ShopContext, Task<Outcome<T>>> change, CancellationToken cancel)
+    public Task<Outcome<T>> WriteAsync<T>(Func<ShopContext, Task<Outcome<T>>> change, CancellationToken cancel)
+        where T : class => WriteAsync(change, null, cancel);
+
+    /// <summary>Changes everything or nothing, and says how <see cref="Changes"/> counts it.</summary>
+    /// <param name="change">Changes the shop.</param>
+    /// <param name="written">Called with the change's own number once it is stored, before anybody else writes; not called
+    /// where nothing was changed.</param>
+    /// <param name="cancel">Stops it before it is stored.</param>
+    public async Task<Outcome<T>> WriteAsync<T>(
+        Func<ShopContext, Task<Outcome<T>>> change,
+        Action<long>? written,
+        CancellationToken cancel
+    )
         where T : class
     {
         await writer.WaitAsync(cancel);
         try
         {
-            return await ChangeAsync(change, cancel);
+            return await ChangeAsync(change, written, cancel);
         }
         catch (Exception problem) when (StorageFaults.Find(problem) is { } refusal)
         {
@@ -48,7 +60,11 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
 
     public void Dispose() => writer.Dispose();
 
-    private async Task<Outcome<T>> ChangeAsync<T>(Func<ShopContext, Task<Outcome<T>>> change, CancellationToken cancel)
+    private async Task<Outcome<T>> ChangeAsync<T>(
+        Func<ShopContext, Task<Outcome<T>>> change,
+        Action<long>? written,
+        CancellationToken cancel
+    )
         where T : class
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
@@ -57,6 +73,7 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         if (!outcome.Ok)
             return outcome;
         await db.SaveChangesAsync(cancel);
+        long number;
         try
         {
             await transaction.CommitAsync(CancellationToken.None);
@@ -64,9 +81,10 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         finally
         {
             // Also where it failed: whether anything was written is not known then.
-            Interlocked.Increment(ref changes);
+            number = Interlocked.Increment(ref changes);
         }
 
+        written?.Invoke(number);
         return outcome;
     }
 

@@ -51,14 +51,13 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts draft
     public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
         packets.PrintAsync(id, paper, cancel);
 
-    // Null where the order can be planned. Queueing is a change of the shop too, but none that the draft rests on: nobody
-    // else writes before it is through.
+    // Null where the order can be planned.
     private async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, LiveJob job, CancellationToken cancel)
     {
         var made = await drafts.MakeAsync(db, job.Order, cancel);
         if (!made.Draft.Ok)
             return new Outcome<PlanJobView>(made.Draft.Kind, null, made.Draft.Faults);
-        job.Draft = made with { Changes = made.Changes + 1 };
+        job.Draft = made;
         return job.Order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
             ? Outcome.Faulty<PlanJobView>(fault.At(nameof(PlanOrder.Replaces)))
             : null;

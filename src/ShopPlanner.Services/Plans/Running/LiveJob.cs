@@ -2,6 +2,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Plans.Running;
 
@@ -17,6 +18,11 @@ internal sealed class LiveJob(Guid id, PlanOrder order) : IDisposable
 
     /// <summary>The draft made when the run was queued; null once it was taken.</summary>
     public MadeDraft? Draft { get; set; }
+
+    /// <summary>Lets the draft hold after the run was queued: queueing is a change of the shop too, but none that a draft rests
+    /// on.</summary>
+    /// <param name="changes">See <see cref="ShopWork.Changes"/>, as queueing left it.</param>
+    public void KeepDraft(long changes) => Draft = Draft is { } made ? made with { Changes = changes } : null;
 
     public CancellationToken Stopped => stop.Token;
 

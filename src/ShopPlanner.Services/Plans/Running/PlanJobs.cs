@@ -47,6 +47,7 @@ internal sealed class PlanJobs(
                 Make = async db => await refuse(db, job) ?? await StoreAsync(db, job, cancel),
                 Made = view => Making.Text(view.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                Written = job.KeepDraft,
                 What = "planning run",
             },
             cancel
