@@ -14,6 +14,7 @@ using ShopPlanner.Services.Plans.Facade;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Running;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -46,6 +47,7 @@ public static class ServicesSetup
         services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IBenchService, BenchService>();
+        services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();
         services.AddSingleton<CutTicks>();
         AddPlanning(services);
@@ -55,6 +57,9 @@ public static class ServicesSetup
     private static void AddPlanning(IServiceCollection services)
     {
         services.AddSingleton<ICutPlanner, ShopCutPlanner>();
+        services.AddSingleton<ReadPlans>();
+        services.AddSingleton<PlanReading>();
+        services.AddSingleton<PlanWithdrawal>();
         services.AddSingleton<PlanDrafts>();
         services.AddSingleton<PlanStorage>();
         services.AddSingleton<PlanJobEnds>();

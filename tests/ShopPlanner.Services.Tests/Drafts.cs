@@ -11,7 +11,7 @@ internal static class Drafts
     {
         var draft = (
             await given.Shop.Work.ReadAsync(
-                async db => RequestBuilder.Build(given.Order(), await Snapshot.ForOrderAsync(db, given.Order(), TestShop.Cancel)),
+                async db => RequestBuilder.Build(given.Order(), await Snapshot.ForOrderAsync(db, given.Shop.Get<ReadPlans>(), given.Order(), TestShop.Cancel)),
                 TestShop.Cancel
             )
         ).Value!;

@@ -1,10 +1,11 @@
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench;
 
 /// <summary>Runs commands about one plan at the bench.</summary>
-internal sealed class BenchCommands(ShopCommands commands)
+internal sealed class BenchCommands(ShopCommands commands, ReadPlans plans, BenchReading reading)
 {
     /// <summary>Runs a command once and settles where the plan stands.</summary>
     /// <param name="command">Made by the device.</param>
@@ -24,26 +25,26 @@ internal sealed class BenchCommands(ShopCommands commands)
             {
                 Make = db => ChangeAsync(db, planId, change, cancel),
                 Made = _ => Making.Text(planId),
-                Find = (db, _) => BenchReading.FindAsync(db, planId, cancel),
+                Find = (db, _) => reading.FindAsync(db, planId, cancel),
                 What = "plan",
             },
             cancel
         );
 
-    private static async Task<Outcome<BenchView>> ChangeAsync(
+    private async Task<Outcome<BenchView>> ChangeAsync(
         ShopContext db,
         Guid planId,
         Func<ShopContext, BenchPlan, Task<Outcome<BenchView>?>> change,
         CancellationToken cancel
     )
     {
-        if (await BenchPlan.LoadAsync(db, planId, cancel) is not { } plan)
+        if (await BenchPlan.LoadAsync(db, plans, planId, cancel) is not { } plan)
             return Outcome.Missing<BenchView>("plan");
         if (await change(db, plan) is { } refusal)
             return refusal;
         await db.SaveChangesAsync(cancel);
         await plan.SettleStateAsync(db, cancel);
         await db.SaveChangesAsync(cancel);
-        return (await BenchReading.FindAsync(db, planId, cancel))!;
+        return (await reading.FindAsync(db, planId, cancel))!;
     }
 }

@@ -12,14 +12,14 @@ internal sealed class BenchPlan
 {
     private readonly StoredPlan stored;
 
-    private BenchPlan(StoredPlan stored) => (this.stored, Record) = (stored, PlanRecord.Read(stored));
+    private BenchPlan(PlanRecord record) => (stored, Record) = (record.Stored, record);
 
     public PlanRecord Record { get; }
 
     public CutRequest Request => Record.Draft.Request;
 
-    public static async Task<BenchPlan?> LoadAsync(ShopContext db, Guid id, CancellationToken cancel) =>
-        await db.Plans.FindAsync([id], cancel) is { } stored ? new BenchPlan(stored) : null;
+    public static async Task<BenchPlan?> LoadAsync(ShopContext db, ReadPlans plans, Guid id, CancellationToken cancel) =>
+        await db.Plans.FindAsync([id], cancel) is { } stored ? new BenchPlan(plans.Read(stored)) : null;
 
     /// <summary>Null when there is such a board or sheet to work on.</summary>
     public Fault? Refuse(int layout, int copy) => BenchRules.Refuse(stored, Record.Plan, layout, copy);

@@ -8,11 +8,11 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Bench;
 
 /// <summary>Reads a plan as it stands at the bench.</summary>
-internal static class BenchReading
+internal sealed class BenchReading(PlanReading reading)
 {
-    public static async Task<BenchView?> FindAsync(ShopContext db, Guid planId, CancellationToken cancel)
+    public async Task<BenchView?> FindAsync(ShopContext db, Guid planId, CancellationToken cancel)
     {
-        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan)
+        if (await reading.FindAsync(db, planId, cancel) is not { } plan)
             return null;
         var made = (await db.Cuts.AsNoTracking().Where(cut => cut.PlanId == planId && cut.Made).ToListAsync(cancel))
             .Select(cut => (cut.Layout, cut.Copy, cut.Cut))

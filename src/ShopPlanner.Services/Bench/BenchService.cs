@@ -3,10 +3,16 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench;
 
-internal sealed class BenchService(ShopWork work, BenchCommands commands, CutTicks ticks, TimeProvider clock) : IBenchService
+internal sealed class BenchService(
+    ShopWork work,
+    BenchReading reading,
+    BenchCommands commands,
+    CutTicks ticks,
+    TimeProvider clock
+) : IBenchService
 {
     public Task<BenchView?> GetAsync(Guid planId, CancellationToken cancel = default) =>
-        work.ReadAsync(db => BenchReading.FindAsync(db, planId, cancel), cancel);
+        work.ReadAsync(db => reading.FindAsync(db, planId, cancel), cancel);
 
     public Task<BenchPlace?> FindAsync(Guid planId, int number, CancellationToken cancel = default) =>
         work.ReadAsync(db => BenchReading.FindPlaceAsync(db, planId, number, cancel), cancel);

@@ -9,7 +9,7 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Packets;
 
 /// <summary>Prints the packet of a stored plan.</summary>
-internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
+internal sealed class PacketPrinter(ShopWork work, PlanReading reading, TimeProvider clock)
 {
     /// <summary>A PDF; null when the plan is gone.</summary>
     public async Task<byte[]?> PrintAsync(Guid planId, Common.PaperSize paper, CancellationToken cancel)
@@ -24,7 +24,7 @@ internal sealed class PacketPrinter(ShopWork work, TimeProvider clock)
 
     private async Task<PacketModel?> ModelAsync(ShopContext db, Guid planId, Common.PaperSize paper, CancellationToken cancel)
     {
-        if (await PlanReading.FindAsync(db, planId, cancel) is not { } plan)
+        if (await reading.FindAsync(db, planId, cancel) is not { } plan)
             return null;
         var stored = await db.Plans.AsNoTracking().SingleAsync(p => p.Id == planId, cancel);
         var earlier = await db

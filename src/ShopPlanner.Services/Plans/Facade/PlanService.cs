@@ -8,7 +8,14 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Plans.Facade;
 
-internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts drafts, PacketPrinter packets) : IPlanService
+internal sealed class PlanService(
+    ShopWork work,
+    PlanJobs jobs,
+    PlanDrafts drafts,
+    PlanReading reading,
+    PlanWithdrawal withdrawal,
+    PacketPrinter packets
+) : IPlanService
 {
     public event Action<Guid>? JobChanged
     {
@@ -32,13 +39,13 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts draft
     public void StopJob(Guid jobId) => jobs.FindLive(jobId)?.Stop();
 
     public Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default) =>
-        work.ReadAsync(db => PlanReading.ListAsync(db, withWithdrawn, cancel), cancel);
+        work.ReadAsync(db => PlanHeaders.ListAsync(db, withWithdrawn, cancel), cancel);
 
     public Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default) =>
-        work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
+        work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel);
 
     public Task<Outcome<PlanSummary>> WithdrawAsync(Guid id, CancellationToken cancel = default) =>
-        work.WriteAsync(db => PlanWithdrawal.WithdrawAsync(db, id, cancel), cancel);
+        work.WriteAsync(db => withdrawal.WithdrawAsync(db, id, cancel), cancel);
 
     public Task<Outcome<PlanSummary>> ReinstateAsync(Guid id, CancellationToken cancel = default) =>
         work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
@@ -58,7 +65,7 @@ internal sealed class PlanService(ShopWork work, PlanJobs jobs, PlanDrafts draft
         if (!made.Draft.Ok)
             return new Outcome<PlanJobView>(made.Draft.Kind, null, made.Draft.Faults);
         job.Draft = made;
-        return job.Order.Replaces is { } replaced && await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault
+        return job.Order.Replaces is { } replaced && await withdrawal.RefuseAsync(db, replaced, cancel) is { } fault
             ? Outcome.Faulty<PlanJobView>(fault.At(nameof(PlanOrder.Replaces)))
             : null;
     }

@@ -11,7 +11,7 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Plans.Keeping;
 
 /// <summary>Stores a plan together with its promises, or not at all.</summary>
-internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
+internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, TimeProvider clock)
 {
     /// <summary>A conflict names each piece that was lost to another plan or changed meanwhile.</summary>
     public Task<Outcome<PlanSummary>> StoreAsync(
@@ -95,11 +95,11 @@ internal sealed class PlanStorage(ShopWork work, TimeProvider clock)
     }
 
     // The replaced plan's promises are released first, so that the new plan may take the same pieces.
-    private static async Task<Outcome<PlanSummary>?> ReplaceAsync(ShopContext db, Guid replaced, CancellationToken cancel)
+    private async Task<Outcome<PlanSummary>?> ReplaceAsync(ShopContext db, Guid replaced, CancellationToken cancel)
     {
         if (await db.Plans.FindAsync([replaced], cancel) is not { } old)
             return null;
-        if (await PlanWithdrawal.RefuseAsync(db, replaced, cancel) is { } fault)
+        if (await withdrawal.RefuseAsync(db, replaced, cancel) is { } fault)
             return Outcome.Faulty<PlanSummary>(fault.At(nameof(PlanOrder.Replaces)));
         old.State = PlanState.Withdrawn;
         await ReleaseAsync(db, replaced, cancel);

@@ -9,9 +9,9 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Plans.Keeping;
 
 /// <summary>Gives plans up and takes them back.</summary>
-internal static class PlanWithdrawal
+internal sealed class PlanWithdrawal(ReadPlans plans)
 {
-    public static async Task<Outcome<PlanSummary>> WithdrawAsync(ShopContext db, Guid id, CancellationToken cancel)
+    public async Task<Outcome<PlanSummary>> WithdrawAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.FindAsync([id], cancel) is not { } plan)
             return Outcome.Missing<PlanSummary>("plan");
@@ -24,7 +24,7 @@ internal static class PlanWithdrawal
 
     /// <summary>Why a plan cannot be given up now: it is cut, or a board of it is begun and not finished. Null where it
     /// can.</summary>
-    public static async Task<Fault?> RefuseAsync(ShopContext db, Guid id, CancellationToken cancel)
+    public async Task<Fault?> RefuseAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.AsNoTracking().SingleOrDefaultAsync(plan => plan.Id == id, cancel) is not { } plan)
             return null;
@@ -39,7 +39,7 @@ internal static class PlanWithdrawal
             .ToListAsync(cancel);
         if (begun.Count == 0)
             return null;
-        var layouts = PlanRecord.Read(plan).Plan.Layouts;
+        var layouts = plans.Read(plan).Plan.Layouts;
         var numbers = begun.Select(at => layouts.Take(at.Layout).Sum(layout => layout.Copies) + at.Copy).Order();
         return Fault.Of(
             "plan",
@@ -87,5 +87,5 @@ internal static class PlanWithdrawal
     }
 
     private static async Task<Outcome<PlanSummary>> SummaryAsync(ShopContext db, Guid id, CancellationToken cancel) =>
-        (await PlanReading.FindSummaryAsync(db, id, cancel))!;
+        (await PlanHeaders.FindSummaryAsync(db, id, cancel))!;
 }

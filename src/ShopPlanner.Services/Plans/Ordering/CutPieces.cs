@@ -16,13 +16,21 @@ internal sealed class CutPieces
 
     private CutPieces(IEnumerable<Entry> entries) => byRow = entries.ToLookup(entry => entry.Row);
 
+    /// <summary>Nothing is cut yet.</summary>
+    public static CutPieces None { get; } = new([]);
+
     /// <summary>Reads what is cut for some projects, of those still being worked on and those whose plans stand. A project
     /// that is finished or put away starts from nothing when it is planned again.</summary>
-    public static async Task<CutPieces> LoadAsync(ShopContext db, IReadOnlyCollection<Guid> projects, CancellationToken cancel)
+    public static async Task<CutPieces> LoadAsync(
+        ShopContext db,
+        ReadPlans plans,
+        IReadOnlyCollection<Guid> projects,
+        CancellationToken cancel
+    )
     {
         var wanted = projects.Count == 0 ? [] : await WantedAsync(db, [.. projects], cancel);
         if (wanted.Count == 0)
-            return new([]);
+            return None;
         var begun = await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
         var made = await db.Cuts.AsNoTracking().Where(cut => wanted.Contains(cut.PlanId) && cut.Made).ToListAsync(cancel);
         var finished = await db
@@ -30,7 +38,7 @@ internal sealed class CutPieces
             .Where(finish => wanted.Contains(finish.PlanId) && finish.Standing)
             .ToListAsync(cancel);
         var (cuts, ends) = (made.ToLookup(cut => cut.PlanId), finished.ToLookup(finish => finish.PlanId));
-        return new(begun.SelectMany(plan => Entries(PlanRecord.Read(plan), cuts[plan.Id], ends[plan.Id])));
+        return new(begun.SelectMany(plan => Entries(plans.Read(plan), cuts[plan.Id], ends[plan.Id])));
     }
 
     // Whole plans are large: which are wanted is told by what stands beside their documents.

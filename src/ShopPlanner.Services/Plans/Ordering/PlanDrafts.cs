@@ -12,7 +12,7 @@ internal sealed record MadeDraft(string Order, long Changes, Outcome<PlanDraft> 
 
 /// <summary>Makes drafts, and hands the last one out again while neither the order nor the shop changed: an order that was
 /// previewed and is then sent is worked out once.</summary>
-internal sealed class PlanDrafts(ShopWork work)
+internal sealed class PlanDrafts(ShopWork work, ReadPlans plans)
 {
     private volatile MadeDraft? last;
 
@@ -24,7 +24,7 @@ internal sealed class PlanDrafts(ShopWork work)
         var text = PlanOrderDocument.Write(order);
         if (last is { } known && known.Changes == changes && known.Order == text)
             return known;
-        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel));
+        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, plans, order, cancel));
         return last = new MadeDraft(text, changes, draft);
     }
 

@@ -32,24 +32,43 @@ internal sealed class Snapshot
     public required CutPieces Cut { get; init; }
 
     /// <summary>Reads what the request of an order is made from.</summary>
-    public static Task<Snapshot> ForOrderAsync(ShopContext db, PlanOrder order, CancellationToken cancel) =>
-        LoadAsync(db, order.Projects, () => StockNow.OnHandAsync(db, cancel), cancel);
+    public static async Task<Snapshot> ForOrderAsync(
+        ShopContext db,
+        ReadPlans plans,
+        PlanOrder order,
+        CancellationToken cancel
+    ) =>
+        await LoadAsync(
+            db,
+            order.Projects,
+            await StockNow.OnHandAsync(db, cancel),
+            await CutPieces.LoadAsync(db, plans, order.Projects, cancel),
+            cancel
+        );
 
     /// <summary>Reads what a plan is held against: of the pieces on hand, only those that it cuts.</summary>
-    public static Task<Snapshot> ForPlanAsync(ShopContext db, PlanRecord record, CancellationToken cancel)
+    public static async Task<Snapshot> ForPlanAsync(ShopContext db, ReadPlans plans, PlanRecord record, CancellationToken cancel)
     {
+        var projects = record.Draft.Order.Projects;
         var pieces = record.Draft.PiecesOf(record.Plan).Select(used => used.PieceId).ToList();
-        return LoadAsync(db, record.Draft.Order.Projects, () => StockNow.OnHandAsync(db, pieces, cancel), cancel);
+        return await LoadAsync(
+            db,
+            projects,
+            await StockNow.OnHandAsync(db, pieces, cancel),
+            await CutPieces.LoadAsync(db, plans, projects, cancel),
+            cancel
+        );
     }
 
     /// <summary>Reads what there is to cut from, and no project.</summary>
-    public static Task<Snapshot> OfStockAsync(ShopContext db, CancellationToken cancel) =>
-        LoadAsync(db, [], () => StockNow.OnHandAsync(db, cancel), cancel);
+    public static async Task<Snapshot> OfStockAsync(ShopContext db, CancellationToken cancel) =>
+        await LoadAsync(db, [], await StockNow.OnHandAsync(db, cancel), CutPieces.None, cancel);
 
     private static async Task<Snapshot> LoadAsync(
         ShopContext db,
         IReadOnlyCollection<Guid> projects,
-        Func<Task<List<PieceNow>>> onHand,
+        List<PieceNow> onHand,
+        CutPieces cut,
         CancellationToken cancel
     ) =>
         new(await PartsAsync(db, projects, cancel))
@@ -58,9 +77,9 @@ internal sealed class Snapshot
             Projects = await ProjectsAsync(db, projects, cancel),
             Stores = await db.Stores.AsNoTracking().ToDictionaryAsync(store => store.Id, cancel),
             Prices = await db.Prices.AsNoTracking().ToDictionaryAsync(price => price.Id, cancel),
-            OnHand = (await onHand()).ToDictionary(piece => piece.Piece.Id),
+            OnHand = onHand.ToDictionary(piece => piece.Piece.Id),
             Shop = await ShopService.ReadAsync(db, cancel),
-            Cut = await CutPieces.LoadAsync(db, projects, cancel),
+            Cut = cut,
         };
 
     private static async Task<ILookup<Guid, StoredPart>> PartsAsync(

@@ -13,6 +13,7 @@ namespace ShopPlanner.Services.Plans.Running;
 internal sealed class PlanRun(
     PlanJobs jobs,
     PlanStorage storage,
+    PlanReading reading,
     ShopWork work,
     PlanDrafts drafts,
     ICutPlanner planner,
@@ -102,7 +103,7 @@ internal sealed class PlanRun(
     {
         if (order.Replaces is not { } id)
             return null;
-        var replaced = await work.ReadAsync(db => PlanReading.FindAsync(db, id, cancel), cancel);
+        var replaced = await work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel);
         return replaced is null ? null : new EarlierPlan(replaced.Request, replaced.Plan);
     }
 

@@ -9,23 +9,6 @@ namespace ShopPlanner.Services.Plans.Stored;
 /// <summary>A stored plan with its documents read.</summary>
 internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Plan)
 {
-    public static PlanRecord Read(StoredPlan stored)
-    {
-        var (draft, plan) = ReadPlans.Shared.Of(stored, Documents);
-        return new(stored, draft, plan);
-    }
-
-    private static (PlanDraft Draft, CutPlan Plan) Documents(StoredPlan stored) =>
-        (
-            new PlanDraft(
-                PlanOrderDocument.Read(stored.OrderJson),
-                CutDocuments.ReadRequest(stored.RequestJson),
-                PlanNamesDocument.Read(stored.NamesJson),
-                []
-            ),
-            CutDocuments.ReadPlan(stored.PlanJson)
-        );
-
     public PlanSummary Summary =>
         new(
             Stored.Id,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Stored;
@@ -19,9 +20,6 @@ internal sealed class ReadPlans
     private readonly Dictionary<Guid, Kept> plans = [];
     private long uses;
 
-    /// <summary>Those of this program, whatever the shop: the texts tell.</summary>
-    public static ReadPlans Shared { get; } = new();
-
     /// <summary>How many are kept.</summary>
     public int Count
     {
@@ -30,6 +28,14 @@ internal sealed class ReadPlans
             lock (gate)
                 return plans.Count;
         }
+    }
+
+    /// <summary>A plan with its documents, kept or read.</summary>
+    /// <exception cref="StoredDocumentException">One of them is damaged, or newer than this program.</exception>
+    public PlanRecord Read(StoredPlan stored)
+    {
+        var (draft, plan) = Of(stored, Documents);
+        return new(stored, draft, plan);
     }
 
     /// <summary>A plan's documents, kept or read.</summary>
@@ -55,6 +61,17 @@ internal sealed class ReadPlans
 
         return documents;
     }
+
+    private static (PlanDraft Draft, CutPlan Plan) Documents(StoredPlan stored) =>
+        (
+            new PlanDraft(
+                PlanOrderDocument.Read(stored.OrderJson),
+                CutDocuments.ReadRequest(stored.RequestJson),
+                PlanNamesDocument.Read(stored.NamesJson),
+                []
+            ),
+            CutDocuments.ReadPlan(stored.PlanJson)
+        );
 
     private static ImmutableArray<byte> Hash(StoredPlan stored)
     {
