@@ -9,12 +9,12 @@ internal static class Drafts
 {
     public static async Task<(PlanDraft Draft, CutPlan Plan)> WantingAsync(PlannedShop given, string tag)
     {
-        var draft = (
-            await given.Shop.Work.ReadAsync(
-                async db => RequestBuilder.Build(given.Order(), await Snapshot.ForOrderAsync(db, given.Shop.Get<ReadPlans>(), given.Order(), TestShop.Cancel)),
-                TestShop.Cancel
-            )
-        ).Value!;
+        var (order, plans) = (given.Order(), given.Shop.Get<ReadPlans>());
+        var shop = await given.Shop.Work.ReadAsync(
+            db => Snapshot.ForOrderAsync(db, plans, order, TestShop.Cancel),
+            TestShop.Cancel
+        );
+        var draft = RequestBuilder.Build(order, shop).Value!;
         var request = draft.Request with { Stock = [.. draft.Request.Stock.Where(stock => stock.Id == tag)] };
         return (draft, new FirstFitPlanner().Plan(request, new SearchControl()));
     }

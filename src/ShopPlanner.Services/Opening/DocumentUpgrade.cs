@@ -26,14 +26,8 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
         if (fact?.Value == Newest)
             return;
         foreach (var (table, column, turn) in Texts())
-            await TurnAsync(table, column, column, turn, cancel);
-        await TurnAsync(
-            "Plans",
-            "OrderJson",
-            "Projects",
-            text => PlanHeader.ListOf(PlanOrderDocument.Read(text).Projects),
-            cancel
-        );
+            await TurnAsync(table, column, turn, cancel);
+        await AddProjectsAsync(cancel);
         if (fact is null)
             db.Facts.Add(new StoredFact { Name = Fact, Value = Newest });
         else
@@ -65,20 +59,39 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     private static string Typed(string text) => TextsDocument.Write(TextsDocument.Read(text));
 
     // Past the rows' classes: what a row says does not change, nor does its version.
-    private async Task TurnAsync(string table, string from, string to, Func<string, string> turn, CancellationToken cancel)
+    private async Task TurnAsync(string table, string column, Func<string, string> turn, CancellationToken cancel)
     {
-        var read = $"SELECT rowid AS \"Row\", \"{from}\" AS \"Text\" FROM \"{table}\"";
-        var write = $"UPDATE \"{table}\" SET \"{to}\" = {{0}} WHERE rowid = {{1}}";
-        foreach (var stored in await db.Database.SqlQueryRaw<StoredText>(read).ToListAsync(cancel))
-            if (Turned(table, from, stored, turn) is { } text)
+        var write = $"UPDATE \"{table}\" SET \"{column}\" = {{0}} WHERE rowid = {{1}}";
+        foreach (var stored in await TextsAsync(table, column, cancel))
+            if (Read(table, column, stored, turn) is { } text)
                 await db.Database.ExecuteSqlRawAsync(write, [text, stored.Row], cancel);
     }
 
-    private string? Turned(string table, string column, StoredText stored, Func<string, string> turn)
+    // Plans from before there were documents say only in their orders whose they are.
+    private async Task AddProjectsAsync(CancellationToken cancel)
+    {
+        const string Add = """
+            INSERT OR IGNORE INTO "PlanProjects" ("PlanId", "ProjectId", "Position")
+            SELECT "Plans"."Id", "Projects"."Id", {2} FROM "Plans", "Projects"
+            WHERE "Plans".rowid = {0} AND "Projects"."Id" = {1}
+            """;
+        foreach (var stored in await TextsAsync("Plans", "OrderJson", cancel))
+        foreach (var (position, project) in Read("Plans", "OrderJson", stored, PlanOrderDocument.Read)?.Projects.Index() ?? [])
+            await db.Database.ExecuteSqlRawAsync(Add, [stored.Row, project, position], cancel);
+    }
+
+    private Task<List<StoredText>> TextsAsync(string table, string column, CancellationToken cancel)
+    {
+        var read = $"SELECT rowid AS \"Row\", \"{column}\" AS \"Text\" FROM \"{table}\"";
+        return db.Database.SqlQueryRaw<StoredText>(read).ToListAsync(cancel);
+    }
+
+    private T? Read<T>(string table, string column, StoredText stored, Func<string, T> read)
+        where T : class
     {
         try
         {
-            return turn(stored.Text);
+            return read(stored.Text);
         }
         catch (StoredDocumentException problem)
         {

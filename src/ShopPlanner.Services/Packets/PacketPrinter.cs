@@ -27,12 +27,7 @@ internal sealed class PacketPrinter(ShopWork work, PlanReading reading, TimeProv
         if (await reading.FindAsync(db, planId, cancel) is not { } plan)
             return null;
         var stored = await db.Plans.AsNoTracking().SingleAsync(p => p.Id == planId, cancel);
-        var earlier = await db
-            .Plans.AsNoTracking()
-            .Where(p => p.Number <= stored.Number)
-            .Select(p => p.Projects)
-            .ToListAsync(cancel);
-        var version = earlier.Count(projects => PlanHeader.Projects(projects).ToHashSet().SetEquals(plan.Order.Projects));
+        var version = await PlanHeaders.VersionAsync(db, stored.Number, plan.Order.Projects, cancel);
         var settings = await ShopService.ReadAsync(db, cancel);
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         var facts = new PacketFacts(today, paper, settings.CurrencySign, version, PlanNamesDocument.Read(stored.NamesJson));

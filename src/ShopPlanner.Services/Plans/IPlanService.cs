@@ -155,6 +155,9 @@ public interface IPlanService
     /// <summary>All plans, newest first; withdrawn ones only when asked.</summary>
     Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default);
 
+    /// <summary>A project's plans, newest first, without those that were withdrawn.</summary>
+    Task<IReadOnlyList<PlanSummary>> ListOfAsync(Guid projectId, CancellationToken cancel = default);
+
     /// <summary>One plan, or null.</summary>
     /// <exception cref="Storage.Documents.StoredDocumentException">A newer program stored it, or it is damaged; it stays as it
     /// is.</exception>

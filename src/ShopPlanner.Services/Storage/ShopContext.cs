@@ -38,6 +38,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredPlan> Plans => Set<StoredPlan>();
 
+    public DbSet<StoredPlanProject> PlanProjects => Set<StoredPlanProject>();
+
     public DbSet<StoredJob> Jobs => Set<StoredJob>();
 
     public DbSet<StoredCut> Cuts => Set<StoredCut>();

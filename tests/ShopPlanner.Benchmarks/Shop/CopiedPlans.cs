@@ -57,6 +57,16 @@ internal sealed class CopiedPlans : IDisposable
             _ => 3,
         };
         Insert("Plans", row);
+        foreach (var (position, project) in plan.Order.Projects.Index())
+            Insert(
+                "PlanProjects",
+                new()
+                {
+                    ["PlanId"] = id,
+                    ["ProjectId"] = Text(project == from.ProjectId ? to.ProjectId : project),
+                    ["Position"] = position,
+                }
+            );
         return id;
     }
 
@@ -113,7 +123,7 @@ internal sealed class CopiedPlans : IDisposable
 
     private void Insert(string table, Dictionary<string, object> row)
     {
-        if (table != "Plans")
+        if (table is "CutTicks" or "Finishes")
             (row["WhenUtc"], row["Device"]) = (When, "benchmark");
         var names = row.Keys.ToList();
         using var command = Command(

@@ -32,6 +32,24 @@ public sealed class GoldenTests : IAsyncLifetime
     }
 
     [Theory, MemberData(nameof(Folders))]
+    public async Task The_plans_of_each_project_are_those_that_were_ordered_for_it(string file)
+    {
+        Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        var plans = await shop.Plans.ListAsync(withWithdrawn: true, cancel: TestShop.Cancel);
+        Assert.Contains(plans, plan => plan.Projects.Length > 1);
+        foreach (var plan in plans)
+            Assert.Equal((await shop.Plans.GetAsync(plan.Id, TestShop.Cancel))!.Order.Projects, plan.Projects);
+        foreach (var project in await shop.Projects.ListAsync(true, TestShop.Cancel))
+            Assert.Equal(
+                plans
+                    .Where(plan => plan.State != PlanState.Withdrawn && plan.Projects.Contains(project.Id))
+                    .Select(plan => plan.Id),
+                (await shop.Plans.ListOfAsync(project.Id, TestShop.Cancel)).Select(plan => plan.Id)
+            );
+    }
+
+    [Theory, MemberData(nameof(Folders))]
     public async Task Steps_of_parts_and_ideas_are_undone_and_done_again(string file)
     {
         Unpack(file);

@@ -70,7 +70,6 @@ public sealed class ReadPlansTests
         {
             Id = id,
             Name = "Bench",
-            Projects = "",
             OrderJson = order + (changed == "order" ? "2" : ""),
             RequestJson = request + (changed == "request" ? "2" : ""),
             NamesJson = "n" + (changed == "names" ? "2" : ""),

@@ -41,6 +41,9 @@ internal sealed class PlanService(
     public Task<IReadOnlyList<PlanSummary>> ListAsync(bool withWithdrawn = false, CancellationToken cancel = default) =>
         work.ReadAsync(db => PlanHeaders.ListAsync(db, withWithdrawn, cancel), cancel);
 
+    public Task<IReadOnlyList<PlanSummary>> ListOfAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PlanHeaders.ListOfAsync(db, projectId, cancel), cancel);
+
     public Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default) =>
         work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel);
 

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -9,23 +8,49 @@ namespace ShopPlanner.Services.Plans.Keeping;
 /// <summary>Reads lists of plans from what stands beside their documents.</summary>
 internal static class PlanHeaders
 {
-    public static async Task<IReadOnlyList<PlanSummary>> ListAsync(
-        ShopContext db,
-        bool withWithdrawn,
-        CancellationToken cancel
-    ) =>
-        await SummariesAsync(
-            db.Plans.Where(plan => withWithdrawn || plan.State != PlanState.Withdrawn).OrderByDescending(plan => plan.Number),
+    /// <summary>All plans, newest first; withdrawn ones only when asked.</summary>
+    public static Task<IReadOnlyList<PlanSummary>> ListAsync(ShopContext db, bool withWithdrawn, CancellationToken cancel) =>
+        SummariesAsync(db, db.Plans.Where(plan => withWithdrawn || plan.State != PlanState.Withdrawn), cancel);
+
+    /// <summary>A project's plans that were not withdrawn, newest first.</summary>
+    public static Task<IReadOnlyList<PlanSummary>> ListOfAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        SummariesAsync(
+            db,
+            from own in db.PlanProjects
+            join plan in db.Plans on own.PlanId equals plan.Id
+            where own.ProjectId == projectId && plan.State != PlanState.Withdrawn
+            select plan,
             cancel
         );
 
     /// <summary>One plan's line in a list; null where there is none.</summary>
     public static async Task<PlanSummary?> FindSummaryAsync(ShopContext db, Guid id, CancellationToken cancel) =>
-        (await SummariesAsync(db.Plans.Where(plan => plan.Id == id), cancel)).SingleOrDefault();
+        (await SummariesAsync(db, db.Plans.Where(plan => plan.Id == id), cancel)).SingleOrDefault();
 
-    private static async Task<IReadOnlyList<PlanSummary>> SummariesAsync(IQueryable<StoredPlan> plans, CancellationToken cancel)
+    /// <summary>Returns which plan of these projects, and of no others, one is: the first, the second; plans that were withdrawn
+    /// count.</summary>
+    /// <param name="db">The database.</param>
+    /// <param name="number">The plan's number.</param>
+    /// <param name="projects">Its projects.</param>
+    /// <param name="cancel">Stops the reading.</param>
+    public static Task<int> VersionAsync(ShopContext db, long number, IEnumerable<Guid> projects, CancellationToken cancel)
+    {
+        var wanted = projects.Distinct().ToList();
+        return db
+            .Plans.Where(plan => plan.Number <= number)
+            .Where(plan => db.PlanProjects.Count(own => own.PlanId == plan.Id) == wanted.Count)
+            .Where(plan => db.PlanProjects.Count(own => own.PlanId == plan.Id && wanted.Contains(own.ProjectId)) == wanted.Count)
+            .CountAsync(cancel);
+    }
+
+    private static async Task<IReadOnlyList<PlanSummary>> SummariesAsync(
+        ShopContext db,
+        IQueryable<StoredPlan> plans,
+        CancellationToken cancel
+    )
     {
         var rows = await plans
+            .OrderByDescending(plan => plan.Number)
             .Select(plan => new
             {
                 plan.Id,
@@ -35,7 +60,11 @@ internal static class PlanHeaders
                 plan.Status,
                 plan.Cost,
                 plan.Stocks,
-                plan.Projects,
+                Projects = db
+                    .PlanProjects.Where(own => own.PlanId == plan.Id)
+                    .OrderBy(own => own.Position)
+                    .Select(own => own.ProjectId)
+                    .ToList(),
             })
             .ToListAsync(cancel);
         return
@@ -48,7 +77,7 @@ internal static class PlanHeaders
                 row.Status,
                 row.Cost,
                 row.Stocks,
-                PlanHeader.Projects(row.Projects)
+                [.. row.Projects]
             )),
         ];
     }

@@ -66,7 +66,6 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
             Status = plan.Status,
             Cost = plan.Cost,
             Stocks = plan.Layouts.Sum(layout => layout.Copies),
-            Projects = PlanHeader.ListOf(draft.Order.Projects),
             OrderJson = PlanOrderDocument.Write(draft.Order),
             RequestJson = request,
             PlanJson = CutPlanJson.Write(plan),
@@ -74,6 +73,19 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
             RequestHash = CutDocuments.Hash(request),
             PlannerVersion = planner,
         };
+        db.PlanProjects.AddRange(
+            draft
+                .Order.Projects.Distinct()
+                .Select(
+                    (id, i) =>
+                        new StoredPlanProject
+                        {
+                            PlanId = stored.Id,
+                            ProjectId = id,
+                            Position = i,
+                        }
+                )
+        );
         return db.Plans.Add(stored).Entity;
     }
 

@@ -28,7 +28,7 @@ internal sealed class CutPieces
         CancellationToken cancel
     )
     {
-        var wanted = projects.Count == 0 ? [] : await WantedAsync(db, [.. projects], cancel);
+        var wanted = projects.Count == 0 ? [] : await WantedAsync(db, projects, cancel);
         if (wanted.Count == 0)
             return None;
         var begun = await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
@@ -42,32 +42,26 @@ internal sealed class CutPieces
     }
 
     // Whole plans are large: which are wanted is told by what stands beside their documents.
-    private static async Task<List<Guid>> WantedAsync(ShopContext db, HashSet<Guid> projects, CancellationToken cancel)
+    private static Task<List<Guid>> WantedAsync(ShopContext db, IReadOnlyCollection<Guid> projects, CancellationToken cancel)
     {
-        var rows = await db
-            .Plans.Select(plan => new
-            {
-                plan.Id,
-                plan.State,
-                plan.Projects,
-                Begun = db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made)
-                    || db.Finishes.Any(finish => finish.PlanId == plan.Id && finish.Standing),
-            })
-            .ToListAsync(cancel);
-        var plans = rows.Select(row => (row.Id, row.State, row.Begun, Projects: PlanHeader.Projects(row.Projects))).ToList();
-        var inWork = await db
+        var planned =
+            from own in db.PlanProjects
+            join plan in db.Plans on own.PlanId equals plan.Id
+            where plan.State == PlanState.Ready || plan.State == PlanState.Cutting
+            select own.ProjectId;
+        var inWork = db
             .Projects.Where(project => project.State == ProjectState.Planning || project.State == ProjectState.Building)
             .Select(project => project.Id)
-            .ToHashSetAsync(cancel);
-        inWork.UnionWith(
-            plans.Where(plan => plan.State is PlanState.Ready or PlanState.Cutting).SelectMany(plan => plan.Projects)
-        );
-        return
-        [
-            .. plans
-                .Where(plan => plan.Begun && plan.Projects.Any(projects.Contains) && plan.Projects.Any(inWork.Contains))
-                .Select(plan => plan.Id),
-        ];
+            .Union(planned);
+        return db
+            .Plans.Where(plan =>
+                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made)
+                || db.Finishes.Any(finish => finish.PlanId == plan.Id && finish.Standing)
+            )
+            .Where(plan => db.PlanProjects.Any(own => own.PlanId == plan.Id && projects.Contains(own.ProjectId)))
+            .Where(plan => db.PlanProjects.Any(own => own.PlanId == plan.Id && inWork.Contains(own.ProjectId)))
+            .Select(plan => plan.Id)
+            .ToListAsync(cancel);
     }
 
     /// <summary>Pieces of a row that are cut to the size that it has now.</summary>

@@ -523,10 +523,6 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("Projects")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
                     b.Property<string>("RequestHash")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -554,6 +550,24 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("Plans", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanProject", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PlanId", "ProjectId");
+
+                    b.HasIndex("ProjectId");
+
+                    b.ToTable("PlanProjects", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPrice", b =>
@@ -877,6 +891,21 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredMaterial", null)
                         .WithMany()
                         .HasForeignKey("MaterialId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanProject", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

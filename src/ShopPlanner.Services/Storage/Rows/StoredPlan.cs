@@ -23,9 +23,6 @@ internal sealed class StoredPlan : IVersioned
 
     public int Stocks { get; init; }
 
-    /// <summary>Ids of its projects, parted by spaces, so that a list need not open the documents.</summary>
-    public required string Projects { get; init; }
-
     public required string OrderJson { get; init; }
 
     public required string RequestJson { get; init; }
@@ -39,6 +36,17 @@ internal sealed class StoredPlan : IVersioned
     public required string PlannerVersion { get; init; }
 
     public int Version { get; set; }
+}
+
+/// <summary>A project of a plan, so that neither a list of plans nor the plans of a project need open the documents.</summary>
+internal sealed class StoredPlanProject
+{
+    public required Guid PlanId { get; init; }
+
+    public required Guid ProjectId { get; init; }
+
+    /// <summary>Among the plan's projects as ordered, from 0.</summary>
+    public int Position { get; init; }
 }
 
 /// <summary>A planning run, kept so that its end is known after the server was stopped.</summary>
