@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting;

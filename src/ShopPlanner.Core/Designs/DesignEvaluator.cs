@@ -42,7 +42,7 @@ public sealed class DesignEvaluator
         ArgumentNullException.ThrowIfNull(changed);
         var evaluator = new DesignEvaluator(document, changed);
         var piece = evaluator.Run();
-        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, FaultCap.Of(evaluator.faults));
+        return evaluator.faults.Count == 0 ? new(piece, []) : new(null, FaultList.Cap(evaluator.faults));
     }
 
     private Piece? Run()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
@@ -13,7 +14,7 @@ public static class CutRequestJson
 {
     /// <summary>Reads a request from a stream, of which no more than 64 MB are taken.</summary>
     /// <inheritdoc cref="Read(ReadOnlyMemory{byte})" path="/returns"/>
-    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(JsonText.ReadAll(stream));
+    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(CutText.ReadAll(stream));
 
     /// <summary>Reads a request from UTF-8 text.</summary>
     /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
@@ -21,7 +22,7 @@ public static class CutRequestJson
     public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {
         var faults = new FaultList();
-        using var document = JsonText.Open(utf8, faults);
+        using var document = CutText.Open(utf8, faults);
         if (document is null)
             return (null, faults.ToImmutable());
         var draft = ReadDraft(new DocumentValue(document.RootElement, "", faults));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 
 namespace ShopPlanner.Cutting.Formats;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 
 namespace ShopPlanner.Cutting.Formats;
 

@@ -27,11 +27,9 @@ public static class DesignJson
     /// <param name="json">UTF-8 text; a byte order mark is passed over.</param>
     public static DesignReading Read(ReadOnlyMemory<byte> json)
     {
-        var text = json.Span.StartsWith("\uFEFF"u8) ? json[3..] : json;
-        if (JsonCheck.Run(text.Span) is { } fault)
-            return Refused(fault);
-        using var document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = JsonCheck.MostDepth });
-        return Read(document.RootElement);
+        var (document, fault) = DesignText.Open(json);
+        using (document)
+            return fault is null ? Read(document!.RootElement) : new(null, [fault]);
     }
 
     /// <summary>Writes a document.</summary>
@@ -46,10 +44,8 @@ public static class DesignJson
         if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
             node["version"].Fail($"is not a version that this program reads: {Version} at most");
         if (faults.Count > 0)
-            return new(null, FaultCap.Of(faults));
+            return new(null, FaultList.Cap(faults));
         var read = new DesignReader(node, faults).Read();
-        return faults.Count > 0 ? new(null, FaultCap.Of(faults)) : new(read, []);
+        return faults.Count > 0 ? new(null, FaultList.Cap(faults)) : new(read, []);
     }
-
-    private static DesignReading Refused(Fault fault) => new(null, [fault]);
 }

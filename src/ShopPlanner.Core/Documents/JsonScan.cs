@@ -1,21 +1,17 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using ShopPlanner.Core.Measures;
 
-namespace ShopPlanner.Cutting.Formats;
+namespace ShopPlanner.Core.Documents;
 
 /// <summary>
 /// A first pass over a document that allocates nothing: is it JSON (RFC 8259), not too deep, not of too many values? Only then
 /// is it worth building a document of it, whose memory grows with the number of values. It remembers where it is, so that a
-/// fault names the member.
+/// problem names the member.
 /// </summary>
 internal ref struct JsonScan
 {
-    public const int MostDepth = 64;
-    public const int MostValues = 5_000_000;
-
-    private const int ShownBytes = 60;
+    private const int MostDepth = JsonText.MostDepth;
 
     private readonly ReadOnlySpan<byte> utf8;
     private readonly Level[] levels;
@@ -30,47 +26,37 @@ internal ref struct JsonScan
         reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = MostDepth + 2 });
     }
 
-    /// <summary>The fault that ends the document, or null.</summary>
-    public static Fault? Run(ReadOnlySpan<byte> utf8) => new JsonScan(utf8).Run();
+    /// <summary>The problem that ends the document, or null.</summary>
+    public static JsonProblem? Run(ReadOnlySpan<byte> utf8) => new JsonScan(utf8).Run();
 
-    private Fault? Run()
+    private JsonProblem? Run()
     {
         try
         {
             while (reader.Read())
-                if (Step() is { } fault)
-                    return fault;
+                if (Step() is { } problem)
+                    return problem;
             return null;
         }
         catch (JsonException exception)
         {
-            return NotJson(exception);
+            return new(JsonFlaw.NotJson, Path(), (int)reader.BytesConsumed, (int)(exception.LineNumber ?? 0) + 1);
         }
         catch (InvalidOperationException)
         {
             // The reader says so of a string whose escapes are half a pair of UTF-16.
-            return Fault.Of(
-                Path(),
-                Offending((int)reader.TokenStartIndex),
-                "is not text: an escape such as \\ud800 stands alone"
-            );
+            return new(JsonFlaw.HalfCharacter, Path(), (int)reader.TokenStartIndex);
         }
     }
 
-    private Fault? Step()
+    private JsonProblem? Step()
     {
         Track();
         if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && reader.ValueIsEscaped)
             _ = reader.GetString();
         if (open > MostDepth)
-            return Fault.Of(Path(shown: 3), "", $"is nested more than {MostDepth} deep");
-        return ++values > MostValues
-            ? Fault.Of(
-                "",
-                "",
-                string.Create(CultureInfo.InvariantCulture, $"has more than {MostValues:N0} values: that is no cutting job")
-            )
-            : null;
+            return new(JsonFlaw.TooDeep, Path(shown: 3), (int)reader.TokenStartIndex);
+        return ++values > JsonText.MostValues ? new(JsonFlaw.TooMany) : null;
     }
 
     private void Track()
@@ -101,15 +87,6 @@ internal ref struct JsonScan
         levels[depth] = new Level { IsArray = reader.TokenType == JsonTokenType.StartArray, Index = -1 };
     }
 
-    private readonly Fault NotJson(JsonException exception)
-    {
-        var line = (exception.LineNumber ?? 0) + 1;
-        var text = Offending((int)reader.BytesConsumed);
-        return text.Length == 0
-            ? Fault.Of(Path(), text, $"ends the document too early (line {line})")
-            : Fault.Of(Path(), text, $"is not JSON here (line {line}, RFC 8259)");
-    }
-
     private readonly string Path(int shown = MostDepth)
     {
         var path = new StringBuilder();
@@ -122,15 +99,6 @@ internal ref struct JsonScan
         }
 
         return open > shown ? path + "…" : path.ToString();
-    }
-
-    private readonly string Offending(int from)
-    {
-        while (from < utf8.Length && " \t\r\n,:"u8.Contains(utf8[from]))
-            from++;
-        var rest = utf8[from..Math.Min(from + ShownBytes, utf8.Length)];
-        var length = rest.IndexOfAny(",}]\r\n"u8);
-        return Encoding.UTF8.GetString(length < 0 ? rest : rest[..Math.Max(length, 1)]).Trim();
     }
 
     private struct Level

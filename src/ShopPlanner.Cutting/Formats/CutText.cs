@@ -1,0 +1,61 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using ShopPlanner.Core.Documents;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Cutting.Formats;
+
+/// <summary>Bytes to the document of a request or a plan, or the one fault that forbids it.</summary>
+internal static class CutText
+{
+    /// <summary>The largest document looked at: 64 MB.</summary>
+    public const int MostBytes = 64 * 1024 * 1024;
+
+    private const int ShownBytes = 60;
+
+    /// <summary>All of the stream; of a longer one enough to see that it is too long.</summary>
+    public static ReadOnlyMemory<byte> ReadAll(Stream stream) => CappedReading.Take(stream, MostBytes);
+
+    /// <summary>The document, to be disposed of by the caller, or null and the fault.</summary>
+    public static JsonDocument? Open(ReadOnlyMemory<byte> utf8, FaultList faults)
+    {
+        var text = JsonText.Bare(utf8);
+        if (JsonText.Check(text.Span, MostBytes) is not { } problem)
+            return JsonText.Parse(text);
+        faults.Add(Say(problem, text.Span));
+        return null;
+    }
+
+    private static Fault Say(JsonProblem problem, ReadOnlySpan<byte> utf8) =>
+        problem.Flaw switch
+        {
+            JsonFlaw.TooLong => Fault.Of("", "", "is larger than 64 MB: that is no cutting job"),
+            JsonFlaw.Empty => Fault.Of("", "", "is empty: a JSON document is wanted"),
+            JsonFlaw.NotUtf8 => Fault.Of("", "", "is not UTF-8 text"),
+            JsonFlaw.TooDeep => Fault.Of(problem.Path, "", $"is nested more than {JsonText.MostDepth} deep"),
+            JsonFlaw.TooMany => Fault.Of("", "", TooMany()),
+            _ => SayThere(problem, Offending(utf8, problem.At)),
+        };
+
+    private static Fault SayThere(JsonProblem problem, string text) =>
+        Fault.Of(
+            problem.Path,
+            text,
+            problem.Flaw == JsonFlaw.HalfCharacter ? "is not text: an escape such as \\ud800 stands alone"
+                : text.Length == 0 ? $"ends the document too early (line {problem.Line})"
+                : $"is not JSON here (line {problem.Line}, RFC 8259)"
+        );
+
+    private static string TooMany() =>
+        string.Create(CultureInfo.InvariantCulture, $"has more than {JsonText.MostValues:N0} values: that is no cutting job");
+
+    private static string Offending(ReadOnlySpan<byte> utf8, int from)
+    {
+        while (from < utf8.Length && " \t\r\n,:"u8.Contains(utf8[from]))
+            from++;
+        var rest = utf8[from..Math.Min(from + ShownBytes, utf8.Length)];
+        var length = rest.IndexOfAny(",}]\r\n"u8);
+        return Encoding.UTF8.GetString(length < 0 ? rest : rest[..Math.Max(length, 1)]).Trim();
+    }
+}
