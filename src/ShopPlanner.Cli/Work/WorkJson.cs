@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -11,33 +9,27 @@ namespace ShopPlanner.Cli.Work;
 /// <summary>Workings as a document: numbers where there are numbers, null beside a text where there are none.</summary>
 internal static class WorkJson
 {
-    private static readonly JsonWriterOptions Readable = new()
-    {
-        Indented = true,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
     /// <summary>All forms.</summary>
-    public static string List() => Write(json => Array(json, "workings", WorkingForms.All, form => About(json, form)));
+    public static string List() => JsonOutput.Object(json => json.List("workings", WorkingForms.All, About));
 
     /// <summary>What a form takes.</summary>
     public static string Keys(WorkingForm form) =>
-        Write(json =>
+        JsonOutput.Object(json =>
         {
             About(json, form);
-            Array(json, "keys", form.Keys, key => Key(json, key));
+            json.List("keys", form.Keys, Key);
         });
 
     /// <summary>The first result's members at the top, then all of them and what follows from them.</summary>
     public static string Answer(WorkingForm form, Answer answer, LengthUnit unit) =>
-        Write(json =>
+        JsonOutput.Object(json =>
         {
             json.WriteString("working", form.Name);
             Figure(json, answer.Results[0], unit);
-            Array(json, "results", answer.Results, result => Figure(json, result, unit));
-            Array(json, "verdicts", answer.Verdicts, verdict => Verdict(json, verdict));
-            Array(json, "cautions", answer.Cautions, caution => Caution(json, caution));
-            Array(json, "parts", answer.Parts, part => Part(json, part, unit));
+            json.List("results", answer.Results, (inner, result) => Figure(inner, result, unit));
+            json.List("verdicts", answer.Verdicts, Verdict);
+            json.List("cautions", answer.Cautions, Caution);
+            json.List("parts", answer.Parts, (inner, part) => Part(inner, part, unit));
         });
 
     private static void About(Utf8JsonWriter json, WorkingForm form)
@@ -57,16 +49,13 @@ internal static class WorkJson
         json.WriteString("least", key.Least);
         json.WriteString("most", key.Most);
         json.WriteString("hint", key.Hint);
-        Array(
-            json,
-            "choices",
-            key.Choices,
-            choice =>
-            {
-                json.WriteString("word", choice.Word);
-                json.WriteString("meaning", choice.Meaning);
-            }
-        );
+        json.List("choices", key.Choices, Choice);
+    }
+
+    private static void Choice(Utf8JsonWriter json, FormChoice choice)
+    {
+        json.WriteString("word", choice.Word);
+        json.WriteString("meaning", choice.Meaning);
     }
 
     private static void Figure(Utf8JsonWriter json, Working working, LengthUnit unit)
@@ -79,14 +68,13 @@ internal static class WorkJson
         json.WriteString("text", working.Figure.Text(unit));
         json.WriteString("formula", working.Formula);
         json.WriteString("filled", working.Filled(unit));
-        Array(
-            json,
+        json.List(
             "inputs",
             working.Inputs,
-            input =>
+            (inner, input) =>
             {
-                json.WriteString("key", input.Key);
-                Figure(json, input.Working, unit);
+                inner.WriteString("key", input.Key);
+                Figure(inner, input.Working, unit);
             }
         );
         Source(json, working.Source);
@@ -127,13 +115,15 @@ internal static class WorkJson
         json.WriteString("text", WorkText.Of(part, unit));
     }
 
-    private static void Source(Utf8JsonWriter json, SourceNote source)
-    {
-        json.WriteStartObject("source");
-        json.WriteString("text", source.Text);
-        json.WriteString("certainty", SourceWords.Of(source.Certainty));
-        json.WriteEndObject();
-    }
+    private static void Source(Utf8JsonWriter json, SourceNote source) =>
+        json.Member(
+            "source",
+            inner =>
+            {
+                inner.WriteString("text", source.Text);
+                inner.WriteString("certainty", SourceWords.Of(source.Certainty));
+            }
+        );
 
     private static void Number(Utf8JsonWriter json, string name, double? value)
     {
@@ -141,31 +131,5 @@ internal static class WorkJson
             json.WriteNumber(name, number);
         else
             json.WriteNull(name);
-    }
-
-    private static void Array<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<T> members)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            json.WriteStartObject();
-            members(item);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static string Write(Action<Utf8JsonWriter> members)
-    {
-        using var memory = new MemoryStream();
-        using (var json = new Utf8JsonWriter(memory, Readable))
-        {
-            json.WriteStartObject();
-            members(json);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(memory.ToArray()) + "\n";
     }
 }

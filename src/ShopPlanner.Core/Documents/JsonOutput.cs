@@ -104,6 +104,20 @@ public static class JsonOutput
         writer.WriteEndArray();
     }
 
+    /// <summary>A list of texts as a member.</summary>
+    /// <param name="writer">Inside an object.</param>
+    /// <param name="name">The member.</param>
+    /// <param name="texts">In order; null for none.</param>
+    public static void Texts(this Utf8JsonWriter writer, string name, IEnumerable<string?> texts)
+    {
+        ArgumentNullException.ThrowIfNull(writer);
+        ArgumentNullException.ThrowIfNull(texts);
+        writer.WriteStartArray(name);
+        foreach (var text in texts)
+            writer.WriteStringValue(text);
+        writer.WriteEndArray();
+    }
+
     private static void Item(this Utf8JsonWriter writer, Action<Utf8JsonWriter> members)
     {
         writer.WriteStartObject();

@@ -11,7 +11,7 @@ internal static class CutPlanWriter
         JsonOutput.Object(writer =>
         {
             writer.Header(Words.Plan, plan.Unit);
-            writer.WriteString("status", Words.Of(Words.Statuses, plan.Status));
+            writer.WriteString("status", DocumentWords.Of(Words.Statuses, plan.Status));
             writer.Money("cost", plan.Cost);
             writer.Money("costLowerBound", plan.CostLowerBound);
             writer.WriteNumber("seconds", Math.Round(plan.Seconds, 3));
@@ -61,21 +61,13 @@ internal static class CutPlanWriter
     {
         writer.WriteNumber("n", cut.N);
         writer.WriteString("piece", cut.Piece);
-        writer.WriteString("kind", Words.Of(Words.Kinds, cut.Kind));
+        writer.WriteString("kind", DocumentWords.Of(Words.Kinds, cut.Kind));
         writer.Length("at", cut.At, unit);
         if (cut.ByStore)
-            writer.WriteString("by", Words.Of(Words.Makers, true));
-        Names(writer, "gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
+            writer.WriteString("by", DocumentWords.Of(Words.Makers, true));
+        writer.Texts("gives", cut.Second is null ? [cut.First] : [cut.First, cut.Second]);
         if (cut.FirstPart is not null || cut.SecondPart is not null)
-            Names(writer, "parts", [cut.FirstPart, cut.SecondPart]);
-    }
-
-    private static void Names(Utf8JsonWriter writer, string name, ReadOnlySpan<string?> names)
-    {
-        writer.WriteStartArray(name);
-        foreach (var text in names)
-            writer.WriteStringValue(text);
-        writer.WriteEndArray();
+            writer.Texts("parts", [cut.FirstPart, cut.SecondPart]);
     }
 
     private static void Unplaced(Utf8JsonWriter writer, UnplacedPart part)

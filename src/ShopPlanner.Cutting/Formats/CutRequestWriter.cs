@@ -54,7 +54,7 @@ internal static class CutRequestWriter
     private static void Material(Utf8JsonWriter writer, CutMaterial material, LengthUnit unit)
     {
         writer.WriteString("id", material.Id);
-        writer.WriteString("form", Words.Of(Words.Forms, material.Form));
+        writer.WriteString("form", DocumentWords.Of(Words.Forms, material.Form));
         writer.Length("thickness", material.Thickness, unit);
         writer.Length("width", material.Width, unit);
     }
@@ -82,7 +82,7 @@ internal static class CutRequestWriter
         writer.WriteString("material", part.Material);
         writer.Length("length", part.Length, unit);
         writer.Length("width", part.Width, unit);
-        writer.WriteString("grain", Words.Of(Words.Grains, part.Grain));
+        writer.WriteString("grain", DocumentWords.Of(Words.Grains, part.Grain));
         writer.WriteNumber("quantity", part.Quantity);
         writer.Length("finishedLength", part.FinishedLength, unit);
         writer.Length("finishedWidth", part.FinishedWidth, unit);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
@@ -9,12 +10,6 @@ internal static class Words
     public const int Version = 1;
     public const string Request = "shop-planner/cut-request";
     public const string Plan = "shop-planner/cut-plan";
-
-    public static readonly Dictionary<string, LengthUnit> Units = new()
-    {
-        ["in"] = LengthUnit.Inch,
-        ["mm"] = LengthUnit.Millimetre,
-    };
 
     public static readonly Dictionary<string, StockForm> Forms = new()
     {
@@ -36,16 +31,12 @@ internal static class Words
     /// <summary>Who makes a cut; nothing is written for a cut at home.</summary>
     public static readonly Dictionary<string, bool> Makers = new() { ["store"] = true };
 
-    /// <summary>The word for a value.</summary>
-    public static string Of<T>(Dictionary<string, T> words, T value) =>
-        words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Key;
-
     /// <summary>The members that every document begins with.</summary>
     public static void Header(this Utf8JsonWriter writer, string format, LengthUnit unit)
     {
         writer.WriteString("format", format);
         writer.WriteNumber("version", Version);
-        writer.WriteString("unit", Of(Units, unit));
+        writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, unit));
     }
 
     /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be
@@ -55,7 +46,7 @@ internal static class Words
 
     /// <summary>The document's unit; inches when that is a fault, so that the other members can be judged too.</summary>
     public static LengthUnit ReadUnit(DocumentObject root) =>
-        root["unit"].Required("write \"in\" or \"mm\"").OneOf(Units) ?? LengthUnit.Inch;
+        root["unit"].Required("write \"in\" or \"mm\"").OneOf(DocumentWords.Units) ?? LengthUnit.Inch;
 
     private static bool IsFormat(DocumentValue value, string format)
     {

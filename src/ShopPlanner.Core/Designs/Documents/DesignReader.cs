@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 
@@ -10,11 +11,6 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
 {
     private const int MostBayDepth = 8;
 
-    internal static readonly Dictionary<string, LengthUnit> Units = new()
-    {
-        ["in"] = LengthUnit.Inch,
-        ["mm"] = LengthUnit.Millimetre,
-    };
     internal static readonly Dictionary<string, MaterialForm> Forms = new()
     {
         ["board"] = MaterialForm.Board,
@@ -28,7 +24,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
     };
     private static readonly Dictionary<string, bool> DimensionKinds = new() { ["length"] = false, ["count"] = true };
 
-    private readonly LengthUnit unit = root["unit"].OneOf(Units, LengthUnit.Inch);
+    private readonly LengthUnit unit = root["unit"].OneOf(DocumentWords.Units, LengthUnit.Inch);
 
     public DesignDocument Read()
     {

@@ -1,7 +1,6 @@
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Documents;
@@ -9,39 +8,26 @@ namespace ShopPlanner.Core.Designs.Documents;
 /// <summary>Writes a design so that it reads back equal.</summary>
 internal static class DesignWriter
 {
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
-    public static string Write(DesignDocument document)
-    {
-        using var stream = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(stream, Options))
-            Write(writer, document);
-        return Encoding.UTF8.GetString(stream.ToArray());
-    }
+    // Stored and compared without the line feed at the end.
+    public static string Write(DesignDocument document) => JsonOutput.Object(writer => Write(writer, document)).TrimEnd('\n');
 
     private static void Write(Utf8JsonWriter writer, DesignDocument document)
     {
-        writer.WriteStartObject();
         writer.WriteString("format", DesignJson.Format);
         writer.WriteNumber("version", DesignJson.Version);
-        writer.WriteString("unit", Word(DesignReader.Units, document.Unit));
+        writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, document.Unit));
         writer.WriteString("name", document.Name);
         writer.WriteString("says", document.Says);
-        List(writer, "dimensions", document.Dimensions, Dimension);
-        List(writer, "materials", document.Materials, (inner, one) => Material(inner, one, document.Unit));
-        Node(writer, "frame", document.Frame);
+        writer.List("dimensions", document.Dimensions, Dimension);
+        writer.List("materials", document.Materials, (inner, one) => Material(inner, one, document.Unit));
+        writer.Member("frame", inner => Node(inner, document.Frame));
         if (document.Bays is { } bays)
-            Bay(writer, "bays", bays);
+            writer.Member("bays", inner => Bay(inner, bays));
         if (document.Top is { } top)
-            Node(writer, "top", top);
-        List(writer, "parts", document.Parts, Part);
-        List(writer, "hardware", document.Hardware, Hardware);
-        Texts(writer, "steps", document.Steps);
-        writer.WriteEndObject();
+            writer.Member("top", inner => Node(inner, top));
+        writer.List("parts", document.Parts, Part);
+        writer.List("hardware", document.Hardware, Hardware);
+        writer.Texts("steps", document.Steps);
     }
 
     private static void Dimension(Utf8JsonWriter writer, DesignDimension dimension)
@@ -62,7 +48,7 @@ internal static class DesignWriter
         if (material.Id is { } id)
             writer.WriteString("material", id);
         writer.WriteString("name", material.Name);
-        writer.WriteString("form", Word(DesignReader.Forms, material.Form));
+        writer.WriteString("form", DocumentWords.Of(DesignReader.Forms, material.Form));
         writer.WriteString("thickness", LengthFormat.Exact(material.Thickness, unit));
         if (material.Width is { } width)
             writer.WriteString("width", LengthFormat.Exact(width, unit));
@@ -70,39 +56,22 @@ internal static class DesignWriter
             writer.WriteString("species", species);
     }
 
-    private static void Node(Utf8JsonWriter writer, string name, DesignNode node)
-    {
-        writer.WriteStartObject(name);
-        Members(writer, node);
-        writer.WriteEndObject();
-    }
-
-    private static void Members(Utf8JsonWriter writer, DesignNode node)
+    private static void Node(Utf8JsonWriter writer, DesignNode node)
     {
         writer.WriteString("kind", node.Kind);
         foreach (var (name, value) in node.Members.OrderBy(one => one.Key, StringComparer.Ordinal))
             writer.WriteString(name, value);
     }
 
-    private static void Bay(Utf8JsonWriter writer, string? name, BayNode bay)
+    private static void Bay(Utf8JsonWriter writer, BayNode bay)
     {
-        if (name is null)
-            writer.WriteStartObject();
-        else
-            writer.WriteStartObject(name);
-        List(writer, "fills", bay.Fills, Members);
+        writer.List("fills", bay.Fills, Node);
         if (bay.Split is { } split)
-            Node(writer, "split", split);
-        if (!bay.Bays.IsEmpty)
-        {
-            Texts(writer, "sizes", bay.Sizes);
-            writer.WriteStartArray("bays");
-            foreach (var inner in bay.Bays)
-                Bay(writer, null, inner);
-            writer.WriteEndArray();
-        }
-
-        writer.WriteEndObject();
+            writer.Member("split", inner => Node(inner, split));
+        if (bay.Bays.IsEmpty)
+            return;
+        writer.Texts("sizes", bay.Sizes);
+        writer.List("bays", bay.Bays, Bay);
     }
 
     private static void Part(Utf8JsonWriter writer, FreePart part)
@@ -112,11 +81,17 @@ internal static class DesignWriter
         writer.WriteString("length", part.Length);
         if (part.Width is { } width)
             writer.WriteString("width", width);
-        writer.WriteString("along", Word(DesignReader.Directions, part.Along));
-        writer.WriteString("flat", Word(DesignReader.Directions, part.Flat));
+        writer.WriteString("along", DocumentWords.Of(DesignReader.Directions, part.Along));
+        writer.WriteString("flat", DocumentWords.Of(DesignReader.Directions, part.Flat));
         writer.WriteStartArray("at");
         foreach (var corner in part.At)
-            Texts(writer, null, corner);
+        {
+            writer.WriteStartArray();
+            foreach (var text in corner)
+                writer.WriteStringValue(text);
+            writer.WriteEndArray();
+        }
+
         writer.WriteEndArray();
     }
 
@@ -125,31 +100,4 @@ internal static class DesignWriter
         writer.WriteString("name", entry.Name);
         writer.WriteString("quantity", entry.Quantity);
     }
-
-    private static void List<T>(Utf8JsonWriter writer, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
-    {
-        writer.WriteStartArray(name);
-        foreach (var item in items)
-        {
-            writer.WriteStartObject();
-            write(writer, item);
-            writer.WriteEndObject();
-        }
-
-        writer.WriteEndArray();
-    }
-
-    private static void Texts(Utf8JsonWriter writer, string? name, IEnumerable<string> texts)
-    {
-        if (name is null)
-            writer.WriteStartArray();
-        else
-            writer.WriteStartArray(name);
-        foreach (var text in texts)
-            writer.WriteStringValue(text);
-        writer.WriteEndArray();
-    }
-
-    private static string Word<T>(Dictionary<string, T> words, T value)
-        where T : struct => words.First(one => one.Value.Equals(value)).Key;
 }

@@ -18,15 +18,12 @@ public static class PartsJson
 
     private static void Write(Utf8JsonWriter writer, Piece piece)
     {
-        writer.WriteString("unit", piece.Unit == LengthUnit.Inch ? "in" : "mm");
+        writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, piece.Unit));
         writer.Member("outside", inner => Extents(inner, piece.Outside, piece.Unit));
         writer.List("parts", piece.Parts, (inner, part) => Part(inner, part, piece.Unit));
         writer.List("joints", piece.Joints, Joint);
         writer.List("hardware", piece.Hardware, Hardware);
-        writer.WriteStartArray("warnings");
-        foreach (var warning in piece.Warnings)
-            writer.WriteStringValue(warning.Text);
-        writer.WriteEndArray();
+        writer.Texts("warnings", piece.Warnings.Select(warning => warning.Text));
     }
 
     private static void Extents(Utf8JsonWriter writer, Box box, LengthUnit unit)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Storage.Documents;
 
@@ -56,7 +57,10 @@ internal sealed record PlanNamesDocument(
                 basis.Pieces,
                 basis.Seen,
                 basis.Materials,
-                basis.Units.ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value == LengthUnit.Inch ? "in" : "mm"),
+                basis.Units.ToImmutableSortedDictionary(
+                    pair => pair.Key,
+                    pair => DocumentWords.Of(DocumentWords.Units, pair.Value)
+                ),
                 basis.CutBefore
             )
         );
@@ -68,15 +72,9 @@ internal sealed record PlanNamesDocument(
     ) => values.ToImmutableSortedDictionary(pair => pair.Key, pair => change(pair.Key, pair.Value), StringComparer.Ordinal);
 
     private static LengthUnit UnitOf(string word) =>
-        word switch
-        {
-            "in" => LengthUnit.Inch,
-            "mm" => LengthUnit.Millimetre,
-            _ => throw new StoredDocumentException(
-                "shop-planner/plan-names",
-                $"is damaged: the unit “{word}” is neither in nor mm"
-            ),
-        };
+        DocumentWords.Units.TryGetValue(word, out var unit)
+            ? unit
+            : throw new StoredDocumentException("shop-planner/plan-names", $"is damaged: the unit “{word}” is neither in nor mm");
 
     private static JsonObject First(JsonNode names)
     {
