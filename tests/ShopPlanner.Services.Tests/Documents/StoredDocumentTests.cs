@@ -91,6 +91,10 @@ public sealed class StoredDocumentTests
     [InlineData("""{"Projects":[]}""", "the member Parts is missing")]
     [InlineData("""{"format":"shop-planner/plan-order","version":1,"projects":[]}""", "is damaged")]
     [InlineData(
+        """{"format":"shop-planner/plan-order","version":1,"projects":[],"parts":null,"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":null}""",
+        "cutAgain"
+    )]
+    [InlineData(
         """{"format":"shop-planner/plan-order","version":2,"projects":[]}""",
         "has version 2, and this program reads up to 1"
     )]
@@ -99,6 +103,16 @@ public sealed class StoredDocumentTests
         var refusal = Assert.Throws<StoredDocumentException>(() => PlanOrderDocument.Read(text));
         Assert.Contains(problem, refusal.Message);
         Assert.Contains("shop-planner/plan-order", refusal.Message);
+    }
+
+    [Fact]
+    public void A_record_with_a_member_that_has_no_name_in_documents_is_not_stored()
+    {
+        var format = new StoredFormat<PlanOrder>("shop-planner/plan-order", node => node.AsObject())
+        {
+            Names = MemberNames.Of<PlanOrder>((nameof(PlanOrder.Projects), "projects")),
+        };
+        Assert.Contains("Parts", Assert.Throws<NotSupportedException>(() => format.Write(Order)).Message);
     }
 
     [Fact]

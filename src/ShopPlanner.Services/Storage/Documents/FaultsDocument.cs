@@ -7,29 +7,28 @@ namespace ShopPlanner.Services.Storage.Documents;
 
 /// <summary>Why a planning run has no plan.</summary>
 /// <param name="Faults">In the order found.</param>
-internal sealed record FaultsDocument([property: JsonPropertyName("faults")] ImmutableArray<FaultsDocument.Item> Faults)
+internal sealed record FaultsDocument([property: JsonPropertyName("faults")] ImmutableArray<Fault> Faults)
 {
     /// <summary>Format <c>shop-planner/faults</c>.</summary>
-    public static readonly StoredFormat<FaultsDocument> Format = new("shop-planner/faults", First);
+    private static readonly StoredFormat<FaultsDocument> Format = new("shop-planner/faults", First)
+    {
+        Names = MemberNames.Of<Fault>(
+            (nameof(Fault.Field), "field"),
+            (nameof(Fault.Value), "value"),
+            (nameof(Fault.Message), "message")
+        ),
+    };
 
     /// <summary>The faults of a document.</summary>
     /// <exception cref="StoredDocumentException">It is damaged, or newer than this program.</exception>
-    public static ImmutableArray<Fault> Read(string text) =>
-        [.. Format.Read(text).Faults.Select(item => new Fault(item.Field, item.Value, item.Message))];
+    public static ImmutableArray<Fault> Read(string text) => Format.Read(text).Faults;
 
     /// <summary>A document of these faults.</summary>
-    public static string Write(IEnumerable<Fault> faults) =>
-        Format.Write(new([.. faults.Select(fault => new Item(fault.Field, fault.Value, fault.Message))]));
+    public static string Write(IEnumerable<Fault> faults) => Format.Write(new([.. faults]));
 
     private static JsonObject First(JsonNode faults) =>
         new()
         {
             ["faults"] = faults.Items(fault => fault.Renamed(("Field", "field"), ("Value", "value"), ("Message", "message"))),
         };
-
-    internal sealed record Item(
-        [property: JsonPropertyName("field")] string Field,
-        [property: JsonPropertyName("value")] string Value,
-        [property: JsonPropertyName("message")] string Message
-    );
 }
