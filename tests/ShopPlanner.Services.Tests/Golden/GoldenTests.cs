@@ -1,7 +1,11 @@
 using System.IO.Compression;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Tests.Golden;
 
@@ -47,6 +51,28 @@ public sealed class GoldenTests : IAsyncLifetime
                     .Select(plan => plan.Id),
                 (await shop.Plans.ListOfAsync(project.Id, TestShop.Cancel)).Select(plan => plan.Id)
             );
+    }
+
+    // A copy made before the change is opened by the program that wrote it; this is the way back for one made after.
+    [Fact]
+    public async Task The_projects_of_plans_go_back_into_their_column()
+    {
+        Unpack("shop-2.zip");
+        const string Ids =
+            "SELECT group_concat(\"Projects\", '; ') FROM (SELECT \"Projects\" FROM \"Plans\" ORDER BY \"Number\")";
+        var file = new ShopContextFactory(Path.Combine(folder, "shop.db"));
+        await using (var db = file.CreateDbContext())
+        {
+            await db.Database.OpenConnectionAsync(TestShop.Cancel);
+            var connection = db.Database.GetDbConnection();
+            var before = SqliteFacts.Ask(connection, Ids);
+            await db.Database.MigrateAsync(TestShop.Cancel);
+            await db.GetService<IMigrator>().MigrateAsync("OpenDocuments", TestShop.Cancel);
+            Assert.Contains(' ', before);
+            Assert.Equal(before, SqliteFacts.Ask(connection, Ids));
+        }
+
+        file.CloseFile();
     }
 
     [Theory, MemberData(nameof(Folders))]
