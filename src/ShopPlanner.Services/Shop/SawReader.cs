@@ -10,10 +10,6 @@ internal static class SawReader
     /// <summary>Longest time a search may be given.</summary>
     public const int MostSeconds = 3_600;
 
-    // No blade or bit of a home shop takes more; a larger one is a slip of the pen, such as 18 for 1/8.
-    private static readonly Length MostKerf = Length.FromInches(1, 0, 1);
-    private static readonly Length MostTrim = Length.FromInches(24, 0, 1);
-
     public static List<Fault> Check(ShopSettings settings)
     {
         var faults = new List<Fault>();
@@ -28,62 +24,45 @@ internal static class SawReader
                     $"is not from 1 to {MostSeconds} seconds"
                 )
             );
+        if (settings.SetupCards is < 0 or > IShopService.Cards)
+            faults.Add(Fault.Of(nameof(settings.SetupCards), $"{settings.SetupCards}", $"is not from 0 to {IShopService.Cards}"));
         if (!Enum.IsDefined(settings.Unit))
-            faults.Add(Fault.Of(nameof(settings.Unit), settings.Unit.ToString(), "is no unit"));
+            faults.Add(Fault.Of(nameof(settings.Unit), settings.Unit.ToString(), "is not a unit"));
         if (!Enum.IsDefined(settings.Paper))
-            faults.Add(Fault.Of(nameof(settings.Paper), settings.Paper.ToString(), "is no paper size"));
+            faults.Add(Fault.Of(nameof(settings.Paper), settings.Paper.ToString(), "is not a paper size"));
         return faults;
     }
 
-    /// <summary>What the saw takes and can take, what is worth keeping, what the car carries; wrong texts add a fault and count
-    /// as nothing.</summary>
+    /// <summary>Returns what the saws take and can take, what is worth keeping, what the car carries; a wrong text adds a fault
+    /// and counts as nothing.</summary>
     public static (SawSettings Saw, KeepRule Keep, CarryLimit? Carry) Read(ShopSettings settings, List<Fault> faults)
     {
-        Length Size(string field, string text, Length most) =>
-            Take(LengthText.Parse(text, settings.Unit), field, text, most, settings.Unit, faults);
-        Length? Least(string field, string text) =>
-            text.Trim().Length == 0
-                ? null
-                : Take(LengthText.ParsePositive(text, settings.Unit), field, text, LengthText.Longest, settings.Unit, faults);
-
+        var tools = ToolReader.Read(settings, faults);
+        var read = new SizeReader(settings.Unit, faults);
         return (
             new SawSettings(
-                Kerf(settings, faults),
-                Size(nameof(settings.BoardEndTrim), settings.BoardEndTrim, MostTrim),
-                Size(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim, MostTrim)
+                tools.WidestKerf,
+                read.Trim(nameof(settings.BoardEndTrim), settings.BoardEndTrim),
+                read.Trim(nameof(settings.SheetEdgeTrim), settings.SheetEdgeTrim)
             )
             {
-                WidestRip = Least(nameof(settings.WidestRip), settings.WidestRip),
-                LongestCrosscut = Least(nameof(settings.LongestCrosscut), settings.LongestCrosscut),
+                WidestRip = tools.WidestRip,
+                LongestCrosscut = tools.LongestCrosscut,
             },
             new KeepRule(
-                Least(nameof(settings.KeepBoardLength), settings.KeepBoardLength),
-                Least(nameof(settings.KeepSheetLength), settings.KeepSheetLength),
-                Least(nameof(settings.KeepSheetWidth), settings.KeepSheetWidth)
+                read.Limit(nameof(settings.KeepBoardLength), settings.KeepBoardLength),
+                read.Limit(nameof(settings.KeepSheetLength), settings.KeepSheetLength),
+                read.Limit(nameof(settings.KeepSheetWidth), settings.KeepSheetWidth)
             ),
-            Carry(
-                Least(nameof(settings.CarryLongest), settings.CarryLongest),
-                Least(nameof(settings.CarryWidest), settings.CarryWidest),
-                settings,
-                faults
-            )
+            Carry(read, settings, faults)
         );
     }
 
-    // Every blade takes wood: a kerf of nothing would plan each piece too near its neighbour.
-    private static Length Kerf(ShopSettings settings, List<Fault> faults) =>
-        Take(
-            LengthText.ParsePositive(settings.Kerf, settings.Unit),
-            nameof(settings.Kerf),
-            settings.Kerf,
-            MostKerf,
-            settings.Unit,
-            faults
-        );
-
     // A side that is not limited may be as long as any.
-    private static CarryLimit? Carry(Length? longest, Length? widest, ShopSettings settings, List<Fault> faults)
+    private static CarryLimit? Carry(SizeReader read, ShopSettings settings, List<Fault> faults)
     {
+        var longest = read.Limit(nameof(settings.CarryLongest), settings.CarryLongest);
+        var widest = read.Limit(nameof(settings.CarryWidest), settings.CarryWidest);
         if (longest is null && widest is null)
             return null;
         if (widest > longest)
@@ -95,16 +74,5 @@ internal static class SawReader
                 )
             );
         return new CarryLimit(longest ?? LengthText.Longest, widest ?? LengthText.Longest);
-    }
-
-    private static Length Take(Parsed<Length> parsed, string field, string text, Length most, LengthUnit unit, List<Fault> faults)
-    {
-        if (!parsed.Ok)
-            faults.Add(parsed.Fault.At(field));
-        else if (parsed.Value > most)
-            faults.Add(Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(most, unit)}, which is surely a slip"));
-        else
-            return parsed.Value;
-        return Length.Zero;
     }
 }

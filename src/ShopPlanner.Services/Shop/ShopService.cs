@@ -25,11 +25,7 @@ internal sealed class ShopService(ShopWork work) : IShopService
         var row = stored ?? Defaults();
         if (wanted.Version != row.Version)
             return Outcome.Conflict<ShopSettings>(
-                new Fault(
-                    nameof(wanted.Version),
-                    "",
-                    "is not the latest: another device changed the settings since, load them again"
-                )
+                new Fault(nameof(wanted.Version), "", "is not the latest: another device changed the settings. Load them again")
             );
         var rewritten = Rewrite(wanted, View(row));
         var faults = SawReader.Check(rewritten);
@@ -58,6 +54,10 @@ internal sealed class ShopService(ShopWork work) : IShopService
             KeepSheetWidth = In(wanted.KeepSheetWidth, stored.KeepSheetWidth),
             WidestRip = In(wanted.WidestRip, stored.WidestRip),
             LongestCrosscut = In(wanted.LongestCrosscut, stored.LongestCrosscut),
+            GuideKerf = In(wanted.GuideKerf, stored.GuideKerf),
+            MiterKerf = In(wanted.MiterKerf, stored.MiterKerf),
+            MiterCrosscut = In(wanted.MiterCrosscut, stored.MiterCrosscut),
+            HandKerf = In(wanted.HandKerf, stored.HandKerf),
             CarryLongest = In(wanted.CarryLongest, stored.CarryLongest),
             CarryWidest = In(wanted.CarryWidest, stored.CarryWidest),
         };
@@ -66,6 +66,7 @@ internal sealed class ShopService(ShopWork work) : IShopService
     private static StoredShop Defaults() =>
         new()
         {
+            HasTableSaw = true,
             Unit = LengthUnit.Inch,
             Kerf = Text(SawSettings.Usual.Kerf),
             BoardEndTrim = Text(SawSettings.Usual.BoardEndTrim),
@@ -87,6 +88,11 @@ internal sealed class ShopService(ShopWork work) : IShopService
         (row.KeepSheetLength, row.KeepSheetWidth) = (settings.KeepSheetLength, settings.KeepSheetWidth);
         (row.WidestRip, row.LongestCrosscut) = (settings.WidestRip, settings.LongestCrosscut);
         (row.CarryLongest, row.CarryWidest) = (settings.CarryLongest, settings.CarryWidest);
+        (row.HasTableSaw, row.HasGuideSaw) = (settings.HasTableSaw, settings.HasGuideSaw);
+        (row.HasMiterSaw, row.HasHandSaw) = (settings.HasMiterSaw, settings.HasHandSaw);
+        (row.GuideKerf, row.HandKerf) = (settings.GuideKerf, settings.HandKerf);
+        (row.MiterKerf, row.MiterCrosscut) = (settings.MiterKerf, settings.MiterCrosscut);
+        row.SetupCards = settings.SetupCards;
         (row.Paper, row.CurrencySign, row.PlanSeconds) = (settings.Paper, settings.CurrencySign, settings.PlanSeconds);
     }
 
@@ -109,5 +115,14 @@ internal sealed class ShopService(ShopWork work) : IShopService
             LongestCrosscut = row.LongestCrosscut,
             CarryLongest = row.CarryLongest,
             CarryWidest = row.CarryWidest,
+            HasTableSaw = row.HasTableSaw,
+            HasGuideSaw = row.HasGuideSaw,
+            GuideKerf = row.GuideKerf,
+            HasMiterSaw = row.HasMiterSaw,
+            MiterKerf = row.MiterKerf,
+            MiterCrosscut = row.MiterCrosscut,
+            HasHandSaw = row.HasHandSaw,
+            HandKerf = row.HandKerf,
+            SetupCards = row.SetupCards,
         };
 }

@@ -701,6 +701,26 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("GuideKerf")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("HandKerf")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("HasGuideSaw")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("HasHandSaw")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("HasMiterSaw")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("HasTableSaw")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("KeepBoardLength")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -721,10 +741,21 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("MiterCrosscut")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MiterKerf")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Paper")
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("PlanSeconds")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("SetupCards")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("SheetEdgeTrim")

@@ -28,6 +28,22 @@ internal sealed class StoredShop : IVersioned
 
     public string LongestCrosscut { get; set; } = "";
 
+    public bool HasTableSaw { get; set; }
+
+    public bool HasGuideSaw { get; set; }
+
+    public string GuideKerf { get; set; } = "";
+
+    public bool HasMiterSaw { get; set; }
+
+    public string MiterKerf { get; set; } = "";
+
+    public string MiterCrosscut { get; set; } = "";
+
+    public bool HasHandSaw { get; set; }
+
+    public string HandKerf { get; set; } = "";
+
     public string CarryLongest { get; set; } = "";
 
     public string CarryWidest { get; set; } = "";
@@ -37,6 +53,8 @@ internal sealed class StoredShop : IVersioned
     public string CurrencySign { get; set; } = "";
 
     public int PlanSeconds { get; set; }
+
+    public int SetupCards { get; set; }
 
     public int Version { get; set; }
 }
