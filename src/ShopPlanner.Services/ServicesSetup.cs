@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Opening;
@@ -16,6 +17,7 @@ using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Setup;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
@@ -50,6 +52,11 @@ public static class ServicesSetup
         services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();
         services.AddSingleton<CutTicks>();
+        services.AddSingleton<ISetupService, SetupService>();
+        services.AddSingleton<DemoProjects>();
+        services.AddSingleton<DemoCutting>();
+        services.AddSingleton<DemoSeed>();
+        services.AddSingleton<IDemoService, DemoService>();
         AddPlanning(services);
         return services;
     }
@@ -88,6 +95,7 @@ public static class ServicesSetup
             p.GetRequiredService<DataFolder>(),
             p.GetRequiredService<ShopContextFactory>(),
             p.GetRequiredService<BackupFile>(),
+            p.GetRequiredService<DemoSeed>(),
             p.GetRequiredService<TimeProvider>(),
             p.GetRequiredService<ILogger<ShopDatabase>>()
         ));

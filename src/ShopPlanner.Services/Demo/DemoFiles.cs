@@ -1,21 +1,16 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Demo;
 
-internal sealed record DemoPart(
-    string Mark,
-    string Name,
-    string Material,
-    string Length,
-    string Width,
-    string Quantity,
-    bool CanTurn,
-    string Note
-);
-
-internal sealed record DemoProject(string Name, string Unit, string Note, IReadOnlyList<DemoPart> Parts);
+/// <summary>A project of the demo.</summary>
+/// <param name="Design">Key of the built-in design.</param>
+/// <param name="Note">Of the project.</param>
+/// <param name="Sizes">Texts by dimension, where they differ from the design's.</param>
+/// <param name="IsCutting">Whether it is planned and half cut.</param>
+internal sealed record DemoProject(string Design, string Note, ImmutableSortedDictionary<string, string> Sizes, bool IsCutting);
 
 internal sealed record DemoPrice(string Material, string Length, string Width, string Price, bool InStock);
 

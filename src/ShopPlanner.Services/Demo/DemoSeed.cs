@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
-using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -11,68 +10,43 @@ using ShopPlanner.Services.Stores;
 namespace ShopPlanner.Services.Demo;
 
 /// <summary>Puts the demo into an empty shop, as if somebody had typed it.</summary>
-internal sealed class DemoSeed
+internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeProvider clock)
 {
-    private const string Device = "demo";
-    private const long Gap = 1 << 20;
+    /// <summary>What the ledger calls the device.</summary>
+    public const string Device = "demo";
 
-    private readonly ShopContext db;
-    private readonly MaterialIndex materials;
-    private readonly TimeProvider clock;
-    private readonly CancellationToken cancel;
+    /// <summary>Returns whether there is no project, no store and no piece of stock.</summary>
+    public static async Task<bool> IsEmptyAsync(ShopContext db, CancellationToken cancel) =>
+        !await db.Projects.AnyAsync(cancel) && !await db.Stores.AnyAsync(cancel) && !await db.Pieces.AnyAsync(cancel);
 
-    private DemoSeed(ShopContext db, MaterialIndex materials, TimeProvider clock, CancellationToken cancel) =>
-        (this.db, this.materials, this.clock, this.cancel) = (db, materials, clock, cancel);
-
-    /// <summary>Does nothing where there is a project, a store or a piece of stock.</summary>
-    public static async Task AddToEmptyShopAsync(ShopContext db, TimeProvider clock, CancellationToken cancel)
+    /// <summary>Adds the demo; does nothing where there is a project, a store or a piece of stock.</summary>
+    /// <exception cref="ShopStartException">A file of the demo is missing or wrong.</exception>
+    public async Task AddToEmptyShopAsync(ShopContext db, CancellationToken cancel)
     {
-        if (await db.Projects.AnyAsync(cancel) || await db.Stores.AnyAsync(cancel) || await db.Pieces.AnyAsync(cancel))
+        if (!await IsEmptyAsync(db, cancel))
             return;
-        var seed = new DemoSeed(db, await MaterialIndex.LoadAsync(db, cancel), clock, cancel);
-        var files = DemoFiles.Read();
-        foreach (var project in files.Projects)
-            await seed.AddAsync(project);
+        var (files, materials) = (DemoFiles.Read(), await MaterialIndex.LoadAsync(db, cancel));
         foreach (var store in files.Stores)
-            seed.Add(store);
+            Add(db, store, materials);
         foreach (var piece in files.Stock.Pieces)
-            await seed.AddAsync(piece, UnitOf(files.Stock.Unit));
+            await AddAsync(db, piece, UnitOf(files.Stock.Unit), materials, cancel);
         await db.SaveChangesAsync(cancel);
-    }
-
-    private async Task AddAsync(DemoProject demo)
-    {
-        var project = await ProjectService.AddAsync(db, demo.Name, UnitOf(demo.Unit), clock, cancel);
-        project.Note = demo.Note;
-        for (var i = 0; i < demo.Parts.Count; i++)
+        foreach (var project in files.Projects)
         {
-            var part = demo.Parts[i];
-            var row = new StoredPart
-            {
-                Id = Guid.CreateVersion7(),
-                ProjectId = project.Id,
-                Position = i * Gap,
-            };
-            row.Take(
-                new PartTexts(
-                    row.Id,
-                    part.Mark,
-                    part.Name,
-                    part.Material,
-                    part.Length,
-                    part.Width,
-                    part.Quantity,
-                    part.CanTurn,
-                    part.Note
-                )
-            );
-            db.Parts.Add(row);
+            var id = await projects.AddAsync(db, project, cancel);
+            if (project.IsCutting)
+                await cutting.CutHalfAsync(db, id, cancel);
         }
-
-        await db.SaveChangesAsync(cancel);
     }
 
-    private void Add(DemoStore demo)
+    /// <summary>Ends the start where a file of the demo is wrong.</summary>
+    internal static void Refuse(string file, IEnumerable<Fault> faults)
+    {
+        if (faults.FirstOrDefault() is { } fault)
+            throw new ShopStartException($"The demo file {file} is wrong: {fault}. Correct it, or start without the demo.");
+    }
+
+    private void Add(ShopContext db, DemoStore demo, MaterialIndex materials)
     {
         var store = new StoredStore
         {
@@ -96,12 +70,18 @@ internal sealed class DemoSeed
         Refuse("stores.json", faults);
     }
 
-    private async Task AddAsync(DemoPiece demo, LengthUnit unit)
+    private async Task AddAsync(
+        ShopContext db,
+        DemoPiece demo,
+        LengthUnit unit,
+        MaterialIndex materials,
+        CancellationToken cancel
+    )
     {
         var faults = new List<Fault>();
         var material = materials.FindTyped(demo.Material);
         if (material is null)
-            faults.Add(Fault.Of("material", demo.Material, "is no known material"));
+            faults.Add(Fault.Of("material", demo.Material, "isn't in the materials list"));
         var (length, width) = PieceReader.Sizes(material, demo.Length, demo.Width, unit, faults);
         var quantity = PieceReader.Quantity(demo.Quantity, faults);
         Refuse("stock.json", faults);
@@ -114,10 +94,4 @@ internal sealed class DemoSeed
     }
 
     private static LengthUnit UnitOf(string unit) => unit == "mm" ? LengthUnit.Millimetre : LengthUnit.Inch;
-
-    private static void Refuse(string file, List<Fault> faults)
-    {
-        if (faults.Count > 0)
-            throw new ShopStartException($"The demo file {file} is wrong: {faults[0]}. Mend it, or start without the demo.");
-    }
 }

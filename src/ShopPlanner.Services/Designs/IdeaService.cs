@@ -175,7 +175,8 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
     private static Outcome<IdeaView> Changed() =>
         Outcome.Conflict<IdeaView>(new Fault("idea", "", "was changed by another device since: what stands there now is shown"));
 
-    private static StoredIdea Row(Guid projectId, DesignDocument document) =>
+    /// <summary>Returns the row of an idea that begins with a design.</summary>
+    internal static StoredIdea Row(Guid projectId, DesignDocument document) =>
         new()
         {
             ProjectId = projectId,

@@ -16,6 +16,7 @@ public sealed class ShopDatabase : IDisposable
     private readonly DataFolder folder;
     private readonly ShopContextFactory contexts;
     private readonly BackupFile backups;
+    private readonly DemoSeed demo;
     private readonly TimeProvider clock;
     private readonly ILogger<ShopDatabase> log;
     private readonly SemaphoreSlim opening = new(1, 1);
@@ -26,14 +27,16 @@ public sealed class ShopDatabase : IDisposable
         DataFolder folder,
         ShopContextFactory contexts,
         BackupFile backups,
+        DemoSeed demo,
         TimeProvider clock,
         ILogger<ShopDatabase> log
     ) =>
-        (this.options, this.folder, this.contexts, this.backups, this.clock, this.log) = (
+        (this.options, this.folder, this.contexts, this.backups, this.demo, this.clock, this.log) = (
             options,
             folder,
             contexts,
             backups,
+            demo,
             clock,
             log
         );
@@ -151,7 +154,7 @@ public sealed class ShopDatabase : IDisposable
         await PlanJobStore.StopAbandonedAsync(db, cancel);
         await ShopCommands.ForgetOldAsync(db, clock, cancel);
         if (options.Demo)
-            await DemoSeed.AddToEmptyShopAsync(db, clock, cancel);
+            await demo.AddToEmptyShopAsync(db, cancel);
         await db.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
     }

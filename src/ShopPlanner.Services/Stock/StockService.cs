@@ -99,7 +99,8 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         ];
     }
 
-    private static async Task<IReadOnlyList<StockPiece>?> FindAddedAsync(
+    /// <summary>Returns those of the pieces that are on hand; null where none is.</summary>
+    internal static async Task<IReadOnlyList<StockPiece>?> FindAddedAsync(
         ShopContext db,
         HashSet<Guid> added,
         CancellationToken cancel

@@ -97,7 +97,8 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
 
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
-    private static async Task<Outcome<StoreView>> CreateAsync(
+    /// <summary>Adds a store; faulty where another has the name.</summary>
+    internal static async Task<Outcome<StoreView>> CreateAsync(
         ShopContext db,
         string name,
         LengthUnit unit,

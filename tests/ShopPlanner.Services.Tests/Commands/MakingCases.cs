@@ -1,13 +1,16 @@
 using System.Text;
+using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Setup;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Stores;
@@ -33,7 +36,48 @@ internal static class MakingCases
 
     private static CancellationToken Cancel => TestShop.Cancel;
 
-    public static IReadOnlyList<MakingCase> All { get; } = [.. Ordinary(), .. Designs(), .. AtTheBench()];
+    public static IReadOnlyList<MakingCase> All { get; } = [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench()];
+
+    private static IEnumerable<MakingCase> Setup() =>
+        [
+            Of<ISetupService, StoreView>(
+                nameof(ISetupService.AddStoreAsync),
+                _ =>
+                    (shop, id) =>
+                        shop.Get<ISetupService>()
+                            .AddStoreAsync(new FirstStore("Highway store", Some.Inch, [Some.Price("72", "5")]), id, Cancel)
+            ),
+            Of<ISetupService, IReadOnlyList<StockPiece>>(
+                nameof(ISetupService.AddOffcutsAsync),
+                _ =>
+                    (shop, id) =>
+                        shop.Get<ISetupService>().AddOffcutsAsync("1x3 pine 20\npine 1x3 18", Some.Inch, Some.Device, id, Cancel)
+            ),
+            Of<IDemoService, Done>(
+                nameof(IDemoService.LoadAsync),
+                async given =>
+                {
+                    await EmptyAsync(given.Shop);
+                    return (shop, id) => shop.Get<IDemoService>().LoadAsync(id, Cancel);
+                }
+            ),
+        ];
+
+    private static Task<Outcome<Done>> EmptyAsync(TestShop shop) =>
+        shop.Work.WriteAsync<Done>(
+            async db =>
+            {
+                await db.Entries.ExecuteDeleteAsync(Cancel);
+                await db.Pieces.ExecuteDeleteAsync(Cancel);
+                await db.PartSteps.ExecuteDeleteAsync(Cancel);
+                await db.Parts.ExecuteDeleteAsync(Cancel);
+                await db.Projects.ExecuteDeleteAsync(Cancel);
+                await db.Prices.ExecuteDeleteAsync(Cancel);
+                await db.Stores.ExecuteDeleteAsync(Cancel);
+                return Done.Value;
+            },
+            Cancel
+        );
 
     private static IEnumerable<MakingCase> Ordinary() =>
         [

@@ -1,25 +1,20 @@
 using Microsoft.Extensions.DependencyInjection;
-using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
+using ShopPlanner.Core.Designs;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Demo;
+using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Running;
 
 namespace ShopPlanner.Services.Tests.Demo;
 
-/// <summary>The demo is furniture that can be built: its parts add up to the outside sizes that its notes give.</summary>
+/// <summary>The demo is a true shop: furniture from designs, stores that sell what it needs, one project half cut.</summary>
 public sealed class DemoTests : IAsyncLifetime
 {
     private TestShop shop = null!;
-    private Dictionary<string, MaterialView> materials = null!;
 
-    public async ValueTask InitializeAsync()
-    {
-        shop = await TestShop.OpenAsync(demo: true);
-        materials = (await shop.Materials.ListAsync(TestShop.Cancel)).ToDictionary(material => material.Id);
-    }
+    public async ValueTask InitializeAsync() => shop = await TestShop.OpenAsync(demo: true);
 
     public ValueTask DisposeAsync() => shop.DisposeAsync();
 
@@ -29,11 +24,83 @@ public sealed class DemoTests : IAsyncLifetime
         var projects = await shop.Projects.ListAsync(cancel: TestShop.Cancel);
         Assert.Equal(["Plant stand", "Pantry cupboard", "Boot-room bench"], projects.Select(project => project.Name));
         Assert.All(projects, project => Assert.Equal(0, project.FaultyRows));
+        Assert.All(projects, project => Assert.True(project.PartKinds > 0));
         Assert.Equal(["BB", "PC", "PS"], projects.Select(project => project.Code).Order());
         Assert.Equal(2, (await shop.Stores.ListAsync(TestShop.Cancel)).Count);
-        var stock = await shop.Stock.ListAsync(TestShop.Cancel);
-        Assert.Equal(4, stock.Count(piece => piece.Place == StockPlace.Rack));
-        Assert.Equal(15, stock.Count(piece => piece.Place == StockPlace.Bin));
+        Assert.Equal(4, (await shop.Stock.ListAsync(TestShop.Cancel)).Count(piece => piece.Place == StockPlace.Rack));
+    }
+
+    [Fact]
+    public async Task It_says_that_it_is_invented()
+    {
+        Assert.All(
+            await shop.Projects.ListAsync(cancel: TestShop.Cancel),
+            project => Assert.StartsWith("Demo: an invented", project.Note, StringComparison.Ordinal)
+        );
+        Assert.All(
+            await shop.Stores.ListAsync(TestShop.Cancel),
+            store => Assert.StartsWith("Demo: an invented", store.Note, StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public async Task Its_projects_come_from_designs_and_their_parts_are_those_of_the_idea()
+    {
+        foreach (var project in await shop.Projects.ListAsync(cancel: TestShop.Cancel))
+        {
+            Assert.True(project.HasIdea);
+            var idea = (await shop.Get<IIdeaService>().GetAsync(project.Id, TestShop.Cancel))!.Idea;
+            var piece = DesignEvaluator.Evaluate(idea.Document, idea.Changed).Piece!;
+            var rows = (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows;
+            Assert.Subset(piece.Parts.Select(part => part.Id).ToHashSet(), rows.Select(row => row.Texts.Mark).ToHashSet());
+            var again = await shop.Get<IIdeaService>().MakePartsAsync(project.Id, false, CommandId.New(), TestShop.Cancel);
+            Assert.Null(again.Value!.Step);
+        }
+    }
+
+    [Fact]
+    public async Task A_store_sells_every_material_that_its_projects_need()
+    {
+        var sold = (await shop.Stores.ListAsync(TestShop.Cancel))
+            .SelectMany(store => store.Prices.Where(price => price.InStock))
+            .Select(price => price.MaterialId)
+            .ToHashSet();
+        foreach (var project in await shop.Projects.ListAsync(cancel: TestShop.Cancel))
+            Assert.All(
+                (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows,
+                row => Assert.Contains(row.Part!.Material, sold)
+            );
+    }
+
+    [Fact]
+    public async Task One_project_is_half_cut_and_what_was_left_is_in_the_bin()
+    {
+        var plan = Assert.Single(await shop.Plans.ListAsync(cancel: TestShop.Cancel));
+        Assert.Equal(PlanState.Cutting, plan.State);
+        var bench = (await shop.Bench.GetAsync(plan.Id, TestShop.Cancel))!;
+        Assert.Equal(bench.Stocks.Length / 2, bench.Stocks.Count(stock => stock.Finished));
+        Assert.Contains(bench.Stocks, stock => !stock.Finished && stock.Cuts.Any(cut => cut.Made));
+        Assert.Contains(bench.Stocks, stock => stock.Cuts.Any(cut => !cut.Made));
+        var bin = (await shop.Stock.ListAsync(TestShop.Cancel)).Select(piece => piece.Tag).ToHashSet();
+        Assert.All(bench.Stocks.SelectMany(stock => stock.Binned), piece => Assert.Contains(piece.Tag, bin));
+        Assert.All(
+            bench.Stocks.Where(stock => stock.Finished && stock.Stock.Tag is not null),
+            stock => Assert.DoesNotContain(stock.Stock.Tag!, bin)
+        );
+    }
+
+    [Fact]
+    public async Task It_is_loaded_into_an_empty_shop_and_into_no_other()
+    {
+        await using var empty = await TestShop.OpenAsync();
+        var demo = empty.Get<IDemoService>();
+        Assert.True(await demo.CanLoadAsync(TestShop.Cancel));
+        Assert.True((await demo.LoadAsync(CommandId.New(), TestShop.Cancel)).Ok);
+        Assert.Equal(shop.CountRows()["Parts"], empty.CountRows()["Parts"]);
+        Assert.False(await demo.CanLoadAsync(TestShop.Cancel));
+        var rows = empty.CountRows();
+        Assert.Equal("demo", Assert.Single((await demo.LoadAsync(CommandId.New(), TestShop.Cancel)).Faults).Field);
+        Assert.Equal(rows, empty.CountRows());
     }
 
     [Fact]
@@ -45,62 +112,6 @@ public sealed class DemoTests : IAsyncLifetime
         await using (var again = await TestShop.OpenAsync(demo: true, folder: folder))
             Assert.Equal(["My own"], (await again.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Name));
         Directory.Delete(folder, recursive: true);
-    }
-
-    [Fact]
-    public async Task The_bench_adds_up()
-    {
-        var part = await PartsAsync("Boot-room bench");
-        var (leg, slat, bearer) = (materials["whitewood-2x4"], materials["pine-1x4"], materials["pine-1x3"]);
-        Assert.Equal(In("18"), part["A"].Length + slat.Thickness);
-        Assert.Equal(In("14 3/4"), (slat.Width!.Value * part["B"].Quantity) + (In("1/4") * (part["B"].Quantity - 1)));
-        Assert.Equal(In("42"), part["B"].Length);
-        var (frameLength, frameDepth) = (part["C"].Length + (leg.Width!.Value * 2), part["D"].Length + (leg.Thickness * 2));
-        Assert.Equal((In("40 1/2"), In("13 1/4")), (frameLength, frameDepth));
-        Assert.Equal((In("42") - frameLength, In("14 3/4") - frameDepth), (In("3/4") * 2, In("3/4") * 2));
-        Assert.Equal((part["C"].Length, part["D"].Length), (part["E"].Length, part["F"].Length));
-        Assert.Equal(frameLength, part["G"].Length);
-        Assert.Equal(part["D"].Length, (bearer.Width!.Value * part["G"].Quantity) + (In("11/16") * (part["G"].Quantity + 1)));
-        Assert.Equal(frameDepth - (slat.Thickness * 2), part["H"].Length);
-    }
-
-    [Fact]
-    public async Task The_cupboard_adds_up()
-    {
-        var part = await PartsAsync("Pantry cupboard");
-        var ply = materials["birch-ply-3-4"].Thickness;
-        Assert.Equal(In("30"), part["B"].Length + (ply * 2));
-        Assert.Equal((part["B"].Length, part["B"].Length), (part["C"].Length, part["E"].Length));
-        Assert.Equal(part["B"].Length - In("1/8"), part["D"].Length);
-        Assert.Equal((part["A"].Length, In("30")), (part["F"].Length, part["F"].Width));
-    }
-
-    // Common practice for a frame with a groove: rails reach into it with a tongue, the panel keeps a little room.
-    [Fact]
-    public async Task The_doors_add_up()
-    {
-        var part = await PartsAsync("Pantry cupboard");
-        var (stile, groove, room) = (materials["poplar-1x3"].Width!.Value, In("3/8"), In("1/8"));
-        var doorWidth = part["H"].Length - (groove * 2) + (stile * 2);
-        Assert.Equal(In("30"), (doorWidth * 2) + In("1/8") + (In("1/16") * 2));
-        Assert.Equal(In("48"), part["G"].Length + (In("1/16") * 2));
-        var openingWidth = doorWidth - (stile * 2);
-        Assert.Equal(openingWidth + (groove * 2) - room, part["J"].Width);
-        var openingHeight = part["J"].Length + room - (groove * 2);
-        Assert.Equal(part["G"].Length, (openingHeight * 2) + (stile * 3));
-        Assert.Equal((4, 6, 4), (part["G"].Quantity, part["H"].Quantity, part["J"].Quantity));
-    }
-
-    [Fact]
-    public async Task The_plant_stand_adds_up_in_millimetres()
-    {
-        var part = await PartsAsync("Plant stand");
-        var leg = materials["poplar-1x2"];
-        Assert.Equal(Mm(600), part["A"].Length + materials["birch-multiply-18mm"].Thickness);
-        Assert.Equal(Mm(280), part["B"].Length + (leg.Width!.Value * 2));
-        Assert.Equal(Mm(280), part["C"].Length + (leg.Thickness * 2));
-        Assert.Equal(part["B"].Length - Mm(1), part["E"].Width);
-        Assert.Equal(Mm(280) + (Mm(20) * 2), part["D"].Length);
     }
 
     [Fact]
@@ -139,17 +150,4 @@ public sealed class DemoTests : IAsyncLifetime
                 $"{buy.Quantity} of {plan.Stocks[buy.Stock].Name} at {plan.Stocks[buy.Stock].Store}"
             );
     }
-
-    private async Task<Dictionary<string, CutPart>> PartsAsync(string name)
-    {
-        var project = (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Single(project => project.Name == name);
-        return (await shop.Parts.GetAsync(project.Id, TestShop.Cancel))!.Rows.ToDictionary(
-            row => row.Texts.Mark,
-            row => row.Part!
-        );
-    }
-
-    private static Length In(string text) => LengthText.Parse(text, LengthUnit.Inch).Value;
-
-    private static Length Mm(int millimetres) => Length.FromMillimetres(millimetres);
 }

@@ -71,7 +71,7 @@ public sealed class PartListTests : IAsyncLifetime
 
     [Theory]
     [InlineData("-1", "", "", "LongBy", "less than nothing")]
-    [InlineData("30", "", "", "LongBy", "surely a slip")]
+    [InlineData("30", "", "", "LongBy", "check for a typing slip")]
     [InlineData("", "thick", "", "WideBy", "not a length")]
     [InlineData("", "1/8", "", "WideBy", "has no room")]
     [InlineData("", "", "100", "Practice", "whole number")]

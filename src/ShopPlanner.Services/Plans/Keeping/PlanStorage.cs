@@ -20,9 +20,10 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
         string planner,
         Guid? jobId,
         CancellationToken cancel
-    ) => work.WriteAsync(db => StoreAsync(db, draft, plan, planner, jobId, cancel), cancel);
+    ) => work.WriteAsync(db => StoreInAsync(db, draft, plan, planner, jobId, cancel), cancel);
 
-    private async Task<Outcome<PlanSummary>> StoreAsync(
+    /// <summary>The same in a transaction that others see to.</summary>
+    internal async Task<Outcome<PlanSummary>> StoreInAsync(
         ShopContext db,
         PlanDraft draft,
         CutPlan plan,
