@@ -14,7 +14,7 @@ internal static class PagesSetup
     // Rows pasted from a spreadsheet travel in one message.
     private const int LargestMessage = 2 * 1024 * 1024;
     private const string RefusedForm =
-        "That was not done, and nothing was changed ({0}). Go back, open the page again and repeat.";
+        "That was not done, and nothing was changed ({0}). Go back, reload the page and try again.";
 
     /// <summary>Registers what pages need.</summary>
     /// <param name="services">The program's services.</param>

@@ -29,6 +29,8 @@ internal static partial class Places
         ["/plans/{Id:guid}/{Tab}"] = "plans /buy",
         ["/projects"] = "/projects",
         ["/projects/{Id:guid}"] = "first of /projects",
+        ["/projects/{Id:guid}/buy"] = "project buy",
+        ["/projects/{Id:guid}/cuts"] = "project cuts",
         ["/projects/{Id:guid}/idea"] = "idea",
         ["/projects/{Id:guid}/parts"] = "first of /projects",
         ["/rack-and-bin"] = "/rack-and-bin",
@@ -36,6 +38,8 @@ internal static partial class Places
         ["/shop"] = "/shop",
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",
+        ["/welcome"] = "/welcome",
+        ["/welcome/{Card}"] = "/welcome/store",
         ["/workings"] = "/workings",
         ["/workings/{Name}"] = "/workings/sag?span=36&load=75%20lb&unit=in",
     };
@@ -57,6 +61,7 @@ internal static partial class Places
         {
             ["idea"] => IdeaAsync(page),
             ["first", "of", var list] => FirstAsync(page, list),
+            ["project", var step] => StepAsync(page, step),
             ["bench" or "plans", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
             _ => Task.FromResult(way),
         };
@@ -66,6 +71,9 @@ internal static partial class Places
         await page.GotoAsync(list);
         return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
     }
+
+    private static async Task<string> StepAsync(IPage page, string step) =>
+        (await FirstAsync(page, "/projects")).Replace("/parts", "/" + step, StringComparison.Ordinal);
 
     private static async Task<string> IdeaAsync(IPage page)
     {

@@ -16,12 +16,12 @@ public sealed class RailTests(BrowserFixture browser) : IClassFixture<BrowserFix
         var rail = page.GetByRole(AriaRole.Navigation, new() { Name = "Places", Exact = true });
         await Expect(rail.GetByRole(AriaRole.Link)).ToHaveCountAsync(5);
         await rail.GetByRole(AriaRole.Button, new() { Name = "More", Exact = true }).ClickAsync();
-        await Expect(page.Locator(".shop-menu").GetByText("Look: as the system")).ToBeVisibleAsync();
-        await page.Locator(".shop-menu").GetByText("Look: as the system").ClickAsync();
+        await Expect(page.Locator(".shop-menu").GetByText("Theme: same as device")).ToBeVisibleAsync();
+        await page.Locator(".shop-menu").GetByText("Theme: same as device").ClickAsync();
         await Expect(page.Locator("html")).ToHaveAttributeAsync("data-look", "light");
         await rail.GetByRole(AriaRole.Button, new() { Name = "More", Exact = true }).ClickAsync();
-        await page.Locator(".shop-menu").GetByText("Shop", new() { Exact = true }).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Shop", Exact = true })).ToBeVisibleAsync();
+        await page.Locator(".shop-menu").GetByText("Setup", new() { Exact = true }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Setup", Exact = true })).ToBeVisibleAsync();
         await Expect(rail.Locator(".more-places .active")).ToBeVisibleAsync();
         await page.Context.CloseAsync();
     }

@@ -26,7 +26,11 @@ public sealed record ProjectView(
     int Pieces,
     int FaultyRows,
     int Version
-);
+)
+{
+    /// <summary>Whether it has an idea that its parts can be made from.</summary>
+    public bool HasIdea { get; init; }
+}
 
 /// <summary>Keeps projects.</summary>
 public interface IProjectService

@@ -43,6 +43,7 @@ internal static class PartPaste
         ["cut wide by"] = "wide",
         ["cut wide"] = "wide",
         ["practice pieces"] = "practice",
+        ["test pieces"] = "practice",
     };
 
     // What says that a part may be turned: without one of these the grain is kept, which is the safe side.

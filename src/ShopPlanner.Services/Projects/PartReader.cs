@@ -64,7 +64,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
         if (!PartMarks.IsMark(row.Mark))
             faults.Add(Fault.Of(nameof(row.Mark), row.Mark, "is not a mark: write one to three letters from A to Z, like A"));
         else if (doubledMarks.Contains(PartMarks.Plain(row.Mark)))
-            faults.Add(Fault.Of(nameof(row.Mark), row.Mark, "is the mark of another part too: each part needs its own"));
+            faults.Add(Fault.Of(nameof(row.Mark), row.Mark, "is also the mark of another part: each part needs its own"));
     }
 
     private StoredMaterial? ReadMaterial(PartTexts row, ImmutableArray<Fault>.Builder faults)
@@ -78,7 +78,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
                 row.Material,
                 row.Material.Trim().Length == 0
                     ? "is empty: choose a material"
-                    : "is no known material: choose one of the list, or add your own"
+                    : "isn't in your materials list: choose one from the list, or add your own"
             )
         );
         return null;
@@ -111,7 +111,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
                 Fault.Of(
                     nameof(row.WideBy),
                     row.WideBy,
-                    $"has no room: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part "
+                    $"is too much: {material.Name} is {LengthFormat.WithUnit(most, unit)} wide, the part is "
                         + $"{LengthFormat.WithUnit(width, unit)}"
                 )
             );
@@ -127,7 +127,11 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
             faults.Add(parsed.Fault.At(field));
         else if (parsed.Value > MostAllowance)
             faults.Add(
-                Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, which is surely a slip")
+                Fault.Of(
+                    field,
+                    text,
+                    $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, the most that makes sense: check for a typing slip"
+                )
             );
         else
             return parsed.Value;
@@ -154,7 +158,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
             Fault.Of(
                 nameof(row.Practice),
                 row.Practice,
-                $"is not a number of practice pieces: write a whole number up to {MostPractice}, or nothing"
+                $"is not a number of test pieces: write a whole number up to {MostPractice}, or leave it blank"
             )
         );
         return 0;

@@ -40,10 +40,10 @@ internal sealed class PartSaving
         var id = edit.Texts.Id.ToString();
         var stored = byId.GetValueOrDefault(edit.Texts.Id);
         if (stored is null)
-            return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was taken out by another device since");
+            return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was deleted on another device");
         return edit.Version == stored.Version || stored.Texts == Wanted(stored, edit)
             ? null
-            : Fault.Of(id, Summary(stored), "stands there now: another device changed the row since");
+            : Fault.Of(id, Summary(stored), "is what it is now: another device changed the row");
     }
 
     public void Save(PartEdit edit)

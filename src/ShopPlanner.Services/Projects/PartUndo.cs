@@ -43,7 +43,7 @@ internal static class PartUndo
         var verb = undo ? "undo" : "redo";
         if (expected is not null && expected != step?.Id)
             return Outcome.Conflict<PartSheet>(
-                new Fault(verb, step?.Title ?? "", "is the last step now: another device changed the list since")
+                new Fault(verb, step?.Title ?? "", "is the last step now: another device changed the list")
             );
         if (step is null)
             return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"finds nothing to {verb}"));
@@ -105,7 +105,7 @@ internal static class PartUndo
         return Fault.Of(
             mark,
             stored is null ? "" : $"{stored.Name} {stored.Length}".Trim(),
-            stored is null ? "was taken out by another device since" : "was changed by another device since"
+            stored is null ? "was deleted on another device" : "was changed on another device"
         );
     }
 }

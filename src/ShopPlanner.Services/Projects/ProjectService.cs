@@ -44,7 +44,16 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             .Projects.Where(p => withPutAway || p.State != ProjectState.PutAway)
             .OrderByDescending(p => p.Number)
             .ToListAsync(cancel);
-        return [.. projects.Select(project => View(project, [.. parts[project.Id]], materials))];
+        var ideas = (await db.Ideas.Select(idea => idea.ProjectId).ToListAsync(cancel)).ToHashSet();
+        return
+        [
+            .. projects.Select(project =>
+                View(project, [.. parts[project.Id]], materials) with
+                {
+                    HasIdea = ideas.Contains(project.Id),
+                }
+            ),
+        ];
     }
 
     /// <summary>Returns the making of a project.</summary>
@@ -68,7 +77,10 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project)
             return null;
         var parts = await PartRows.Of(db, id).AsNoTracking().ToListAsync(cancel);
-        return View(project, parts, await MaterialIndex.LoadAsync(db, cancel));
+        return View(project, parts, await MaterialIndex.LoadAsync(db, cancel)) with
+        {
+            HasIdea = await db.Ideas.AnyAsync(idea => idea.ProjectId == id, cancel),
+        };
     }
 
     private async Task<Outcome<ProjectView>> CreateAsync(ShopContext db, string name, LengthUnit unit, CancellationToken cancel)
@@ -109,11 +121,11 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             return Outcome.Missing<ProjectView>("project");
         if (stored.Version != wanted.Version)
             return Outcome.Conflict<ProjectView>(
-                Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the project since")
+                Fault.Of(nameof(wanted.Name), stored.Name, "is what it is now: another device changed the project")
             );
         if (await db.Projects.AnyAsync(p => p.Code == wanted.Code && p.Id != wanted.Id, cancel))
             return Outcome.Faulty<ProjectView>(
-                new Fault(nameof(wanted.Code), wanted.Code, "is the code of another project: choose other letters")
+                new Fault(nameof(wanted.Code), wanted.Code, "is the label prefix of another project: choose other letters")
             );
         if (stored.Unit != wanted.Unit)
             await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);
@@ -130,10 +142,14 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             TextRules.Name(nameof(project.Name), project.Name),
             ProjectCodes.IsCode(project.Code)
                 ? null
-                : Fault.Of(nameof(project.Code), project.Code, "is not a code: write one to three capital letters from A to Z"),
+                : Fault.Of(
+                    nameof(project.Code),
+                    project.Code,
+                    "is not a label prefix: write one to three capital letters from A to Z"
+                ),
             TextRules.Free(nameof(project.Note), project.Note, TextRules.NoteCharacters),
-            Enum.IsDefined(project.Unit) ? null : Fault.Of(nameof(project.Unit), project.Unit.ToString(), "is no unit"),
-            Enum.IsDefined(project.State) ? null : Fault.Of(nameof(project.State), project.State.ToString(), "is no state"),
+            Enum.IsDefined(project.Unit) ? null : Fault.Of(nameof(project.Unit), project.Unit.ToString(), "is not a unit"),
+            Enum.IsDefined(project.State) ? null : Fault.Of(nameof(project.State), project.State.ToString(), "is not a state"),
         ];
         return [.. faults.OfType<Fault>()];
     }

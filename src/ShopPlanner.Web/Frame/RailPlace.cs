@@ -9,15 +9,20 @@ namespace ShopPlanner.Web.Frame;
 /// <param name="IsSeldom">Whether a phone, which has room for five, shows it under "More".</param>
 internal sealed record RailPlace(string Name, string Link, string Picture, bool IsSeldom = false)
 {
+    /// <summary>Whether pages below the address belong to the place. Every address lies below that of Home.</summary>
+    public bool HasPages => Link != Links.Home;
+
     /// <summary>The places in order.</summary>
     public static IReadOnlyList<RailPlace> All { get; } =
     [
+        new("Home", Links.Home, "home"),
+        new("Designs", Links.Designs, "designs", IsSeldom: true),
         new("Projects", Links.Projects, "projects"),
         new("Rack & bin", Links.Stock, "rack"),
-        new("Stores", Links.Stores, "stores"),
+        new("Stores", Links.Stores, "stores", IsSeldom: true),
         new("Cut plans", Links.Plans, "plans"),
         new("Bench", Links.Bench, "bench"),
-        new("Workings", Links.Workings, "workings", IsSeldom: true),
-        new("Shop", Links.Shop, "shop", IsSeldom: true),
+        new("Shop math", Links.Workings, "workings", IsSeldom: true),
+        new("Setup", Links.Shop, "shop", IsSeldom: true),
     ];
 }

@@ -3,7 +3,7 @@ using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Look;
 
-/// <summary>Whether the page is light, dark or as the system wishes, for as long as it is open.</summary>
+/// <summary>Whether the page is light, dark or the same as the device, for as long as it is open.</summary>
 public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 {
     private IJSObjectReference? script;
@@ -13,7 +13,7 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 
     /// <summary>What a person can choose.</summary>
     public static IReadOnlyList<(string Value, string Name)> Choices { get; } =
-    [("", "As the system"), ("light", "Light"), ("dark", "Dark")];
+    [("", "Same as device"), ("light", "Light"), ("dark", "Dark")];
 
     /// <summary><c>light</c>, <c>dark</c>, or empty to follow the system.</summary>
     public string Chosen { get; private set; } = "";

@@ -10,7 +10,7 @@ namespace ShopPlanner.Web.Shared;
 /// </summary>
 public static class Links
 {
-    /// <summary>The opening page.</summary>
+    /// <summary>Home.</summary>
     public const string Home = "/";
 
     /// <summary>All projects.</summary>
@@ -28,7 +28,7 @@ public static class Links
     /// <summary>Plans that can be cut.</summary>
     public const string Bench = "/bench";
 
-    /// <summary>All workings.</summary>
+    /// <summary>Shop math.</summary>
     public const string Workings = "/workings";
 
     /// <summary>Designs to start from.</summary>
@@ -40,6 +40,15 @@ public static class Links
     /// <summary>A project's parts; past the first screenful when <paramref name="fromRow"/> says so.</summary>
     public static string Parts(Guid project, int fromRow = 0) =>
         fromRow == 0 ? $"{Projects}/{project}/parts" : $"{Projects}/{project}/parts?from={Number(fromRow)}";
+
+    /// <summary>What a project needs bought.</summary>
+    public static string Buy(Guid project) => $"{Projects}/{project}/buy";
+
+    /// <summary>The cuts of a project's plan.</summary>
+    public static string Cuts(Guid project) => $"{Projects}/{project}/cuts";
+
+    /// <summary>A card of the first setup; the one to go on with where none is named.</summary>
+    public static string Welcome(string? card = null) => card is null ? "/welcome" : $"/welcome/{card}";
 
     /// <summary>A project's idea.</summary>
     /// <param name="project">The project.</param>

@@ -49,7 +49,7 @@ public sealed class Notices(ISnackbar bar, ILogger<Notices> log)
         catch (Exception problem)
         {
             log.LogError(problem, "A step was not taken back");
-            SayWrong([Fault.Of("", "", "that was not undone. Open the page again and look; the program's log says why")]);
+            SayWrong([Fault.Of("", "", "that was not undone. Open the page again and check; the program's log says why")]);
         }
     }
 

@@ -61,5 +61,5 @@ internal sealed record Upload(byte[]? Bytes, Fault? Fault)
                 or JSDisconnectedException;
 
     private static Upload NotWhole(IBrowserFile file) =>
-        new(null, Fault.Of("file", file.Name, "did not arrive whole, and nothing was changed: choose it again"));
+        new(null, Fault.Of("file", file.Name, "did not arrive complete, and nothing was changed: choose it again"));
 }

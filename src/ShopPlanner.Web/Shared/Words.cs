@@ -5,39 +5,39 @@ using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Shared;
 
-/// <summary>The program's plain words for counts and states.</summary>
+/// <summary>The program's words for counts and states.</summary>
 public static class Words
 {
     /// <summary><c>1 piece</c>, <c>3 pieces</c>.</summary>
     public static string Count(int number, string one, string? many = null) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many ?? one + "s")}");
 
-    /// <summary>Where a project stands.</summary>
+    /// <summary>Returns a project's state in words.</summary>
     public static string Of(ProjectState state) =>
         state switch
         {
             ProjectState.Planning => "Planning",
             ProjectState.Building => "Building",
             ProjectState.Finished => "Finished",
-            _ => "Put away",
+            _ => "Archived",
         };
 
-    /// <summary>Where a plan stands.</summary>
+    /// <summary>Returns a plan's state in words.</summary>
     public static string Of(PlanState state) =>
         state switch
         {
             PlanState.Ready => "Ready to cut",
-            PlanState.Cutting => "Being cut",
+            PlanState.Cutting => "Cutting",
             PlanState.Cut => "All cut",
-            _ => "Withdrawn",
+            _ => "Canceled",
         };
 
     /// <summary>The units a person chooses from.</summary>
     public static IReadOnlyList<(LengthUnit Value, string Name)> Units { get; } =
-    [(LengthUnit.Inch, "Inches"), (LengthUnit.Millimetre, "Millimetres")];
+    [(LengthUnit.Inch, "Inches"), (LengthUnit.Millimetre, "Millimeters")];
 
     /// <summary>The unit's name in a sentence.</summary>
-    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
+    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimeters";
 
     /// <summary>An amount with the shop's sign: <c>$6.48</c>.</summary>
     public static string Money(Money amount, string sign) => sign + amount;
@@ -50,17 +50,17 @@ public static class Words
     public static string Quality(PlanStatus status, Money cost, Money bound, string sign) =>
         status switch
         {
-            PlanStatus.Proven => "No cheaper way to buy exists",
-            PlanStatus.BestFound when cost > bound => $"At most {Money(cost - bound, sign)} cheaper is possible",
-            PlanStatus.BestFound => "No cheaper way to buy was found",
+            PlanStatus.Proven => "Proven cheapest",
+            PlanStatus.BestFound when cost > bound => $"Could be up to {Money(cost - bound, sign)} cheaper",
+            PlanStatus.BestFound => "No cheaper plan found",
             _ => "Some parts are left out",
         };
 
     /// <summary>The day, as it reads in a list.</summary>
-    public static string Day(DateTime utc) => utc.ToLocalTime().ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string Day(DateTime utc) => utc.ToLocalTime().ToString("MMM d, yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>The day and the time of day.</summary>
-    public static string Moment(DateTime utc) => utc.ToLocalTime().ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+    public static string Moment(DateTime utc) => utc.ToLocalTime().ToString("MMM d, yyyy, h:mm tt", CultureInfo.InvariantCulture);
 
     /// <summary>The same length in the other unit, exactly enough for a rule.</summary>
     public static string BothUnits(Length length) =>

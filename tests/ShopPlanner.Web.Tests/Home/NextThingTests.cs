@@ -24,19 +24,19 @@ public sealed class NextThingTests
     );
 
     [Fact]
-    public void Without_parts_they_are_written_down_first() =>
-        Assert.Equal(("Write down its parts", Links.Parts(Project.Id)), For(Project with { PartKinds = 0 }));
+    public void Without_parts_they_are_added_first() =>
+        Assert.Equal(("Add its parts", Links.Parts(Project.Id)), For(Project with { PartKinds = 0 }));
 
     [Fact]
     public void Rows_that_cannot_be_read_come_before_planning() =>
-        Assert.Equal(("Look at 2 rows", Links.Parts(Project.Id)), For(Project with { FaultyRows = 2 }));
+        Assert.Equal(("Check 2 rows", Links.Parts(Project.Id)), For(Project with { FaultyRows = 2 }));
 
     [Fact]
     public void Without_a_plan_the_cuts_are_planned() =>
         Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project));
 
     [Fact]
-    public void With_a_plan_it_is_shown()
+    public void With_a_plan_it_is_bought_for_and_cut()
     {
         var plan = new PlanSummary(
             Guid.NewGuid(),
@@ -48,8 +48,15 @@ public sealed class NextThingTests
             1,
             [Project.Id]
         );
-        Assert.Equal(("Its cut plan", Links.Plan(plan.Id)), For(Project, plan));
+        Assert.Equal(("See what to buy", Links.Buy(Project.Id)), For(Project, plan));
+        Assert.Equal(("Keep cutting", Links.BenchPlan(plan.Id)), For(Project, plan with { State = PlanState.Cutting }));
+        Assert.Equal(("All cut: see the cuts", Links.Cuts(Project.Id)), For(Project, plan with { State = PlanState.Cut }));
+        Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project, plan with { State = PlanState.Withdrawn }));
     }
+
+    [Fact]
+    public void Parts_are_made_from_an_idea_where_there_is_one() =>
+        Assert.Equal(("Make the parts list", Links.Idea(Project.Id)), For(Project with { PartKinds = 0, HasIdea = true }));
 
     private static (string Words, string Link) For(ProjectView project, params PlanSummary[] plans)
     {

@@ -132,6 +132,7 @@ public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<Runn
             ("plans", "Id") or ("bench", "PlanId") => (await Planned.OneAsync(web)).ToString(),
             ("plans", "Tab") => "buy",
             ("bench", "Number") => "1",
+            ("welcome", "Card") => "store",
             ("workings", "Name") => WorkingForms.All[0].Name,
             _ => throw new InvalidOperationException($"give a good value for {parameter} of a page under /{place} here"),
         };

@@ -19,7 +19,7 @@ public sealed class PlanHeadTests
 
         // One board of 6.48 is needed and enough.
         Assert.Equal("$6.48", page.Find(".summary .large dd").TextContent);
-        Assert.Contains("No cheaper way to buy exists", page.Find(".summary").TextContent);
+        Assert.Contains("Proven cheapest", page.Find(".summary").TextContent);
     }
 
     [Fact]

@@ -99,7 +99,7 @@ public sealed class PartSheetTableTests : PageContext
         await page.InvokeAsync(() => table.Paste("B\tRail\t20", null, null, Guid.NewGuid()));
         parts.Failure = new InvalidOperationException("the disk is gone");
         await page.InvokeAsync(() => undo ? table.Undo() : table.Paste("C\tSlat\t30", null, null, Guid.NewGuid()));
-        Assert.Contains("Something went wrong here", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("Something went wrong", page.Markup, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public sealed class PartSheetTableTests : PageContext
     {
         parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
-        await Named(page, "Take out row 1").ClickAsync(new());
+        await Named(page, "Delete row 1").ClickAsync(new());
         Assert.Empty(parts.Rows);
         await page.InvokeAsync(page.Instance.Undo);
         Assert.Equal("Leg", Named(page, "Part, row 1").GetAttribute("data-shown"));
@@ -123,7 +123,7 @@ public sealed class PartSheetTableTests : PageContext
         var said = page.Find("[role=alert]").TextContent;
         Assert.Contains("‘11’", said, StringComparison.Ordinal);
         Assert.Contains("‘12’", said, StringComparison.Ordinal);
-        await Named(page, "Keep what I typed").ClickAsync(new());
+        await Named(page, "Keep mine").ClickAsync(new());
         Assert.Equal("11", parts.Rows[0].Texts.Length);
         Assert.Empty(page.FindAll("[role=alert]"));
     }
@@ -155,14 +155,14 @@ public sealed class PartSheetTableTests : PageContext
         parts.Add("A", "Leg", "10");
         var page = await OpenAsync();
         Assert.DoesNotContain(page.FindAll("th"), head => head.TextContent == "Cut long by");
-        await Named(page, "Cut long, practice pieces").ClickAsync(new());
+        await Named(page, "Allowances and test pieces").ClickAsync(new());
         Assert.Equal(
-            ["Note", "Cut long by", "Cut wide by", "Practice"],
+            ["Note", "Cut long by", "Cut wide by", "Test pieces"],
             page.FindAll("th").Select(head => head.TextContent).SkipWhile(text => text != "Note").Take(4)
         );
         await Named(page, "Cut long by, row 1").TypedAsync("1/2");
         Assert.Equal("1/2", parts.Rows[0].Texts.LongBy);
-        Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Cut long, practice pieces");
+        Assert.DoesNotContain(page.FindAll("button"), button => button.TextContent.Trim() == "Allowances and test pieces");
         await Named(page, "Undo change of 1").ClickAsync(new());
         Assert.Equal("", parts.Rows[0].Texts.LongBy);
         Assert.Equal("", Named(page, "Cut long by, row 1").GetAttribute("data-shown"));

@@ -12,16 +12,20 @@ public sealed class ShopPageTests : PageContext
 {
     private static readonly string[] Labels =
     [
-        "Kerf",
-        "Squaring a board's end",
-        "Edge of a sheet",
-        "Widest rip",
-        "Longest crosscut",
+        "Table saw: kerf",
+        "Table saw: widest rip",
+        "Table saw: longest crosscut",
+        "Track or circular saw: kerf",
+        "Miter saw: kerf",
+        "Miter saw: widest board",
+        "Hand saw: kerf",
         "Car: longest piece",
         "Car: widest sheet",
-        "Board, from a length of",
-        "Sheet, longer side from",
-        "Sheet, shorter side from",
+        "Squaring a board's end",
+        "Edge trim",
+        "Board: shortest length",
+        "Sheet: shortest long side",
+        "Sheet: shortest short side",
         "Currency sign",
     ];
 
@@ -42,6 +46,13 @@ public sealed class ShopPageTests : PageContext
     {
         WidestRip = "24",
         LongestCrosscut = "13 1/4",
+        HasGuideSaw = true,
+        GuideKerf = "3/32",
+        HasMiterSaw = true,
+        MiterKerf = "5/64",
+        MiterCrosscut = "11 7/8",
+        HasHandSaw = true,
+        HandKerf = "1/32",
         CarryLongest = "6 ft",
         CarryWidest = "40",
     };
@@ -61,9 +72,9 @@ public sealed class ShopPageTests : PageContext
     public async Task A_right_setting_is_saved_as_it_is_left()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Kerf").TypedAsync("3/32");
+        await Named(page, "Table saw: kerf").TypedAsync("3/32");
         Assert.Equal("3/32", shop.Settings.Kerf);
-        var field = Named(page, "Kerf");
+        var field = Named(page, "Table saw: kerf");
         Assert.Equal(("3/32", "3/32"), (field.GetAttribute("data-kept"), field.GetAttribute("data-shown")));
     }
 
@@ -71,8 +82,8 @@ public sealed class ShopPageTests : PageContext
     public async Task A_wrong_setting_is_marked_beside_its_field_and_nothing_is_saved()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Kerf").TypedAsync("thick");
-        var field = Named(page, "Kerf");
+        await Named(page, "Table saw: kerf").TypedAsync("thick");
+        var field = Named(page, "Table saw: kerf");
         Assert.Equal(("true", "thick"), (field.GetAttribute("aria-invalid"), field.GetAttribute("data-shown")));
         Assert.Contains(
             "‘thick’ is not a length",
@@ -104,6 +115,43 @@ public sealed class ShopPageTests : PageContext
     }
 
     [Fact]
+    public async Task A_tool_that_is_ticked_asks_for_its_kerf_and_one_that_is_not_asks_for_nothing()
+    {
+        var page = Render<ShopPage>();
+        Assert.DoesNotContain("Miter saw: kerf", page.Markup, StringComparison.Ordinal);
+        await page.Find("input[data-field='miter saw']").TypedAsync("true");
+        Assert.True(shop.Settings.HasMiterSaw);
+        await Named(page, "Miter saw: widest board").TypedAsync("12");
+        Assert.Equal("12", shop.Settings.MiterCrosscut);
+        await page.Find("input[data-field='table saw']").TypedAsync("false");
+        Assert.False(shop.Settings.HasTableSaw);
+        Assert.DoesNotContain("Table saw: kerf", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_measured_kerf_is_shown_with_its_working_and_stored_for_its_saw()
+    {
+        var page = Render<ShopPage>();
+        await Named(page, "Saw").TypedAsync("Miter saw");
+        await Named(page, "Scrap before the cuts").TypedAsync("12");
+        await Named(page, "All pieces together, after").TypedAsync("11 17/32");
+        Assert.Contains("÷", page.Find(".measure-kerf .formula").TextContent, StringComparison.Ordinal);
+        await Named(page, "Use this kerf").PressAsync();
+        Assert.Equal(("1/8", true, "3/32"), (shop.Settings.Kerf, shop.Settings.HasMiterSaw, shop.Settings.MiterKerf));
+    }
+
+    [Fact]
+    public async Task A_kerf_that_cannot_be_is_marked_and_not_stored()
+    {
+        var page = Render<ShopPage>();
+        await Named(page, "Scrap before the cuts").TypedAsync("12");
+        await Named(page, "All pieces together, after").TypedAsync("13");
+        await Named(page, "Use this kerf").PressAsync();
+        Assert.Equal("true", Named(page, "All pieces together, after").GetAttribute("aria-invalid"));
+        Assert.Equal(1, shop.Settings.Version);
+    }
+
+    [Fact]
     public async Task An_option_that_is_none_is_not_called_stored()
     {
         var page = Render<ShopPage>();
@@ -118,8 +166,8 @@ public sealed class ShopPageTests : PageContext
     public async Task Seconds_that_are_no_number_are_marked_too()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Look for better").TypedAsync("ten");
-        Assert.Equal("true", Named(page, "Look for better").GetAttribute("aria-invalid"));
+        await Named(page, "Keep searching for up to").TypedAsync("ten");
+        Assert.Equal("true", Named(page, "Keep searching for up to").GetAttribute("aria-invalid"));
         Assert.Equal(10, shop.Settings.PlanSeconds);
     }
 
@@ -129,7 +177,7 @@ public sealed class ShopPageTests : PageContext
         var page = Render<ShopPage>();
         shop.Settings = shop.Settings with { Kerf = "0.1", Version = 7 };
         await Named(page, "Currency sign").TypedAsync("€");
-        Assert.Equal("0.1", Named(page, "Kerf").GetAttribute("data-shown"));
+        Assert.Equal("0.1", Named(page, "Table saw: kerf").GetAttribute("data-shown"));
         Assert.Equal(("0.1", "€"), (shop.Settings.Kerf, shop.Settings.CurrencySign));
     }
 
@@ -138,7 +186,7 @@ public sealed class ShopPageTests : PageContext
     {
         var page = Render<ShopPage>();
         shop.Settings = shop.Settings with { Kerf = "0.1", Version = 7 };
-        await Named(page, "Kerf").TypedAsync("3/32");
+        await Named(page, "Table saw: kerf").TypedAsync("3/32");
         var said = page.Find("[role=alert]").TextContent;
         Assert.Contains("‘0.1’", said, StringComparison.Ordinal);
         Assert.Contains("‘3/32’", said, StringComparison.Ordinal);
@@ -152,23 +200,27 @@ public sealed class ShopPageTests : PageContext
     public async Task A_wrong_setting_holds_no_other_back()
     {
         var page = Render<ShopPage>();
-        await Named(page, "Kerf").TypedAsync("thick");
-        await Named(page, "Widest rip").TypedAsync("24");
+        await Named(page, "Table saw: kerf").TypedAsync("thick");
+        await Named(page, "Table saw: widest rip").TypedAsync("24");
         Assert.Equal(("1/8", "24"), (shop.Settings.Kerf, shop.Settings.WidestRip));
-        Assert.Equal("thick", Named(page, "Kerf").GetAttribute("data-shown"));
-        Assert.Equal("true", Named(page, "Kerf").GetAttribute("aria-invalid"));
+        Assert.Equal("thick", Named(page, "Table saw: kerf").GetAttribute("data-shown"));
+        Assert.Equal("true", Named(page, "Table saw: kerf").GetAttribute("aria-invalid"));
     }
 
     // In the order of the labels.
     private static string[] Texts(ShopSettings of) =>
         [
             of.Kerf,
-            of.BoardEndTrim,
-            of.SheetEdgeTrim,
             of.WidestRip,
             of.LongestCrosscut,
+            of.GuideKerf,
+            of.MiterKerf,
+            of.MiterCrosscut,
+            of.HandKerf,
             of.CarryLongest,
             of.CarryWidest,
+            of.BoardEndTrim,
+            of.SheetEdgeTrim,
             of.KeepBoardLength,
             of.KeepSheetLength,
             of.KeepSheetWidth,

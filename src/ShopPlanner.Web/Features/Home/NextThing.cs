@@ -1,22 +1,31 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Home;
 
-/// <summary>What a project waits for.</summary>
+/// <summary>What is next for a project.</summary>
 /// <param name="Words">As a verb.</param>
 /// <param name="Link">Where it is done.</param>
 internal sealed record NextThing(string Words, string Link)
 {
-    /// <summary>The next thing to do for a project, given the plans that stand.</summary>
+    /// <summary>Returns the next thing to do for a project, in the order of the work.</summary>
     public static NextThing For(ProjectView project, IReadOnlyList<PlanSummary> plans)
     {
         if (project.PartKinds == 0)
-            return new("Write down its parts", Links.Parts(project.Id));
+            return project.HasIdea
+                ? new("Make the parts list", Links.Idea(project.Id))
+                : new("Add its parts", Links.Parts(project.Id));
         if (project.FaultyRows > 0)
-            return new($"Look at {Shared.Words.Count(project.FaultyRows, "row")}", Links.Parts(project.Id));
-        var plan = plans.FirstOrDefault(plan => plan.Projects.Contains(project.Id));
-        return plan is null ? new("Plan the cuts", Links.NewPlan([project.Id])) : new("Its cut plan", Links.Plan(plan.Id));
+            return new($"Check {Shared.Words.Count(project.FaultyRows, "row")}", Links.Parts(project.Id));
+        return OpenPlan.Of(plans, project.Id) switch
+        {
+            null => new("Plan the cuts", Links.NewPlan([project.Id])),
+            { State: PlanState.Ready } => new("See what to buy", Links.Buy(project.Id)),
+            { State: PlanState.Cutting } plan => new("Keep cutting", Links.BenchPlan(plan.Id)),
+            _ => new("All cut: see the cuts", Links.Cuts(project.Id)),
+        };
     }
 }

@@ -7,12 +7,12 @@ internal static class ConflictWords
     public static string Of(SheetRow row)
     {
         if (row.Theirs is not { } theirs)
-            return "Another device took this row out while you typed here.";
+            return "Another device deleted this row while you were typing.";
         var cells = PartColumn
             .All.Select(column => (column.Heading, Mine: column.Get(row.Texts), Theirs: column.Get(theirs.Texts)))
             .Where(cell => cell.Mine != cell.Theirs)
-            .Select(cell => $"{cell.Heading}: you typed {Quoted(cell.Mine)}, there stands {Quoted(cell.Theirs)}.");
-        return "Another device changed this row while you typed here. " + string.Join(' ', cells);
+            .Select(cell => $"{cell.Heading}: you typed {Quoted(cell.Mine)}; it is now {Quoted(cell.Theirs)}.");
+        return "Another device changed this row while you were typing. " + string.Join(' ', cells);
     }
 
     private static string Quoted(string text) => text.Length == 0 ? "nothing" : $"‘{text}’";

@@ -58,16 +58,16 @@ public sealed record PartColumn(
         new(nameof(PartTexts.LongBy), "Cut long by", "1/2", row => row.LongBy, (row, text) => row with { LongBy = text })
         {
             IsSeldom = true,
-            Hint = "Added to the length when it is cut, and trimmed off later",
+            Hint = "Extra length when it is cut; trimmed off later",
         },
         new(nameof(PartTexts.WideBy), "Cut wide by", "", row => row.WideBy, (row, text) => row with { WideBy = text })
         {
             IsSeldom = true,
-            Hint = "Added to the width when it is cut, and trimmed off later",
+            Hint = "Extra width when it is cut; trimmed off later",
         },
         new(
             nameof(PartTexts.Practice),
-            "Practice",
+            "Test pieces",
             "",
             row => row.Practice,
             (row, text) => row with { Practice = text },
@@ -75,7 +75,7 @@ public sealed record PartColumn(
         )
         {
             IsSeldom = true,
-            Hint = "Pieces like it to practise on, e.g. for the setting of a joint",
+            Hint = "Extra pieces to set up on, such as for a joint",
         },
     ];
 
