@@ -17,8 +17,8 @@ internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, Time
     // The start waits for it.
     private static readonly TimeSpan Search = TimeSpan.FromMilliseconds(300);
 
-    /// <summary>Stores a plan, finishes half of its boards and sheets with their leftovers in the bin, and makes the first cut of the
-    /// next.</summary>
+    /// <summary>Stores a plan, finishes half of its boards and sheets with their leftovers in the bin, and makes the first cut of
+    /// the next.</summary>
     /// <exception cref="ShopStartException">The project cannot be planned.</exception>
     public async Task CutHalfAsync(ShopContext db, Guid project, CancellationToken cancel)
     {

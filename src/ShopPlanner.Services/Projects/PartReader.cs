@@ -127,11 +127,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
             faults.Add(parsed.Fault.At(field));
         else if (parsed.Value > MostAllowance)
             faults.Add(
-                Fault.Of(
-                    field,
-                    text,
-                    $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}, the most that makes sense: check for a typing slip"
-                )
+                Fault.Of(field, text, $"is more than {LengthFormat.WithUnit(MostAllowance, unit)}: check for a typing slip")
             );
         else
             return parsed.Value;

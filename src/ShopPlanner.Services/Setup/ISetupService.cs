@@ -22,8 +22,8 @@ public interface ISetupService
     Task<Outcome<StoreView>> AddStoreAsync(FirstStore store, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Puts offcuts in the bin, all of them or none with a fault for each wrong line.</summary>
-    /// <param name="lines">One a line: material, length, the width of a sheet, a note after a comma: <c>1x4 pine 33 1/2, knot</c>,
-    /// <c>birch plywood 3/4 30 x 11 5/8</c>.</param>
+    /// <param name="lines">One a line: material, length, the width of a sheet, a note after a comma:
+    /// <c>1x4 pine 33 1/2, knot</c>, <c>birch plywood 3/4 30 x 11 5/8</c>.</param>
     /// <param name="unit">Of sizes that name none.</param>
     /// <param name="device">What the ledger calls the device.</param>
     /// <param name="command">Made by the device.</param>

@@ -24,15 +24,15 @@ public sealed record HandSaw(Length Kerf);
 /// <summary>What the shop cuts with; null for a tool that is not there.</summary>
 public sealed record ShopTools(TableSaw? Table, GuideSaw? Guide, MiterSaw? Miter, HandSaw? Hand)
 {
-    /// <summary>The usual cut of a circular blade, where none was measured: 1/8 in (common practice for a full-kerf blade; thinner
-    /// ones leave more wood, never less).</summary>
+    /// <summary>The usual cut of a circular blade, where none was measured: 1/8 in (common practice for a full-kerf blade;
+    /// thinner ones leave more wood, never less).</summary>
     public static readonly Length UsualKerf = Length.FromInches(0.125m);
 
     /// <summary>The usual cut of a hand saw, where none was measured: 1/16 in (from memory; saws differ).</summary>
     public static readonly Length UsualHandKerf = Length.FromInches(0.0625m);
 
-    /// <summary>The widest cut of the tools in use: a plan made with it has wood enough whichever tool makes a cut. The hand saw counts
-    /// where there is no other.</summary>
+    /// <summary>The widest cut of the tools in use: a plan made with it has wood enough whichever tool makes a cut. The hand saw
+    /// counts where there is no other.</summary>
     public Length WidestKerf => new[] { Table?.Kerf, Guide?.Kerf, Miter?.Kerf }.Max() ?? Hand?.Kerf ?? UsualKerf;
 
     /// <summary>The widest rip that is sure to be made; null for no limit. A guide makes wider ones, but slower: a plan keeps to

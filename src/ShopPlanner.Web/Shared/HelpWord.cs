@@ -10,11 +10,7 @@ internal sealed record HelpWord(string Key, string Name, string Says)
     public static IReadOnlyDictionary<string, HelpWord> All { get; } =
         new HelpWord[]
         {
-            new(
-                "kerf",
-                "Kerf",
-                "The width of wood that the blade turns to dust. Five cuts of 1/8 in take 5/8 in off a board, so every plan counts them."
-            ),
+            new("kerf", "Kerf", "The width of wood that the blade turns to dust. Five cuts of 1/8 in take 5/8 in off a board."),
             new(
                 "nominal",
                 "Nominal size",
@@ -23,12 +19,12 @@ internal sealed record HelpWord(string Key, string Name, string Says)
             new(
                 "grain",
                 "Grain",
-                "The direction the fibers run. Wood is strong and straight along the grain, so parts keep to it unless they can rotate."
+                "The direction the fibers run. Wood is strongest along the grain, so a part keeps to it unless it can rotate."
             ),
             new(
                 "squaring",
                 "Squaring",
-                "Cutting a thin slice off a board's rough end, so that the end is clean and at a right angle before you measure from it."
+                "Cutting a thin slice off a board's rough end, so that it is clean and square before you measure from it."
             ),
             new(
                 "rip",

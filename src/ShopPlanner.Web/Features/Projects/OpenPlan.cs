@@ -6,7 +6,7 @@ namespace ShopPlanner.Web.Features.Projects;
 /// <summary>The plan that a project is cut by.</summary>
 internal static class OpenPlan
 {
-    /// <summary>Returns the newest plan that can be cut; where there is none, the newest that was cut; null without either.</summary>
+    /// <summary>Returns the newest plan that can be cut, else the newest that was cut; null without either.</summary>
     /// <param name="plans">Newest first.</param>
     /// <param name="project">The project.</param>
     public static PlanSummary? Of(IEnumerable<PlanSummary> plans, Guid project)

@@ -5,8 +5,8 @@ namespace ShopPlanner.Web.Features.Welcome;
 /// <param name="Name">Its heading.</param>
 internal sealed record WelcomeCard(string Key, string Name)
 {
-    /// <summary>The cards in order. What is asked on one is stored as it is left, so that nothing is lost when the setup is broken
-    /// off.</summary>
+    /// <summary>The cards in order. What is asked on one is stored as it is left, so that nothing is lost when the setup is
+    /// broken off.</summary>
     public static IReadOnlyList<WelcomeCard> All { get; } =
     [
         new("units", "Units and currency"),
