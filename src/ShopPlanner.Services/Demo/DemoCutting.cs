@@ -6,13 +6,14 @@ using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Demo;
 
 /// <summary>Plans a project of the demo and cuts half of it, by the rules that every plan is cut by.</summary>
-internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, TimeProvider clock)
+internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, ReadPlans plans, TimeProvider clock)
 {
     // The start waits for it.
     private static readonly TimeSpan Search = TimeSpan.FromMilliseconds(300);
@@ -22,7 +23,7 @@ internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, Time
     /// <exception cref="ShopStartException">The project cannot be planned.</exception>
     public async Task CutHalfAsync(ShopContext db, Guid project, CancellationToken cancel)
     {
-        var plan = (await BenchPlan.LoadAsync(db, await PlanAsync(db, project, cancel), cancel))!;
+        var plan = (await BenchPlan.LoadAsync(db, plans, await PlanAsync(db, project, cancel), cancel))!;
         var stocks = plan
             .Record.Plan.Layouts.SelectMany((layout, at) => Enumerable.Range(1, layout.Copies).Select(copy => (at, copy)))
             .ToList();
@@ -40,7 +41,7 @@ internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, Time
     {
         var stores = await db.Stores.Select(store => store.Id).ToListAsync(cancel);
         var order = new PlanOrder([project], null, [.. stores], UseRack: true, UseBin: true, Seconds: 1, Replaces: null);
-        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, order, cancel));
+        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, plans, order, cancel));
         DemoSeed.Refuse("projects.json", draft.Faults);
         var plan = planner.Plan(draft.Value!.Request, new SearchControl { Time = Search, Cancel = cancel });
         DemoSeed.Refuse("projects.json", planner.Check(draft.Value.Request, plan));
