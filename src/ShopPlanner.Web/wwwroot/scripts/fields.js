@@ -33,6 +33,18 @@ function write(el, text) {
   else if (el.value !== text) el.value = text;
 }
 
+// A field that sends every keystroke and was emptied stays empty until it is left: what the server shows in the place of nothing
+// would stand before the next keystroke.
+const isEmptied = el => el.dataset.send === "input" && el.value === "" && el === document.activeElement;
+
+function show(el) {
+  if (!isEmptied(el)) write(el, el.dataset.shown);
+}
+
+function fill({ target: el }) {
+  if (el.dataset?.send === "input" && !box.has(idOf(el))) write(el, el.dataset.shown);
+}
+
 // Takes down what stands in the field. Back at the stored text there is nothing to keep, unless another one is on its way.
 export function note(el) {
   const id = idOf(el), value = read(el);
@@ -68,14 +80,14 @@ function settle(el) {
   const id = idOf(el);
   if (hasNewRound(el)) box.drop(id);
   const entry = box.get(id);
-  if (!entry) return write(el, el.dataset.shown);
+  if (!entry) return show(el);
   if (!seen.has(el)) entry.sent = 0;
   seen.add(el);
   const { kept, shown } = el.dataset;
   if (entry.sent > 0 && answered(el) >= entry.seq) {
     if (shown !== kept) return;
     box.drop(id);
-    write(el, shown);
+    show(el);
     return;
   }
   // An earlier text of this device is stored, or was stored before the page was opened again: that is no conflict.
@@ -233,6 +245,7 @@ function changed(records) {
 
 export function begin() {
   for (const event of ["input", "change"]) document.addEventListener(event, typing, true);
+  document.addEventListener("focusout", fill, true);
   document.addEventListener("shop-line", event => line(event.detail));
   document.addEventListener("click", event => {
     const button = isDown && event.target.closest?.("main button");
