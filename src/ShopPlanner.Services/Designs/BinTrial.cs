@@ -32,7 +32,7 @@ internal sealed class BinTrial(Snapshot shop, ICutPlanner planner, Idea idea, Di
         var made = Names(pieces[0].Evaluation.Piece!, pieces[^1].Evaluation.Piece!);
         if (made.IsEmpty)
             return Outcome.Faulty<BinAllows>(
-                Fault.Of(count.Dimension.Name, count.Text, "makes no parts, whatever it is: there is nothing to cut")
+                Fault.Of(count.Dimension.Name, count.Text, "makes no parts at any count: there is nothing to cut")
             );
         var faults = new List<Fault>();
         var (saw, keep, _) = SawReader.Read(shop.Shop, faults);

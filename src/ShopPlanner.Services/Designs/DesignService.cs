@@ -98,7 +98,7 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
         if (await db.Designs.FindAsync([id], cancel) is not { } row)
             return Outcome.Missing<DesignView>("design");
         if (row.Version != version)
-            return Outcome.Conflict<DesignView>(Fault.Of("design", row.Name, "was saved by another device since: load it again"));
+            return Outcome.Conflict<DesignView>(Fault.Of("design", row.Name, "was saved on another device: reload it"));
         (row.Name, row.Document, row.SavedUtc) = (document.Name, DesignJson.Write(document), clock.GetUtcNow().UtcDateTime);
         await db.SaveChangesAsync(cancel);
         return View(row);
@@ -120,7 +120,7 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
     private static async Task<Outcome<DesignView>?> Full(ShopContext db, CancellationToken cancel) =>
         await db.Designs.CountAsync(cancel) < IDesignService.MostOwn
             ? null
-            : Outcome.Faulty<DesignView>(new Fault("designs", "", $"are {IDesignService.MostOwn} already: take some out first"));
+            : Outcome.Faulty<DesignView>(new Fault("designs", "", $"number {IDesignService.MostOwn} already: remove some first"));
 
     private StoredDesign Row(Guid id, DesignDocument document, int version) =>
         new()

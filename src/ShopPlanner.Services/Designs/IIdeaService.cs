@@ -57,9 +57,13 @@ public interface IIdeaService
     /// <summary>Does the last step taken back again.</summary>
     Task<Outcome<IdeaView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default);
 
+    /// <summary>Returns what making parts would change in the project's parts list now; null where the project has no idea, or
+    /// one that cannot be worked out.</summary>
+    Task<PartsUpdate?> CompareAsync(Guid projectId, CancellationToken cancel = default);
+
     /// <summary>Writes the idea's parts into the project's parts list, under the marks of the drawing. Rows made before are
-    /// changed or taken out; rows typed by hand stay. Faulty where the idea cannot be worked out, or a row typed by hand has a
-    /// mark of the drawing and may not get another.</summary>
+    /// changed or taken out, but for what a person changed in them; rows typed by hand stay. Faulty where the idea cannot be
+    /// worked out, or a row typed by hand has a mark of the drawing and may not get another.</summary>
     /// <param name="projectId">The project.</param>
     /// <param name="mayLetter">True where rows typed by hand may get other marks.</param>
     /// <param name="command">Made by the device.</param>

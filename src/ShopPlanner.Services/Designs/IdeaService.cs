@@ -70,6 +70,9 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
     public Task<Outcome<IdeaView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default) =>
         work.WriteAsync(db => MoveAsync(db, projectId, version, false, cancel), cancel);
 
+    public Task<PartsUpdate?> CompareAsync(Guid projectId, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PartMaking.CompareAsync(db, projectId, cancel), cancel);
+
     public Task<Outcome<MadeParts>> MakePartsAsync(
         Guid projectId,
         bool mayLetter,
@@ -95,17 +98,18 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         if (TextRules.Name(nameof(ProjectView.Name), called) is { } fault)
             return Outcome.Faulty<ProjectView>(fault);
         var project = await ProjectService.AddAsync(db, called, design.Document.Unit, clock, cancel);
-        db.Ideas.Add(Row(project.Id, design.Document));
+        db.Ideas.Add(Row(project.Id, await ShopSizes.TakeAsync(db, design.Document, cancel)));
         await db.SaveChangesAsync(cancel);
         return (await ProjectService.ViewAsync(db, project.Id, cancel))!;
     }
 
     private async Task<Outcome<IdeaView>> StartAsync(ShopContext db, Guid projectId, string designKey, CancellationToken cancel)
     {
-        if (await designs.GetAsync(designKey, cancel) is not { Document: var document })
+        if (await designs.GetAsync(designKey, cancel) is not { } design)
             return Outcome.Missing<IdeaView>("design");
         if (await db.Projects.FindAsync([projectId], cancel) is null)
             return Outcome.Missing<IdeaView>("project");
+        var document = await ShopSizes.TakeAsync(db, design.Document, cancel);
         var row = await db.Ideas.FindAsync([projectId], cancel);
         if (row is null)
             row = db.Ideas.Add(Row(projectId, document)).Entity;
@@ -162,7 +166,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         var (last, next) = await IdeaJournal.EndsAsync(db, projectId, cancel);
         var verb = undo ? "undo" : "redo";
         if ((undo ? last : next) is not { } step)
-            return Outcome.Faulty<IdeaView>(new Fault(verb, "", $"finds nothing to {verb}"));
+            return Outcome.Faulty<IdeaView>(new Fault(verb, "", $"has nothing to {verb}"));
         (row.Document, row.Changed) = undo ? (step.DocumentBefore, step.ChangedBefore) : (step.DocumentAfter, step.ChangedAfter);
         // A change that follows is a step of its own, though it has the same title.
         (step.Undone, step.WhenUtc) = (undo, DateTime.UnixEpoch);
@@ -173,7 +177,9 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
     private DateTime Now => clock.GetUtcNow().UtcDateTime;
 
     private static Outcome<IdeaView> Changed() =>
-        Outcome.Conflict<IdeaView>(new Fault("idea", "", "was changed by another device since: what stands there now is shown"));
+        Outcome.Conflict<IdeaView>(
+            new Fault("idea", "", "was changed on another device: the page shows the design as it is now")
+        );
 
     /// <summary>Returns the row of an idea that begins with a design.</summary>
     internal static StoredIdea Row(Guid projectId, DesignDocument document) =>

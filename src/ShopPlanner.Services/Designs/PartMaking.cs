@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
@@ -14,13 +13,12 @@ namespace ShopPlanner.Services.Designs;
 internal sealed class PartMaking
 {
     private readonly PartSaving saving;
-    private readonly IReadOnlyList<PartTexts> list;
-    private readonly ImmutableArray<MadeRow> made;
-    private readonly PartTextWriter writer;
+    private readonly PartUpdating update;
 
-    private PartMaking(PartSaving saving, ImmutableArray<MadeRow> made, PartTextWriter writer) =>
-        (this.saving, this.made, this.writer, list) = (saving, made, writer, saving.Texts);
+    private PartMaking(PartSaving saving, PartUpdating update) => (this.saving, this.update) = (saving, update);
 
+    /// <summary>Writes them. Faulty where the idea cannot be worked out, or a row typed by hand has a mark of the drawing and may
+    /// not get another.</summary>
     public static async Task<Outcome<MadeParts>> RunAsync(
         ShopContext db,
         Guid projectId,
@@ -33,46 +31,66 @@ internal sealed class PartMaking
             || await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving
         )
             return Outcome.Missing<MadeParts>("idea");
+        var (writer, faults) = await WriterAsync(db, row, cancel);
+        if (writer is null)
+            return Outcome.Faulty<MadeParts>(faults);
+        var update = new PartUpdating(saving.Texts, MadeRowsDocument.Read(row.Made), writer);
+        return await new PartMaking(saving, update).RunAsync(row, mayLetter, cancel);
+    }
+
+    /// <summary>Returns what writing them would change; null where the project has no idea, or one that cannot be worked
+    /// out.</summary>
+    public static async Task<PartsUpdate?> CompareAsync(ShopContext db, Guid projectId, CancellationToken cancel)
+    {
+        if (
+            await db.Ideas.FindAsync([projectId], cancel) is not { } row
+            || await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving
+        )
+            return null;
+        var (writer, _) = await WriterAsync(db, row, cancel);
+        return writer is null ? null : new PartUpdating(saving.Texts, MadeRowsDocument.Read(row.Made), writer).Difference();
+    }
+
+    private static async Task<(PartTextWriter? Writer, ImmutableArray<Fault> Faults)> WriterAsync(
+        ShopContext db,
+        StoredIdea row,
+        CancellationToken cancel
+    )
+    {
         var idea = IdeaService.Idea(row);
         var evaluation = DesignEvaluator.Evaluate(idea.Document, idea.Changed);
         if (evaluation.Piece is not { } piece)
-            return Outcome.Faulty<MadeParts>(evaluation.Faults);
-        var unit = (await db.Projects.FindAsync([projectId], cancel))!.Unit;
-        var making = new PartMaking(
-            saving,
-            MadeRowsDocument.Read(row.Made),
-            new(unit, await MaterialIndex.LoadAsync(db, cancel), piece)
-        );
-        return await making.RunAsync(row, mayLetter, cancel);
+            return (null, evaluation.Faults);
+        var unit = (await db.Projects.FindAsync([row.ProjectId], cancel))!.Unit;
+        return (new(unit, await MaterialIndex.LoadAsync(db, cancel), piece), []);
     }
 
     private async Task<Outcome<MadeParts>> RunAsync(StoredIdea row, bool mayLetter, CancellationToken cancel)
     {
-        var parts = writer.Rows();
-        var own = list.Where(texts => made.All(one => one.Row != texts.Id)).ToList();
-        var taken = parts.Select(part => part.Id).ToHashSet();
+        var (rows, own) = (update.Rows.ToList(), update.Own.ToList());
+        var taken = rows.Select(one => one.Mark).ToHashSet();
         var doubled = own.Where(texts => taken.Contains(PartMarks.Plain(texts.Mark))).ToList();
         if (doubled.Count > 0 && !mayLetter)
             return Outcome.Faulty<MadeParts>(doubled.Select(Clash));
         var lettered = Letter(doubled, taken.Concat(own.Select(texts => texts.Mark)));
-        var rows = parts.Select(Write).ToImmutableArray();
-        foreach (var gone in list.Where(texts => made.Any(one => one.Row == texts.Id) && rows.All(one => one.Row != texts.Id)))
+        foreach (var gone in update.Gone.ToList())
             saving.Remove(gone.Id);
+        foreach (var texts in rows)
+            saving.Put(texts);
         if (saving.Rows > IPartService.MaxRows)
             return Outcome.Faulty<MadeParts>(PartPaste.TooMany(saving.Rows));
-        // Rows made earlier are remembered, since undoing may bring them back.
-        row.Made = MadeRowsDocument.Write(rows.Concat(made).DistinctBy(one => one.Row).Take(IPartService.MaxRows));
+        row.Made = MadeRowsDocument.Write(update.Remembered().Take(IPartService.MaxRows));
         var changed = saving.IsChanged;
-        var sheet = await saving.EndAsync("parts of the idea", cancel);
-        return new MadeParts(sheet, rows.Length, lettered, changed ? sheet.UndoStep : null);
+        var sheet = await saving.EndAsync("parts of the design", cancel);
+        return new MadeParts(sheet, rows.Count, lettered, changed ? sheet.UndoStep : null);
     }
 
     private static Fault Clash(PartTexts texts) =>
         Fault.Of(
             "marks",
             texts.Mark,
-            $"is the mark of {texts.Name.Trim()}, a row of your own, and of a part of the drawing: let your own "
-                + $"rows take other letters, or change its mark"
+            $"marks both {texts.Name.Trim()}, a row of your own, and a part of the drawing: give your own rows new letters, or "
+                + "change the mark"
         );
 
     private ImmutableArray<(string From, string To)> Letter(List<PartTexts> doubled, IEnumerable<string> taken)
@@ -81,16 +99,5 @@ internal sealed class PartMaking
         foreach (var (texts, mark) in letters)
             saving.Put(texts with { Mark = mark });
         return [.. letters.Select(one => (PartMarks.Plain(one.First.Mark), one.Second))];
-    }
-
-    // A row made before for the same letter is changed in its place: plans know it by its id.
-    private MadeRow Write(PiecePart part)
-    {
-        var before = made.Where(one => one.Mark == part.Id)
-            .Select(one => list.FirstOrDefault(texts => texts.Id == one.Row))
-            .FirstOrDefault(texts => texts is not null);
-        var texts = writer.Texts(part, before);
-        saving.Put(texts);
-        return new(part.Id, texts.Id);
     }
 }

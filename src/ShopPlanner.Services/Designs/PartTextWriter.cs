@@ -38,6 +38,9 @@ internal sealed class PartTextWriter(LengthUnit unit, MaterialIndex materials, P
             Practice = Practice(part),
         };
 
+    /// <summary>Returns what a text of a row means.</summary>
+    public string Meaning(RowField field, PartTexts row) => field.Meaning(row, unit, materials);
+
     private string Material(RoleMaterial material, PartTexts? before) =>
         material.Id is { } id && materials.TryFind(id, out var known) ? known!.Name
         : before is not null && materials.FindTyped(before.Material) is not null ? before.Material

@@ -82,7 +82,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
     {
         using var text = await CappedReading.TakeAsync(csv, PriceCsv.MostBytes, cancel);
         return text is null
-            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is so long"))
+            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is that long"))
             : await commands.RunAsync(
                 new Making<StoreView>(command, Making.Asked("price list", storeId, text.ToArray()))
                 {

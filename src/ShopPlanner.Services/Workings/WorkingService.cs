@@ -32,7 +32,7 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
     )
     {
         if (!WorkingForms.TryFind(form, out var found))
-            return Outcome.Faulty<KeptUse>(Fault.Of("form", form, "is no working"));
+            return Outcome.Faulty<KeptUse>(Fault.Of("form", form, "isn't a calculator"));
         var texts = given
             .Where(pair => !string.IsNullOrWhiteSpace(pair.Value))
             .ToImmutableSortedDictionary(StringComparer.Ordinal);
@@ -150,7 +150,7 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
         return await Of(db, projectId).CountAsync(cancel) < IWorkingService.MostKept
             ? null
             : Outcome.Faulty<KeptUse>(
-                new Fault("project", "", $"holds {IWorkingService.MostKept} workings already: take some out first")
+                new Fault("project", "", $"has {IWorkingService.MostKept} saved figures already: remove some first")
             );
     }
 

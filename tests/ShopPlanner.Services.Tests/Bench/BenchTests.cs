@@ -124,7 +124,7 @@ public sealed class BenchTests : IAsyncLifetime
 
     [Theory]
     [InlineData("200", "", "larger than what it was cut from")]
-    [InlineData("-1", "", "less than nothing")]
+    [InlineData("-1", "", "less than zero")]
     [InlineData("11", "3", "wider than the board")]
     [InlineData("", "", "is empty")]
     public async Task An_absurd_leftover_is_refused_and_nothing_is_half_saved(string length, string width, string said)

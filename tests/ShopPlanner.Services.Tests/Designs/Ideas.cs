@@ -78,6 +78,8 @@ internal sealed class Ideas(TestShop shop, ProjectView project) : IAsyncDisposab
         return made.Value;
     }
 
+    public async Task<PartsUpdate> CompareAsync() => (await Service.CompareAsync(Project, Cancel))!;
+
     public async Task<ImmutableArray<PartRow>> RowsAsync() => (await shop.Parts.GetAsync(Project, Cancel))!.Rows;
 
     public ValueTask DisposeAsync() => shop.DisposeAsync();

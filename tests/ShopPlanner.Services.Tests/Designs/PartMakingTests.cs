@@ -2,6 +2,7 @@ using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Tests.Designs;
@@ -76,6 +77,80 @@ public sealed class PartMakingTests
         Assert.Equal(before, (await given.RowsAsync()).Select(row => row.Texts));
         await given.MakeAsync();
         Assert.DoesNotContain(await given.RowsAsync(), row => row.Texts.Name == "Shelf");
+    }
+
+    [Fact]
+    public async Task What_an_update_changes_is_told_before_it_is_made()
+    {
+        await using var given = await Ideas.BeginAsync();
+        Assert.False((await given.CompareAsync()).IsMade);
+        await given.MakeAsync();
+        Assert.Equal((true, 0), ((await given.CompareAsync()).IsMade, (await given.CompareAsync()).Rows.Length));
+        await given.SetAsync("width", "24");
+        await given.SetAsync("above", "0");
+        await given.SetAsync("below", "0");
+        var rows = (await given.CompareAsync()).Rows;
+        var bottom = rows.Single(row => row.Name == "Bottom");
+        Assert.Equal(RowChange.Changed, bottom.Change);
+        Assert.Equal("Length", Assert.Single(bottom.Fields).Label);
+        Assert.Equal(RowChange.Removed, rows.Single(row => row.Name == "Shelf").Change);
+        await given.MakeAsync();
+        Assert.Empty((await given.CompareAsync()).Rows);
+        await given.SetAsync("above", "2");
+        Assert.Equal(RowChange.Added, Assert.Single((await given.CompareAsync()).Rows, row => row.Name == "Shelf").Change);
+    }
+
+    [Fact]
+    public async Task What_a_person_changed_in_a_made_row_stays()
+    {
+        await using var given = await Ideas.BeginAsync();
+        await given.MakeAsync();
+        var bottom = (await given.RowsAsync()).Single(row => row.Texts.Name == "Bottom");
+        var own = bottom.Texts with { Note = "best face up", Length = "29" };
+        await given.Shop.Parts.SaveAsync(given.Project, [new PartEdit(own, bottom.Version)], Ideas.Cancel);
+        Assert.Empty((await given.CompareAsync()).Rows);
+        await given.SetAsync("width", "24");
+        await given.SetAsync("depth", "12");
+        var kept = (await given.CompareAsync()).Rows.Single(row => row.Name == "Bottom").Kept;
+        Assert.Equal(["Length", "Note"], kept.Select(field => field.Label));
+        Assert.Equal("29", kept[0].From);
+        await given.MakeAsync();
+        var after = (await given.RowsAsync()).Single(row => row.Texts.Name == "Bottom").Texts;
+        Assert.Equal(("29", "best face up"), (after.Length, after.Note));
+        Assert.NotEqual(bottom.Texts.Width, after.Width);
+    }
+
+    [Fact]
+    public async Task Another_unit_of_the_project_is_no_edit()
+    {
+        await using var given = await Ideas.BeginAsync();
+        await given.MakeAsync();
+        var project = await given.Shop.Projects.GetAsync(given.Project, Ideas.Cancel);
+        await given.Shop.Projects.SaveAsync(project! with { Unit = LengthUnit.Millimetre }, Ideas.Cancel);
+        Assert.Empty((await given.CompareAsync()).Rows);
+        await given.SetAsync("width", "24");
+        Assert.All((await given.CompareAsync()).Rows, row => Assert.Empty(row.Kept));
+        await given.MakeAsync();
+        var piece = DesignEvaluator
+            .Evaluate((await given.ReadAsync()).Idea.Document, (await given.ReadAsync()).Idea.Changed)
+            .Piece!;
+        Assert.Equal(
+            piece.Parts.Single(part => part.Name == "Bottom").Length.Value,
+            (await given.RowsAsync()).Single(row => row.Texts.Name == "Bottom").Part!.Length
+        );
+    }
+
+    [Fact]
+    public async Task An_update_that_was_taken_back_is_no_edit()
+    {
+        await using var given = await Ideas.BeginAsync();
+        await given.MakeAsync();
+        await given.SetAsync("width", "24");
+        var made = await given.MakeAsync();
+        await given.Shop.Parts.UndoAsync(given.Project, made.Step!.Value, Ideas.Cancel);
+        var rows = (await given.CompareAsync()).Rows;
+        Assert.NotEmpty(rows);
+        Assert.All(rows, row => Assert.Empty(row.Kept));
     }
 
     [Fact]

@@ -66,12 +66,13 @@ public sealed class StoredDocumentTests
         Assert.Equal(TextsV1, TextsDocument.Write(TextsDocument.Read(text)));
 
     [Theory]
-    [InlineData("""[{"Mark":"A","Row":"019de805-fdc0-7466-ab67-362924ffdb06"}]""")]
-    [InlineData(MadeV1)]
-    public void Made_rows_of_any_version_are_read(string text)
+    [InlineData("""[{"Mark":"A","Row":"019de805-fdc0-7466-ab67-362924ffdb06"}]""", MadeV1Now)]
+    [InlineData(MadeV1, MadeV1Now)]
+    [InlineData(MadeV2, MadeV2)]
+    public void Made_rows_of_any_version_are_read(string text, string now)
     {
         var row = Assert.Single(MadeRowsDocument.Read(text));
-        Assert.Equal((One, MadeV1), (row.Row, MadeRowsDocument.Write([row])));
+        Assert.Equal((One, now), (row.Row, MadeRowsDocument.Write([row])));
     }
 
     [Theory]
@@ -136,6 +137,12 @@ public sealed class StoredDocumentTests
 
     private const string MadeV1 =
         """{"format":"shop-planner/made-rows","version":1,"rows":[{"mark":"A","row":"019de805-fdc0-7466-ab67-362924ffdb06"}]}""";
+
+    private const string MadeV1Now =
+        """{"format":"shop-planner/made-rows","version":2,"rows":[{"mark":"A","row":"019de805-fdc0-7466-ab67-362924ffdb06","said":[]}]}""";
+
+    private const string MadeV2 =
+        """{"format":"shop-planner/made-rows","version":2,"rows":[{"mark":"A","row":"019de805-fdc0-7466-ab67-362924ffdb06","said":[{"length":"438.15 mm","name":"Leg"}]}]}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

@@ -30,8 +30,8 @@ public sealed class PartListTests : IAsyncLifetime
 
     [Theory]
     [InlineData("12 1/0", "4", "Length", "divided by zero")]
-    [InlineData("-5", "4", "Length", "less than nothing")]
-    [InlineData("0", "4", "Length", "more than nothing")]
+    [InlineData("-5", "4", "Length", "less than zero")]
+    [InlineData("0", "4", "Length", "more than zero")]
     [InlineData("NaN", "4", "Length", "not a length")]
     [InlineData("1e400", "4", "Length", "not a length")]
     [InlineData("", "4", "Length", "is empty")]
@@ -70,7 +70,7 @@ public sealed class PartListTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("-1", "", "", "LongBy", "less than nothing")]
+    [InlineData("-1", "", "", "LongBy", "less than zero")]
     [InlineData("30", "", "", "LongBy", "check for a typing slip")]
     [InlineData("", "thick", "", "WideBy", "not a length")]
     [InlineData("", "1/8", "", "WideBy", "has no room")]
