@@ -29,11 +29,11 @@ internal static class CutRequestRanges
     /// <summary>The most bytes of an id or a name: a line; a length has its own, smaller limit.</summary>
     public const int MostTextBytes = 4000;
 
-    public const string NegativeLength = "is less than nothing: a length is zero or more";
-    public const string TooLong = "is more than 100 m: no stock is so long";
+    public const string NegativeLength = "is less than zero: a length is zero or more";
+    public const string TooLong = "is more than 100 m: no stock is that long";
     public const string TooLongText = "is too long: a line is enough";
-    public const string Nothing = "must be more than nothing";
-    public const string NegativePrice = "is less than nothing: a price is zero or more";
+    public const string Nothing = "must be more than zero";
+    public const string NegativePrice = "is less than zero: a price is zero or more";
     public const string EmptyName = "is empty: write a short name";
 
     public static string? Length(Length length) =>

@@ -46,6 +46,43 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     }
 
     [Fact]
+    public async Task An_emptied_field_stays_empty_until_it_is_left()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await BeginAsync(page, "Bookcase");
+        await Width(page).ClickAsync();
+        await page.Keyboard.PressAsync("Control+A");
+        await page.Keyboard.PressAsync("Delete");
+        await SavedAsync(page);
+        await Expect(Width(page)).ToHaveValueAsync("");
+        await page.Keyboard.TypeAsync("32", new() { Delay = 30 });
+        await Expect(Outside(page)).ToContainTextAsync("32″");
+        await Expect(Width(page)).ToHaveValueAsync("32");
+        await page.Keyboard.PressAsync("Control+A");
+        await page.Keyboard.PressAsync("Delete");
+        await SavedAsync(page);
+        await page.Keyboard.PressAsync("Tab");
+        await Expect(Width(page)).ToHaveValueAsync("30");
+        await SavedAsync(page);
+    }
+
+    [Theory]
+    [InlineData(390, 844)]
+    [InlineData(640, 400)]
+    public async Task The_picture_leaves_most_of_a_small_page_to_work_in(int width, int height)
+    {
+        var page = await browser.OpenAsync(Screen.Phone);
+        await page.SetViewportSizeAsync(width, height);
+        await BeginAsync(page, "Bookcase");
+        await page.Locator(".idea-parts").ScrollIntoViewIfNeededAsync();
+        var covered = await page.EvaluateAsync<double>(
+            "() => { const box = document.querySelector('.idea-picture').getBoundingClientRect();"
+                + " return Math.max(0, Math.min(box.bottom, innerHeight) - Math.max(box.top, 0)); }"
+        );
+        Assert.InRange(covered, 0, height * 0.3);
+    }
+
+    [Fact]
     public async Task A_part_is_found_from_the_drawing()
     {
         var page = await browser.OpenAsync(Screen.Tablet);
@@ -78,7 +115,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
                 wrong.Add(request.Url);
         };
         await BeginAsync(page, "Table");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Turn it" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "3D" }).ClickAsync();
         // A machine without any drawing in the round says so; this Chromium draws in software.
         await Expect(page.Locator(".turn-view canvas, .turn-view .notice").First).ToBeVisibleAsync();
         Assert.Empty(wrong);
@@ -96,7 +133,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
 
     private static async Task MakeAndPlanAsync(IPage page)
     {
-        await page.GetByRole(AriaRole.Button, new() { Name = "Make parts" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make parts list" }).ClickAsync();
         await Expect(page.GetByText("on the parts list")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Places of the project" })
             .GetByRole(AriaRole.Link, new() { Name = "Parts" })

@@ -45,7 +45,7 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await Expect(page.Locator("svg#working-sketch")).ToBeVisibleAsync();
         await LiveAsync(page);
         await page.GoBackAsync();
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Workings", Exact = true })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Shop math", Exact = true })).ToBeVisibleAsync();
         await page.Context.CloseAsync();
     }
 
@@ -56,10 +56,10 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync("/workings/spacing?span=32.5&member=2.5&count=5&unit=in");
         await LiveAsync(page);
         await page.GetByLabel("Project", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Index = 0 });
-        await page.GetByRole(AriaRole.Button, new() { Name = "Use in project" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save to project" }).ClickAsync();
         await Expect(page.GetByText("1 part added")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Status).GetByRole(AriaRole.Link).ClickAsync();
-        var kept = page.GetByRole(AriaRole.Region, new() { Name = "Workings kept" });
+        var kept = page.GetByRole(AriaRole.Region, new() { Name = "Shop math saved" });
         await Expect(kept).ToBeVisibleAsync();
         await Expect(page.GetByText("Material is empty: choose a material.")).ToBeVisibleAsync();
         await kept.GetByRole(AriaRole.Link, new() { Name = "Equal spacing" }).ClickAsync();
@@ -96,6 +96,6 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         page.Locator("fieldset.until-live:not([disabled])")
             .First.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
 
-    [GeneratedRegex("^Take out: Equal spacing")]
+    [GeneratedRegex("^Remove: Equal spacing")]
     private static partial Regex TakeOut();
 }

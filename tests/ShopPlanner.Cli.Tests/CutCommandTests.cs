@@ -74,7 +74,7 @@ public sealed class CutCommandTests : IDisposable
         Assert.Equal(["r.json"], scratch.Files);
         var lines = run.Error.TrimEnd().Split(Environment.NewLine);
         Assert.Equal(2, lines.Length);
-        Assert.StartsWith("saw.kerf: '-1' is less than nothing", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("saw.kerf: '-1' is less than zero", lines[0], StringComparison.Ordinal);
         Assert.StartsWith("parts[0].length: '12 1/0' is not a length", lines[1], StringComparison.Ordinal);
     }
 

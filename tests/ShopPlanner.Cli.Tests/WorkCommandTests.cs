@@ -34,12 +34,12 @@ public sealed class WorkCommandTests
         Assert.Equal("Board feet: 8 bd ft", lines[0]);
         Assert.Contains("= pieces × thickness counted × width × length ÷ 144 in³", lines);
         Assert.Contains("= 2 × 1″ × 6″ × 96″ ÷ 144 in³", lines);
-        Assert.Contains("Width: 6″ [As given]", lines);
+        Assert.Contains("Width: 6″ [As entered]", lines);
         Assert.Contains(
             lines,
             line =>
                 line.StartsWith("source: Board measure", StringComparison.Ordinal)
-                && line.EndsWith("(read there)", StringComparison.Ordinal)
+                && line.EndsWith("1910s)", StringComparison.Ordinal)
         );
     }
 
@@ -48,15 +48,15 @@ public sealed class WorkCommandTests
     {
         var spacing = await ShopPlannerProgram.RunAsync("work", "spacing", "span=32 1/2", "member=2 1/2", "count=5");
         Assert.Contains(
-            "\n    Gaps: 6 [Geometry]\n      = members + 1\n      = 5 + 1\n",
+            "\n    Gaps: 6 [Geometry]\n      = pieces + 1\n      = 5 + 1\n",
             spacing.Output,
             StringComparison.Ordinal
         );
         Assert.Contains("\nPart: 1 Spacer block, ", spacing.Output, StringComparison.Ordinal);
-        Assert.Contains("\nMind: ", spacing.Output, StringComparison.Ordinal);
+        Assert.Contains("\nSafety: ", spacing.Output, StringComparison.Ordinal);
         var screws = await ShopPlannerProgram.RunAsync("work", "screws", "thickness=3/4", "into=1 1/2", "joint=edge");
         Assert.Contains("ommon practice", screws.Output, StringComparison.Ordinal);
-        Assert.Contains("\nWatch: End grain", screws.Output, StringComparison.Ordinal);
+        Assert.Contains("\nCheck: End grain", screws.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public sealed class WorkCommandTests
         );
         var length = root.GetProperty("inputs")[3];
         Assert.Equal(
-            (96, "in", "As given"),
+            (96, "in", "As entered"),
             (length.GetProperty("value").GetDouble(), Text(length, "unit"), Text(length.GetProperty("source"), "text"))
         );
         Assert.Equal("read", Text(root.GetProperty("source"), "certainty"));
@@ -128,14 +128,14 @@ public sealed class WorkCommandTests
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.Equal(
             ["thickness", "width", "length"],
-            run.Error.TrimEnd().Split(Environment.NewLine).Select(line => line.Split(" is not given: write a length like ")[0])
+            run.Error.TrimEnd().Split(Environment.NewLine).Select(line => line.Split(" is missing: write a length like ")[0])
         );
     }
 
     [Theory]
     [InlineData("'board-foot' is no working: there are", "board-feet", "board-foot", "width=3")]
     [InlineData(
-        "colour: 'red' is given to a key that board-feet does not take: it takes thickness, width, length",
+        "colour: 'red' is not an input of board-feet: it takes thickness, width, length",
         "count",
         "board-feet",
         "thickness=1",
@@ -147,7 +147,7 @@ public sealed class WorkCommandTests
     [InlineData("width: '-3'", "", "board-feet", "thickness=1", "width=-3", "length=96")]
     [InlineData("length: '90 ft' is too large: at most 40 ft", "", "board-feet", "thickness=1", "width=6", "length=90 ft")]
     [InlineData(
-        "thin: 'maybe' is not known: one of as-inch, real",
+        "thin: 'maybe' is not a choice: pick one of as-inch, real",
         "",
         "board-feet",
         "thickness=1",
@@ -155,7 +155,7 @@ public sealed class WorkCommandTests
         "length=96",
         "thin=maybe"
     )]
-    [InlineData("count is not given, and no max-gap either", "", "spacing", "span=30", "member=2")]
+    [InlineData("count is missing, and so is the widest gap", "", "spacing", "span=30", "member=2")]
     [InlineData("'6' is no key with its value", "key=value", "board-feet", "6")]
     [InlineData("width: '7' is a second value beside '6'", "", "board-feet", "width=6", "width=7")]
     [InlineData("--unit: 'cm' is no unit", "in or mm", "board-feet", "--unit", "cm")]
@@ -173,7 +173,7 @@ public sealed class WorkCommandTests
     {
         var run = await ShopPlannerProgram.RunAsync("work", "spacing", "--keys");
         Assert.Equal((0, ""), (run.Exit, run.Error));
-        Assert.Contains("must be given", run.Output, StringComparison.Ordinal);
+        Assert.Contains("; required", run.Output, StringComparison.Ordinal);
         Assert.Contains("gaps (a gap at each end)", run.Output, StringComparison.Ordinal);
         var root = await JsonAsync(["work", "spacing", "--keys", "--json"]);
         Assert.Equal(

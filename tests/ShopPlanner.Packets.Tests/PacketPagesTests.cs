@@ -112,7 +112,7 @@ public sealed class PacketPagesTests
     [Fact]
     public void Views_of_a_piece_are_as_large_as_their_scale_says()
     {
-        var page = Pages("pieces").First(p => Words(p).Contains("Front, side and plan"));
+        var page = Pages("pieces").First(p => Words(p).Contains("Front, side and top"));
         var scale = int.Parse(
             Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3],
             System.Globalization.CultureInfo.InvariantCulture

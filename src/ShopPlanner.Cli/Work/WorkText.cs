@@ -43,11 +43,11 @@ internal static class WorkText
         foreach (var result in answer.Results)
             Result(text, result, unit);
         foreach (var verdict in answer.Verdicts)
-            text.Append(Word(verdict.Severity)).Append(": ").Append(verdict.Text).Append('\n');
+            text.Append(SeverityWords.Of(verdict.Severity)).Append(": ").Append(verdict.Text).Append('\n');
         foreach (var part in answer.Parts)
             text.Append("Part: ").Append(Of(part, unit)).Append('\n');
         foreach (var caution in answer.Cautions)
-            text.Append("Mind: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
+            text.Append("Safety: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
         return text.ToString();
     }
 
@@ -77,9 +77,9 @@ internal static class WorkText
     }
 
     private static string Otherwise(FormKey key) =>
-        key.Default is { } usual ? $"; {usual} where not given"
-        : key.Optional ? "; may be left out"
-        : "; must be given";
+        key.Default is { } usual ? $"; default {usual}"
+        : key.Optional ? "; optional"
+        : "; required";
 
     private static void Result(StringBuilder text, Working result, LengthUnit unit)
     {
@@ -112,12 +112,4 @@ internal static class WorkText
         if (working.OutsideRange is { } outside)
             text.Append(indent).Append("outside the range: ").Append(outside).Append('\n');
     }
-
-    private static string Word(Severity severity) =>
-        severity switch
-        {
-            Severity.Fine => "Holds",
-            Severity.Watch => "Watch",
-            _ => "Will not do",
-        };
 }

@@ -16,21 +16,21 @@ internal static class BoardFootCalculator
     public static readonly WorkingForm Form = new Calculator<FeetAsked, FeetAsked>(
         "board-feet",
         "Board feet",
-        "How much lumber is paid for."
+        "How much lumber you pay for."
     )
     {
         Keys =
         [
-            Key.Length("thickness", "Thickness as sold", most: "12 in").Hint("Nominal, or rough for hardwood"),
+            Key.Length("thickness", "Thickness as sold", most: "12 in").Hint("Nominal, or rough thickness for hardwood"),
             Key.Length("width", "Width", most: "48 in"),
             Key.Length("length", "Length", most: "40 ft"),
             Key.Count("count", "Pieces", "1", "1", "100000"),
             Key.Choice(
                 "thin",
-                "Stock under an inch",
+                "Stock under 1 in",
                 "as-inch",
-                new("as-inch", "counted as an inch"),
-                new("real", "by its real thickness")
+                new("as-inch", "counts as 1 in"),
+                new("real", "counts as its real thickness")
             ),
         ],
         Read = reader =>

@@ -40,7 +40,7 @@ internal sealed record Clamping(GlueUpAsked Asked, Working<Length> Strip, Workin
                 have > 1 && caul > Asked.Caul.Value
                     ? $", or spread the pressure with stiff cauls at least {LengthFormat.WithUnit(caul, Asked.Unit, 16)} wide."
                     : ".";
-            return $"{have} of {Clamps.Value:0} clamps are at hand: glue in stages{cauls}";
+            return $"{have} of {Clamps.Value:0} clamps on hand: glue in stages{cauls}";
         }
     }
 

@@ -13,7 +13,7 @@ internal sealed record CoatsAsked(
     Working<double> Loss
 )
 {
-    private static readonly SourceNote LabelWins = new("Common practice: the label wins", Certainty.CommonPractice);
+    private static readonly SourceNote LabelWins = new("Common practice: the label comes first", Certainty.CommonPractice);
 
     public static CoatsAsked Read(FormReader reader)
     {
@@ -33,7 +33,7 @@ internal sealed record CoatsAsked(
                     0,
                     product.CoverageSource
                 ),
-            Working.Given("Loss", reader.Number("loss"), QuantityKind.Percent, 0)
+            Working.Given("Waste", reader.Number("loss"), QuantityKind.Percent, 0)
         );
     }
 }

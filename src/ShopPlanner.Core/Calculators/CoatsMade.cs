@@ -14,7 +14,7 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
 
     private static readonly int[] Grits = [80, 120, 150, 180, 220];
     private static readonly SourceNote SheetRule = new(
-        "Common practice: a sheet of paper for each 10 ft² and grit",
+        "Common practice: one sheet per 10 ft² and grit",
         Certainty.CommonPractice
     );
 
@@ -27,7 +27,7 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
             "To buy",
             Cans,
             new WordFigure(Cans),
-            "{volume} in quarts, up to whole cans",
+            "{volume} in quarts, rounded up to whole cans",
             Working.Geometry,
             ("volume", Volume)
         );
@@ -47,7 +47,7 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
             var grits = Grits.Where(one => one <= Asked.Product.StopGrit).ToList();
             var feet = QuantityKind.Area.FromMetric(Asked.Area.Value, LengthUnit.Inch);
             return Working.Of(
-                "Sheets of sanding paper",
+                "Sheets of sandpaper",
                 Math.Max(1, Math.Ceiling(feet / 10)) * grits.Count,
                 QuantityKind.Bare,
                 0,

@@ -42,7 +42,7 @@ internal sealed record DoorAsked(
 
     public static DoorAsked Read(FormReader reader)
     {
-        var (stile, across) = (reader.Given("Stile", "stile"), reader.Given("Room at each side", "clearance"));
+        var (stile, across) = (reader.Given("Stile", "stile"), reader.Given("Clearance at each side", "clearance"));
         var along = reader.MaybeLength("clearance-along") ?? Length.FromTicks(across.Value.Ticks / 2);
         return new(
             reader.Unit,
@@ -58,7 +58,7 @@ internal sealed record DoorAsked(
             reader.Given("Groove", "groove"),
             reader.Length("panel"),
             across,
-            Working.Given("Room below and above", along),
+            Working.Given("Clearance above and below", along),
             reader.Given("Oversize", "oversize"),
             reader.Length("thickness"),
             reader.MaybeChoice("species"),

@@ -13,26 +13,26 @@ internal static class DoorCalculator
 
     private static readonly ImmutableArray<FormKey> Keys =
     [
-        Key.Length("opening-width", "Opening, width", most: "10 ft"),
-        Key.Length("opening-height", "Opening, height", most: "10 ft"),
-        Key.Count("leaves", "Leaves", "1", "1", "2"),
-        Key.Choice("fit", "Fit", "inset", new("inset", "in the opening"), new("overlay", "on the face around it")),
-        Key.LengthOrZero("gap", "Gap", "1/16 in", "1 in").Hint("All round an inset door; only between two leaves on the face"),
-        Key.LengthOrZero("middle", "Gap between two leaves", most: "1 in").Optional().Hint("As the gap where left out"),
+        Key.Length("opening-width", "Opening width", most: "10 ft"),
+        Key.Length("opening-height", "Opening height", most: "10 ft"),
+        Key.Count("leaves", "Doors", "1", "1", "2"),
+        Key.Choice("fit", "Fit", "inset", new("inset", "inset, in the opening"), new("overlay", "overlay, on the face")),
+        Key.LengthOrZero("gap", "Gap", "1/16 in", "1 in").Hint("All around an inset door; only between two overlay doors"),
+        Key.LengthOrZero("middle", "Gap between two doors", most: "1 in").Optional().Hint("Blank = same as the gap"),
         Key.LengthOrZero("overlay", "Overlay at each side", "1/2 in", "6 in"),
-        Key.Length("stile", "Width of a stile", "2 1/4 in", most: "12 in"),
-        Key.Length("rail", "Width of a rail", most: "12 in").Optional().Hint("As the stiles where left out"),
-        Key.Length("groove", "Depth of the groove", "3/8 in", most: "2 in").Hint("So long are the tongues"),
+        Key.Length("stile", "Stile width", "2 1/4 in", most: "12 in"),
+        Key.Length("rail", "Rail width", most: "12 in").Optional().Hint("Blank = same as the stiles"),
+        Key.Length("groove", "Depth of the groove", "3/8 in", most: "2 in").Hint("Also the length of the tongues"),
         Key.Length("panel", "Thickness of the panel", "1/4 in", most: "2 in").Hint("At its edges"),
-        Key.LengthOrZero("clearance", "Room for the panel at each side", "1/16 in", "1 in"),
-        Key.LengthOrZero("clearance-along", "Room below and above it", most: "1 in")
+        Key.LengthOrZero("clearance", "Clearance for the panel at each side", "1/16 in", "1 in"),
+        Key.LengthOrZero("clearance-along", "Clearance above and below it", most: "1 in")
             .Optional()
-            .Hint("Half as much as at the sides where left out: along the grain wood hardly moves"),
+            .Hint("Blank = half of the side clearance: wood hardly moves along the grain"),
         Key.LengthOrZero("oversize", "Cut long, to trim to size", "1/2 in", "3 in"),
         Key.Length("thickness", "Thickness of the frame", "3/4 in", most: "3 in"),
         Key.Choice("species", "Wood of a solid panel", null, WoodChoices.Shrinking).Optional(),
-        Key.Number("built-at", "Moisture when it is built, %", "8", "4", "25"),
-        Key.Number("dampest", "Moisture in the dampest season, %", "11", "4", "25"),
+        Key.Number("built-at", "Moisture when built, %", "8", "4", "25"),
+        Key.Number("dampest", "Moisture in the most humid season, %", "11", "4", "25"),
         Key.Length("shim", "Thickness of a playing card", "0.0115 in", "0.005 in", "1/4 in"),
     ];
 
@@ -41,33 +41,32 @@ internal static class DoorCalculator
         new(
             asked => asked is { Middle: not null, Leaves: 2 } ? "middle" : "gap",
             asked => !asked.Door.Width.Value.IsPositive,
-            asked => $"is more than the opening of {asked.Say(asked.Width.Value)} holds: nothing remains of the door"
+            asked => $"is more than the opening of {asked.Say(asked.Width.Value)} takes: nothing is left of the door"
         ),
         new(
             "gap",
             asked => !asked.Door.Height.Value.IsPositive,
-            asked => $"is more than the opening of {asked.Say(asked.Height.Value)} holds: nothing remains of the door"
+            asked => $"is more than the opening of {asked.Say(asked.Height.Value)} takes: nothing is left of the door"
         ),
         new(
             "stile",
             asked => asked.Stile.Value * 2 >= asked.Door.Width.Value,
-            asked => $"is half the door or more: a leaf of {asked.Say(asked.Door.Width.Value)} wants less than half of that"
+            asked => $"is half the door or more: it must be less than half of {asked.Say(asked.Door.Width.Value)}"
         ),
         new(
             asked => asked.OwnRail is null ? "stile" : "rail",
             asked => asked.Rail.Value * 2 >= asked.Door.Height.Value,
-            asked =>
-                $"is half the door's height or more: a door of {asked.Say(asked.Door.Height.Value)} wants less than half of that"
+            asked => $"is half the door's height or more: it must be less than half of {asked.Say(asked.Door.Height.Value)}"
         ),
         new(
             "groove",
             asked => asked.Groove.Value >= asked.Narrowest,
-            asked => $"goes through stile or rail: less than {asked.Say(asked.Narrowest)} is wanted"
+            asked => $"goes through a stile or rail: it must be less than {asked.Say(asked.Narrowest)}"
         ),
         new(
             "panel",
             asked => asked.Panel >= asked.Thickness,
-            asked => $"is as thick as the frame: no groove takes more than part of {asked.Say(asked.Thickness)}"
+            asked => $"is as thick as the frame: it must be less than {asked.Say(asked.Thickness)}"
         ),
         new("clearance", asked => asked.Across.Value >= asked.Groove.Value, FallsOut),
         new("clearance-along", asked => asked.Along.Value >= asked.Groove.Value, FallsOut),
@@ -85,12 +84,12 @@ internal static class DoorCalculator
         new(
             Fails,
             made => made.Slips,
-            "Pushed to one side the panel slips out at the other: a deeper groove or less room is wanted."
+            "Pushed to one side, the panel slips out at the other. Cut the groove deeper or leave less clearance."
         ),
         new(
             Watch,
             made => !made.Slips && made.Asked.Groove.Value - made.Asked.Across.Value < Hold,
-            made => $"The panel's edges sit less than {made.Say(Hold)} in the groove: a deeper groove holds it better."
+            made => $"The panel's edges sit less than {made.Say(Hold)} in the groove. A deeper groove holds it better."
         ),
         new(
             Watch,
@@ -102,8 +101,7 @@ internal static class DoorCalculator
         new(
             Watch,
             made => made.Asked.Door.Width.Value > Wide,
-            made =>
-                $"A leaf wider than about {made.Say(Wide)} pulls hard on its hinges (common practice): two leaves are lighter."
+            made => $"A door wider than about {made.Say(Wide)} pulls hard on its hinges (common practice). Two doors are lighter."
         ),
         new(
             Watch,
@@ -113,16 +111,16 @@ internal static class DoorCalculator
         new(
             Fine,
             made => made.Asked.Oversize.Value.IsPositive,
-            "Cut the parts long, and trim the door to the opening as it really is, with shims all round."
+            "Cut the parts long, then trim the door to the real opening, with shims all around."
         ),
-        new(Fine, "Leave the panel free in its groove and never glue it; finish it before it goes in."),
+        new(Fine, "Leave the panel free in its groove; never glue it. Finish it before it goes in."),
     ];
 
     /// <summary>The form.</summary>
     public static readonly WorkingForm Form = new Calculator<DoorAsked, DoorMade>(
         "door",
         "Frame-and-panel door",
-        "Every part of a door from its opening: leaves, stiles, rails, panels, finished and rough."
+        "Every part of a door from its opening: stiles, rails and panels, finished and rough."
     )
     {
         Keys = Keys,

@@ -66,7 +66,7 @@ internal sealed record DoorMade(DoorAsked Asked, FrameDoor Parts, Shims Shims, W
             return null;
         var (from, to) = (
             Working.Given("Moisture when built", asked.BuiltAt, QuantityKind.Percent, 1),
-            Working.Given("Dampest", asked.Dampest, QuantityKind.Percent, 1)
+            Working.Given("Moisture in the most humid season", asked.Dampest, QuantityKind.Percent, 1)
         );
         return Movement.Change(wood, panel, from, to, Sawn.Flat).Named("Change in the panel's width");
     }
@@ -79,7 +79,7 @@ internal sealed record DoorMade(DoorAsked Asked, FrameDoor Parts, Shims Shims, W
             0,
             template,
             Working.Geometry,
-            ("leaves", Working.Given("Leaves", Asked.Leaves, QuantityKind.Bare, 0))
+            ("leaves", Working.Given("Doors", Asked.Leaves, QuantityKind.Bare, 0))
         );
 
     private ProposedPart Frame(string name, Working<Length> length, Working<Length> width) =>

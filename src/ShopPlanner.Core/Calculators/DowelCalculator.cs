@@ -11,7 +11,7 @@ internal static class DowelCalculator
     public static readonly WorkingForm Form = new Calculator<DowelsAsked, DowelsMade>(
         "dowels",
         "Dowels",
-        "Dowels for a joint: which, how deep, where."
+        "Dowels for a joint: size, hole depth and positions."
     )
     {
         Keys =
@@ -23,13 +23,13 @@ internal static class DowelCalculator
         Make = asked => new(asked.Thickness, Dowels.Of(asked.Thickness, asked.Width)),
         Failures =
         [
-            new("thickness", made => made.Dowels is null, "finds no rod from a third to a half of it")
+            new("thickness", made => made.Dowels is null, "has no dowel rod between a third and half of it")
             {
                 Quote = made => made.Thickness.Figure.Text(LengthUnit.Inch),
             },
         ],
         Results = made => Results(made.Dowels!),
-        Verdicts = [new(Severity.Fine, "Groove the dowels or buy fluted ones: trapped glue splits the wood.")],
+        Verdicts = [new(Severity.Fine, "Use fluted dowels or cut a groove in them: trapped glue splits the wood.")],
     }.Form;
 
     private static IEnumerable<Working> Results(Dowels dowels) =>

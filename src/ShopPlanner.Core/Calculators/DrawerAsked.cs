@@ -25,7 +25,7 @@ internal sealed record DrawerAsked(
     {
         var (depth, behind) = (
             reader.Given("Depth behind the front", "opening-depth"),
-            reader.Given("Room behind", "depth-clearance")
+            reader.Given("Clearance behind", "depth-clearance")
         );
         var free = Working.Of(
             "Depth for the box",
@@ -41,14 +41,14 @@ internal sealed record DrawerAsked(
             reader.Given("Opening height", "opening-height"),
             depth,
             free,
-            reader.Given("Room at each side", "slide-clearance"),
+            reader.Given("Clearance at each side", "slide-clearance"),
             reader.Choice("slides") == "side",
             Enum.Parse<DrawerJoint>(reader.Choice("joint"), true),
             reader.Given("Side", "side"),
             reader.Length("bottom"),
             reader.Given("Groove", "groove"),
             reader.Given("Play", "play"),
-            reader.Given("Room above and below", "height-clearance")
+            reader.Given("Clearance above and below", "height-clearance")
         );
     }
 }

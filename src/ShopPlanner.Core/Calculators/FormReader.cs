@@ -18,7 +18,7 @@ public sealed class FormReader
     {
         (this.form, this.given, Unit) = (form, given, unit);
         foreach (var (name, value) in given.Where(pair => !form.Keys.Any(key => key.Name == pair.Key)))
-            faults.Add(Fault.Of(name, value, "is given to a key that " + form.Name + " does not take: it takes " + Taken()));
+            faults.Add(Fault.Of(name, value, $"is not an input of {form.Name}: it takes {Taken()}"));
     }
 
     /// <summary>Unit of lengths without a suffix.</summary>
@@ -37,7 +37,7 @@ public sealed class FormReader
         if (Has(key))
             return given[key].Trim();
         if (which.Default is null && !which.Optional)
-            faults.Add(Fault.Of(key, "", "is not given: " + Wanted(which)));
+            faults.Add(Fault.Of(key, "", "is missing: " + Wanted(which)));
         return which.Default;
     }
 
@@ -55,8 +55,8 @@ public sealed class FormReader
             return Refuse<Length>(read.Fault.At(key));
         var (least, most) = (Limit(which.Least), Limit(which.Most));
         if (read.Value < least)
-            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + which.Least));
-        return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + which.Most)) : read.Value;
+            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + Said(which.Least)));
+        return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + Said(which.Most))) : read.Value;
     }
 
     /// <summary>A length within the key's limits, as a figure that was given.</summary>
@@ -102,7 +102,7 @@ public sealed class FormReader
         if (Text(key) is not { } text)
             return null;
         if (QuantityText.Read(text, which.Quantity!, Unit) is not { } value)
-            return Refuse<double>(Fault.Of(key, text, "is not understood: " + QuantityText.Wanted(which.Quantity!)));
+            return Refuse<double>(Fault.Of(key, text, "can't be read: " + QuantityText.Wanted(which.Quantity!)));
         if (which.Least is { } least && value < QuantityText.Read(least, which.Quantity!, Unit))
             return Refuse<double>(Fault.Of(key, text, "is too small: at least " + least));
         return which.Most is { } most && value > QuantityText.Read(most, which.Quantity!, Unit)
@@ -129,7 +129,7 @@ public sealed class FormReader
             return null;
         if (which.Choices.FirstOrDefault(one => string.Equals(one.Word, text, StringComparison.OrdinalIgnoreCase)) is { } choice)
             return choice.Word;
-        faults.Add(Fault.Of(key, text, "is not known: " + Wanted(which)));
+        faults.Add(Fault.Of(key, text, "is not a choice: " + Wanted(which)));
         return null;
     }
 
@@ -141,6 +141,10 @@ public sealed class FormReader
     private FormKey Key(string name) => form.Keys.First(key => key.Name == name);
 
     private Length? Limit(string? text) => text is null ? null : LengthText.Parse(text, Unit).Value;
+
+    // Limits are declared in customary units; who works in millimetres reads them in millimetres.
+    private string? Said(string? limit) =>
+        Unit == LengthUnit.Inch || Limit(limit) is not { } length ? limit : LengthFormat.WithUnit(length, Unit);
 
     private bool Within(FormKey key, double number, string text)
     {
@@ -165,7 +169,7 @@ public sealed class FormReader
     private static string Wanted(FormKey key) =>
         key.Kind switch
         {
-            KeyKind.Choice => "one of " + string.Join(", ", key.Choices.Select(one => one.Word)),
+            KeyKind.Choice => "pick one of " + string.Join(", ", key.Choices.Select(one => one.Word)),
             KeyKind.Length or KeyKind.LengthOrZero => "write a length like 34 1/2, 8 ft or 600 mm",
             KeyKind.Count => "write a whole number",
             KeyKind.Number => "write a number",

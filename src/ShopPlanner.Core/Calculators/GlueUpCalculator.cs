@@ -42,22 +42,15 @@ internal static class GlueUpCalculator
         ),
         Key.Choice("species", "Wood", "softwood", Woods),
         Key.LengthOrZero("jointing", "Jointed off each edge", "1/16 in", "1 in"),
-        Key.Length("tongue", "Length of a tongue, or of a spline in each strip", "1/4 in", most: "1 in"),
-        Key.LengthOrZero("caul", "Width of the cauls", "1 in", "12 in"),
-        Key.LengthOrZero("oversize", "Left on length and width, to trim", "1/2 in", "3 in"),
-        Key.Count("clamps", "Clamps at hand", least: "1", most: "200").Optional(),
-        Key.Quantity("clamp-force", "What one clamp presses with", QuantityKind.Force, null, "10 lbf", "10000 lbf")
+        Key.Length("tongue", "Tongue length, or spline depth in each strip", "1/4 in", most: "1 in"),
+        Key.LengthOrZero("caul", "Caul width", "1 in", "12 in"),
+        Key.LengthOrZero("oversize", "Extra length and width to trim", "1/2 in", "3 in"),
+        Key.Count("clamps", "Clamps on hand", least: "1", most: "200").Optional(),
+        Key.Quantity("clamp-force", "Force of one clamp", QuantityKind.Force, null, "10 lbf", "10000 lbf")
             .Optional()
-            .Hint("By its maker's sheet"),
-        Key.Quantity(
-                "spread",
-                "What the glue's label says it covers",
-                QuantityKind.Coverage,
-                "250 ft²/gal",
-                "20 ft²/gal",
-                "2000 ft²/gal"
-            )
-            .Hint("The default is common practice: the label wins"),
+            .Hint("From its maker's sheet"),
+        Key.Quantity("spread", "Coverage on the glue's label", QuantityKind.Coverage, "250 ft²/gal", "20 ft²/gal", "2000 ft²/gal")
+            .Hint("The default is common practice; the label comes first"),
     ];
 
     private static readonly ImmutableArray<Refusal<GlueUpAsked>> Refusals =
@@ -65,17 +58,17 @@ internal static class GlueUpCalculator
         new(
             "board",
             asked => asked.Board.Value <= asked.Lost.Value,
-            asked => $"is all joint: more than {asked.Say(asked.Lost.Value + (asked.Jointing.Value * 2))} is wanted"
+            asked => $"is all joint: it must be more than {asked.Say(asked.Lost.Value + (asked.Jointing.Value * 2))}"
         ),
         new(
             "tongue",
             asked => asked.Joint != EdgeJoint.Butt && asked.Tongue.Value * 2 >= asked.Board.Value,
-            asked => $"is half the board or more: less than {asked.Say(Length.FromTicks(asked.Board.Value.Ticks / 2))} is wanted"
+            asked => $"is half the board or more: it must be less than {asked.Say(Length.FromTicks(asked.Board.Value.Ticks / 2))}"
         ),
         new(
             "board",
             asked => asked.Strips.Value > MostStrips,
-            asked => $"makes {asked.Strips.Value} strips: at most {MostStrips}, so a wider board is wanted"
+            asked => $"makes {asked.Strips.Value} strips: at most {MostStrips}, so use a wider board"
         ),
     ];
 
@@ -87,32 +80,33 @@ internal static class GlueUpCalculator
             Watch,
             made => made.IsGlued && made.Asked.ClampForce is null && made.Clamping.Least.Value > StrongClamp,
             made =>
-                $"{made.Clamping.Least.Figure.Text(made.Asked.Unit)} is more than many clamps press with (common "
-                + "practice: about 1,000 lbf, 4,400 N): look it up, give it as clamp-force, or set more clamps."
+                $"{made.Clamping.Least.Figure.Text(made.Asked.Unit)} is more than many clamps give (common "
+                + "practice: about 1,000 lbf, 4,400 N): enter your clamp's force, or use more clamps."
         ),
         new(
             Watch,
             made => made.Asked.Strips.Value > StripsAtOnce,
-            "More than five strips at once are many for the glue's open time (common practice): "
-                + "glue two halves, then the halves."
+            "More than five strips at once is a lot for the glue's open time (common practice). "
+                + "Glue up two halves, then join them."
         ),
         new(
             Watch,
             made => made.IsGlued && made.Strip.Value > WideStrip,
             made =>
                 $"Strips of {LengthFormat.WithUnit(made.Strip.Value, made.Asked.Unit, 16)} cup more than narrow ones "
-                + "(common practice): rip them in two, or choose quartersawn boards."
+                + "(common practice). Rip them in two, or choose quartersawn boards."
         ),
         new(
             Fine,
             made => made.IsGlued,
-            "Put the clamps above and below in turn, so that they do not bow the panel; dry-fit "
-                + "first, and see that it lies flat before the glue grabs."
+            "Alternate the clamps above and below so they don't bow the panel. Dry-fit "
+                + "first, and check that it lies flat before the glue grabs."
         ),
         new(
             Fine,
             made => made.IsGlued,
-            "White or yellow glue, unless its label says else: 30 to 60 min in clamps at 50 °F (10 °C) or more, no load for 24 h."
+            "White or yellow glue, unless its label says otherwise: 30 to 60 min in clamps at 50 °F (10 °C) or warmer, no load for "
+                + "24 h."
         ),
     ];
 

@@ -20,7 +20,7 @@ internal sealed record GrooveAsked(
     public static GrooveAsked Read(FormReader reader)
     {
         var (stock, room) = (reader.Given("Piece", "stock"), reader.Length("fit"));
-        var fit = Working.Looked("Room", room, new FineLengthFigure(room), Working.AsGiven);
+        var fit = Working.Looked("Clearance", room, new FineLengthFigure(room), Working.AsGiven);
         var groove = reader.MaybeLength("groove");
         var (panel, cutter) = (reader.MaybeGiven("Panel", "panel"), reader.MaybeLength("cutter"));
         var isBlade = cutter is null && groove < panel?.Value;

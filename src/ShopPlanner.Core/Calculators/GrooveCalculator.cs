@@ -16,17 +16,17 @@ internal static class GrooveCalculator
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Length("stock", "Thickness of the piece", most: "6 in"),
-        Key.Length("groove", "Width of the groove, or of the blade that cuts it", least: "1/64 in", most: "3 in")
+        Key.Length("groove", "Width of the groove, or of the cutter", least: "1/64 in", most: "3 in")
             .Optional()
-            .Hint("Left out, the panel decides, or a third of the piece; where a panel is thicker than this, it is the blade"),
-        Key.Length("panel", "Thickness of the panel", least: "1/64 in", most: "3 in").Optional().Hint("As measured"),
+            .Hint("Blank = to fit the panel, or a third of the piece. With a thicker panel, this is the cutter"),
+        Key.Length("panel", "Thickness of the panel", least: "1/64 in", most: "3 in").Optional().Hint("Measure it"),
         Key.Length("cutter", "Kerf of the blade", least: "1/64 in", most: "3 in")
             .Optional()
-            .Hint("Where it is narrower than the groove; left out, one blade or bit fills it"),
-        Key.Length("depth", "Depth of the groove", most: "3 in").Optional().Hint("As deep as wide where left out"),
-        Key.LengthOrZero("fit", "Room in the groove, in all", "0.2 mm", "1/8 in")
-            .Hint("Common practice: what slides together by hand, about 0.008 in"),
-        Key.Count("practice", "Practice pieces", "2", "0", "20"),
+            .Hint("If narrower than the groove. Blank = one pass cuts the full width"),
+        Key.Length("depth", "Depth of the groove", most: "3 in").Optional().Hint("Blank = as deep as wide"),
+        Key.LengthOrZero("fit", "Clearance in the groove, total", "0.2 mm", "1/8 in")
+            .Hint("Common practice: slides together by hand, about 0.008 in"),
+        Key.Count("practice", "Test pieces", "2", "0", "20"),
     ];
 
     private static readonly ImmutableArray<Refusal<GrooveAsked>> Refusals =
@@ -35,8 +35,8 @@ internal static class GrooveCalculator
             asked => asked.WidthKey,
             asked => asked.Width.Value >= asked.Stock.Value,
             asked =>
-                $"makes a groove of {asked.Say(asked.Width.Value)}: less than the piece's {asked.Say(asked.Stock.Value)} "
-                + "is wanted, best a third of it"
+                $"makes a groove of {asked.Say(asked.Width.Value)}: less than the piece's {asked.Say(asked.Stock.Value)}, "
+                + "best a third of it"
         ),
         new(
             "cutter",
@@ -46,7 +46,7 @@ internal static class GrooveCalculator
         new(
             "fit",
             asked => asked.Fit.Value >= asked.Width.Value,
-            asked => $"leaves no tongue: less than the groove's {asked.Say(asked.Width.Value)} is wanted"
+            asked => $"leaves no tongue: it must be less than the groove's {asked.Say(asked.Width.Value)}"
         ),
     ];
 
@@ -56,7 +56,7 @@ internal static class GrooveCalculator
             Watch,
             made => made.Asked.Panel is { } panel && panel.Value > made.Asked.Width.Value,
             made =>
-                $"The panel does not go in: thin its edges to {made.Say(made.Asked.Width.Value - made.Asked.Fit.Value)}, "
+                $"The panel doesn't go in. Thin its edges to {made.Say(made.Asked.Width.Value - made.Asked.Fit.Value)}, "
                 + "or make the groove wider."
         ),
         new(
@@ -65,7 +65,7 @@ internal static class GrooveCalculator
                 made.Asked.Panel is { } panel
                 && panel.Value <= made.Asked.Width.Value
                 && panel.Value + made.Asked.Fit.Value > made.Asked.Width.Value,
-            "The panel has hardly any room in the groove: try it in the practice piece first."
+            "The panel is tight in the groove. Try it in the test piece first."
         ),
         new(
             Watch,
@@ -77,46 +77,46 @@ internal static class GrooveCalculator
         new(
             Watch,
             made => made.Asked.Depth.Value * 2 > made.Asked.Stock.Value * 3,
-            "The groove is deep for its piece: cut it in several heights of the blade."
+            "The groove is deep for the piece. Cut it in several passes, raising the blade each time."
         ),
         new(
             Watch,
             made => made.Passes > 1 && (made.Asked.Blade.Value * (2 * made.Settings)) - made.Groove.Reached.Value < Whisker,
-            "The cuts only just meet: a whisker may stand in the middle. Clear it with one more pass there."
+            "The cuts only just meet and may leave a sliver in the middle. Clear it with one more pass."
         ),
         new(
             Watch,
             made => made.Settings > ManySettings,
-            made => $"{made.Settings} settings are many: a wider cutter does it in fewer."
+            made => $"{made.Settings} settings is a lot. A wider cutter takes fewer."
         ),
         new(
             Fine,
             made => made.Passes == 1,
-            "One pass cuts the width. Turned end for end for a second one, the groove lies in the middle "
-                + "even where the fence is off, wider by twice that."
+            "One pass cuts the width. A second pass, turned end for end, centers the groove "
+                + "even if the fence is off, and widens it by twice the error."
         ),
         new(
             Fine,
             made => made.Passes != 1,
             made =>
-                "At each setting push the piece once with each face to the fence, turned end for end: the "
-                + "groove lies in the middle even where the fence is a little off, and only its width changes, by twice that: "
+                "At each setting, run the piece once with each face to the fence, turned end for end. The "
+                + "groove stays centered even if the fence is a little off; only its width changes, by twice the error: "
                 + $"{made.Say(Whisker)} off makes it {made.Say(Whisker * 2)} wider or narrower."
         ),
         new(
             Fine,
             made =>
-                "Set the fence on practice pieces of the same stock, groove in one, tongue on the other, "
+                "Set the fence on test pieces of the same stock, groove in one and tongue on the other, "
                 + "until they slide together by hand. "
-                + $"Cut the groove about {made.Say(Whisker * 2)} deeper than the tongue is long, so that the shoulders close."
+                + $"Cut the groove about {made.Say(Whisker * 2)} deeper than the tongue is long, so the shoulders close."
         ),
     ];
 
     /// <summary>The form.</summary>
     public static readonly WorkingForm Form = new Calculator<GrooveAsked, GrooveMade>(
         "groove",
-        "Centred groove and tongue",
-        "Fence settings for a groove in the middle of an edge, and the tongue that fits it."
+        "Centered groove and tongue",
+        "Fence settings for a groove centered in an edge, and the tongue that fits it."
     )
     {
         Keys = Keys,

@@ -28,14 +28,14 @@ internal sealed record GrooveMade(GrooveAsked Asked, CentredGroove Groove)
             Groove.Tongue,
             Groove.Cheek,
             Working.Of("Tongue length", Asked.Depth.Value, "{depth}", Working.Geometry, ("depth", Asked.Depth)),
-            Working.Given("Practice pieces", Asked.Practice, QuantityKind.Bare, 0),
+            Working.Given("Test pieces", Asked.Practice, QuantityKind.Bare, 0),
         ];
 
     /// <summary>Parts for a project.</summary>
     public ImmutableArray<ProposedPart> Proposed =>
         Asked.Practice == 0
             ? []
-            : [new("Practice piece", Length.FromInches(12), Length.FromInches(3), Asked.Stock.Value, Asked.Practice)];
+            : [new("Test piece", Length.FromInches(12), Length.FromInches(3), Asked.Stock.Value, Asked.Practice)];
 
     /// <summary>The length as a person reads it.</summary>
     public string Say(Length length) => Asked.Say(length);

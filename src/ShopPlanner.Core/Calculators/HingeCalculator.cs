@@ -17,10 +17,16 @@ internal static class HingeCalculator
         Key.Length("width", "Width of the door", least: "2 in", most: "4 ft"),
         Key.Quantity("weight", "Weight of the door", QuantityKind.Mass, null, "0.1 lb", "300 lb")
             .Optional()
-            .Hint("Left out, it is worked out from wood and thickness"),
+            .Hint("Blank = worked out from wood and thickness"),
         Key.Choice("species", "Wood or sheet", "yellow-poplar", WoodChoices.Strong),
         Key.Length("thickness", "Thickness", "3/4 in", "3/8 in", "3 in"),
-        Key.Choice("fit", "How the door fits", "overlay", new("overlay", "on the front"), new("inset", "in the opening")),
+        Key.Choice(
+            "fit",
+            "How the door fits",
+            "overlay",
+            new("overlay", "overlay, on the front"),
+            new("inset", "inset, in the opening")
+        ),
         Key.Length("edge", "Wood between cup and edge", "5 mm", "3 mm", "8 mm"),
     ];
 
@@ -28,7 +34,7 @@ internal static class HingeCalculator
     public static readonly WorkingForm Form = new Calculator<HingesAsked, HingesMade>(
         "hinges",
         "Hinges",
-        "How many hinges a door wants, where they sit, and how their cups are bored."
+        "How many hinges a door needs, where they go, and how to drill their cups."
     )
     {
         Keys = Keys,
@@ -46,14 +52,14 @@ internal static class HingeCalculator
             new(
                 Watch,
                 made => made.Places.Value[^1] - made.Places.Value[0] <= made.Asked.Width.Value,
-                "The end hinges are no further apart than the door is wide: it will sag. Two narrower doors carry better."
+                "The end hinges are no farther apart than the door is wide, so it will sag. Use two narrower doors."
             ),
             new(
                 Fine,
                 made =>
                     made.Asked.IsInset
-                        ? "Inset: the plate sits back by the door's thickness, and the hinge is one made for inset doors."
-                        : "Overlay: how far the door covers the side is set by cup distance and plate; follow the maker's sheet."
+                        ? "Inset: set the plate back by the door's thickness, and use a hinge made for inset doors."
+                        : "Overlay: cup distance and plate set how far the door covers the side. Follow the maker's sheet."
             ),
         ],
         Cautions = [Cautions.SmallParts],

@@ -53,14 +53,14 @@ internal sealed record HingesMade(HingesAsked Asked, Working<int> Count, Working
             Count,
             Places,
             Working.Looked("Cup", CupDiameter, new LengthFigure(CupDiameter), Hinges.MakerSheet),
-            Working.Looked("Depth of the cup's hole, at most", CupDepth, new LengthFigure(CupDepth), Hinges.MakerSheet),
+            Working.Looked("Deepest cup hole", CupDepth, new LengthFigure(CupDepth), Hinges.MakerSheet),
             Hinges.CupCentre(Asked.Edge),
             Screws,
             Asked.Weight,
         ];
 
     private static Working<string> Screws =>
-        Working.Looked("Screws", "5/8 in", new WordFigure("#6 × 5/8 in, 45 mm apart, 9.5 mm behind the cup"), Hinges.MakerSheet);
+        Working.Looked("Screws", "5/8 in", new WordFigure("#6 × 5/8\", 45 mm apart, 9.5 mm behind the cup"), Hinges.MakerSheet);
 
     public static HingesMade Of(HingesAsked asked)
     {

@@ -9,8 +9,8 @@ internal static class MoistureCalculator
     /// <summary>The form.</summary>
     public static readonly WorkingForm Form = new Calculator<Working<double>, Working<double>>(
         "moisture",
-        "Moisture of wood in a room",
-        "The moisture that wood comes to in a room's air."
+        "Wood moisture in a room",
+        "The moisture content wood reaches in a room's air."
     )
     {
         Keys =
@@ -25,6 +25,6 @@ internal static class MoistureCalculator
             ),
         Make = moisture => moisture,
         Results = moisture => [moisture],
-        Verdicts = [new(Severity.Fine, "Right to about 1 % of moisture, whatever the wood; wood takes weeks to come to it.")],
+        Verdicts = [new(Severity.Fine, "Good to about 1 % moisture for any wood. Wood takes weeks to get there.")],
     }.Form;
 }

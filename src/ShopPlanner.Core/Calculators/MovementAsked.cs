@@ -24,9 +24,9 @@ internal sealed record MovementAsked(Shrinkage Wood, Working<Length> Width, Work
         var number = text.Replace("RH", "", StringComparison.OrdinalIgnoreCase).Replace("%", "", StringComparison.Ordinal).Trim();
         var (least, most) = isHumidity ? (0.0, 100.0) : (0.0, 40.0);
         if (!QuantityText.TryNumber(number, out var value))
-            reader.Refuse(key, "is not a moisture: write percent, 8 %, or a humidity, 45 % RH");
+            reader.Refuse(key, "isn't a moisture: write a percent like 8 %, or a humidity like 45 % RH");
         else if (value < least || value > most)
-            reader.Refuse(key, FormattableString.Invariant($"is outside what can be: from {least} to {most} %"));
+            reader.Refuse(key, FormattableString.Invariant($"is out of range: {least} to {most} %"));
         return !isHumidity
             ? Working.Given("Moisture", value, QuantityKind.Percent, 1)
             : Moisture.Equilibrium(
@@ -53,7 +53,7 @@ internal sealed record MovementMade(Working<Length> Width, Working<Length> Chang
 
     private Working<Length> After =>
         Working.Of(
-            "Width then",
+            "New width",
             Width.Value + Change.Value,
             "{width} + {change}",
             Working.Geometry,
@@ -63,17 +63,17 @@ internal sealed record MovementMade(Working<Length> Width, Working<Length> Chang
 
     private Working<Length> Slot =>
         Working.Of(
-            "Slot beyond the screw, in all",
+            "Slot length beyond the screw, total",
             Size,
             new FineLengthFigure(Size),
-            "as much as {change}",
+            "same as {change}",
             Movement.FixedRule,
             ("change", Change)
         );
 
     private Working<Length> Gap =>
         Working.Of(
-            "Room for a panel at each side",
+            "Clearance for a panel at each side",
             Half,
             new FineLengthFigure(Half),
             "{change} ÷ 2",

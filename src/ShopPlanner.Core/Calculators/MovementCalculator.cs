@@ -7,20 +7,20 @@ namespace ShopPlanner.Core.Calculators;
 /// <summary>How much a board or panel moves across its grain.</summary>
 internal static class MovementCalculator
 {
-    private const string MoistureHint = "write percent of moisture, 8 %, or a humidity, 45 % RH";
+    private const string MoistureHint = "write a moisture like 8 %, or a humidity like 45 % RH";
 
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Choice("species", "Wood", "oak-red", WoodChoices.Shrinking),
         Key.Length("width", "Width across the grain", most: "10 ft"),
         Key.Text("from", "Moisture when built", "6 %").Hint(MoistureHint),
-        Key.Text("to", "Moisture it may come to", "11 %").Hint(MoistureHint),
+        Key.Text("to", "Moisture later", "11 %").Hint(MoistureHint),
         Key.Choice(
             "cut",
             "How it is sawn",
             "flat",
-            new("flat", "flat-sawn: rings along the width"),
-            new("quarter", "quarter-sawn: rings across it"),
+            new("flat", "flatsawn: rings run along the width"),
+            new("quarter", "quartersawn: rings run across it"),
             new("mixed", "mixed")
         ),
     ];
@@ -29,7 +29,7 @@ internal static class MovementCalculator
     public static readonly WorkingForm Form = new Calculator<MovementAsked, MovementMade>(
         "movement",
         "Movement across the grain",
-        "How much a board or panel moves across its grain, and what room it wants."
+        "How much a board or panel moves across its grain, and how much room to leave."
     )
     {
         Keys = Keys,
@@ -41,13 +41,13 @@ internal static class MovementCalculator
             new(
                 Severity.Fine,
                 made => made.IsFixedSafe,
-                "It may be fastened all across: it hardly moves (common practice: up to about 1/16 in)."
+                "It hardly moves, so you can fasten it all across (common practice: up to about 1/16 in)."
             ),
             new(
                 Severity.Watch,
                 made => !made.IsFixedSafe,
-                "Do not glue or screw it fast across its width: it would split or bow. Slotted screws, buttons, or free in a "
-                    + "groove."
+                "Don't glue or screw it tight across its width: it would split or bow. Use slotted screws or buttons, or let it float "
+                    + "in a groove."
             ),
         ],
     }.Form;

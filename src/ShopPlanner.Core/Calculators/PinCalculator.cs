@@ -12,10 +12,10 @@ internal static class PinCalculator
     [
         Key.Length("height", "Clear height of the side", most: "12 ft"),
         Key.Length("first", "Height of the lowest hole", "6 in", most: "10 ft"),
-        Key.Length("pitch", "From hole to hole", "32 mm", "1/2 in", "2 ft"),
+        Key.Length("pitch", "Hole spacing", "32 mm", "1/2 in", "2 ft"),
         Key.Length("setback", "From the front and back edges", "37 mm", "1/4 in", "1 ft"),
         Key.Length("depth", "Thickness of the side", "23/32 in", "1/4 in", "3 in")
-            .Hint("The hole stops 1/8 in short of its far face"),
+            .Hint("The hole stops 1/8 in short of the far face"),
     ];
 
     /// <summary>The form.</summary>
@@ -37,7 +37,7 @@ internal static class PinCalculator
         Make = asked => new(asked, ShelfPins.Heights(asked.Height, asked.First, asked.Pitch, asked.First)),
         Failures =
         [
-            new("first", made => made.Holes.Value.IsEmpty, "leaves no room for a hole: less than half the height is wanted")
+            new("first", made => made.Holes.Value.IsEmpty, "leaves no room for a hole: it must be less than half the height")
             {
                 Quote = made => made.Asked.First.Figure.Text(LengthUnit.Inch),
             },
@@ -47,7 +47,7 @@ internal static class PinCalculator
         [
             new(
                 Severity.Fine,
-                "Two rows on each side, both sides with the same end of the template at the bottom: mark that end."
+                "Drill two rows on each side. Mark one end of the template and keep it at the bottom on both sides."
             ),
         ],
     }.Form;
@@ -65,7 +65,7 @@ internal static class PinCalculator
         private static readonly Length HalfPin = Length.FromMillimetres(10);
         private static readonly Length LeftBehind = Length.FromInches(0.125m);
         private static readonly SourceNote DepthRule = new(
-            "Common practice: half a usual pin, never through",
+            "Common practice: half the length of a pin, never through",
             Certainty.CommonPractice
         );
 
@@ -75,7 +75,7 @@ internal static class PinCalculator
                 Holes.Value.Length,
                 QuantityKind.Bare,
                 0,
-                "as many as {heights}",
+                "count of {heights}",
                 Working.Geometry,
                 ("heights", Holes)
             );

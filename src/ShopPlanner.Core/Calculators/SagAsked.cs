@@ -44,12 +44,25 @@ internal sealed record SagAsked(
     private static Working<double> ReadLoad(FormReader reader, Length span)
     {
         var text = reader.Text("load") ?? "0";
+        if (QuantityText.TryNumber(text, out _))
+            return Ask(reader, text);
         if (QuantityText.Read(text, QuantityKind.Mass, reader.Unit) is { } total)
             return Within(reader, Working.Given("Load", total, QuantityKind.Mass, 0));
         if (QuantityText.Read(text, QuantityKind.LineLoad, reader.Unit) is { } each)
             return Within(reader, Total(each, span));
-        reader.Refuse("load", "is not a load: write a total, 75 lb or 34 kg, or for each length, 25 lb/ft or 37 kg/m");
-        return Working.Given("Load", 0, QuantityKind.Mass, 0);
+        reader.Refuse("load", "is not a load: write a total like 75 lb or 34 kg, or a load per length like 25 lb/ft or 37 kg/m");
+        return None;
+    }
+
+    private static Working<double> None => Working.Given("Load", 0, QuantityKind.Mass, 0);
+
+    // A bare number may be the load in all or of each foot, several times as much: a guess could break a shelf.
+    private static Working<double> Ask(FormReader reader, string text)
+    {
+        var (each, total) = (QuantityKind.LineLoad.Name(reader.Unit), QuantityKind.Mass.Name(reader.Unit));
+        var foot = reader.Unit == LengthUnit.Inch ? "foot" : "meter";
+        reader.Refuse("load", $"could be {text} {each} (each {foot} of shelf) or {text} {total} (the whole shelf): add the unit");
+        return None;
     }
 
     private static Working<double> Total(double each, Length span) =>
@@ -60,14 +73,14 @@ internal sealed record SagAsked(
             0,
             "{each} × {span}",
             Working.Geometry,
-            ("each", Working.Given("load for each length", each, QuantityKind.LineLoad, 0)),
+            ("each", Working.Given("Load per length", each, QuantityKind.LineLoad, 0)),
             ("span", Working.Given("Span", span))
         );
 
     private static Working<double> Within(FormReader reader, Working<double> load)
     {
         if (load.Value is <= 0 or > 5000)
-            reader.Refuse("load", "is outside what a shelf carries: more than 0 and at most 11,000 lb (5,000 kg)");
+            reader.Refuse("load", "is out of range: more than 0, at most 11,000 lb (5,000 kg)");
         return load;
     }
 }

@@ -14,23 +14,23 @@ internal static class SagCalculator
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Choice("species", "Wood or sheet", "pine-eastern-white", WoodChoices.Strong),
-        Key.Quantity("modulus", "Or its modulus of elasticity", QuantityKind.Modulus, null, "0.01 GPa", "100 GPa")
+        Key.Quantity("modulus", "Or its stiffness (modulus of elasticity)", QuantityKind.Modulus, null, "0.01 GPa", "100 GPa")
             .Optional()
-            .Hint("In million psi or GPa, where you know it"),
+            .Hint("In million psi or GPa, if you know it"),
         Key.Length("span", "Span between supports", most: "20 ft"),
         Key.Length("depth", "Depth, front to back", "11 1/4 in", most: "5 ft"),
         Key.Length("thickness", "Thickness", "3/4 in", "1/16 in", "6 in"),
-        Key.Text("load", "Load", "25 lb/ft").Hint("write a total, 75 lb or 34 kg, or for each length, 25 lb/ft or 37 kg/m"),
+        Key.Text("load", "Load", "25 lb/ft").Hint("Load per length like 25 lb/ft or 37 kg/m, or a total like 75 lb or 34 kg"),
         Key.Choice("support", "Ends", "pinned", new("pinned", "resting on pins or cleats"), new("fixed", "clamped at both ends")),
-        Key.LengthOrZero("edge-strip", "Height of an edge strip", "0", "1 ft"),
-        Key.Length("strip-thickness", "Thickness of the edge strip", "3/4 in", most: "3 in"),
+        Key.LengthOrZero("edge-strip", "Edge strip height", "0", "1 ft"),
+        Key.Length("strip-thickness", "Edge strip thickness", "3/4 in", most: "3 in"),
     ];
 
     /// <summary>The form.</summary>
     public static readonly WorkingForm Form = new Calculator<SagAsked, SagMade>(
         "sag",
-        "Sag of a shelf",
-        "How much a shelf bends under its load, now and in years, against the usual limit."
+        "Shelf sag",
+        "How much a shelf sags under its load, now and after years, against the usual limit."
     )
     {
         Keys = Keys,
@@ -42,15 +42,15 @@ internal static class SagCalculator
             new(
                 Fails,
                 made => made.IsOver,
-                "It bends more than the limit: a shorter span, a thicker shelf, an edge strip or a support in the middle."
+                "It sags more than the limit. Use a shorter span, a thicker shelf, an edge strip or a center support."
             ),
             new(
                 Watch,
                 made => !made.IsOver && made.Foot > Seen,
-                "It keeps to the limit, but the bend can be seen (more than 0.02 in for each foot; common practice)."
+                "It stays within the limit, but you will see the sag (more than 0.02 in per foot; common practice)."
             ),
-            new(Fine, made => !made.IsOver && made.Foot <= Seen, "It keeps to the limit and looks straight."),
-            new(Watch, "An estimate from averages of clear wood: knots, gaps and damp make it worse."),
+            new(Fine, made => !made.IsOver && made.Foot <= Seen, "It stays within the limit and looks straight."),
+            new(Watch, "This is an estimate from averages of clear wood. Knots, gaps and damp make it worse."),
         ],
         Cautions = [Cautions.ShelfLoad],
     }.Form;

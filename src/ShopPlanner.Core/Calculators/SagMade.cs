@@ -23,7 +23,7 @@ internal sealed record SagMade(Working<Length> Span, Working<Length> First, Work
 
     private Working<Length> LongTerm =>
         Working.Of(
-            "Deflection in years",
+            "Sag after years",
             Years,
             new FineLengthFigure(Years),
             "{first} × {creep}",
@@ -37,7 +37,7 @@ internal sealed record SagMade(Working<Length> Span, Working<Length> First, Work
 
     private Working<Length> PerFoot =>
         Working.Of(
-            "For each foot, in years",
+            "Sag per foot, after years",
             Foot,
             new FineLengthFigure(Foot),
             "{years} ÷ {span} in feet",

@@ -13,12 +13,12 @@ internal static class ScrewCalculator
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Length("thickness", "Thickness of the near piece", most: "6 in"),
-        Key.Length("into", "Wood of the far piece in the screw's direction", most: "24 in"),
+        Key.Length("into", "Wood in the far piece, along the screw", most: "24 in"),
         Key.Choice(
             "joint",
             "Joint",
             "face",
-            new("pocket", "from a pocket"),
+            new("pocket", "pocket screw"),
             new("face", "face to face"),
             new("edge", "into an edge or end")
         ),
@@ -31,8 +31,8 @@ internal static class ScrewCalculator
         new(
             Watch,
             made => made.Asked.Joint == ScrewJoint.Edge,
-            "End grain holds a screw badly and plywood edges split: drill the pilot, and add glue, a dowel or a cleat where it "
-                + "carries."
+            "End grain holds screws poorly and plywood edges split. Drill a pilot, and add glue, a dowel or a cleat if it "
+                + "carries a load."
         ),
         new(
             Fine,
@@ -42,20 +42,20 @@ internal static class ScrewCalculator
         new(
             Watch,
             made => made.Asked.Into.Value - made.Choice.Penetration.Value < LeastBeyond,
-            "Less than 1/8 in of the far piece is left beyond the point: try the joint on scrap of the same thickness first, by "
-                + "the jig's own mark."
+            "Less than 1/8 in of the far piece is left beyond the point. Try the joint on scrap of the same thickness first, "
+                + "with the jig set to its own mark."
         ),
         new(
             Watch,
             made => made.IsShallow(6),
-            "Fewer than six diameters are in the far piece, less than the design specification counts (from memory): add glue, "
-                + "and carry no load by it."
+            "Fewer than six diameters are in the far piece, less than the design specification counts (unverified). Add glue, "
+                + "and put no load on it."
         ),
         new(
             Watch,
             made => made.IsShallow(10) && !made.IsShallow(6),
-            "Fewer than ten diameters are in the far piece: sideways it holds less than its full value (from memory "
-                + "of the design "
+            "Fewer than ten diameters are in the far piece, so it holds less than its full value sideways (unverified; "
+                + "from the design "
                 + "specification)."
         ),
     ];
@@ -64,7 +64,7 @@ internal static class ScrewCalculator
     public static readonly WorkingForm Form = new Calculator<ScrewAsked, ScrewMade>(
         "screws",
         "Screws",
-        "Which screw joins two pieces without breaking through, and its drills."
+        "The screw that joins two pieces without breaking through, and its drill bits."
     )
     {
         Keys = Keys,

@@ -12,7 +12,7 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
 {
     private static readonly SourceNote ByThickness = new("Common practice by thickness", Certainty.CommonPractice);
     private static readonly SourceNote EdgeRule = new(
-        "Common practice: two screws from 1 1/2 in of width on, then one for each 6 in",
+        "Common practice: two screws from 1 1/2 in of width up, then one for each 6 in",
         Certainty.CommonPractice
     );
 
@@ -26,26 +26,25 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
 
     private Working<Length> PocketStop =>
         Working.Of(
-            "Stop collar: the jig's mark for",
+            "Set the jig and stop collar for",
             Asked.Near.Value,
             "the thickness of {near}",
             ScrewChoice.PocketPractice,
             ("near", Asked.Near)
         );
 
-    private Working<Length> ClearanceDrill =>
-        Drill("Clearance drill, near piece", Choice.Gauge.Clearance, WoodScrews.DrillSource);
+    private Working<Length> ClearanceDrill => Drill("Clearance bit, near piece", Choice.Gauge.Clearance, WoodScrews.DrillSource);
 
     private Working<Length> PilotDrill =>
         Drill(
-            "Pilot drill, far piece",
+            "Pilot bit, far piece",
             Asked.IsHard ? Choice.Gauge.PilotHardwood : Choice.Gauge.PilotSoftwood,
             WoodScrews.PilotSource
         );
 
     private Working<Length> PilotStop =>
         Working.Of(
-            "Stop collar on the pilot drill at",
+            "Stop collar on the pilot bit at",
             Choice.Length.Value,
             "length of {screw}",
             Working.Geometry,

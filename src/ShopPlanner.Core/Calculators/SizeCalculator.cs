@@ -11,7 +11,7 @@ internal static class SizeCalculator
     public static readonly WorkingForm Form = new Calculator<SizeAsked, SizeMade>(
         "actual-size",
         "Actual size",
-        "What a board sold by its nominal size really measures, dry and planed."
+        "What a board sold by nominal size really measures, dry and planed."
     )
     {
         Keys =
@@ -27,7 +27,7 @@ internal static class SizeCalculator
             new(
                 "nominal",
                 made => made is { Section: null, Quarters: null },
-                "is not a size that is sold: write 1x3, 2x4, 5/4x6, or a hardwood thickness such as 4/4"
+                "isn't a size stores sell: write 1x3, 2x4, 5/4x6, or a hardwood thickness such as 4/4"
             )
             {
                 Quote = made => made.Nominal,
@@ -39,13 +39,9 @@ internal static class SizeCalculator
             new(
                 Severity.Watch,
                 made => made.Section is not null,
-                "Measure the boards in hand: they swell, shrink, and differ from mill to mill."
+                "Measure your boards: they swell, shrink and differ from mill to mill."
             ),
-            new(
-                Severity.Watch,
-                made => made.Quarters is not null,
-                "4/4 surfaced is sold at 13/16, at 15/16 and at 3/4: measure it."
-            ),
+            new(Severity.Watch, made => made.Quarters is not null, "Surfaced 4/4 is sold at 13/16, 15/16 and 3/4: measure it."),
         ],
     }.Form;
 

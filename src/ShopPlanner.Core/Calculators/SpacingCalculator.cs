@@ -13,15 +13,9 @@ internal static class SpacingCalculator
     [
         Key.Length("span", "Clear span", most: "40 ft"),
         Key.Length("member", "Width of one", most: "10 ft"),
-        Key.Count("count", "How many", least: "1", most: "500").Optional().Hint("Or give the widest gap"),
+        Key.Count("count", "How many", least: "1", most: "500").Optional().Hint("Or enter the widest gap"),
         Key.Length("max-gap", "Widest gap", most: "10 ft").Optional(),
-        Key.Choice(
-            "ends",
-            "What stands at the ends",
-            "gaps",
-            new("members", "a member at each end"),
-            new("gaps", "a gap at each end")
-        ),
+        Key.Choice("ends", "At the ends", "gaps", new("members", "a piece at each end"), new("gaps", "a gap at each end")),
     ];
 
     /// <summary>The form.</summary>
@@ -39,7 +33,7 @@ internal static class SpacingCalculator
             new(
                 "count",
                 made => made.Spacing is null,
-                "does not go into the span: fewer, or narrower ones; with a member at each end at least 2"
+                "doesn't fit the span: use fewer or narrower pieces, at least 2 with a piece at each end"
             )
             {
                 Quote = made => made.Asked.Count?.ToString(CultureInfo.InvariantCulture),
@@ -51,7 +45,7 @@ internal static class SpacingCalculator
             new(
                 Severity.Watch,
                 made => made.Asked.Widest is { } most && made.Spacing.Gap.Value > most,
-                "With this number the gap is wider than the one asked for."
+                "With this many, the gap is wider than you asked for."
             ),
         ],
         Cautions = [Cautions.SmallParts],
@@ -81,7 +75,7 @@ internal static class SpacingCalculator
                 reader.Choice("ends") == "members"
             );
             if (asked is { Count: null, Widest: null } && reader.Faults.Count == 0)
-                reader.Refuse("count", "is not given, and no max-gap either: one of them is wanted");
+                reader.Refuse("count", "is missing, and so is the widest gap: enter one of them");
             return asked;
         }
     }

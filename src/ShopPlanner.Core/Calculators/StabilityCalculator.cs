@@ -16,10 +16,10 @@ internal static class StabilityCalculator
         Key.Length("height", "Height", most: "10 ft"),
         Key.Quantity("weight", "Weight, empty", QuantityKind.Mass, null, "1 lb", "2000 lb"),
         Key.Count("doors", "Doors or drawers that open at once", "1", "0", "12"),
-        Key.Length("reach", "How far each reaches out", most: "5 ft").Optional().Hint("As deep as the base where left out"),
-        Key.Quantity("open-weight", "Weight of what stands open, all together", QuantityKind.Mass, "10 lb", "0 lb", "1000 lb"),
-        Key.Quantity("leaning", "Load at the end of what stands open", QuantityKind.Mass, "60 lb", "0 lb", "500 lb")
-            .Hint("60 lb stands for a child that climbs"),
+        Key.Length("reach", "How far each reaches out", most: "5 ft").Optional().Hint("Blank = as deep as the base"),
+        Key.Quantity("open-weight", "Weight of what is open, total", QuantityKind.Mass, "10 lb", "0 lb", "1000 lb"),
+        Key.Quantity("leaning", "Load on the end of what is open", QuantityKind.Mass, "60 lb", "0 lb", "500 lb")
+            .Hint("60 lb stands in for a child climbing"),
         Key.Choice("floor", "Floor", "hard", new("hard", "hard floor"), new("carpet", "carpet")),
     ];
 
@@ -27,7 +27,7 @@ internal static class StabilityCalculator
     public static readonly WorkingForm Form = new Calculator<StabilityAsked, StabilityMade>(
         "stability",
         "Stability",
-        "Whether a piece tips when its doors or drawers are open."
+        "Whether a piece tips with its doors or drawers open."
     )
     {
         Keys = Keys,
@@ -39,18 +39,18 @@ internal static class StabilityCalculator
             new(
                 Fails,
                 made => made.Factor.Value < 1,
-                "It tips: fix it to the wall, make the base deeper, or let only one drawer open at a time."
+                "It tips. Fix it to the wall, make the base deeper, or let only one drawer open at a time."
             ),
-            new(Watch, made => made.Factor.Value is >= 1 and < 1.5, "It stands, but not by much: fix it to the wall."),
+            new(Safety, made => made.Factor.Value is >= 1 and < 1.5, "It stays up, but only just. Fix it to the wall."),
             new(
                 Fine,
                 made => made.Factor.Value is not < 1.5,
-                "It stands by this reckoning, which counts no climbing, no slope and no bump."
+                "By this figure it stays up. Climbing, sloping floors and bumps aren't counted."
             ),
             new(
-                Watch,
+                Safety,
                 made => made.Height >= Tipping.TallFrom,
-                "At 27 in and more, anchor it to the wall whatever the figure says: a home-made piece is not tested."
+                "At 27 in or taller, anchor it to the wall whatever the figure says: a homemade piece has not been tested."
             ),
         ],
         Cautions = [Cautions.Tipping, Cautions.WallFixing],
@@ -98,9 +98,9 @@ internal static class StabilityCalculator
             double.IsFinite(Factor.Value)
                 ? Factor
                 : Working.Looked(
-                    "Righting over tipping",
+                    "Stability factor",
                     "nothing tips it",
-                    new WordFigure("nothing stands out in front"),
+                    new WordFigure("nothing reaches out in front"),
                     Tipping.Statics
                 );
     }

@@ -24,7 +24,7 @@ internal static class WeightCalculator
     public static readonly WorkingForm Form = new Calculator<WeightAsked, Working<double>>(
         "weight",
         "Weight",
-        "What a board, a sheet or a volume of wood weighs, and whether one person lifts it."
+        "What wood weighs, and whether one person can lift it."
     )
     {
         Keys = Keys,
@@ -36,14 +36,14 @@ internal static class WeightCalculator
             new(
                 Severity.Fine,
                 weight => weight.Value <= Weight.OnePerson,
-                "One person can lift it under good conditions: near the body, with good hold (51 lb, 23 kg; from memory of the "
+                "One person can lift it if it is close to the body with a good grip (up to 51 lb, 23 kg; unverified, from the "
                     + "NIOSH equation)."
             ),
             new(
                 Severity.Watch,
                 weight => weight.Value > Weight.OnePerson,
                 weight =>
-                    $"Too heavy for one person: help of {Persons(weight)}, or a cart. Sheets are awkward before they are heavy."
+                    $"Too heavy for one person. Use {Persons(weight)} people or a cart. Sheets get awkward before they get heavy."
             ),
         ],
     }.Form;
@@ -79,7 +79,7 @@ internal static class WeightCalculator
             var moisture = Working.Given("Moisture", reader.Number("moisture"), QuantityKind.Percent, 0);
             WeightAsked asked = new(material, volume, thickness, width, length, count, moisture);
             if (volume is null && !asked.IsSized && reader.Faults.Count == 0)
-                reader.Refuse("volume", "is not given, nor are thickness, width and length: one or the others are wanted");
+                reader.Refuse("volume", "is missing: enter it, or thickness, width and length");
             return asked;
         }
     }

@@ -12,10 +12,10 @@ public static class WorkingSubjects
 {
     private static readonly (string Title, string[] Names)[] Order =
     [
-        ("Sizes and measure", ["actual-size", "board-feet", "weight"]),
-        ("Wood that moves", ["moisture", "movement", "glue-up"]),
-        ("Strength and standing", ["sag", "stability"]),
-        ("Fitting", ["spacing", "groove", "door", "drawer"]),
+        ("Sizes and amounts", ["actual-size", "board-feet", "weight"]),
+        ("Wood movement", ["moisture", "movement", "glue-up"]),
+        ("Strength and stability", ["sag", "stability"]),
+        ("Fitting parts", ["spacing", "groove", "door", "drawer"]),
         ("Holes and hardware", ["screws", "dowels", "hinges", "pins"]),
         ("Finishing", ["coats"]),
     ];

@@ -19,7 +19,7 @@ public sealed class DesignEvaluator
     private static readonly string[] OutsideNames = ["width", "depth", "height"];
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
     private static readonly string TooMany = FormattableString.Invariant(
-        $"asks for more than {Builder.MostCopies} pieces of wood in all: fewer"
+        $"asks for more than {Builder.MostCopies} pieces of wood: use fewer"
     );
 
     private readonly DesignDocument document;
@@ -103,7 +103,7 @@ public sealed class DesignEvaluator
         if (Array.TrueForAll(sides, one => one is { Value.IsPositive: true }))
             return new(sides[0]!, sides[1]!, sides[2]!);
         faults.Add(
-            Fault.Of("dimensions", "", "must have width, depth and height, each a length of more than nothing: the outside size")
+            Fault.Of("dimensions", "", "must have width, depth and height, each more than zero: they are the outside size")
         );
         return null;
     }
@@ -150,9 +150,9 @@ public sealed class DesignEvaluator
         if (bays.FirstOrDefault(one => !one.Box.Extent(axis).IsPositive) is { } none)
             Refuse($"leave a bay of {Text(none.Box.Extent(axis))}: there is no room for it");
         else if (over < Length.Zero)
-            Refuse($"come to {Text(-over)} more than the bay has: there is no room for it");
+            Refuse($"come to {Text(-over)} more than the bay has: make them smaller");
         else if (over.IsPositive)
-            Refuse($"leave {Text(over)} of the bay over: write * for one of them, which takes the rest");
+            Refuse($"leave {Text(over)} of the bay unused: write * for one of them to take the rest");
         return faults.Count == 0;
 
         void Refuse(string message) => faults.Add(Fault.Of(node.Path + ".sizes", string.Join(", ", node.Sizes), message));
@@ -170,7 +170,7 @@ public sealed class DesignEvaluator
                 Fault.Of(
                     node.Path + ".kind",
                     node.Kind,
-                    "is not known here: one of " + string.Join(", ", kinds.Select(one => info(one).Name))
+                    "isn't a choice here: pick one of " + string.Join(", ", kinds.Select(one => info(one).Name))
                 )
             );
         return kind;
@@ -203,7 +203,7 @@ public sealed class DesignEvaluator
         return Fault.Of(
             draft.Path,
             sides,
-            $"is what {draft.Name.ToLowerInvariant()} comes to, less than nothing in one direction: there is no room for it"
+            $"is what the {draft.Name.ToLowerInvariant()} comes to, less than zero in one direction: there is no room for it"
         );
     }
 
@@ -237,6 +237,9 @@ public sealed class DesignEvaluator
                 )),
             ],
             [.. document.Steps, .. builder.Steps]
-        );
+        )
+        {
+            IsFixedToWall = builder.IsFixedToWall,
+        };
     }
 }

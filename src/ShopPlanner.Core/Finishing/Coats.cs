@@ -28,12 +28,12 @@ public static class Coats
 {
     /// <summary>Loss in brush, can and rags.</summary>
     public static readonly SourceNote Loss = new(
-        "Common practice: a tenth stays in brush, tray and can",
+        "Common practice: a tenth stays in the brush, tray and can",
         Certainty.CommonPractice
     );
 
     private static readonly SourceNote Label = new(
-        "Common practice, middle of the usual range: the label wins",
+        "Common practice, the middle of the usual range: the label comes first",
         Certainty.CommonPractice
     );
     private static readonly SourceNote Latex = new(
@@ -71,11 +71,11 @@ public static class Coats
         Working<double> loss
     ) =>
         Working.Of(
-            "Volume with loss",
+            "Finish with waste",
             area.Value * coats.Value / coverage.Value * (1 + (loss.Value / 100)),
             QuantityKind.Liquid,
             2,
-            "{area} × {coats} ÷ {coverage}, and {loss} more",
+            "{area} × {coats} ÷ {coverage}, plus {loss}",
             Loss,
             ("area", area),
             ("coats", coats),
@@ -86,7 +86,7 @@ public static class Coats
     /// <summary>Hours of waiting between the first coat and the last one's recoat time.</summary>
     public static Working<double> Waiting(Working<double> coats, Working<double> recoat) =>
         Working.Of(
-            "Waiting in all",
+            "Total drying time",
             coats.Value * recoat.Value,
             QuantityKind.Hours,
             0,

@@ -37,13 +37,12 @@ public static class Hinges
             "Hinges by weight",
             count,
             Bare(count),
-            "2, and one more for each 15 lb of {weight}",
+            "2, plus 1 for each 15 lb of {weight}",
             MakerSheet,
             ("weight", weight)
         ) with
         {
-            OutsideRange =
-                count > MostByWeight ? "the maker's table ends at 60 lb: ask the maker, or hang the door on butt hinges" : null,
+            OutsideRange = count > MostByWeight ? "the maker's table ends at 60 lb: ask the maker, or use butt hinges" : null,
         };
     }
 
@@ -55,7 +54,7 @@ public static class Hinges
             "Hinges by height",
             count,
             Bare(count),
-            "2 up to 40 in of {height}, one more for each 20 in after",
+            "2 up to 40 in of {height}, 1 more for each 20 in after",
             HeightPractice,
             ("height", height)
         );
@@ -90,10 +89,10 @@ public static class Hinges
             .. Enumerable.Range(0, count.Value).Select(i => FromEnd + Length.FromTicks(span * i / (count.Value - 1))),
         ];
         return Working.Of(
-            "Centres of the hinges from the bottom",
+            "Hinge centers from the bottom",
             places,
             new LengthsFigure(places),
-            "3 1/2 in from both ends of {height}, {count} at equal distances",
+            "3 1/2 in from each end of {height}, {count} equally spaced",
             EndDistance,
             ("height", height),
             ("count", count)
@@ -103,13 +102,7 @@ public static class Hinges
     /// <summary>Centre of the cup's hole from the edge of the door.</summary>
     /// <param name="edge">Wood left between the edge and the cup, 3 to 8 mm.</param>
     public static Working<Length> CupCentre(Working<Length> edge) =>
-        Working.Of(
-            "Centre of the cup from the door's edge",
-            CupRadius + edge.Value,
-            "17.5 mm + {edge}",
-            MakerSheet,
-            ("edge", edge)
-        );
+        Working.Of("Cup center from the door's edge", CupRadius + edge.Value, "17.5 mm + {edge}", MakerSheet, ("edge", edge));
 
     private static QuantityFigure Bare(int count) => new(count, QuantityKind.Bare, 0);
 }

@@ -68,9 +68,9 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     private static (ScrewChoice?, ScrewRefusal?) Pocket(Working<Length> near, Working<Length> into)
     {
         if (near.Value < Inches.Of("1/2"))
-            return (null, new(true, "is too thin for a pocket: from 1/2 in on"));
+            return (null, new(true, "is too thin for a pocket screw: at least 1/2 in"));
         if (near.Value > Pockets[^1].To)
-            return (null, new(true, "is thicker than the usual pocket jigs take: 1 1/2 in"));
+            return (null, new(true, "is thicker than most pocket jigs take: at most 1 1/2 in"));
         var length = Pockets.First(row => near.Value <= row.To).Screw;
         var half = Measures.Length.FromTicks(length.Ticks / 2);
         if (half + PocketLeft > into.Value)
@@ -79,7 +79,7 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
                 new(
                     false,
                     $"lets a pocket screw of {Text(length)} break through the far piece: at least "
-                        + $"{Text(half + PocketLeft)} is wanted"
+                        + $"{Text(half + PocketLeft)} is needed"
                 )
             );
         var screw = Working.Of("Screw length", length, "by thickness {near}", PocketPractice, ("near", near));
@@ -103,8 +103,8 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
                 null,
                 new(
                     false,
-                    $"leaves no screw that holds and does not break through: more than {Text(Least(gauge) + Left)} "
-                        + $"is wanted behind {Text(near.Value)}"
+                    $"is too thin for a screw to hold without breaking through: more than {Text(Least(gauge) + Left)} "
+                        + $"is needed behind {Text(near.Value)}"
                 )
             );
         var length = fitting.MinBy(one => Math.Abs((one - near.Value - Wanted).Ticks));

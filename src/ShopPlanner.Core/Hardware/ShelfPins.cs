@@ -9,7 +9,7 @@ public static class ShelfPins
 {
     /// <summary>Pitch and setback of the 32 mm system of holes.</summary>
     public static readonly SourceNote System32 = new(
-        "The 32 mm system: 5 mm holes at 32 mm pitch, front row 37 mm from the edge, a hobby reference",
+        "The 32 mm system: 5 mm holes at 32 mm pitch, front row 37 mm from the edge; a hobby reference",
         Certainty.Read
     );
 

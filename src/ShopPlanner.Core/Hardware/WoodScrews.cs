@@ -18,7 +18,7 @@ public static class WoodScrews
 {
     /// <summary>Clearance drills.</summary>
     public static readonly SourceNote DrillSource = new(
-        "A screw maker's table quoted on a boat builder's page",
+        "A screw maker's table, quoted on a boatbuilder's page",
         Certainty.Quoted
     );
 
@@ -30,7 +30,7 @@ public static class WoodScrews
 
     /// <summary>Thread in the far piece.</summary>
     public static readonly SourceNote ThreadSource = new(
-        "1 to 1 1/2 in of thread in the far piece, a how-to page as quoted",
+        "1 to 1 1/2 in of thread in the far piece, quoted on a how-to page",
         Certainty.Quoted
     );
 

@@ -39,11 +39,11 @@ public sealed record CentredGroove(
 
     /// <summary>A panel's groove.</summary>
     public static readonly SourceNote Panel = new(
-        "Common practice: the panel's measured thickness and a little room",
+        "Common practice: the panel's measured thickness plus a little clearance",
         Certainty.CommonPractice
     );
 
-    private static readonly SourceNote Fit = new("Geometry; the room left is common practice", Certainty.CommonPractice);
+    private static readonly SourceNote Fit = new("Geometry; the clearance is common practice", Certainty.CommonPractice);
 
     /// <summary>The width that suits a piece where nothing else decides: a third of it, to the nearest bit (1/16 in or 1
     /// mm).</summary>
@@ -126,7 +126,7 @@ public sealed record CentredGroove(
             "Fence settings",
             settings,
             new LengthsFigure(settings),
-            "from {fence} on until the cuts meet in the middle",
+            "from {fence} until the cuts meet in the middle",
             Working.Geometry,
             ("fence", fence)
         );

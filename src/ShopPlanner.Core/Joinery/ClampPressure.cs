@@ -42,7 +42,7 @@ public sealed record ClampPressure(Working<double> Least, Working<double> Most)
         : Hardwood;
 
     private static ClampPressure Of(double least, double most, SourceNote source) =>
-        new(Psi("Least pressure", least, source), Psi("Most pressure", most, source));
+        new(Psi("Lowest pressure", least, source), Psi("Highest pressure", most, source));
 
     // Shown to a hundredth of a megapascal.
     private static Working<double> Psi(string name, double psi, SourceNote source) =>

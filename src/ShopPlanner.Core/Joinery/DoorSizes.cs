@@ -32,7 +32,7 @@ public sealed record DoorSizes(Working<Length> Width, Working<Length> Height, Le
             leaves == 1
                 ? null
                 : Working.Of(
-                    "Gap between the leaves",
+                    "Gap between the doors",
                     opening.Value - (gap.Value * 2) - (across.Each.Value * 2),
                     "{opening} − 2 × {gap} − 2 × {width}",
                     Working.Geometry,
@@ -75,7 +75,7 @@ public sealed record DoorSizes(Working<Length> Width, Working<Length> Height, Le
             leaves == 1
                 ? null
                 : Working.Of(
-                    "Gap between the leaves",
+                    "Gap between the doors",
                     covered.Value - (width.Value * 2),
                     "{covered} − 2 × {width}",
                     Working.Geometry,

@@ -64,7 +64,7 @@ public sealed record Dowels(
         var dowel = Working.Of(
             "Length of the dowel",
             length,
-            "5 × {diameter}, up to the next 1/4 in",
+            "5 × {diameter}, rounded up to the next 1/4 in",
             LengthRule,
             ("diameter", diameter)
         );
@@ -88,7 +88,7 @@ public sealed record Dowels(
                 ? [Length.FromTicks(wide.Ticks / 2)]
                 : [.. Enumerable.Range(0, count).Select(i => end + Length.FromTicks((wide - (end * 2)).Ticks * i / (count - 1)))];
         return Working.Of(
-            "Centres from one end",
+            "Centers from one end",
             places,
             new LengthsFigure(places),
             "along {width}, at most 6 in apart",

@@ -106,7 +106,7 @@ public sealed record DrawerBox(
     public static Working<Length> LetInto(Working<Length> side, DrawerJoint joint) =>
         joint switch
         {
-            DrawerJoint.Butt => Let(side, Length.Zero, "nothing: butted", Working.Geometry),
+            DrawerJoint.Butt => Let(side, Length.Zero, "0: butted", Working.Geometry),
             DrawerJoint.Rabbet => Let(side, Length.FromTicks(side.Value.Ticks / 2), "{side} ÷ 2", RabbetRule),
             DrawerJoint.Dado => Let(side, Length.FromTicks(side.Value.Ticks / 4), "{side} ÷ 4", DadoRule),
             _ => Let(side, side.Value, "{side}", Working.Geometry),

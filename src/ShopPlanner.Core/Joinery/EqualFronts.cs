@@ -12,7 +12,7 @@ public sealed record EqualFronts(Working<Length> Each, ImmutableArray<Length> Pl
 {
     /// <summary>Gaps as the trade leaves them.</summary>
     public static readonly SourceNote Gaps = new(
-        "Geometry; gaps at each side of 1/16 in for furniture and 3/32 in for cabinets, trade forum",
+        "Geometry; side gaps of 1/16 in for furniture and 3/32 in for cabinets from a trade forum",
         Certainty.Read
     );
 

@@ -18,19 +18,19 @@ public sealed record FrameDoor(
 {
     /// <summary>Rails.</summary>
     public static readonly SourceNote RailRule = new(
-        "Geometry: door less two stiles and two groove depths more",
+        "Geometry: the door less two stiles, plus two groove depths",
         Certainty.Derived
     );
 
     /// <summary>The panel.</summary>
     public static readonly SourceNote PanelRule = new(
-        "Geometry; the panel is free in its groove and never glued (Noyes, Handwork in Wood, 1910)",
+        "Geometry; the panel floats in its groove and is never glued (Noyes, Handwork in Wood, 1910)",
         Certainty.Read
     );
 
     /// <summary>Parts that are cut long first.</summary>
     public static readonly SourceNote RoughRule = new(
-        "Common practice: cut long, trimmed to size when it is fitted",
+        "Common practice: cut long, trim to size when fitting",
         Certainty.CommonPractice
     );
 

@@ -28,7 +28,7 @@ public static class GlueUp
 
     /// <summary>Clamps.</summary>
     public static readonly SourceNote Spread = new(
-        "Geometry, common practice: a clamp's pressure spreads at 45°, so clamps stand two widths apart",
+        "Geometry, common practice: a clamp's pressure spreads at 45°, so clamps go two widths apart",
         Certainty.CommonPractice
     );
 
@@ -50,7 +50,7 @@ public static class GlueUp
             "Strips",
             count,
             new QuantityFigure(count, QuantityKind.Bare, 0),
-            "({width} − {joint}) ÷ ({board} − {joint}), up to a whole one",
+            "({width} − {joint}) ÷ ({board} − {joint}), rounded up",
             Working.Geometry,
             ("width", width),
             ("joint", lostPerJoint),
@@ -79,7 +79,7 @@ public static class GlueUp
         return Working.Of(
             "Width of each jointed strip",
             board is { } limit ? Length.Min(set, limit) : set,
-            "({width} + ({strips} − 1) × {joint}) ÷ {strips}, up to the next mark",
+            "({width} + ({strips} − 1) × {joint}) ÷ {strips}, rounded up to the next mark",
             Working.Geometry,
             ("width", width),
             ("strips", strips),
@@ -107,7 +107,7 @@ public static class GlueUp
     /// <param name="caul">Width of the caul between pad and strip.</param>
     public static Working<Length> Spacing(Working<Length> strip, Working<Length> caul) =>
         Working.Of(
-            "Clamp spacing at most",
+            "Widest clamp spacing",
             (strip.Value + caul.Value) * 2,
             "2 × ({strip} + {caul})",
             Spread,
@@ -126,7 +126,7 @@ public static class GlueUp
             count,
             QuantityKind.Bare,
             0,
-            "{length} ÷ {spacing}, up to a whole one, two at least",
+            "{length} ÷ {spacing}, rounded up, at least 2",
             Spread,
             ("length", length),
             ("spacing", spacing)
@@ -142,7 +142,7 @@ public static class GlueUp
             Math.Ceiling((total.Value / each.Value) - 1e-9),
             QuantityKind.Bare,
             0,
-            "{total} ÷ {each}, up to a whole one",
+            "{total} ÷ {each}, rounded up",
             Working.Geometry,
             ("total", total),
             ("each", each)
@@ -159,7 +159,7 @@ public static class GlueUp
             .. Enumerable.Range(0, count).Select(i => Length.FromTicks(length.Value.Ticks * ((2 * i) + 1) / (2 * count))),
         ];
         return Working.Of(
-            "Clamps from one end",
+            "Clamp positions from one end",
             places,
             new LengthsFigure(places, 16),
             "the middle of each of {clamps} shares of {length}",

@@ -26,7 +26,7 @@ public sealed record Shims(Working<double> Count, Working<Length> Thickness)
             whole,
             QuantityKind.Bare,
             0,
-            "{gap} ÷ {shim}, to a whole one",
+            "{gap} ÷ {shim}, to the nearest whole",
             CardRule,
             ("gap", gap),
             ("shim", shim)
@@ -35,7 +35,7 @@ public sealed record Shims(Working<double> Count, Working<Length> Thickness)
         return new(
             count,
             Working.Of(
-                "Gap that those cards set",
+                "Gap those cards set",
                 stack,
                 new FineLengthFigure(stack),
                 "{count} × {shim}",

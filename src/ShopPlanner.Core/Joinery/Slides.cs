@@ -9,7 +9,7 @@ public static class Slides
 {
     /// <summary>Lengths sold.</summary>
     public static readonly SourceNote Lengths = new(
-        "Common practice: 10 to 28 in by 2 in, or 250 to 700 mm by 50 mm; the maker's sheet wins",
+        "Common practice: 10 to 28 in by 2 in, or 250 to 700 mm by 50 mm; the maker's sheet comes first",
         Certainty.CommonPractice
     );
 

@@ -23,7 +23,7 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
         var free = span.Value.Ticks - (member.Value.Ticks * count);
         if (free < 0 || gaps < 1)
             return null;
-        var number = Working.Given("Members", count, QuantityKind.Bare, 0);
+        var number = Working.Given("Pieces", count, QuantityKind.Bare, 0);
         var gap = Working.Of(
             "Gap",
             Length.FromTicks(free / gaps),
@@ -41,7 +41,7 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
         return new(
             gap,
             Working.Of(
-                "Near edge of each member, from one end",
+                "Near edge of each piece, from one end",
                 positions,
                 new LengthsFigure(positions),
                 "start + n × ({member} + {gap})",

@@ -29,6 +29,11 @@ internal static class SheetList
         Certainty.Quoted
     );
 
+    private static readonly SourceNote QuarterPly = new(
+        "A 1/4 in sheet is commonly 7/32 in, as panel dealers' pages quote it, within the tolerance of HP-1: measure the sheet",
+        Certainty.Quoted
+    );
+
     private static readonly SourceNote ThinPly = new(
         "Common practice, within the tolerance of HP-1: measure the sheet",
         Certainty.CommonPractice
@@ -89,7 +94,7 @@ internal static class SheetList
 
     private static SheetGood[] Faced(string id, string name, string tint) =>
         [
-            Faced(id, name, tint, "1/4", "13/64", ThinPly),
+            Faced(id, name, tint, "1/4", "7/32", QuarterPly),
             Faced(id, name, tint, "1/2", "15/32", ThinPly),
             Faced(id, name, tint, "3/4", "23/32", ThreeQuarter),
         ];

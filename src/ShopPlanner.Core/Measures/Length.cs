@@ -57,7 +57,7 @@ public readonly record struct Length : IComparable<Length>, IComparable
     /// <summary>The length in the given unit.</summary>
     public decimal To(LengthUnit unit) => unit == LengthUnit.Inch ? ToInches() : ToMillimetres();
 
-    /// <summary>True for more than nothing.</summary>
+    /// <summary>True for more than zero.</summary>
     public bool IsPositive => Ticks > 0;
 
     /// <inheritdoc />
@@ -74,7 +74,7 @@ public readonly record struct Length : IComparable<Length>, IComparable
     /// <summary>The sum.</summary>
     public static Length operator +(Length a, Length b) => new(checked(a.Ticks + b.Ticks));
 
-    /// <summary>The difference, which may be less than nothing.</summary>
+    /// <summary>The difference, which may be less than zero.</summary>
     public static Length operator -(Length a, Length b) => new(checked(a.Ticks - b.Ticks));
 
     /// <summary>The opposite.</summary>

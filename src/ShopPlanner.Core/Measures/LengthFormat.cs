@@ -4,10 +4,21 @@ namespace ShopPlanner.Core.Measures;
 
 /// <summary>A length as text, rounded, with what the rounding took or gave.</summary>
 /// <param name="Text">The text, e.g. <c>34 1/2</c>.</param>
-/// <param name="Remainder">Exact less shown: more than nothing when the true length is longer than shown.</param>
+/// <param name="Remainder">Exact less shown: more than zero when the true length is longer than shown.</param>
 public readonly record struct RoundedText(string Text, Length Remainder)
 {
-    /// <summary>The text with a sign for the remainder: <c>3/8 +</c>, <c>3/8 −</c>, or the text alone when it is exact.</summary>
+    /// <summary>The text with the remainder in words: <c>just over 3/8</c>, <c>just under 3/8</c>, or the text alone when it is
+    /// exact.</summary>
+    public string InWords =>
+        Remainder.Ticks switch
+        {
+            > 0 => "just over " + Text,
+            < 0 => "just under " + Text,
+            _ => Text,
+        };
+
+    /// <summary>The text with a sign for the remainder where a drawing has no room for words: <c>3/8 +</c>, <c>3/8 −</c>, or the
+    /// text alone when it is exact.</summary>
     public string WithSign =>
         Remainder.Ticks switch
         {
@@ -44,7 +55,7 @@ public static class LengthFormat
     public static string WithUnit(Length length, LengthUnit unit, int denominator = FinestDenominator)
     {
         var rounded = Set(length, unit, denominator);
-        return (rounded with { Text = rounded.Text + (unit == LengthUnit.Inch ? "″" : " mm") }).WithSign;
+        return (rounded with { Text = rounded.Text + (unit == LengthUnit.Inch ? "″" : " mm") }).InWords;
     }
 
     /// <summary>The unit that lengths were made in: the one preferred, unless they are whole marks of a rule in the other

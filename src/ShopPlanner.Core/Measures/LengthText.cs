@@ -17,6 +17,15 @@ public static partial class LengthText
     /// <summary>The longest length that is read: 100 m, beyond any stock for a home shop.</summary>
     public static readonly Length Longest = Length.FromMillimetres(100_000);
 
+    /// <summary>Returns the longest length in words, in the units of a system: <c>3,937 in (328 ft)</c>, <c>100 m</c>.</summary>
+    public static string LongestIn(LengthUnit unit) =>
+        unit == LengthUnit.Inch
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Math.Floor(Longest.ToInches()):#,0} in ({Math.Floor(Longest.ToInches() / 12):0} ft)"
+            )
+            : string.Create(CultureInfo.InvariantCulture, $"{Longest.ToMillimetres() / 1000:0} m");
+
     private const string Example = "write it like 34 1/2, 8 ft or 600 mm";
 
     /// <summary>Reads a length of zero or more.</summary>
@@ -31,9 +40,9 @@ public static partial class LengthText
             return Fault.Of("", text, $"is too long to be a length: {Example}");
         var plain = Plain(text);
         if (plain.StartsWith('-'))
-            return Fault.Of("", text, "is less than nothing: a length is zero or more");
+            return Fault.Of("", text, "is less than zero: a length is zero or more");
         if (plain.Contains(','))
-            return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 1.5");
+            return Fault.Of("", text, "has a comma: write the decimal point as a period, 1.5");
         return Match(plain, text, unit);
     }
 
@@ -42,7 +51,7 @@ public static partial class LengthText
     public static Parsed<Length> ParsePositive(string? text, LengthUnit unit)
     {
         var parsed = Parse(text, unit);
-        return parsed is { Ok: true, Value.IsPositive: false } ? Fault.Of("", text, "must be more than nothing") : parsed;
+        return parsed is { Ok: true, Value.IsPositive: false } ? Fault.Of("", text, "must be more than zero") : parsed;
     }
 
     private static Parsed<Length> Match(string plain, string text, LengthUnit unit)
@@ -57,7 +66,7 @@ public static partial class LengthText
         var perUnit = TicksPer(match.Groups["suffix"].Value, match.Groups["ft"].Success ? LengthUnit.Inch : unit);
         var ticks = (feet.Value * Length.TicksPerFoot) + (rest.Value * perUnit);
         return ticks > Longest.Ticks
-            ? Fault.Of("", text, "is more than 100 m: no stock is so long")
+            ? Fault.Of("", text, $"is more than {LongestIn(unit)}: no stock is that long")
             : Length.FromTicks((long)Math.Round(ticks, MidpointRounding.AwayFromZero));
     }
 

@@ -17,7 +17,7 @@ public static class MoneyText
         if (plain.Length > 20)
             return Fault.Of("", text, "is too long to be a price");
         if (plain.Contains(','))
-            return Fault.Of("", text, "has a comma: write the decimal point as a full stop, 6.48");
+            return Fault.Of("", text, "has a comma: write the decimal point as a period, 6.48");
         if (
             !decimal.TryParse(
                 plain,
@@ -28,7 +28,7 @@ public static class MoneyText
         )
             return Fault.Of("", text, "is not a price: write it like 6.48");
         if (amount < 0)
-            return Fault.Of("", text, "is less than nothing: a price is zero or more");
+            return Fault.Of("", text, "is less than zero: a price is zero or more");
         if (amount > Largest.Amount)
             return Fault.Of("", text, "is more than a million");
         return amount == Money.From(amount).Amount

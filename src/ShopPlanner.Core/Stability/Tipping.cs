@@ -17,7 +17,7 @@ public static class Tipping
 
     /// <summary>Thick carpet lets the front edge sink.</summary>
     public static readonly SourceNote Carpet = new(
-        "Our rule: on carpet the edge that it tips about lies 1/2 in further in",
+        "Our rule: on carpet the edge it tips over sits 1/2 in farther in",
         Certainty.CommonPractice
     );
 
@@ -44,12 +44,12 @@ public static class Tipping
     )
     {
         var sinks = carpet ? Sinks : Length.Zero;
-        var pivot = Working.Looked("Edge sinks in by", sinks, new LengthFigure(sinks), carpet ? Carpet : Statics);
+        var pivot = Working.Looked("Edge sinks by", sinks, new LengthFigure(sinks), carpet ? Carpet : Statics);
         var (d, r, s) = (Metres(depth.Value), Metres(reach.Value), Metres(sinks));
         var righting = weight.Value * ((d / 2) - s);
         var tipping = (openWeight.Value * ((r / 2) + s)) + (leaning.Value * (r + s));
         return Working.Of(
-            "Righting over tipping",
+            "Stability factor",
             tipping > 0 ? righting / tipping : double.PositiveInfinity,
             QuantityKind.Bare,
             2,

@@ -34,7 +34,7 @@ public static class Moisture
         {
             OutsideRange =
                 temperature.Value is < Coldest or > Hottest ? "the equation was made for 30 to about 265 °F (−1 to 130 °C)"
-                : humidity.Value > 95 ? "above 95 % humidity the equation is not to be trusted"
+                : humidity.Value > 95 ? "above 95 % humidity the equation is unreliable"
                 : null,
         };
 

@@ -33,7 +33,7 @@ public static class Movement
 
     /// <summary>When a fixed fastening is safe.</summary>
     public static readonly SourceNote FixedRule = new(
-        "Common practice: more than about 1/16 in of movement wants slots",
+        "Common practice: more than about 1/16 in of movement needs slots",
         Certainty.CommonPractice
     );
 
@@ -48,7 +48,7 @@ public static class Movement
 
     private static readonly Length Safe = Length.FromInches(0.0625m);
 
-    /// <summary>Change in width; less than nothing when it shrinks.</summary>
+    /// <summary>Change in width; less than zero when it shrinks.</summary>
     /// <param name="row">The wood.</param>
     /// <param name="width">Across the grain.</param>
     /// <param name="from">Moisture now, percent.</param>
@@ -127,7 +127,9 @@ public static class Movement
         {
             OutsideRange =
                 Math.Max(from.Value, to.Value) > saturation
-                    ? FormattableString.Invariant($"above {saturation} % this wood hardly moves: the formula was made for less")
+                    ? FormattableString.Invariant(
+                        $"above {saturation} % this wood hardly moves, and the formula no longer applies"
+                    )
                     : null,
         };
     }

@@ -49,7 +49,7 @@ public static class Sag
         var metres = (isFixed ? 1.0 : 5.0) / 384 * load.Value * Gravity * l * l * l / (elasticity.Value * 1e9 * inertia);
         var value = Length.FromMillimetres((decimal)Math.Min(metres, 10) * 1000);
         return Working.Of(
-            "Deflection at first",
+            "Sag at first",
             value,
             new FineLengthFigure(value),
             (isFixed ? "1" : "5") + " ÷ 384 × {load} × {span}³ ÷ ({elasticity} × {depth} × {thickness}³ ÷ 12 × {stiffer})",
@@ -64,7 +64,7 @@ public static class Sag
         {
             OutsideRange =
                 metres * 10 > l
-                    ? "it bends by more than a tenth of its span: the formula was made for small deflections, the "
+                    ? "it sags more than a tenth of its span: the formula is for small deflections, and the "
                         + "shelf would break"
                     : null,
         };
@@ -76,7 +76,7 @@ public static class Sag
         var ratio = (double)(span.Value.Ticks / 144.0 / Math.Max(1, longTerm.Value.Ticks));
         var longest = Length.FromTicks((long)(span.Value.Ticks * Math.Cbrt(ratio)));
         return Working.Of(
-            "Longest span that passes",
+            "Longest span within the limit",
             longest,
             new LengthFigure(longest, 8),
             "{span} × ∛({span} ÷ 144 ÷ {deflection})",
@@ -111,12 +111,12 @@ public static class Sag
         double Third(Length a) => Math.Pow(Metres(a), 3);
         var shelf = Metres(depth.Value) * Third(thickness.Value);
         return Working.Of(
-            "Times as stiff with the edge strip",
+            "Stiffness with the edge strip, times",
             1 + (Metres(stripThickness.Value) * Third(strip.Value) / shelf),
             QuantityKind.Bare,
             2,
             "1 + {stripthickness} × {strip}³ ÷ ({depth} × {thickness}³)",
-            new("Statics: strip and shelf side by side, of one material; glued on they are stiffer still", Certainty.Derived),
+            new("Statics: strip and shelf side by side, same material; glued together they are stiffer still", Certainty.Derived),
             ("stripthickness", stripThickness),
             ("strip", strip),
             ("depth", depth),

@@ -6,9 +6,26 @@ public enum Severity
     /// <summary>It holds.</summary>
     Fine,
 
-    /// <summary>Something to watch or to decide.</summary>
+    /// <summary>Something to look at or to decide.</summary>
     Watch,
 
-    /// <summary>It will not do.</summary>
+    /// <summary>It can hurt someone unless it is done as said.</summary>
+    Safety,
+
+    /// <summary>It cannot be built or used like this.</summary>
     Fails,
+}
+
+/// <summary>Severities as people read them.</summary>
+public static class SeverityWords
+{
+    /// <summary>Returns the word: <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Fix this</c>.</summary>
+    public static string Of(Severity severity) =>
+        severity switch
+        {
+            Severity.Fine => "OK",
+            Severity.Watch => "Check",
+            Severity.Safety => "Safety",
+            _ => "Fix this",
+        };
 }

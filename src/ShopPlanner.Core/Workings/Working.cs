@@ -38,7 +38,7 @@ public abstract record Working
     public string Filled(LengthUnit unit) => Fill(input => input.Figure.Text(unit));
 
     /// <summary>Where a figure was typed in by the person who asks.</summary>
-    public static readonly SourceNote AsGiven = new("As given", Certainty.Read);
+    public static readonly SourceNote AsGiven = new("As entered", Certainty.Read);
 
     /// <summary>Plain arithmetic or geometry that needs no source.</summary>
     public static readonly SourceNote Geometry = new("Geometry", Certainty.Derived);

@@ -72,10 +72,10 @@ internal sealed record Job(
     /// <summary>Where the usable wood of a stock begins, across.</summary>
     public long StartY(CutStock stock) => stock.Offcut || IsBoard ? 0 : Saw.SheetEdgeTrim.Ticks;
 
-    /// <summary>Usable length of a stock, in ticks; may be less than nothing.</summary>
+    /// <summary>Usable length of a stock, in ticks; may be less than zero.</summary>
     public long UsableX(CutStock stock) => stock.Length.Ticks - (StartX(stock) * (IsBoard ? 1 : 2));
 
-    /// <summary>Usable width of a stock, in ticks; may be less than nothing.</summary>
+    /// <summary>Usable width of a stock, in ticks; may be less than zero.</summary>
     public long UsableY(CutStock stock) => stock.Width.Ticks - (2 * StartY(stock));
 
     /// <summary>True when some layouts of a stock cannot be cut, or what they leave cannot be carried home.</summary>

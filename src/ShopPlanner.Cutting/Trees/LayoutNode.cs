@@ -28,7 +28,7 @@ public sealed record LayoutNode(
 )
 {
     /// <summary>Whether the store makes the cuts between the children: then they are panels, whose rough edges may lie between
-    /// them, and a side of a panel that is all waste may be less than nothing.</summary>
+    /// them, and a side of a panel that is all waste may be less than zero.</summary>
     public bool ByStore { get; init; }
 
     /// <summary>The far end along the stock's length.</summary>

@@ -43,8 +43,8 @@ internal static class DowelDrawing
         var words = FormattableString.Invariant($"{count} {(count == 1 ? "dowel" : "dowels")} {rod} × {whole} at each joint.");
         return shorter.IsPositive
             ? words
-                + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones: the hole stops 1/8 "
-                + $"in (3 mm) before its far face."
+                + $" The {scene.IntoPart.Name.ToLowerInvariant()} is too thin for longer ones. The hole stops 1/8 "
+                + $"in (3 mm) short of its far face."
             : words;
     }
 }
@@ -96,8 +96,8 @@ internal static class HingeDrawing
         );
         page.Ring(scene.FromPart, scene.From, edge + (inward * 54), scene.FromAcross.Middle);
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, back + 46);
-        return "Cup 35 mm, its centre 22.5 mm from the door's edge where 5 mm of wood are left beside it. The sheet "
-            + "that comes with the hinge wins.";
+        return "Cup 35 mm, its center 22.5 mm from the door's edge when 5 mm of wood is left beside it. The sheet "
+            + "that comes with the hinge comes first.";
     }
 
     // The edge of the door at which it hangs, and the direction into the door.
@@ -150,7 +150,7 @@ internal static class SlideDrawing
 
         page.Ring(scene.FromPart, scene.From, scene.FromAlong.Middle, middle + (High * 0.6));
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, middle + (High * 0.6));
-        return "Room for the slide at each side. Buy the slides before the boxes are cut: the sheet that comes with them wins.";
+        return "Clearance for the slide at each side. Buy the slides before you cut the boxes: their sheet comes first.";
     }
 }
 

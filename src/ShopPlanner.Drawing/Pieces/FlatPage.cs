@@ -79,7 +79,7 @@ internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
             [
                 .. plan.Wood(highlight),
                 .. plan.Marks(left + wide + Column, Margin),
-                Name(left + (wide / 2), planY, "Plan"),
+                Name(left + (wide / 2), planY, "Top"),
                 .. front.Wood(highlight),
                 .. front.Marks(left + wide + Column, frontY - high - Row),
                 .. front.Below(),

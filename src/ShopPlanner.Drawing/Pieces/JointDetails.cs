@@ -77,7 +77,7 @@ public static class JointDetails
             JointKind.Slotted => "slotted screws",
             JointKind.Hinged => "cup hinges",
             JointKind.Sliding => "slides",
-            _ => "lies on it",
+            _ => "rests on it",
         };
 
     private static string Verb(JointKind kind) =>

@@ -119,7 +119,7 @@ internal sealed class JointDrawing
         isTenon
             ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long "
                 + "(common practice)."
-        : scene.IsTongueKnown ? "Cut it to the thickness measured on your own stock, not to its name."
+        : scene.IsTongueKnown ? "Cut it to the thickness you measure on your own stock, not to its nominal size."
         : "The tongue is about a third as thick as its part (common practice).";
 
     private string Butt()

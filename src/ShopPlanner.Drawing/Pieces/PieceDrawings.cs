@@ -35,17 +35,17 @@ public static class PieceDrawings
     /// <summary>Straight from above, the front at the foot.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Plan(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Above, "Plan");
+        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Above, "Top");
 
     /// <summary>Straight from above, the front at the foot.</summary>
     /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
     public static LineDrawing Plan(Piece piece, DrawingRoom room, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Above, "Plan");
+        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Above, "Top");
 
     /// <summary>Front, right side and plan at one scale, in line with each other.</summary>
     /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
     public static LineDrawing ThreeViews(Piece piece, DrawingRoom room, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(room), highlight).Three("Front, side and plan");
+        new FlatPage(piece, PieceRoom.Of(room), highlight).Three("Front, side and top");
 
     /// <summary>Isometric, from the front, the right and above.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
@@ -60,10 +60,10 @@ public static class PieceDrawings
     /// <summary>Isometric with the parts drawn apart, each with its mark; of a piece with very many parts, each kind.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Exploded(Piece piece, double width, double height, string? highlight = null) =>
-        new SlantView(piece, PieceRoom.Of(width, height), highlight).Exploded("Parts drawn apart");
+        new SlantView(piece, PieceRoom.Of(width, height), highlight).Exploded("Exploded view");
 
     /// <summary>Isometric with the parts drawn apart, each with its mark; of a piece with very many parts, each kind.</summary>
     /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
     public static LineDrawing Exploded(Piece piece, DrawingRoom room, string? highlight = null) =>
-        new SlantView(piece, PieceRoom.Of(room), highlight).Exploded("Parts drawn apart");
+        new SlantView(piece, PieceRoom.Of(room), highlight).Exploded("Exploded view");
 }

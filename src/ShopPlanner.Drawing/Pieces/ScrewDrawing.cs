@@ -25,7 +25,7 @@ internal static class ScrewDrawing
         var (near, far) = nearIsInto ? (into, from) : (from, into);
         var (choice, refused) = ScrewChoice.Of(Working.Given("near", near), Working.Given("into", far), ScrewJoint.Face);
         if (choice is null)
-            return $"No common wood screw suits: one of {Figure(near, scene)} {refused!.Reason}.";
+            return $"No common wood screw fits: a piece of {Figure(near, scene)} {refused!.Reason}.";
         var toward = nearIsInto ? -scene.Toward : scene.Toward;
         var head = scene.Contact - (toward * PieceScale.Mm(near));
         page.Screw(
@@ -41,7 +41,7 @@ internal static class ScrewDrawing
             Figure(choice.Penetration.Value, scene)
         );
         var what = nearIsInto ? scene.IntoPart.Name : scene.FromPart.Name;
-        return $"Screw {WithUnit(choice.Length.Value, scene)}, gauge {choice.Gauge.Gauge}, through the "
+        return $"#{choice.Gauge.Gauge} × {WithUnit(choice.Length.Value, scene)} screw through the "
             + $"{what.ToLowerInvariant()}: clearance hole there, pilot hole beyond.";
     }
 
@@ -54,7 +54,7 @@ internal static class ScrewDrawing
             ScrewJoint.Pocket
         );
         if (choice is null)
-            return $"No common pocket screw suits: it {refused!.Reason}.";
+            return $"No common pocket screw fits: it {refused!.Reason}.";
         var (toward, side) = (scene.Toward, HiddenSide(scene));
         var (length, beyond) = (PieceScale.Mm(choice.Length.Value), PieceScale.Mm(choice.Penetration.Value));
         var (da, db) = (toward * Math.Cos(Slant), -side * Math.Sin(Slant));
@@ -98,7 +98,7 @@ internal static class ScrewDrawing
             Figure(Length.FromMillimetres((decimal)into), scene)
         );
         return $"The slot runs across the grain of the {scene.FromPart.Name.ToLowerInvariant()}, so that it can "
-            + $"move; a washer under the head. Wooden buttons or clips do the same (common practice).";
+            + $"move. Put a washer under the head. Wood buttons or clips do the same (common practice).";
     }
 
     // Away from whoever looks at the piece: behind a front part, below a level one, inside at the sides.

@@ -38,7 +38,7 @@ internal sealed class Canvas
         var scale = Math.Min(room.Width / wide, room.Height / high);
         var (w, h) = (Math.Max(wide * scale, 12), Math.Max(high * scale, 12));
         if (w > (wide * scale) + 0.5 || h > (high * scale) + 0.5)
-            Note("The thin side is drawn thicker than true.");
+            Note("The thin side is drawn thicker than it is.");
         return (new(room.X + ((room.Width - w) / 2), room.Y + ((room.Height - h) / 2), w, h), scale);
     }
 

@@ -30,7 +30,7 @@ internal static class FittingSketches
             canvas.Across(first + wide, area.X + (places[1] * scale), top - 16 - Canvas.Away, top - 16, gap);
         canvas.Note($"Each {inputs.Shown(member)} wide.");
         if (places.Count > MostDrawn)
-            canvas.Note($"The first {MostDrawn} of {places.Count} are drawn.");
+            canvas.Note($"The drawing shows the first {MostDrawn} of {places.Count}.");
     }
 
     /// <summary>A panel's edge in the groove of a frame, cut across.</summary>
@@ -54,7 +54,7 @@ internal static class FittingSketches
         canvas.Up(rail.Bottom, rail.Y, rail.X - Canvas.Away, rail.X, inputs.Shown(frame));
         canvas.Across(groove.X, groove.Right, rail.Bottom + Canvas.Away, rail.Bottom, $"{inputs.Shown(deep)} deep");
         canvas.Up(groove.Bottom, groove.Y, area.Right + Canvas.Away, panel.Right, inputs.Shown(wide));
-        canvas.Note("The panel stays free in the groove: room for it to move.");
+        canvas.Note("The panel floats in the groove, with room to move.");
     }
 
     /// <summary>A door or two in their opening.</summary>
@@ -89,7 +89,7 @@ internal static class FittingSketches
                 $"{(doors > 1 ? "each " : "")}{inputs.Shown(width)} wide",
                 weight: Lettering.Weight.Bold
             );
-        canvas.Note(overlay ? "Dashed: the opening behind the door." : "The gap around is drawn wider than true.");
+        canvas.Note(overlay ? "Dashed: the opening behind the door." : "The gap around it is drawn wider than it is.");
     }
 
     /// <summary>A drawer box in its opening, from the front.</summary>
@@ -109,7 +109,7 @@ internal static class FittingSketches
         canvas.Up(opening.Bottom, opening.Y, opening.X - Canvas.Away, opening.X, inputs.Shown(high));
         if (boxWide is { } shown)
             canvas.Across(drawn.X, drawn.Right, opening.Y - Canvas.Away, drawn.Y, inputs.Shown(shown));
-        canvas.Note("Hatched: the slides at both sides.");
+        canvas.Note("Hatched: the slides on both sides.");
     }
 
     // Before there is an answer: five or as many as asked for, at equal gaps.

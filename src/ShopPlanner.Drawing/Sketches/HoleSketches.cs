@@ -17,7 +17,7 @@ internal static class HoleSketches
         var places = inputs.Places.Select(place => Inches(place) * scale).ToList();
         if (places.Count == 0)
             places = [3.5 * scale, door.Height - (3.5 * scale)];
-        var edge = Inches(inputs.ResultLength("centre of the cup") ?? Length.FromInches(0.875m)) * scale;
+        var edge = Inches(inputs.ResultLength("center of the cup") ?? Length.FromInches(0.875m)) * scale;
         foreach (var place in places)
             canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
         canvas.Up(door.Bottom, door.Y, door.X - 44, door.X, inputs.Shown(high));
@@ -25,7 +25,7 @@ internal static class HoleSketches
         canvas.Up(door.Bottom, door.Bottom - places[0], door.X - Canvas.Away, door.X, "");
         foreach (var (place, length) in places.Zip(inputs.Places))
             canvas.Say(door.Right + 8, door.Bottom - place, inputs.Shown(length), Anchor.Start);
-        canvas.Note("Heights at the right are from the bottom of the door.");
+        canvas.Note("Heights on the right are from the bottom of the door.");
     }
 
     /// <summary>The side of a carcass with its two rows of holes.</summary>
@@ -83,7 +83,7 @@ internal static class HoleSketches
         var first = inputs.Places.IsEmpty ? "" : inputs.Shown(inputs.Places[0]);
         canvas.Across(edge.X, edge.X + (places[0] * scale), edge.Bottom + Canvas.Away, edge.Bottom, first);
         canvas.Up(edge.Bottom, edge.Y, edge.X - Canvas.Away, edge.X, inputs.Shown(thick));
-        canvas.Note("The edge that is drilled; centres from one end.");
+        canvas.Note("The drilled edge; centers from one end.");
     }
 
     private static List<double> Guess(double high, double first, double pitch)

@@ -32,7 +32,7 @@ internal static class ScrewSketches
         canvas.Up(far.Bottom, far.Y, area.X - Canvas.Away, far.X, inputs.Shown(into));
         if (screw is { } length)
             canvas.Up(top.Y + deep, top.Y, area.Right + Canvas.Away, area.Centre.X + 10, inputs.Shown(length));
-        canvas.Note(edge ? "Into the end or edge of the far piece." : "The near piece lies on the far one.");
+        canvas.Note(edge ? "Into the end or edge of the far piece." : "The near piece on the far one.");
     }
 
     private static void Pocket(SketchInputs inputs, Canvas canvas, Length near, Length into, Length? screw)
@@ -54,7 +54,7 @@ internal static class ScrewSketches
         canvas.Across(far.X, far.Right, far.Bottom + Canvas.Away, far.Bottom, inputs.Shown(into));
         if (screw is { } length)
             canvas.Say(head.X, board.Y - 18, $"screw {inputs.Shown(length)}", weight: Lettering.Weight.Bold);
-        canvas.Note("The screw leaves the pocket in the middle of the near piece.");
+        canvas.Note("The screw leaves the pocket at the middle of the near piece.");
     }
 
     // A shank with its head across and threads towards the point.

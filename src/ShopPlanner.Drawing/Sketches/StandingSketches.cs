@@ -28,7 +28,7 @@ internal static class StandingSketches
         canvas.Across(left, right, y + high + 70, y + high + 30, inputs.Shown(span));
         canvas.Up(y + high, y, area.X - Canvas.Away, area.X, inputs.Shown(thick));
         canvas.Say((left + right) / 2, y + high + bend + 16, inputs.Main, weight: Lettering.Weight.Bold);
-        canvas.Note("The bend is drawn far larger than true.");
+        canvas.Note("The sag is drawn far larger than it is.");
     }
 
     /// <summary>A piece from the side, with what stands open and what leans on it.</summary>
@@ -49,7 +49,7 @@ internal static class StandingSketches
             Open(inputs, canvas, body, Inches(reach) * scale, reach);
         var (x, y) = (body.Right, body.Bottom);
         canvas.Add(new Polyline(Stroke.Outline, [new(x, y), new(x - 6, y + 11), new(x + 6, y + 11)], true));
-        canvas.Note("Triangle: the edge that it tips about.");
+        canvas.Note("Triangle: the edge it tips over.");
     }
 
     private static void Open(SketchInputs inputs, Canvas canvas, Box body, double reach, Length length)

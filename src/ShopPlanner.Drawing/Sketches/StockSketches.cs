@@ -28,7 +28,7 @@ internal static partial class StockSketches
             canvas.Add(new Frame(Stroke.Hidden, Middle(outer, w * scale, t * scale)));
         canvas.Across(box.X, box.Right, outer.Bottom + Canvas.Away, box.Bottom, inputs.Shown(wide ?? Length.FromInches(2.5m)));
         canvas.Up(box.Bottom, box.Y, outer.X - Canvas.Away, box.X, inputs.Shown(thick));
-        canvas.Note(nominal.Success ? $"Dashed: the size it is called by, {words}." : "The end of the board.");
+        canvas.Note(nominal.Success ? $"Dashed: the nominal size, {words}." : "The end of the board.");
     }
 
     /// <summary>A board from its face, with its end beside it.</summary>
@@ -55,7 +55,7 @@ internal static partial class StockSketches
         }
 
         canvas.Say(wood.X, area.Y - 16, inputs.Main, Anchor.Start, Lettering.Weight.Bold);
-        canvas.Note("Coats from the wood up; films are drawn far thicker than true.");
+        canvas.Note("Coats from the wood up; films are drawn far thicker than they are.");
     }
 
     private static void Board(

@@ -28,7 +28,7 @@ internal static class WoodSketches
         var air = string.Join(", ", parts.Where(part => part.Length > 0));
         if (air.Length > 0)
             canvas.Say(left, Canvas.Area.Y, "Air: " + air, Anchor.Start);
-        canvas.Note("Water in the wood, in hundredths of its dry weight.");
+        canvas.Note("Water in the wood, in percent of its dry weight.");
     }
 
     /// <summary>The end of a panel, and how far it grows and shrinks.</summary>
@@ -46,11 +46,11 @@ internal static class WoodSketches
         canvas.Say(
             box.Right,
             box.Y - 38,
-            inputs.Main.Length > 0 ? $"{inputs.Main} in all" : "",
+            inputs.Main.Length > 0 ? $"{inputs.Main} in total" : "",
             Anchor.End,
             Lettering.Weight.Bold
         );
-        canvas.Note("Across the grain; the change is drawn far larger than true.");
+        canvas.Note("Across the grain; the change is drawn far larger than it is.");
     }
 
     /// <summary>Strips side by side in a panel, their rings turned about.</summary>
@@ -79,7 +79,7 @@ internal static class WoodSketches
         canvas.Up(box.Bottom, box.Y, box.X - Canvas.Away, box.X, inputs.Shown(wide));
         if (inputs.ResultLength("each strip") is { } one)
             canvas.Say(box.X, box.Y - 16, $"{strips} strips, each {inputs.Shown(one)}", Anchor.Start, Lettering.Weight.Bold);
-        canvas.Note("Arcs at the right: rings of the end grain, turned about.");
+        canvas.Note("Arcs on the right: end-grain rings, alternating.");
     }
 
     // An arc across the end of a strip, bulging one way or the other.

@@ -42,7 +42,7 @@ public static class WorkingSketch
         var canvas = new Canvas();
         draw(inputs, canvas);
         if (inputs.UsesExamples)
-            canvas.Note("Sizes that are not given are drawn as examples.");
+            canvas.Note("Sizes you haven't entered are drawn as examples.");
         return canvas.Finish(form.Title, inputs.Description);
     }
 

@@ -96,7 +96,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await PressAsync(page, "form[data-form='use-in-project'] [type=submit]");
         await Expect(page.GetByText("1 part added")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Status).GetByRole(AriaRole.Link).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Workings kept" }).GetByRole(AriaRole.Listitem))
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Shop math saved" }).GetByRole(AriaRole.Listitem))
             .ToHaveCountAsync(1);
     }
 

@@ -1,8 +1,11 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
@@ -48,6 +51,30 @@ public sealed class BuiltInDesignTests
         var again = DesignJson.Read(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)));
         Assert.Empty(again.Faults);
         Assert.Equal(DesignJson.Write(document), DesignJson.Write(again.Document!));
+    }
+
+    // One place says how thick a sheet and a board are: the list of materials.
+    [Theory, MemberData(nameof(Names))]
+    public void Its_materials_have_the_names_and_sizes_of_the_list(string name)
+    {
+        foreach (var role in DesignFiles.Read(name).Materials)
+        {
+            var listed = MaterialCatalogue.StoreMaterials.Single(one => one.Id == role.Id);
+            Assert.Equal(
+                (listed.Name, listed.Form, listed.Thickness, listed.Width),
+                (role.Name, role.Form, role.Thickness, role.Width)
+            );
+        }
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Built_as_said_it_has_nothing_to_fix(string name)
+    {
+        var piece = DesignEvaluator.Evaluate(DesignFiles.Read(name), new Dictionary<string, string>()).Piece!;
+        Assert.DoesNotContain(
+            PieceJudge.Of(piece, new Dictionary<string, LargestStock>()),
+            warning => warning.Severity == Severity.Fails
+        );
     }
 
     // A limit by arithmetic depends on the other values: such a dimension keeps following them.

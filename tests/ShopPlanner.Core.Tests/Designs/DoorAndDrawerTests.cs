@@ -72,7 +72,7 @@ public sealed class DoorAndDrawerTests
             Assert.Equal(leaf.Dx, (stile.Width.Value * 2) + rail.Length.Value - (groove * 2));
             Assert.Equal(leaf.Dx, (stile.Width.Value * 2) + panel.Width.Value - ((groove - clearance) * 2));
             Assert.InRange((leaf.Dz - (rail.Width.Value * 2) - panel.Length.Value + (groove * 2) - clearance).Ticks, -1, 0);
-            Assert.Equal(Part(piece, "Practice piece for groove and tongue").PracticeFor, rail.Id);
+            Assert.Equal(Part(piece, "Test piece for groove and tongue").PracticeFor, rail.Id);
         });
 
     [Theory]

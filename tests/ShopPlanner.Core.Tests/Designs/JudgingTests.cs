@@ -15,10 +15,10 @@ public sealed class JudgingTests
     [Fact]
     public void A_wide_bookcase_bends_more_than_a_narrow_one()
     {
-        Assert.DoesNotContain(Judge("bookcase", ("width", "18")), one => one.Text.Contains("bend", StringComparison.Ordinal));
+        Assert.DoesNotContain(Judge("bookcase", ("width", "18")), one => one.Text.Contains("sag", StringComparison.Ordinal));
         var wide = Judge("bookcase", ("width", "36")).First(one => one.Text.StartsWith("Shelf", StringComparison.Ordinal));
         Assert.NotEqual(Severity.Fine, wide.Severity);
-        Assert.Equal("Deflection in years", wide.Working!.Name);
+        Assert.Equal("Sag after years", wide.Working!.Name);
     }
 
     // Worked by hand with the beam formula of the Wood Handbook, Eq. 9-2: load 25 lb/ft² on 24 in × 11 in = 45.83 lb; I = 11 ×
@@ -68,19 +68,41 @@ public sealed class JudgingTests
     [Fact]
     public void A_chest_with_all_drawers_open_tips_under_a_child()
     {
-        var warnings = Judge("drawer-chest");
+        var chest = DesignFiles.Read("drawer-chest");
+        var brackets = chest.AllBays().SelectMany(bay => bay.Fills).Single(fill => fill.Kind == "anti-tip");
+        var free = DesignEvaluator.Evaluate(chest.RemoveFill(brackets.Path), new Dictionary<string, string>()).Piece!;
+        var warnings = PieceJudge.Of(free, NoStock);
         var tips = warnings.Single(one => one.Text.StartsWith("It tips", StringComparison.Ordinal));
         Assert.Equal(Severity.Fails, tips.Severity);
-        Assert.Equal("Righting over tipping", tips.Working!.Name);
+        Assert.Equal("Stability factor", tips.Working!.Name);
         Assert.Contains(warnings, one => one.Text.Contains("27 in", StringComparison.Ordinal));
         Assert.DoesNotContain(Judge("table"), one => one.Text.Contains("tips", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("drawer-chest")]
+    [InlineData("pantry-cupboard")]
+    public void A_piece_fixed_to_the_wall_still_says_that_it_tips_until_it_is(string name)
+    {
+        var warnings = Judge(name);
+        var tips = warnings.Single(one => one.Text.StartsWith("Until it is fixed to the wall", StringComparison.Ordinal));
+        Assert.Equal((Severity.Safety, "Stability factor"), (tips.Severity, tips.Working!.Name));
+        Assert.Contains(warnings, one => one.Severity == Severity.Safety && one.Text.Contains("studs", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Anti_tip_brackets_are_bought()
+    {
+        var piece = DesignEvaluator.Evaluate(DesignFiles.Read("drawer-chest"), new Dictionary<string, string>()).Piece!;
+        Assert.True(piece.IsFixedToWall);
+        Assert.Equal(2, piece.Hardware.Single(one => one.Name.StartsWith("Anti-tip", StringComparison.Ordinal)).Quantity);
     }
 
     [Fact]
     public void A_door_reaches_out_by_the_width_of_its_leaf()
     {
         var evaluation = DesignEvaluator.Evaluate(DesignFiles.Read("pantry-cupboard"), new Dictionary<string, string>());
-        var tips = PieceJudge.Of(evaluation.Piece!, NoStock).First(one => one.Working?.Name == "Righting over tipping").Working!;
+        var tips = PieceJudge.Of(evaluation.Piece!, NoStock).First(one => one.Working?.Name == "Stability factor").Working!;
         var reach = tips.Inputs.Single(one => one.Key == "reach").Working.Figure.Number(LengthUnit.Inch)!.Value;
         var stiles = evaluation
             .Piece!.Parts.Where(part => part.Name == "Door stile")
@@ -112,7 +134,7 @@ public sealed class JudgingTests
         var piece = One("Seat", "Top", 40, 5.5m, 0.75m, "pine-eastern-white", board: 5.5m);
         Assert.Empty(PieceJudge.Of(piece, NoStock));
         var longer = piece with { Parts = [piece.Parts[0] with { RoughWidth = Length.FromInches(6) }] };
-        Assert.Contains("a smaller allowance", Assert.Single(PieceJudge.Of(longer, NoStock)).Text, StringComparison.Ordinal);
+        Assert.Contains("Use a smaller allowance", Assert.Single(PieceJudge.Of(longer, NoStock)).Text, StringComparison.Ordinal);
     }
 
     [Theory]

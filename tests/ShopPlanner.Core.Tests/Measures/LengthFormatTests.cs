@@ -53,7 +53,7 @@ public sealed class LengthFormatTests
     [InlineData(34.5, "34 ½″")]
     [InlineData(0.75, "¾″")]
     [InlineData(11.9375, "11 ¹⁵⁄₁₆″")]
-    [InlineData(0.1, "³⁄₃₂″ +")]
+    [InlineData(0.1, "just over ³⁄₃₂″")]
     public void Set_for_reading(double inches, string text) =>
         Assert.Equal(text, LengthFormat.WithUnit(Length.FromInches((decimal)inches), LengthUnit.Inch, inches == 0.1 ? 32 : 64));
 
@@ -71,8 +71,8 @@ public sealed class LengthFormatTests
 
     [Theory]
     [InlineData(876.3, "876.3 mm")]
-    [InlineData(876.34, "876.3 mm +")]
-    [InlineData(876.35, "876.4 mm −")]
+    [InlineData(876.34, "just over 876.3 mm")]
+    [InlineData(876.35, "just under 876.4 mm")]
     [InlineData(600, "600 mm")]
     public void Millimetres_have_at_most_one_decimal(double millimetres, string text) =>
         Assert.Equal(text, LengthFormat.WithUnit(Length.FromMillimetres((decimal)millimetres), LengthUnit.Millimetre));

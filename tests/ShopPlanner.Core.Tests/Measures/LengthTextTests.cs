@@ -58,9 +58,9 @@ public sealed class LengthTextTests
     [InlineData("   ", "is empty")]
     [InlineData("12 1/0", "a fraction is divided by zero")]
     [InlineData("1/0", "a fraction is divided by zero")]
-    [InlineData("-5", "is less than nothing")]
-    [InlineData("−5", "is less than nothing")]
-    [InlineData("-0", "is less than nothing")]
+    [InlineData("-5", "is less than zero")]
+    [InlineData("−5", "is less than zero")]
+    [InlineData("-0", "is less than zero")]
     [InlineData("NaN", "is not a length")]
     [InlineData("Infinity", "is not a length")]
     [InlineData("1e400", "is not a length")]
@@ -74,8 +74,8 @@ public sealed class LengthTextTests
     [InlineData("8 ft 6 mm", "is not a length")]
     [InlineData("12 apples", "is not a length")]
     [InlineData("1.2.3", "is not a length")]
-    [InlineData("100001 mm", "is more than 100 m")]
-    [InlineData("999999999999", "is more than 100 m")]
+    [InlineData("100001 mm", "is more than 3,937 in (328 ft)")]
+    [InlineData("999999999999", "is more than 3,937 in (328 ft)")]
     public void Refused_with_the_reason(string? text, string reason)
     {
         var parsed = LengthText.Parse(text, LengthUnit.Inch);
@@ -83,6 +83,13 @@ public sealed class LengthTextTests
         Assert.Contains(reason, parsed.Fault.Message, StringComparison.Ordinal);
         Assert.Throws<InvalidOperationException>(() => parsed.Value);
     }
+
+    [Fact]
+    public void The_greatest_length_is_told_in_the_unit_that_is_typed() =>
+        Assert.Equal(
+            "is more than 100 m: no stock is that long",
+            LengthText.Parse("100001", LengthUnit.Millimetre).Fault!.Message
+        );
 
     [Fact]
     public void Four_hundred_digits_are_refused_and_shown_short()

@@ -30,7 +30,7 @@ public sealed class MoneyTests
     [InlineData("$", "is empty")]
     [InlineData("6,48", "has a comma")]
     [InlineData("1.500,25", "has a comma")]
-    [InlineData("-1", "is less than nothing")]
+    [InlineData("-1", "is less than zero")]
     [InlineData("NaN", "is not a price")]
     [InlineData("1e400", "is not a price")]
     [InlineData("٣", "is not a price")]

@@ -89,7 +89,7 @@ public sealed class HardwareTests
     [
         InlineData("movement", "to", "width=10", "to=90"),
         InlineData("sag", "load", "span=36", "load=many"),
-        InlineData("sag", "load", "span=36", "load=0"),
+        InlineData("sag", "load", "span=36", "load=0 lb"),
         InlineData("stability", "weight", "depth=12", "height=60", "weight=heavy")
     ]
     [
@@ -112,9 +112,7 @@ public sealed class HardwareTests
     public void Cup_centres_a_hardware_makers_sheet(string edge, double centre) =>
         Assert.Equal(
             (decimal)centre,
-            Asked
-                .Length("hinges", "Centre of the cup from the door's edge", "height=30", "width=15", $"edge={edge} mm")
-                .ToMillimetres(),
+            Asked.Length("hinges", "Cup center from the door's edge", "height=30", "width=15", $"edge={edge} mm").ToMillimetres(),
             3
         );
 
@@ -181,7 +179,7 @@ public sealed class HardwareTests
 
     [Fact]
     public void A_hundred_and_fifty_square_feet_twice_at_400_take_three_quarters_of_a_gallon_and_a_tenth_more() =>
-        Assert.Equal(0.825, Asked.Number("coats", "Volume with loss", "area=150", "coats=2", "coverage=400"), 6);
+        Assert.Equal(0.825, Asked.Number("coats", "Finish with waste", "area=150", "coats=2", "coverage=400"), 6);
 
     [Theory, InlineData(1, 0.02454), InlineData(400, 9.82)]
     public void Coverage_in_square_metres_for_a_litre(double customary, double metric) =>
@@ -190,7 +188,7 @@ public sealed class HardwareTests
     [Fact]
     public void A_deeper_or_heavier_piece_stands_better_and_an_open_drawer_worse()
     {
-        double Factor(params string[] more) => Asked.Number("stability", "Righting over tipping", ["height=60", .. more]);
+        double Factor(params string[] more) => Asked.Number("stability", "Stability factor", ["height=60", .. more]);
         var plain = Factor("depth=16", "weight=120 lb");
         Assert.True(Factor("depth=16", "weight=160 lb") > plain);
         Assert.True(Factor("depth=16", "weight=120 lb", "reach=8") > plain);
@@ -203,7 +201,7 @@ public sealed class HardwareTests
         Assert.Equal(
             Asked.Number(
                 "stability",
-                "Righting over tipping",
+                "Stability factor",
                 "height=40",
                 "depth=14",
                 "weight=100 lb",
@@ -212,7 +210,7 @@ public sealed class HardwareTests
             ),
             Asked.Number(
                 "stability",
-                "Righting over tipping",
+                "Stability factor",
                 "height=40",
                 "depth=14",
                 "weight=200 lb",

@@ -136,10 +136,10 @@ public sealed class JoineryGrooveTests
     [Theory]
     [InlineData("stock=3/4 groove=1/4 cutter=1/8", "only just meet")]
     [InlineData("stock=3/4 groove=1/2", "split easily")]
-    [InlineData("stock=3/4 groove=1/4 panel=1/2 cutter=1/8", "does not go in")]
-    [InlineData("stock=3/4 groove=1/4 panel=1/4", "hardly any room")]
-    [InlineData("stock=2 groove=1 1/8 cutter=1/8", "settings are many")]
-    [InlineData("stock=3/4 groove=1/4 depth=1 1/4", "several heights")]
+    [InlineData("stock=3/4 groove=1/4 panel=1/2 cutter=1/8", "doesn't go in")]
+    [InlineData("stock=3/4 groove=1/4 panel=1/4", "tight in the groove")]
+    [InlineData("stock=2 groove=1 1/8 cutter=1/8", "settings is a lot")]
+    [InlineData("stock=3/4 groove=1/4 depth=1 1/4", "several passes")]
     public void What_is_to_be_watched_is_said(string keys, string words)
     {
         var given = keys.Replace("1 1/", "1-1/", StringComparison.Ordinal).Split(' ');

@@ -71,9 +71,19 @@ public sealed class ShelfTests
     public void A_ponderosa_pine_shelf_of_36_in_under_75_pounds_beam_formula(string support, double inches) =>
         Assert.Equal(inches, Pine("span=36", "load=75 lb", "support=" + support), 0.00013);
 
+    [Theory]
+    [InlineData(LengthUnit.Inch, "25 lb/ft (each foot of shelf) or 25 lb (the whole shelf)")]
+    [InlineData(LengthUnit.Millimetre, "25 kg/m (each meter of shelf) or 25 kg (the whole shelf)")]
+    public void A_load_without_a_unit_is_asked_about(LengthUnit unit, string both)
+    {
+        var fault = Assert.Single(Asked.Run(unit, "sag", "span=36 in", "load=25").Faults);
+        Assert.Equal(("load", "25"), (fault.Field, fault.Value));
+        Assert.Contains(both, fault.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_same_shelf_of_plywood_at_1_1_million_psi_bends_0_1047_in() =>
-        Assert.Equal(0.1047, Asked.Number("sag", "Deflection at first", "modulus=1.1", "span=36", "load=75 lb"), 0.00006);
+        Assert.Equal(0.1047, Asked.Number("sag", "Sag at first", "modulus=1.1", "span=36", "load=75 lb"), 0.00006);
 
     [Fact]
     public void Half_the_span_bends_an_eighth_under_the_same_load_and_a_sixteenth_under_the_same_load_for_each_foot_Record()
@@ -100,7 +110,7 @@ public sealed class ShelfTests
     [Fact]
     public void The_longest_span_passes_and_a_longer_one_does_not()
     {
-        var longest = (double)Asked.Length("sag", "Longest span that passes", "span=36", "load=25 lb/ft").ToInches();
+        var longest = (double)Asked.Length("sag", "Longest span within the limit", "span=36", "load=25 lb/ft").ToInches();
         Assert.NotEqual(Severity.Fails, Judged(longest - 0.25));
         Assert.Equal(Severity.Fails, Judged(longest + 0.25));
     }
@@ -112,5 +122,5 @@ public sealed class ShelfTests
             .Severity;
 
     private static double Pine(params string[] given) =>
-        Asked.Number("sag", "Deflection at first", ["species=pine-ponderosa", .. given]);
+        Asked.Number("sag", "Sag at first", ["species=pine-ponderosa", .. given]);
 }

@@ -81,14 +81,14 @@ public sealed class LimitMembersTests
     }
 
     [Theory]
-    [InlineData("\"widestRip\": 24", "\"widestRip\": 0", "saw.widestRip", "must be more than nothing")]
+    [InlineData("\"widestRip\": 24", "\"widestRip\": 0", "saw.widestRip", "must be more than zero")]
     [InlineData("\"12 1/4\"", "true", "saw.longestCrosscut", "is not a length")]
     [InlineData("\"cuts\": 2", "\"cuts\": 0", "store.cuts", "is too few")]
     [InlineData("\"cuts\": 2", "\"cuts\": 101", "store.cuts", "is too many")]
     [InlineData("\"cuts\": 2, ", "", "store.cuts", "is missing")]
-    [InlineData("\"tolerance\": \"1/8\"", "\"tolerance\": -1", "store.tolerance", "is less than nothing")]
+    [InlineData("\"tolerance\": \"1/8\"", "\"tolerance\": -1", "store.tolerance", "is less than zero")]
     [InlineData("\"longest\": \"5 ft\", ", "", "carry.longest", "is missing")]
-    [InlineData("\"widest\": 30", "\"widest\": 0", "carry.widest", "must be more than nothing")]
+    [InlineData("\"widest\": 30", "\"widest\": 0", "carry.widest", "must be more than zero")]
     [InlineData("\"widest\": 30", "\"widest\": 61", "carry.widest", "is more than carry.longest, 60 in")]
     [InlineData("{ \"cuts\": 2, \"tolerance\": \"1/8\" }", "2", "store", "is not an object")]
     [InlineData("\"26 1/2\"", "\"27 1/64\"", "parts[1].finishedLength", "is more than its length, 27 in")]

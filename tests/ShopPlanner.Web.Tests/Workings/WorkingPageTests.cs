@@ -49,7 +49,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public void The_result_changes_with_each_keystroke()
     {
         var page = Open("board-feet");
-        Assert.Equal("Still wanted: Thickness as sold, Width, Length.", page.Find(".working-result .other").TextContent);
+        Assert.Equal("Needs: Thickness as sold, Width, Length.", page.Find(".working-result .other").TextContent);
         Assert.Empty(page.FindAll("[aria-invalid]"));
         Named(page, "Thickness as sold").Typed("1");
         Named(page, "Width").Typed("6");
@@ -83,7 +83,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     {
         var page = Open("spacing?span=820&member=60&count=5&unit=mm");
         Assert.Equal("820", Named(page, "Clear span").GetAttribute("data-shown"));
-        Assert.StartsWith("86.7", Result(page), StringComparison.Ordinal);
+        Assert.Equal("just under 86.7 mm", Result(page));
         Services.GetRequiredService<NavigationManager>().NavigateTo("/workings/spacing?span=10&member=1&count=1&unit=in");
         page.WaitForAssertion(() => Assert.Equal("4 ½″", Result(page)));
     }
@@ -95,7 +95,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         Named(page, "Width").Typed("12 1/0");
         Assert.Equal("true", Named(page, "Width").GetAttribute("aria-invalid"));
         Assert.Contains("stale", page.Find(".figure-large").ClassList);
-        Assert.Empty(page.FindAll("section[aria-label='Use in a project']"));
+        Assert.Empty(page.FindAll("section[aria-label='Save to a project']"));
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         var page = Open("board-feet?thickness=1/2&width=6&length=96");
         Assert.Equal("4 bd ft", Result(page));
         var real = page.FindAll("input[type=radio]")
-            .Single(radio => radio.ParentElement!.TextContent.Trim() == "by its real thickness");
+            .Single(radio => radio.ParentElement!.TextContent.Trim() == "counts as its real thickness");
         real.Typed(real.GetAttribute("value")!);
         Assert.Equal("2 bd ft", Result(page));
     }
@@ -113,7 +113,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public void Inputs_open_down_to_what_was_given_and_verdicts_have_a_word()
     {
         var page = Open("stability?depth=12&height=30&weight=40");
-        Assert.Contains(page.FindAll(".verdict b"), word => word.TextContent is "Will not do.");
+        Assert.Contains(page.FindAll(".verdict b"), word => word.TextContent is "Fix this.");
         Assert.NotEmpty(page.FindAll(".inputs li"));
         Assert.Contains("as quoted", page.Find(".source").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll(".notice.warn li"));
@@ -131,18 +131,20 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
                 }
             )
         );
-        Assert.Equal("Outside the range. The table ends at 2 kg.", how.Find(".outside").TextContent.Trim());
+        Assert.Equal("Outside its range. The table ends at 2 kg.", how.Find(".outside").TextContent.Trim());
     }
 
     [Theory]
-    [InlineData(Certainty.FromMemory, "from memory")]
-    [InlineData(Certainty.CommonPractice, "common practice")]
-    public void A_remembered_or_customary_figure_says_so(Certainty certainty, string words)
+    [InlineData(Certainty.FromMemory, "Unverified: check before you rely on it", "from memory")]
+    [InlineData(Certainty.CommonPractice, "Common practice", "common practice")]
+    public void A_remembered_or_customary_figure_says_so(Certainty certainty, string first, string note)
     {
         var how = Render<WorkingHow>(parameters =>
             parameters.Add(one => one.Result, Working.Looked("Factor", 3, QuantityKind.Bare, 0, new("A handbook", certainty)))
         );
-        Assert.Contains(words, how.Find(".source").TextContent, StringComparison.Ordinal);
+        Assert.Equal(first, how.Find(".source summary").TextContent);
+        Assert.Contains("A handbook", how.Find(".source details").TextContent, StringComparison.Ordinal);
+        Assert.Contains(note, how.Find(".source details").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -152,10 +154,10 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
             await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel)
         ).Value!;
         var page = Open("spacing?span=32.5&member=2.5&count=5&unit=in");
-        await Named(page, "Use in project").PressAsync();
+        await Named(page, "Save to project").PressAsync();
         page.WaitForAssertion(() =>
             Assert.Contains(
-                "Kept with Hall bench. 1 part added",
+                "Saved to Hall bench. 1 part added",
                 page.Markup.Replace($"<a href=\"{Links.Parts(project.Id)}\">", "", StringComparison.Ordinal)
                     .Replace("</a>", "", StringComparison.Ordinal),
                 StringComparison.Ordinal

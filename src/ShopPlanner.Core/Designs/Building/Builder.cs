@@ -31,6 +31,9 @@ internal sealed class Builder
 
     public List<string> Steps { get; } = [];
 
+    /// <summary>Whether something in it fixes it to the wall.</summary>
+    public bool IsFixedToWall { get; set; }
+
     /// <summary>Place in the document of what is being built.</summary>
     public string Path { get; set; } = "";
 

@@ -19,18 +19,18 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
         foreach (var (a, b) in Clashes().Take(MostClashes))
             builder.Warn(
                 Severity.Fails,
-                $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place: change one of their sizes.",
+                $"{a.Name} and {b.Name.ToLowerInvariant()} would be in the same place. Change one of their sizes.",
                 a
             );
         foreach (var draft in Each(one => one.Material is { Form: MaterialForm.Board } board && Width(one) > board.Width))
             builder.Warn(
                 Severity.Fails,
-                $"{draft.Name} is {Text(Width(draft))} wide, but its board {Text(draft.Material.Width!.Value)}: "
-                    + "take a wider board, or glue strips up.",
+                $"{draft.Name} is {Text(Width(draft))} wide, but its board is {Text(draft.Material.Width!.Value)}. "
+                    + "Use a wider board, or glue up strips.",
                 draft
             );
         foreach (var draft in Each(one => one.Box.Around(outside) != outside))
-            builder.Warn(Severity.Watch, $"{draft.Name} stands out beyond the outside size.", draft);
+            builder.Warn(Severity.Watch, $"{draft.Name} sticks out past the outside size.", draft);
     }
 
     // Two members in one place without a joint that lets one into the other: the design asks for what cannot be built.

@@ -26,7 +26,7 @@ internal static class FreeParts
                 Fault.Of(
                     part.Path + ".flat",
                     part.Flat.ToString(),
-                    "is the direction of its length too: its thickness lies another way"
+                    "is the direction of its length too: its thickness must run another way"
                 )
             );
             return;
@@ -38,7 +38,8 @@ internal static class FreeParts
                 Fault.Of(
                     part.Path + ".material",
                     part.Role,
-                    "is not a role of this design: it has " + string.Join(", ", document.Materials.Select(one => one.Role))
+                    "isn't a material role in this design: it has "
+                        + string.Join(", ", document.Materials.Select(one => one.Role))
                 )
             );
             return;
@@ -59,7 +60,7 @@ internal static class FreeParts
         if (width is null)
         {
             if (part.Width is null)
-                faults.Add(Fault.Of(part.Path + ".width", "", "is not given, and a sheet has no width of its own"));
+                faults.Add(Fault.Of(part.Path + ".width", "", "is missing, and a sheet has no width of its own"));
             return;
         }
 

@@ -34,8 +34,7 @@ internal sealed class NodeReader
             Fail(
                 name,
                 value,
-                $"is given to a member that {kind.Name} does not take: it takes "
-                    + $"{string.Join(", ", kind.Members.Select(one => one.Name))}"
+                $"isn't a setting of {kind.Name}: it takes " + $"{string.Join(", ", kind.Members.Select(one => one.Name))}"
             );
     }
 
@@ -53,7 +52,7 @@ internal sealed class NodeReader
             return Broken(none);
         if (length.Value >= Measures.Length.Zero)
             return length;
-        Fail(name, text, $"comes to {LengthFormat.Plain(length.Value, Unit).Text}, less than nothing: there is no room for it");
+        Fail(name, text, $"comes to {LengthFormat.Plain(length.Value, Unit).Text}, less than zero: there is no room for it");
         return none;
     }
 
@@ -71,7 +70,7 @@ internal sealed class NodeReader
         if (text is not null && member.Choices.Contains(text))
             return text;
         if (text is not null)
-            Fail(name, text, "is not known here: one of " + string.Join(", ", member.Choices));
+            Fail(name, text, "isn't a choice here: pick one of " + string.Join(", ", member.Choices));
         return Broken(member.Choices[0]);
     }
 
@@ -81,7 +80,7 @@ internal sealed class NodeReader
         if (MaybeRole(name) is { } material)
             return material;
         if (Text(name).Text is "")
-            Fail(name, "", "is empty: a role is wanted, one of " + Roles);
+            Fail(name, "", "is empty: pick a material role, one of " + Roles);
         return Broken(NoMaterial);
     }
 
@@ -93,7 +92,7 @@ internal sealed class NodeReader
             return null;
         if (materials.FirstOrDefault(one => one.Role == text) is { } material)
             return material;
-        Fail(name, text, "is not a role of this design: it has " + Roles);
+        Fail(name, text, "isn't a material role in this design: it has " + Roles);
         return null;
     }
 
@@ -113,7 +112,7 @@ internal sealed class NodeReader
         var member = kind.Members.First(one => one.Name == name);
         var text = node.Members.GetValueOrDefault(name) ?? member.Default;
         if (text is null)
-            Fail(name, "", "is not given");
+            Fail(name, "", "is missing");
         return (member, text);
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Expressions;
 using ShopPlanner.Core.Measures;
@@ -28,17 +29,13 @@ internal sealed class Scope
         dimensions = document.Dimensions.ToDictionary(one => one.Name);
         foreach (var (name, value) in changed.Where(pair => !dimensions.ContainsKey(pair.Key)))
             faults.Add(
-                Fault.Of(
-                    name,
-                    value,
-                    "is set for a dimension that the design does not have: it has " + string.Join(", ", dimensions.Keys)
-                )
+                Fault.Of(name, value, "is set for a size this design doesn't have: it has " + string.Join(", ", dimensions.Keys))
             );
     }
 
     public LengthUnit Unit => unit;
 
-    private const string Beyond = "comes to a size beyond all furniture: 100 m at most";
+    private string Beyond => "comes to a size beyond any furniture: at most " + LengthText.LongestIn(unit);
 
     /// <summary>The value of a name; null after a fault.</summary>
     public Working? Find(string name, string askedAt)
@@ -48,15 +45,11 @@ internal sealed class Scope
         if (failed.Contains(name))
             return null;
         if (!dimensions.TryGetValue(name, out var dimension))
-            return Fail(askedAt, name, "is not a name of this design: it has " + string.Join(", ", Names));
+            return Fail(askedAt, name, "isn't a name in this design: it has " + string.Join(", ", Names));
         if (underWay.Contains(name))
             return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
         if (underWay.Count == MostSteps)
-            return Fail(
-                askedAt,
-                name,
-                $"is reached by more than {MostSteps} names that follow one another: write it with fewer steps"
-            );
+            return Fail(askedAt, name, $"goes through more than {MostSteps} names in a row: use fewer steps");
         underWay.Add(name);
         var found = Value(dimension);
         underWay.RemoveAt(underWay.Count - 1);
@@ -83,7 +76,7 @@ internal sealed class Scope
             return null;
         return result is { Amount.IsLength: false, Inputs.Length: 0 } ? Fail<Length>(path, text, plain.Fault.Message)
             : !result.Amount.IsLength
-                ? Fail<Length>(path, text, "is a bare number: a length is wanted, so write the unit, as in 3/4 in or 18 mm")
+                ? Fail<Length>(path, text, "is a bare number where a length is needed: add the unit, as in 3/4 in or 18 mm")
             : Math.Abs(result.Amount.Value) > LengthText.Longest.Ticks ? Fail<Length>(path, text, Beyond)
             : Working.Of(name, result.Amount.ToLength(), result.Template, Working.Geometry, result.Inputs);
     }
@@ -148,29 +141,41 @@ internal sealed class Scope
         {
             if (Count(text, path) is not { } count)
                 return null;
-            return Within(dimension, count, text, path, (limit, at) => Count(limit, at))
+            return Within(dimension, count, (text, path), (limit, at) => Count(limit, at), Words)
                 ? Working.Looked(dimension.Label, count, new QuantityFigure(count, QuantityKind.Bare, 0), Working.AsGiven)
                 : null;
         }
 
         return
             Length(dimension.Label, text, path) is { } length
-            && Within(dimension, length.Value, text, path, (limit, at) => Length("limit", limit, at)?.Value)
+            && Within(dimension, length.Value, (text, path), (limit, at) => Length("limit", limit, at)?.Value, Words)
             ? length
             : null;
     }
 
-    private bool Within<T>(DesignDimension dimension, T value, string text, string path, Func<string, string, T?> read)
+    // A limit by arithmetic is told as what it comes to.
+    private bool Within<T>(
+        DesignDimension dimension,
+        T value,
+        (string Text, string Path) typed,
+        Func<string, string, T?> read,
+        Func<T, string> say
+    )
         where T : struct, IComparable<T>
     {
+        var label = dimension.Label.ToLowerInvariant();
         if (dimension.Least is { } least && read(least, Limit(dimension, "least")) is { } low && value.CompareTo(low) < 0)
-            faults.Add(Fault.Of(path, text, "is too small for " + dimension.Label.ToLowerInvariant() + ": at least " + least));
+            faults.Add(Fault.Of(typed.Path, typed.Text, $"is too small for {label}: at least {say(low)}"));
         else if (dimension.Most is { } most && read(most, Limit(dimension, "most")) is { } high && value.CompareTo(high) > 0)
-            faults.Add(Fault.Of(path, text, "is too large for " + dimension.Label.ToLowerInvariant() + ": at most " + most));
+            faults.Add(Fault.Of(typed.Path, typed.Text, $"is too large for {label}: at most {say(high)}"));
         else
             return true;
         return false;
     }
+
+    private string Words(Length length) => LengthFormat.WithUnit(length, unit);
+
+    private static string Words(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     private static string Limit(DesignDimension dimension, string which) => $"dimensions.{dimension.Name}.{which}";
 

@@ -40,9 +40,9 @@ public static class DesignJson
         var faults = new List<Fault>();
         var node = new JsonNode(root, "", faults);
         if (node["format"].Required() is var format && faults.Count == 0 && format != Format)
-            node["format"].Fail($"is not a design: {Format} is wanted");
+            node["format"].Fail($"isn't a design: the format must be {Format}");
         if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
-            node["version"].Fail($"is not a version that this program reads: {Version} at most");
+            node["version"].Fail($"is a newer version than this program reads: at most {Version}");
         if (faults.Count > 0)
             return new(null, FaultList.Cap(faults));
         var read = new DesignReader(node, faults).Read();

@@ -61,7 +61,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
     private ImmutableArray<T> Once<T>(ImmutableArray<T> items, Func<T, string> name, string path)
     {
         foreach (var twice in items.GroupBy(name).Where(group => group.Count() > 1))
-            faults.Add(Fault.Of(path, twice.Key, "is named twice: each name once"));
+            faults.Add(Fault.Of(path, twice.Key, "is named twice: use each name once"));
         return items;
     }
 
@@ -70,7 +70,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         node.Only("name", "label", "kind", "value", "least", "most");
         var name = node["name"].Required();
         if (name.Length > 0 && !IsName(name))
-            node["name"].Fail("is not a name: lower-case letters, digits and underscores, a letter first");
+            node["name"].Fail("isn't a name: use lowercase letters, digits and underscores, a letter first");
         return new(
             name,
             node["label"].Text() ?? name,
@@ -90,9 +90,9 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         var form = node["form"].OneOf(Forms, MaterialForm.Sheet);
         var width = Size(node["width"]);
         if (form == MaterialForm.Board && width is null && !node["width"].Present)
-            node["width"].Fail("is not given: a board has a width");
+            node["width"].Fail("is missing: a board needs a width");
         if (form == MaterialForm.Sheet && node["width"].Present)
-            node["width"].Fail("is given to a sheet: only a board has a width of its own");
+            node["width"].Fail("belongs to a board: a sheet has no width of its own");
         return new(
             node["role"].Required(),
             node["material"].Text(),
@@ -136,9 +136,9 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         if (sizes.IsEmpty && !bays.IsEmpty)
             sizes = [.. bays.Select(_ => "*")];
         if (sizes.Length != bays.Length)
-            node["sizes"].Fail($"has {sizes.Length} sizes for {bays.Length} bays: one for each");
+            node["sizes"].Fail($"has {sizes.Length} sizes for {bays.Length} bays: give one for each");
         if (node["split"].Present == bays.IsEmpty)
-            node["split"].Fail("goes with bays: a split wants two or more bays, and bays want a split");
+            node["split"].Fail("goes with bays: a split needs two or more bays, and bays need a split");
         return new(
             [.. node["fills"].Items().Select(Node)],
             node["split"].Present ? Node(node["split"]) : null,
@@ -153,7 +153,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         node.Only("name", "material", "length", "width", "along", "flat", "at");
         ImmutableArray<ImmutableArray<string>> at = [.. node["at"].Items().Select(Corner)];
         if (at.IsEmpty)
-            node["at"].Fail("is not given: a list of corners, each [x, y, z]");
+            node["at"].Fail("is missing: give a list of corners, each [x, y, z]");
         return new(
             node["name"].Required(),
             node["material"].Required(),
@@ -171,7 +171,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         ImmutableArray<string> corner = [.. node.Items().Select(one => one.Required())];
         if (corner.Length == 3)
             return corner;
-        node.Fail("is not a corner: [x, y, z]");
+        node.Fail("isn't a corner: write [x, y, z]");
         return ["0", "0", "0"];
     }
 

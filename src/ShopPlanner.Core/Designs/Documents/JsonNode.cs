@@ -28,7 +28,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
                 ),
                 JsonValueKind.String => element.Value.GetString(),
                 JsonValueKind.Number => element.Value.GetRawText(),
-                _ => Fail("is not a text or a number"),
+                _ => Fail("isn't a text or a number"),
             };
 
     /// <summary>A text that must be there.</summary>
@@ -37,7 +37,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
         if (Text() is { Length: > 0 } text)
             return text;
         if (!Present || element!.Value.ValueKind == JsonValueKind.String)
-            Fail("is not given");
+            Fail("is missing");
         return "";
     }
 
@@ -47,7 +47,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
         if (!Present)
             return [];
         if (element!.Value.ValueKind != JsonValueKind.Array)
-            return None("is not a list […]");
+            return None("isn't a list […]");
         return element.Value.GetArrayLength() > MostEntries
             ? None($"has more than {MostEntries} entries")
             : element
@@ -65,12 +65,12 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
             return [];
         if (!IsObject)
         {
-            Fail("is not an object {…}");
+            Fail("isn't an object {…}");
             return [];
         }
 
         foreach (var twice in element!.Value.EnumerateObject().GroupBy(one => one.Name).Where(group => group.Count() > 1))
-            faults.Add(Fault.Of(Under(twice.Key), twice.Key, "stands twice"));
+            faults.Add(Fault.Of(Under(twice.Key), twice.Key, "appears twice"));
         return [.. element.Value.EnumerateObject().Select(one => (one.Name, new JsonNode(one.Value, Under(one.Name), faults)))];
     }
 
@@ -79,9 +79,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
     {
         foreach (var (name, value) in Members())
             if (!names.Contains(name))
-                faults.Add(
-                    Fault.Of(value.Path, name, "is not a member that is known here: it has " + string.Join(", ", names.ToArray()))
-                );
+                faults.Add(Fault.Of(value.Path, name, "isn't a member here: it has " + string.Join(", ", names.ToArray())));
     }
 
     /// <summary>One of some words.</summary>
@@ -92,7 +90,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
             return otherwise;
         if (Text() is { } text && words.TryGetValue(text, out var value))
             return value;
-        Fail("is not known: one of " + string.Join(", ", words.Keys));
+        Fail("isn't a choice: pick one of " + string.Join(", ", words.Keys));
         return otherwise;
     }
 

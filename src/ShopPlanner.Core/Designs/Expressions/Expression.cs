@@ -57,7 +57,7 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
             '+' => Same(a, b, "added") with { Value = a.Value + b.Value },
             '−' => Same(a, b, "subtracted") with { Value = a.Value - b.Value },
             '×' when a.IsLength && b.IsLength => throw new ExpressionException(
-                "multiplies a length by a length, which gives no length"
+                "multiplies a length by a length, which is no longer a length"
             ),
             '×' => new(a.Value * b.Value, a.IsLength || b.IsLength),
             _ => Divide(a, b),
@@ -67,9 +67,9 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
     private static Amount Divide(Amount a, Amount b)
     {
         if (b.Value == 0)
-            throw new ExpressionException("is divided by nothing");
+            throw new ExpressionException("is divided by zero");
         if (b.IsLength && !a.IsLength)
-            throw new ExpressionException("divides a bare number by a length, which gives no length");
+            throw new ExpressionException("divides a bare number by a length, which is not a length");
         return new(a.Value / b.Value, a.IsLength && !b.IsLength);
     }
 
@@ -77,7 +77,7 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
         a.IsLength == b.IsLength
             ? a
             : throw new ExpressionException(
-                $"cannot be worked out, for a length and a bare number are {what}: write the unit, as in 3/4 in or 18 mm"
+                $"can't be worked out: a length and a bare number are {what}. Add the unit, as in 3/4 in or 18 mm"
             );
 
     private static string Wrap(Expression inner) => inner is Binary { Sign: '+' or '−' } ? $"({inner.Template})" : inner.Template;
@@ -107,7 +107,7 @@ internal sealed record Call(string Function, Expression First, Expression Second
     }
 
     private static decimal Step(Amount step) =>
-        step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than nothing");
+        step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than zero");
 }
 
 /// <summary>What an expression says cannot be worked out; the message reads on from the expression.</summary>

@@ -114,7 +114,7 @@ internal sealed partial class ExpressionParser
     private void Expect(string wanted)
     {
         if (Take(wanted) is null)
-            throw new ExpressionException($"lacks a '{wanted}'");
+            throw new ExpressionException($"is missing a '{wanted}'");
     }
 
     // A number with a unit is one token, its fraction included, so that 3/4 in is a length and 3/4 a division.

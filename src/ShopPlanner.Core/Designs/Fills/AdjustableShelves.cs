@@ -15,11 +15,11 @@ internal sealed class AdjustableShelves : IFill
         new(
             "adjustable-shelves",
             "Adjustable shelves",
-            "Loose shelves on pins, in rows of holes in both sides.",
+            "Loose shelves on pins, with rows of holes in both sides.",
             [
                 new("material", "Material", MemberType.Role, null),
                 new("count", "Shelves", MemberType.Count, "2"),
-                new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
+                new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "1/4 in"),
             ]
         );
@@ -47,7 +47,7 @@ internal sealed class AdjustableShelves : IFill
         }
 
         builder.Buy("Shelf pin", PinsPerShelf * count);
-        builder.Steps.Add("Drill the rows of pin holes in both sides with one template before the case goes together.");
+        builder.Steps.Add("Drill the pin holes in both sides with one template before you assemble the case.");
         return bay;
     }
 }

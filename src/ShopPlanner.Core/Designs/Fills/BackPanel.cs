@@ -12,7 +12,7 @@ internal sealed class BackPanel : IFill
         new(
             "back",
             "Back",
-            "A panel at the back of this bay, between the parts that bound it.",
+            "A panel at the back of this bay, between the parts around it.",
             [new("material", "Material", MemberType.Role, null)]
         );
 

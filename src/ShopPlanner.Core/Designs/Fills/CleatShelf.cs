@@ -12,12 +12,12 @@ internal sealed class CleatShelf : IFill
         new(
             "cleat-shelf",
             "Drop-in shelf on cleats",
-            "A shelf that lies on cleats at both ends and can be lifted out.",
+            "A shelf that rests on cleats at both ends and lifts out.",
             [
                 new("material", "Shelf", MemberType.Role, null),
                 new("cleat", "Cleats", MemberType.Role, null),
                 new("height", "Clear height below the cleats", MemberType.Length, "0 in"),
-                new("clearance", "Room at both ends together", MemberType.Length, "1/8 in"),
+                new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
             ]
         );

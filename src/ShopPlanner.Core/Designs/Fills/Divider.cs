@@ -14,11 +14,11 @@ internal sealed class Divider : ISplit
         new(
             "divider",
             "Divider",
-            "Upright parts that split a bay into bays side by side.",
+            "Upright parts that split a bay side by side.",
             [
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
-                new("let_in", "Let into top and bottom", MemberType.Length, "0 in"),
+                new("let_in", "Dado depth, top and bottom", MemberType.Length, "0 in"),
             ]
         );
 

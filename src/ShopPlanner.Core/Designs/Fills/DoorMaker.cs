@@ -44,7 +44,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         if (places[^1] - places[0] <= sizes.Width.Value)
             builder.Warn(
                 Severity.Watch,
-                "A door is as wide as its hinges are apart: it will sag. Two leaves, or a taller door, carry better.",
+                "A door is as wide as its hinges are apart, so it will sag. Use two doors, or a taller one.",
                 hung[0],
                 sizes.Width
             );
@@ -67,7 +67,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
 
     private Draft Frame(Box box, int leaf)
     {
-        var along = Working.Given("Room below and above", Length.FromTicks(asked.Clearance.Value.Ticks / 2));
+        var along = Working.Given("Clearance above and below", Length.FromTicks(asked.Clearance.Value.Ticks / 2));
         var parts = FrameDoor.Of(sizes.Width, sizes.Height, asked.Stile, asked.Stile, asked.Groove, asked.Clearance, along);
         var (wide, tongue) = (asked.Stile.Value, asked.Groove.Value);
         var left = Member("Door stile", box.With(Axis.X, box.X, box.X + wide), Axis.Z, parts.Stile, asked.CutLong);
@@ -120,7 +120,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, Length.FromInches(12), Thick, asked.Stile.Value);
         for (var i = 0; i < 2; i++)
             builder.Add(
-                new("Practice piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y)
+                new("Test piece for groove and tongue", "Shop aids", asked.Material, box, Axis.X, Axis.Y)
                 {
                     Purpose = PartPurpose.Practice,
                     PracticeFor = rail,

@@ -15,18 +15,18 @@ internal sealed class Doors : IFill
         new(
             "doors",
             "Doors",
-            "One or two doors, frame and panel or slab, in the opening or on the face around it.",
+            "One or two doors, frame-and-panel or slab, inset in the opening or overlay on the face.",
             [
-                new("make", "How they are made", MemberType.Choice, "frame", "frame", "slab"),
-                new("material", "Stiles and rails, or the slab", MemberType.Role, null),
+                new("make", "Construction", MemberType.Choice, "frame", "frame", "slab"),
+                new("material", "Stiles and rails, or slab", MemberType.Role, null),
                 new("panel", "Panels", MemberType.Role, ""),
-                new("leaves", "Leaves", MemberType.Count, "1"),
+                new("leaves", "Doors", MemberType.Count, "1"),
                 new("fit", "Fit", MemberType.Choice, "overlay", "overlay", "inset"),
                 new("gap", "Gap", MemberType.Length, "3/32 in"),
                 new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
-                new("stile", "Width of stiles and rails from a sheet", MemberType.Length, "2 1/4 in"),
+                new("stile", "Stile and rail width (sheet stock)", MemberType.Length, "2 1/4 in"),
                 new("groove", "Depth of the groove", MemberType.Length, "3/8 in"),
-                new("clearance", "Room for the panel at each side", MemberType.Length, "1/16 in"),
+                new("clearance", "Clearance for the panel at each side", MemberType.Length, "1/16 in"),
                 new("cut_long", "Stiles cut long by", MemberType.Length, "1/2 in"),
             ]
         );
@@ -87,11 +87,11 @@ internal sealed record DoorsAsked(
         if (members.Failed)
             return null;
         if (asked.Leaves is < 1 or > 2)
-            members.Fail("leaves", $"{asked.Leaves}", "is neither one leaf nor two");
+            members.Fail("leaves", $"{asked.Leaves}", "must be 1 or 2 doors");
         if (asked is { IsFrame: true, Panel: null })
-            members.Fail("panel", "", "is not given: a frame wants a panel");
+            members.Fail("panel", "", "is missing: a frame needs a panel");
         if (asked is { IsFrame: true, Panel: { } panel } && panel.Thickness >= material.Thickness)
-            members.Fail("panel", panel.Name, "is as thick as the frame: no groove can take it");
+            members.Fail("panel", panel.Name, "is as thick as the frame: the groove can't take it");
         if (asked.IsFrame && asked.Clearance.Value >= asked.Groove.Value)
             members.Fail(
                 "clearance",
@@ -108,7 +108,7 @@ internal sealed record DoorsAsked(
             members.Fail(
                 "overlay",
                 Text(members, Overlay.Value),
-                $"is more than the face beside the opening offers: {Text(members, least)}"
+                $"is more than the face beside the opening has: at most {Text(members, least)}"
             );
         return !members.Failed;
     }

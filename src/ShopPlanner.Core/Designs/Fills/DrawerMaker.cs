@@ -22,7 +22,7 @@ internal static class DrawerMaker
             members.Fail(
                 "box",
                 deep.Figure.Text(members.Unit),
-                "is the depth behind the front: shorter than the shortest usual slide, 10 in"
+                "is the depth behind the front, shorter than the shortest slide sold: at least 10 in"
             );
             return;
         }
@@ -46,7 +46,7 @@ internal static class DrawerMaker
             front,
             builder
         );
-        builder.Buy("Drawer slides " + LengthFormat.Plain(slide.Value, LengthUnit.Inch).Text + " in, a pair", 1);
+        builder.Buy("Drawer slides, " + LengthFormat.Plain(slide.Value, LengthUnit.Inch).Text + " in (pair)", 1);
     }
 
     private static DrawerBox Sizes(DrawersAsked asked, Working<Length> opening, Working<Length> height, Working<Length> slide) =>

@@ -15,7 +15,7 @@ internal sealed class Drawers : IFill
         new(
             "drawers",
             "Drawers",
-            "A stack of drawers on side-mounted slides, equal or taller towards the bottom.",
+            "A stack of drawers on side-mount slides, equal or taller toward the bottom.",
             [
                 new("count", "Drawers", MemberType.Count, "3"),
                 new("heights", "Heights", MemberType.Choice, "equal", "equal", "graded"),
@@ -25,10 +25,10 @@ internal sealed class Drawers : IFill
                 new("fit", "Fit", MemberType.Choice, "inset", "inset", "overlay"),
                 new("gap", "Gap", MemberType.Length, "1/8 in"),
                 new("overlay", "Overlay at each side", MemberType.Length, "1/2 in"),
-                new("slide", "Room for a slide at each side", MemberType.Length, "1/2 in"),
+                new("slide", "Clearance for a slide at each side", MemberType.Length, "1/2 in"),
                 new("joint", "Corners of the boxes", MemberType.Choice, "rabbet", "rabbet", "butt", "dado", "dovetail"),
                 new("groove", "Depth of the bottom's groove", MemberType.Length, "1/4 in"),
-                new("room", "Box lower than its front by", MemberType.Length, "1 in"),
+                new("room", "Box shorter than its front by", MemberType.Length, "1 in"),
             ]
         );
 
@@ -69,7 +69,8 @@ internal sealed class Drawers : IFill
         builder.Buy("Pull or knob", asked.Count);
         builder.Warn(
             Severity.Watch,
-            "Open drawers pull a piece over: fix it to the wall, and let only one drawer open at a time where children are about."
+            "Open drawers can pull a piece over. Fix it to the wall, and let only one drawer open at a time where there are "
+                + "children."
         );
         return bay;
     }
@@ -130,7 +131,7 @@ internal sealed record DrawersAsked(
         if (members.Failed)
             return null;
         if (asked.Count < 1)
-            members.Fail("count", "0", "is no drawer: one or more");
+            members.Fail("count", "0", "must be at least 1 drawer");
         if (asked.Groove.Value >= asked.Box.Thickness)
             members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "goes through the sides of the box");
         return members.Failed ? null : asked;

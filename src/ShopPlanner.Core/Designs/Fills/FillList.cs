@@ -14,6 +14,7 @@ internal static class FillList
         new CleatShelf(),
         new BackPanel(),
         new HangingRail(),
+        new AntiTip(),
         new Slats(),
     ];
 

@@ -14,11 +14,11 @@ internal sealed class FixedShelf : ISplit
         new(
             "fixed-shelf",
             "Fixed shelf",
-            "Level parts, fast at both ends, that split a bay into bays one above the other.",
+            "Shelves fixed at both ends that split a bay one above the other.",
             [
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
-                new("let_in", "Let into the sides", MemberType.Length, "0 in"),
+                new("let_in", "Dado depth in the sides", MemberType.Length, "0 in"),
             ]
         );
 

@@ -12,7 +12,7 @@ internal sealed class HangingRail : IFill
         new(
             "hanging-rail",
             "Hanging rail",
-            "A rail against the back, through which the piece is fixed to the wall.",
+            "A rail against the back that you screw through into the wall.",
             [new("material", "Material", MemberType.Role, null), new("width", "Width of the rail", MemberType.Length, "3 1/2 in")]
         );
 
@@ -39,9 +39,11 @@ internal sealed class HangingRail : IFill
                 builder.Join(JointKind.PocketScrew, rail, side, Axis.X);
         if (bay.Top is { } top)
             builder.Join(JointKind.Screwed, rail, top, Axis.Z);
+        builder.IsFixedToWall = true;
         builder.Warn(
-            Severity.Watch,
-            "Screw the hanging rail into studs or solid masonry with fixings made for the wall; ask where you are not sure.",
+            Severity.Safety,
+            "Screw the hanging rail into studs or solid masonry, with fasteners made for the wall. Ask a professional if you are "
+                + "not sure.",
             rail
         );
         return bay;

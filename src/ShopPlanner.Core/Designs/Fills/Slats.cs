@@ -21,8 +21,8 @@ internal sealed class Slats : IFill
             [
                 new("material", "Material", MemberType.Role, null),
                 new("count", "Slats", MemberType.Count, "5"),
-                new("lie", "How they lie", MemberType.Choice, "lengthways", "lengthways", "across", "upright"),
-                new("width", "Width of a slat from a sheet", MemberType.Length, "2 1/2 in"),
+                new("lie", "Direction", MemberType.Choice, "lengthways", "lengthways", "across", "upright"),
+                new("width", "Slat width (sheet stock)", MemberType.Length, "2 1/2 in"),
             ]
         );
 
@@ -40,7 +40,7 @@ internal sealed class Slats : IFill
         width = material.Width ?? width;
         var free = bay.Box.Extent(row).Ticks - (width.Ticks * count);
         if (free < 0)
-            members.Fail("count", count.ToString(CultureInfo.InvariantCulture), "slats are wider together than the bay");
+            members.Fail("count", count.ToString(CultureInfo.InvariantCulture), "slats are wider in total than the bay");
         if (members.Failed)
             return bay;
         var level =
@@ -95,7 +95,7 @@ internal sealed class Slats : IFill
         if (carried == 0)
             builder.Warn(
                 Severity.Fails,
-                "Nothing carries the slats: they end in the air. Let them run the other way, or add rails under them.",
+                "Nothing supports the slats: they end in the air. Run them the other way, or add rails under them.",
                 slat
             );
     }

@@ -38,7 +38,7 @@ internal static class CarcassFront
         builder.Join(JointKind.Screwed, toe, left, Axis.X);
         builder.Join(JointKind.Screwed, toe, right, Axis.X);
         builder.Join(JointKind.Screwed, bottom, toe, Axis.Z);
-        builder.Steps.Add("Cut the toe space out of the lower front corner of both sides before the case goes together.");
+        builder.Steps.Add("Cut the toe space out of the lower front corner of both sides before you assemble the case.");
     }
 
     private static void Face(

@@ -12,14 +12,14 @@ internal sealed class LegAndApron : IFrame
         new(
             "leg-and-apron",
             "Legs and aprons",
-            "Four legs joined by aprons under the top, with stretchers below where wanted.",
+            "Four legs joined by aprons under the top, with stretchers below if you want them.",
             [
                 new("leg", "Legs", MemberType.Role, null),
                 new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
                 new("apron", "Aprons", MemberType.Role, null),
                 new("setback", "Aprons set back from the legs", MemberType.Length, "0 in"),
                 new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-                new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
+                new("tenon", "Tenon length", MemberType.Length, "0 in"),
                 new("stretcher", "Stretchers", MemberType.Role, ""),
                 new("stretcher_height", "Height of the stretchers", MemberType.Length, "4 in"),
                 new("stretchers", "Where stretchers run", MemberType.Choice, "all", "all", "ends"),
@@ -69,7 +69,7 @@ internal sealed class LegAndApron : IFrame
     {
         var room = Length.Min(sizes.Lx, sizes.Ly) - setback - apron.Thickness;
         if (room.Ticks < 0)
-            members.Fail("setback", LengthFormat.WithUnit(setback, members.Unit), "leaves the apron no leg to stand against");
+            members.Fail("setback", LengthFormat.WithUnit(setback, members.Unit), "leaves the apron no leg to meet");
         else if (tenon > room)
             members.Fail(
                 "tenon",

@@ -28,7 +28,7 @@ internal sealed class OpenRack : IFrame
         var (post, beam, deck) = (members.Role("post"), members.Role("beam"), members.MaybeRole("deck"));
         var (levels, lowest) = (members.Count("levels"), members.Length("lowest").Value);
         if (!members.Failed && levels < 1)
-            members.Fail("levels", "0", "is no rack: one level or more");
+            members.Fail("levels", "0", "must be at least 1 level");
         if (members.Failed)
             return null;
         var sizes = new LegSizes(post, false, outside);
@@ -46,7 +46,7 @@ internal sealed class OpenRack : IFrame
             members.Fail(
                 "levels",
                 levels.ToString(System.Globalization.CultureInfo.InvariantCulture),
-                "levels lie in one another: fewer, or a higher rack"
+                "levels overlap: use fewer, or a taller rack"
             );
         return null;
     }

@@ -13,18 +13,18 @@ internal sealed class PostAndRail : IFrame
         new(
             "post-and-rail",
             "Posts and rails",
-            "Four legs joined by rails above and below, with panels between them at the sides and the back.",
+            "Four legs joined by rails above and below, with panels between them at the sides and back.",
             [
                 new("leg", "Legs", MemberType.Role, null),
                 new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
                 new("rail", "Rails", MemberType.Role, null),
                 new("panel", "Panels", MemberType.Role, ""),
-                new("panel_fit", "How panels lie", MemberType.Choice, "inset", "inset", "flush"),
-                new("groove", "Depth of the panels' groove", MemberType.Length, "3/8 in"),
-                new("clearance", "Room for a panel at each edge in its groove", MemberType.Length, "0 in"),
+                new("panel_fit", "Panel fit", MemberType.Choice, "inset", "inset", "flush"),
+                new("groove", "Panel groove depth", MemberType.Length, "3/8 in"),
+                new("clearance", "Clearance for a panel in its groove, each edge", MemberType.Length, "0 in"),
                 new("foot", "Height of the lower rails", MemberType.Length, "4 in"),
                 new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-                new("tenon", "Length of the tenons", MemberType.Length, "0 in"),
+                new("tenon", "Tenon length", MemberType.Length, "0 in"),
             ]
         );
 
@@ -77,7 +77,7 @@ internal sealed class PostAndRail : IFrame
         if (panel is null)
             return true;
         if (inset && panel.Thickness >= rail.Thickness)
-            members.Fail("panel", panel.Name, "is as thick as the rails: no groove can take it");
+            members.Fail("panel", panel.Name, "is as thick as the rails: the groove can't take it");
         if (clearance >= groove)
             members.Fail(
                 "clearance",

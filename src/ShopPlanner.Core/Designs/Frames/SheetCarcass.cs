@@ -12,17 +12,17 @@ internal sealed class SheetCarcass : IFrame
     public KindInfo Info { get; } =
         new(
             "sheet-carcass",
-            "Sheet carcass",
+            "Sheet-goods case",
             "Sides, bottom and top of sheet goods, with a back.",
             [
                 new("case", "Sides, bottom, top", MemberType.Role, null),
                 new("back", "Back", MemberType.Role, ""),
-                new("back_fit", "How the back is fitted", MemberType.Choice, "planted", "planted", "let-in"),
-                new("back_groove", "Depth of the back's groove", MemberType.Length, "1/4 in"),
+                new("back_fit", "Back fit", MemberType.Choice, "planted", "planted", "let-in"),
+                new("back_groove", "Back groove depth", MemberType.Length, "1/4 in"),
                 new("back_setback", "Wood behind the back's groove", MemberType.Length, "1/2 in"),
-                new("let_in", "Bottom and top let into the sides", MemberType.Length, "0 in"),
-                new("over", "What closes the case above", MemberType.Choice, "panel", "panel", "stretchers"),
-                new("stretcher", "Width of the stretchers", MemberType.Length, "3 1/2 in"),
+                new("let_in", "Dado depth for bottom and top", MemberType.Length, "0 in"),
+                new("over", "Top of the case", MemberType.Choice, "panel", "panel", "stretchers"),
+                new("stretcher", "Stretcher width", MemberType.Length, "3 1/2 in"),
                 new("toe", "Height of the toe space", MemberType.Length, "0 in"),
                 new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
                 new("face", "Face frame", MemberType.Role, ""),

@@ -13,7 +13,7 @@ internal sealed class SheetTop : ITop
         new(
             "sheet-top",
             "Sheet top",
-            "A top of sheet goods, its edges covered with solid wood where wanted.",
+            "A top of sheet goods, edged with solid wood if you like.",
             [
                 new("material", "Material", MemberType.Role, null),
                 new("edging", "Edging", MemberType.Role, ""),

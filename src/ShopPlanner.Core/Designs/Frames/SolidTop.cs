@@ -13,7 +13,7 @@ internal sealed class SolidTop : ITop
     private const int MostStrips = 60;
 
     private static readonly SourceNote Practice = new(
-        "Common practice: an edge is jointed before it is glued",
+        "Common practice: joint an edge before gluing it",
         Certainty.CommonPractice
     );
 
@@ -21,10 +21,10 @@ internal sealed class SolidTop : ITop
         new(
             "solid-top",
             "Solid top",
-            "A top glued up from strips, fixed so that it may move across the seasons.",
+            "A top glued up from strips, fastened so it can move with the seasons.",
             [
                 new("material", "Boards", MemberType.Role, null),
-                new("jointing", "Taken off each board to joint its edges", MemberType.Length, "1/8 in"),
+                new("jointing", "Jointing allowance per board", MemberType.Length, "1/8 in"),
                 new("cut_long", "Strips cut long by", MemberType.Length, "1 in"),
                 .. Tops.OverhangMembers,
             ]
@@ -55,8 +55,8 @@ internal sealed class SolidTop : ITop
             members.Fail(
                 "material",
                 material.Name,
-                $"gives {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so "
-                    + $"take a wider board"
+                $"makes {count} strips of {LengthFormat.WithUnit(usable, members.Unit)}: at most {MostStrips}, so "
+                    + $"use a wider board"
             );
             return;
         }
@@ -96,7 +96,7 @@ internal sealed class SolidTop : ITop
         }
 
         builder.Steps.Add(
-            "Fix the top with screws in slots or with buttons, tight only at the middle or the front, so that it may move across "
+            "Fasten the top with screws in slots or with buttons, tight only at the middle or the front, so it can move across "
                 + "its width."
         );
     }

@@ -11,7 +11,7 @@ internal static class ShelfJudging
 {
     /// <summary>The load that is reckoned with.</summary>
     private static readonly SourceNote Books = new(
-        "Common practice: 25 lb to each square foot, a row of books on a shelf 12 in deep",
+        "Common practice: 25 lb per square foot, a row of books on a shelf 12 in deep",
         Certainty.CommonPractice
     );
 
@@ -63,7 +63,7 @@ internal static class ShelfJudging
     private static PieceWarning Unknown(PiecePart part) =>
         new(
             Severity.Watch,
-            $"How far {part.Name.ToLowerInvariant()} bends is not reckoned: no stiffness is known for {part.Material.Name}.",
+            $"Sag of the {part.Name.ToLowerInvariant()} isn't checked: the stiffness of {part.Material.Name} isn't known.",
             part.Id,
             null
         );
@@ -79,15 +79,15 @@ internal static class ShelfJudging
         if (years.Value > limit)
             return new(
                 Severity.Fails,
-                $"{part.Name} bends more in years than it should: a shorter span, a thicker shelf, an edge strip or "
-                    + $"a support in the middle.",
+                $"{part.Name} will sag more than it should over the years. Use a shorter span, a thicker shelf, an edge strip "
+                    + $"or a center support.",
                 part.Id,
                 years
             );
         return years.Value.Ticks > SeenPerFoot.Ticks * foot
             ? new(
                 Severity.Watch,
-                $"{part.Name} will be seen to bend in years under a full row of books: an edge strip or a shorter "
+                $"{part.Name} will sag visibly over time under a full row of books. An edge strip or a shorter "
                     + $"span keeps it straight.",
                 part.Id,
                 years
@@ -110,7 +110,7 @@ internal static class ShelfJudging
         var creep = Sag.Creep(row);
         var years = Length.FromTicks((long)Math.Min(first.Value.Ticks * creep.Value, long.MaxValue / 4.0));
         return Working.Of(
-            "Deflection in years",
+            "Sag after years",
             years,
             new FineLengthFigure(years),
             "{first} × {creep}",

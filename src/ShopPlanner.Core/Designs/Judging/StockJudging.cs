@@ -40,15 +40,15 @@ internal static class StockJudging
         yield return part.RoughLength > stock.Length
             ? new(
                 Severity.Fails,
-                $"{part.Name} is longer than any {part.Material.Name} that is stocked, {Text(stock.Length, unit)}: "
-                    + $"choose a smaller size, or join it from two.",
+                $"{part.Name} is longer than any {part.Material.Name} sold, {Text(stock.Length, unit)}. "
+                    + $"Choose a smaller size, or join it from two.",
                 part.Id,
                 part.Length
             )
             : new(
                 Severity.Fails,
-                $"{part.Name} is wider than any {part.Material.Name} that is stocked, {Text(stock.Width, unit)}: "
-                    + $"choose a smaller size, or join it from two.",
+                $"{part.Name} is wider than any {part.Material.Name} sold, {Text(stock.Width, unit)}. "
+                    + $"Choose a smaller size, or join it from two.",
                 part.Id,
                 part.Width
             );
@@ -65,8 +65,8 @@ internal static class StockJudging
     private static PieceWarning Wide(PiecePart part, Length board, LengthUnit unit) =>
         new(
             Severity.Fails,
-            $"{part.Name} is cut {Text(part.RoughWidth, unit)} wide to be trimmed, but its board is "
-                + $"{Text(board, unit)}: a smaller allowance, or a wider board.",
+            $"{part.Name} is cut {Text(part.RoughWidth, unit)} wide to trim later, but its board is "
+                + $"{Text(board, unit)} wide. Use a smaller allowance, or a wider board.",
             part.Id,
             part.Width
         );

@@ -11,7 +11,7 @@ internal static class TippingJudging
     private static readonly double Child = QuantityKind.Mass.ToMetric(60, LengthUnit.Inch);
 
     private static readonly SourceNote Parts = new(
-        "Sum of the parts; what is in it is not counted, since it may be taken out",
+        "Sum of the parts; contents aren't counted, since they may be taken out",
         Certainty.Derived
     );
 
@@ -21,26 +21,53 @@ internal static class TippingJudging
         if (opening.Count == 0)
             yield break;
         var factor = Factor(piece, opening);
+        foreach (var warning in piece.IsFixedToWall ? Fixed(piece, factor) : Standing(piece, factor))
+            yield return warning;
+    }
+
+    private static IEnumerable<PieceWarning> Standing(Piece piece, Working<double> factor)
+    {
         if (factor.Value < 1)
             yield return new(
                 Severity.Fails,
-                "It tips with its doors or drawers open when a child leans on one: fix it to the wall, or make it deeper.",
+                "It tips with its doors or drawers open when a child leans on one. Fix it to the wall with anti-tip brackets or "
+                    + "a hanging rail, or make it deeper.",
                 null,
                 factor
             );
         else if (factor.Value < 1.5)
             yield return new(
-                Severity.Watch,
-                "With doors or drawers open it stands, but not by much: fix it to the wall.",
+                Severity.Safety,
+                "With its doors or drawers open it stays up, but only just. Fix it to the wall.",
                 null,
                 factor
             );
         if (piece.Outside.Dz >= Tipping.TallFrom)
             yield return new(
-                Severity.Watch,
-                "At 27 in (686 mm) and more fix it to the wall whatever the figure says: a home-made piece is not tested.",
+                Severity.Safety,
+                "At 27 in (686 mm) or taller, fix it to the wall whatever the figure says: a homemade piece has not been tested.",
                 null,
                 null
+            );
+    }
+
+    // Built as designed it cannot tip; until it is fixed it can.
+    private static IEnumerable<PieceWarning> Fixed(Piece piece, Working<double> factor)
+    {
+        if (factor.Value < 1)
+            yield return new(
+                Severity.Safety,
+                "Until it is fixed to the wall it tips with its doors or drawers open when a child leans on one. Fix it before "
+                    + "you load it.",
+                null,
+                factor
+            );
+        else if (factor.Value < 1.5 || piece.Outside.Dz >= Tipping.TallFrom)
+            yield return new(
+                Severity.Safety,
+                "Fix it to the wall before you load it, whatever the figure says: a homemade piece has not been tested.",
+                null,
+                factor
             );
     }
 
@@ -49,10 +76,10 @@ internal static class TippingJudging
         var (whole, open) = (PieceWeight.Of(piece.Parts).Value, PieceWeight.Of(opening).Value);
         return Tipping.Factor(
             Base(piece),
-            Working.Looked("Weight, empty, without what is open", whole - open, QuantityKind.Mass, 0, Parts),
+            Working.Looked("Weight, empty, without doors and drawers", whole - open, QuantityKind.Mass, 0, Parts),
             Reach(opening),
             Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts),
-            Working.Looked("A child that leans", Child, QuantityKind.Mass, 0, Tipping.Child),
+            Working.Looked("A child leaning on it", Child, QuantityKind.Mass, 0, Tipping.Child),
             false
         );
     }

@@ -9,7 +9,7 @@ namespace ShopPlanner.Core.Designs.Judging;
 internal static class TopJudging
 {
     private static readonly SourceNote Seasons = new(
-        "Common practice: indoors wood goes from about 6 % in winter to 11 % in summer",
+        "Common practice: indoors, wood goes from about 6 % in winter to 11 % in summer",
         Certainty.CommonPractice
     );
 
@@ -36,8 +36,8 @@ internal static class TopJudging
             [
                 new(
                     Severity.Watch,
-                    "The top grows and shrinks across its width with the seasons. Never glue or screw it fast all "
-                        + "across: slotted screws or buttons, "
+                    "The top grows and shrinks across its width with the seasons. Never glue or screw it tight all "
+                        + "the way across. Use slotted screws or buttons "
                         + $"with room for {change.Figure.Text(piece.Unit)} in all.",
                     strips[0].Id,
                     change

@@ -13,7 +13,7 @@ namespace ShopPlanner.Core.Designs.Model;
 /// <param name="Joints">Between copies, by mark.</param>
 /// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Openings">The bays, filled or empty.</param>
-/// <param name="Warnings">What will not do or wants watching.</param>
+/// <param name="Warnings">What to fix, to make safe or to check.</param>
 /// <param name="Steps">How it goes together, in order.</param>
 public sealed record Piece(
     string Name,
@@ -25,7 +25,11 @@ public sealed record Piece(
     ImmutableArray<Opening> Openings,
     ImmutableArray<PieceWarning> Warnings,
     ImmutableArray<string> Steps
-);
+)
+{
+    /// <summary>Whether a part or hardware of it fixes it to the wall.</summary>
+    public bool IsFixedToWall { get; init; }
+}
 
 /// <summary>A material that a design uses, by the role it plays.</summary>
 /// <param name="Role">Name in the design: <c>case</c>.</param>

@@ -24,7 +24,7 @@ internal static class BayWords
     {
         var kinds = bay.Fills.Select(fill => Title(fill.Kind));
         var split = bay.Split is { } node
-            ? [$"{bay.Bays.Length} bays by {Title(node.Kind).ToLowerInvariant()}"]
+            ? [$"{bay.Bays.Length} bays, {Title(node.Kind).ToLowerInvariant()} between"]
             : Array.Empty<string>();
         var words = string.Join(", ", kinds.Concat(split));
         return words.Length == 0 ? "empty" : words;

@@ -31,10 +31,12 @@ public sealed partial class IdeaPage : IAsyncDisposable
     );
     private IReadOnlyList<MaterialView> materials = [];
     private ImmutableArray<Fault> clashes = [];
+    private PartsUpdate? update;
     private Piece? kept;
     private string sign = "";
     private string bay = DesignEditing.WholeBay;
     private bool isAsking;
+    private bool isUpdating;
     private bool isAttached;
 
     [Inject]
@@ -127,7 +129,14 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId)
             return;
         draft = new IdeaDraft(stored.Idea, reach);
-        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => Hear(StateHasChanged) };
+        update = await Ideas.CompareAsync(Id);
+        saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => Hear(CompareAsync) };
+    }
+
+    private async Task CompareAsync()
+    {
+        update = await Ideas.CompareAsync(Id);
+        StateHasChanged();
     }
 
     private async Task TypeAsync((DesignDimension Dimension, string Text) typed)
@@ -169,17 +178,21 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private async Task StoreAsync(string what, FieldChange change) => change.Answer = await SaveSoonAsync(what);
 
-    private async Task UndoAsync() => Tell(await saving!.UndoAsync());
+    private Task UndoAsync() => StepAsync(saving!.UndoAsync());
 
-    private async Task RedoAsync() => Tell(await saving!.RedoAsync());
+    private Task RedoAsync() => StepAsync(saving!.RedoAsync());
+
+    private async Task StepAsync(Task<FieldAnswer> step)
+    {
+        Tell(await step);
+        await CompareAsync();
+    }
 
     // A field shows both texts itself; a button has no place for that.
     private void Tell(FieldAnswer answer)
     {
         if (answer == FieldAnswer.Conflict)
-            Notices.SayWrong([
-                Fault.Of("", "", "another device changed this design meanwhile. Its changes are shown: do yours again"),
-            ]);
+            Notices.SayWrong([Fault.Of("", "", "another device changed this design. Its changes are shown: make yours again")]);
     }
 
     private async Task MakeAsync(bool mayLetter, CommandPress press)
@@ -188,6 +201,8 @@ public sealed partial class IdeaPage : IAsyncDisposable
         var outcome = await Ideas.MakePartsAsync(Id, mayLetter, press.Id);
         press.IsDone = outcome.Ok;
         clashes = outcome.Ok ? [] : [.. outcome.Faults.Where(fault => fault.Field == "marks")];
+        update = await Ideas.CompareAsync(Id);
+        isUpdating = isUpdating && !outcome.Ok;
         if (outcome.Value is { } made)
             Tell(made);
         else if (clashes.IsEmpty)
@@ -205,7 +220,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
                 () => InvokeAsync(() => TakeBackAsync(step))
             );
         else
-            Notices.Say("The parts list says so already.");
+            Notices.Say("The parts list is already up to date.");
     }
 
     private async Task TakeBackAsync(Guid step)
@@ -213,6 +228,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
         var outcome = await Parts.UndoAsync(Id, step);
         if (!outcome.Ok)
             Notices.SayWrong(outcome.Faults);
+        await CompareAsync();
     }
 
     private async Task AskBinAsync(DimensionRange count)
@@ -226,14 +242,16 @@ public sealed partial class IdeaPage : IAsyncDisposable
         else if (answer.Count is { } many)
             await TakeAsync(count, many, answer);
         else
-            Notices.Say($"The bin does not hold enough for the least: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
+            Notices.Say($"The bin doesn't have enough for even the smallest count: {Names(answer)}.");
     }
 
     private Task TakeAsync(DimensionRange count, int many, BinAllows answer)
     {
-        Notices.Say($"The bin holds enough for {many}: {string.Join(", ", answer.Parts).ToLowerInvariant()}.");
+        Notices.Say($"The bin has enough for {many}: {Names(answer)}.");
         return TypeAsync((count.Dimension, many.ToString(CultureInfo.InvariantCulture)));
     }
+
+    private static string Names(BinAllows answer) => string.Join(", ", answer.Parts).ToLowerInvariant();
 
     private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);
 

@@ -5,20 +5,20 @@ namespace ShopPlanner.Web.Features.Idea;
 /// <summary>Joints between two marks, in words.</summary>
 internal static class JointWords
 {
-    /// <summary>Reads between the marks: <c>A1</c> sits in a dado of <c>B1</c>.</summary>
+    /// <summary>Reads between the marks: <c>A1</c> sits in a dado in <c>B1</c>.</summary>
     public static string Of(JointKind kind) =>
         kind switch
         {
             JointKind.Glued => "is glued to",
             JointKind.Screwed => "is screwed to",
             JointKind.PocketScrew => "is fastened with pocket screws to",
-            JointKind.Dado => "sits in a dado of",
-            JointKind.Rabbet => "sits in a rabbet of",
-            JointKind.Groove => "sits in a groove of",
-            JointKind.MortiseAndTenon => "has a tenon in a mortise of",
+            JointKind.Dado => "sits in a dado in",
+            JointKind.Rabbet => "sits in a rabbet in",
+            JointKind.Groove => "sits in a groove in",
+            JointKind.MortiseAndTenon => "has a tenon in a mortise in",
             JointKind.Dovetail => "is dovetailed to",
-            JointKind.Dowel => "is dowelled to",
-            JointKind.Slotted => "is fixed, free to move, to",
+            JointKind.Dowel => "is doweled to",
+            JointKind.Slotted => "is fastened with room to move to",
             JointKind.Hinged => "hangs on hinges from",
             JointKind.Sliding => "runs on slides in",
             _ => "rests on",

@@ -10,7 +10,7 @@ namespace ShopPlanner.Web.Features.Idea;
 public sealed record PieceView(string Key, string Name)
 {
     /// <summary>Turned by hand in the browser.</summary>
-    public static readonly PieceView Turned = new("turn", "Turn it");
+    public static readonly PieceView Turned = new("turn", "3D");
 
     /// <summary>All views.</summary>
     public static IReadOnlyList<PieceView> All { get; } =
@@ -18,7 +18,7 @@ public sealed record PieceView(string Key, string Name)
         new("isometric", "Isometric"),
         new("front", "Front"),
         new("side", "Side"),
-        new("plan", "Plan"),
+        new("plan", "Top"),
         new("exploded", "Exploded"),
         Turned,
     ];

@@ -1,0 +1,17 @@
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Web.Features.Workings;
+
+/// <summary>The icon of a severity, and the style class that colors it.</summary>
+internal static class SeverityIcons
+{
+    /// <summary>Returns the icon's name.</summary>
+    public static string Of(Severity severity) =>
+        severity switch
+        {
+            Severity.Fine => "fine",
+            Severity.Watch => "watch",
+            Severity.Safety => "safety",
+            _ => "fails",
+        };
+}
