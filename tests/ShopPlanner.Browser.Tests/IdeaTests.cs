@@ -115,7 +115,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
                 wrong.Add(request.Url);
         };
         await BeginAsync(page, "Table");
-        await page.GetByRole(AriaRole.Link, new() { Name = "3D" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "3D", Exact = true }).ClickAsync();
         // A machine without any drawing in the round says so; this Chromium draws in software.
         await Expect(page.Locator(".turn-view canvas, .turn-view .notice").First).ToBeVisibleAsync();
         Assert.Empty(wrong);

@@ -87,8 +87,8 @@ public sealed class PartsCommandTests : IDisposable
 
     [Theory]
     [InlineData("--set width: '5' is too small for width: at least 10", "--set", "width=5")]
-    [InlineData("--set width: 'wide' is not a name of this design", "--set", "width=wide")]
-    [InlineData("--set tall: '5' is set for a dimension that the design does not have", "--set", "tall=5")]
+    [InlineData("--set width: 'wide' isn't a name in this design", "--set", "width=wide")]
+    [InlineData("--set tall: '5' is set for a size this design doesn't have", "--set", "tall=5")]
     [InlineData("--set: 'width' is not name=value", "--set", "width")]
     [InlineData("--set: 'width' is set twice", "--set", "width=20", "--set", "width=21")]
     [InlineData("shop-planner parts: --format: 'xml' is not known: one of json, csv, cut-request", "--format", "xml")]
@@ -108,7 +108,7 @@ public sealed class PartsCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("\"let_in\": \"0 in\"", "\"let_out\": \"0 in\"", "frame.let_out: '0 in' is given to a member")]
+    [InlineData("\"let_in\": \"0 in\"", "\"let_out\": \"0 in\"", "frame.let_out: '0 in' isn't a setting of sheet-carcass")]
     [InlineData(
         "\"value\": \"12\"",
         "\"value\": \"width * depth\"",

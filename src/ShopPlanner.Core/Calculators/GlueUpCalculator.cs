@@ -105,8 +105,8 @@ internal static class GlueUpCalculator
         new(
             Fine,
             made => made.IsGlued,
-            "White or yellow glue, unless its label says otherwise: 30 to 60 min in clamps at 50 °F (10 °C) or warmer, no load for "
-                + "24 h."
+            "White or yellow glue, unless its label says otherwise: 30 to 60 min in clamps at 50 °F (10 °C) or warmer, no load "
+                + "for 24 h."
         ),
     ];
 

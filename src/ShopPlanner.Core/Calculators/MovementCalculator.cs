@@ -46,8 +46,8 @@ internal static class MovementCalculator
             new(
                 Severity.Watch,
                 made => !made.IsFixedSafe,
-                "Don't glue or screw it tight across its width: it would split or bow. Use slotted screws or buttons, or let it float "
-                    + "in a groove."
+                "Don't glue or screw it tight across its width: it would split or bow. Use slotted screws or buttons, or let it "
+                    + "float in a groove."
             ),
         ],
     }.Form;
