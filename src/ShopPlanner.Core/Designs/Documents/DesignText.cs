@@ -23,10 +23,10 @@ internal static class DesignText
         problem.Flaw switch
         {
             JsonFlaw.TooLong => Fault.Of("", $"{utf8.Length} bytes", $"is too long for a design: at most {DesignJson.MostBytes}"),
-            JsonFlaw.Empty => Fault.Of("", "", "is empty: a design is wanted, a JSON document"),
-            JsonFlaw.NotUtf8 => Fault.Of("", "", "is not UTF-8 text"),
-            JsonFlaw.HalfCharacter => At(utf8, problem.At, "is not text: an escape such as \\ud800 stands alone"),
-            _ => At(utf8, problem.At, $"is no JSON here, is cut off, or is nested more than {JsonText.MostDepth} deep"),
+            JsonFlaw.Empty => Fault.Of("", "", "is empty: a design is a JSON document"),
+            JsonFlaw.NotUtf8 => Fault.Of("", "", "isn't UTF-8 text"),
+            JsonFlaw.HalfCharacter => At(utf8, problem.At, "isn't text: an escape such as \\ud800 is only half a character"),
+            _ => At(utf8, problem.At, $"isn't JSON here, is cut off, or is nested more than {JsonText.MostDepth} deep"),
         };
 
     private static Fault At(ReadOnlySpan<byte> utf8, int at, string message)
