@@ -77,7 +77,6 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     {
         var page = await browser.OpenAsync(Screen.Desktop);
         await OpenFirstPartsAsync(page);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Allowances and test pieces" }).ClickAsync();
         await TypeAsync(page, "Cut long by, row 1", "1/2");
         await TypeAsync(page, "Test pieces, row 1", "1");
         var plan = await PlanAsync(page);

@@ -6,13 +6,14 @@ namespace ShopPlanner.Web.Features.Projects;
 /// <summary>The plan that a project is cut by.</summary>
 internal static class OpenPlan
 {
-    /// <summary>Returns the newest plan that can be cut, else the newest that was cut; null without either.</summary>
+    /// <summary>Returns the plan that is being cut, else the newest that can be cut, else the newest that was cut; null without
+    /// any.</summary>
     /// <param name="plans">Newest first.</param>
     /// <param name="project">The project.</param>
     public static PlanSummary? Of(IEnumerable<PlanSummary> plans, Guid project)
     {
         var own = plans.Where(plan => plan.Projects.Contains(project) && plan.State != PlanState.Withdrawn).ToList();
-        return own.FirstOrDefault(IsOpen) ?? own.FirstOrDefault();
+        return own.FirstOrDefault(plan => plan.State == PlanState.Cutting) ?? own.FirstOrDefault(IsOpen) ?? own.FirstOrDefault();
     }
 
     /// <summary>Returns whether there is something left to cut.</summary>

@@ -96,7 +96,7 @@ public sealed class SheetRow(Guid id)
     }
 
     /// <summary>Notes that somebody else was first.</summary>
-    /// <param name="theirs">What stands there now; null when the row was taken out.</param>
+    /// <param name="theirs">The row as it is now; null when it was deleted.</param>
     public void Contest(PartRow? theirs)
     {
         (Theirs, IsGone, IsDirty) = (theirs, theirs is null, false);
