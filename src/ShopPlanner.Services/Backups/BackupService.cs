@@ -56,7 +56,7 @@ internal sealed class BackupService(
         catch (Exception problem) when (problem is IOException or SqliteException or UnauthorizedAccessException)
         {
             return Outcome.Faulty<BackupView>(
-                new Fault("backup", folder.Backups, "could not be written: " + problem.Message.ReplaceLineEndings(" "))
+                new Fault("backup", folder.Backups, "could not be saved: " + problem.Message.ReplaceLineEndings(" "))
             );
         }
     }

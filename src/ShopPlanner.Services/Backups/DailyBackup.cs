@@ -7,7 +7,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;
 
-/// <summary>Makes a copy at each start that is a day after the last one, and once a day while the program runs; of its own copies
+/// <summary>Backs up at each start that is a day after the last backup, and once a day while the program runs; of its own backups
 /// it keeps the newest.</summary>
 internal sealed class DailyBackup(
     IDbContextFactory<ShopContext> contexts,
@@ -38,7 +38,7 @@ internal sealed class DailyBackup(
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
-            log.LogDebug("No more copies: the program stops");
+            log.LogDebug("No more backups: the program is stopping");
         }
     }
 
@@ -55,11 +55,7 @@ internal sealed class DailyBackup(
         }
         catch (Exception problem) when (problem is IOException or SqliteException or UnauthorizedAccessException)
         {
-            log.LogError(
-                problem,
-                "No copy of the shop could be written to {Folder}; it is tried again in an hour",
-                folder.Backups
-            );
+            log.LogError(problem, "No backup could be written to {Folder}; trying again in an hour", folder.Backups);
         }
     }
 

@@ -44,7 +44,7 @@ internal static class TableReader
                 new Fault(
                     $"line {Math.Max(1, problem.LineNumber)}",
                     "",
-                    "cannot be read as a table: look for a quote that is never closed"
+                    "can't be read as a table: look for a quotation mark that is never closed"
                 )
             );
         }
@@ -57,9 +57,9 @@ internal static class TableReader
         while (fault is null && reader.Read())
         {
             if (lines.Count == mostLines)
-                fault = new Fault("table", "", $"has more than {mostLines} lines: take fewer at a time");
+                fault = new Fault("table", "", $"has more than {mostLines} lines: split it into smaller files");
             else if (reader.FieldCount > MostCells)
-                fault = new Fault($"line {reader.LineNumber}", "", $"has more than {MostCells} cells");
+                fault = new Fault($"line {reader.LineNumber}", "", $"has more than {MostCells} cells: check the commas");
             else
                 Take(reader, lines, ref fault);
         }
@@ -72,9 +72,9 @@ internal static class TableReader
         var cells = Enumerable.Range(0, reader.FieldCount).Select(reader.GetString).ToArray();
         var where = $"line {reader.LineNumber}";
         if (cells.Any(cell => cell.Contains('\0')))
-            fault = new Fault(where, "", "holds a NUL: this is no text, save the table as CSV");
+            fault = new Fault(where, "", "isn't text: save the table as CSV");
         else if (cells.Any(cell => cell.Length > MostCellCharacters))
-            fault = new Fault(where, "", $"has a cell of more than {MostCellCharacters} characters");
+            fault = new Fault(where, "", $"has a cell longer than {MostCellCharacters} characters: shorten it");
         else if (cells.Any(cell => !string.IsNullOrWhiteSpace(cell)))
             lines.Add(new TableLine(reader.LineNumber, cells));
     }
@@ -84,7 +84,11 @@ internal static class TableReader
     {
         var swallowed = record.RawRecord.Contains('\n') && record.RawRecord.Count(c => c == '"') % 2 == 1;
         return swallowed || record.Reason == CsvMalformedReason.UnterminatedQuote
-            ? Fault.Of($"line {record.LineNumber}", record.RawRecord.Split('\n')[0].Trim(), "opens a quote that is never closed")
+            ? Fault.Of(
+                $"line {record.LineNumber}",
+                record.RawRecord.Split('\n')[0].Trim(),
+                "opens a quotation mark that is never closed"
+            )
             : null;
     }
 }

@@ -12,10 +12,13 @@ internal sealed class MaterialIndex
 {
     private readonly Dictionary<string, StoredMaterial> byKey = [];
     private readonly Dictionary<string, StoredMaterial> byId;
+    private readonly IReadOnlyList<StoredMaterial> byName;
+    private readonly Dictionary<string, IReadOnlyList<StoredMaterial>> matches = [];
 
     public MaterialIndex(IReadOnlyCollection<StoredMaterial> materials)
     {
         byId = materials.ToDictionary(material => material.Id);
+        byName = [.. materials.OrderBy(material => material.Form).ThenBy(material => material.NameKey, StringComparer.Ordinal)];
         foreach (var material in materials)
             byKey[TextRules.Key(material.Id)] = material;
         foreach (var material in materials)
@@ -27,6 +30,9 @@ internal sealed class MaterialIndex
 
     public StoredMaterial this[string id] => byId[id];
 
+    /// <summary>All materials, boards first, by name.</summary>
+    public IReadOnlyList<StoredMaterial> All => byName;
+
     public bool TryFind(string id, out StoredMaterial? material) => byId.TryGetValue(id, out material);
 
     /// <summary>The only material of that form and true size; null where none or several are.</summary>
@@ -36,6 +42,36 @@ internal sealed class MaterialIndex
         return alike.Count == 1 ? alike[0] : null;
     }
 
-    /// <summary>Null when nothing is called so.</summary>
-    public StoredMaterial? FindTyped(string text) => byKey.GetValueOrDefault(TextRules.Key(text));
+    /// <summary>Returns the material that is meant by its id, its name, or words of it that fit no other; null where none or
+    /// several are.</summary>
+    public StoredMaterial? FindTyped(string text) =>
+        FindNamed(text) is { } named ? named
+        : Matches(text) is [var only] ? only
+        : null;
+
+    /// <summary>Returns the material with exactly that id or name; null when there is none.</summary>
+    public StoredMaterial? FindNamed(string text) => byKey.GetValueOrDefault(TextRules.Key(text));
+
+    /// <summary>Returns what is wrong with a text that <see cref="FindTyped"/> does not find.</summary>
+    public Fault FaultOf(string field, string text)
+    {
+        if (text.Trim().Length == 0)
+            return Fault.Of(field, text, "is empty: choose a material");
+        var offered = Matches(text).Select(material => material.Name).Take(MaterialMatch.MostOffered + 1).ToList();
+        return Fault.Of(
+            field,
+            text,
+            offered.Count is 0 or > MaterialMatch.MostOffered
+                ? "isn't in your materials list: choose one from the list, or add your own"
+                : $"could be {string.Join(", ", offered.SkipLast(1))} or {offered[^1]}: choose one"
+        );
+    }
+
+    private IReadOnlyList<StoredMaterial> Matches(string text)
+    {
+        var key = TextRules.Key(text);
+        return matches.TryGetValue(key, out var known)
+            ? known
+            : matches[key] = MaterialMatch.Find(text, byName, material => material.Name);
+    }
 }

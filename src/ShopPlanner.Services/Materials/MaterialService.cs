@@ -66,7 +66,7 @@ internal sealed partial class MaterialService(ShopWork work, ShopCommands comman
                 Fault.Of(
                     nameof(edit.Id),
                     stored.Name,
-                    "comes with the shop and is not changed: add one of your own with your sizes"
+                    "comes with the program and can't be changed: add your own with your sizes"
                 )
             );
         (stored.Name, stored.NameKey, stored.Form) = (TextRules.Tidy(edit.Name), key, edit.Form);

@@ -50,7 +50,7 @@ internal sealed class PartImport(CutRequest request, LengthUnit unit, MaterialIn
 
     // By its id, else by its true size; else the id stands there for the person to see.
     private string NameOf(CutMaterial material) =>
-        (materials.FindTyped(material.Id) ?? materials.FindSized(material.Form, material.Thickness, material.Width))?.Name
+        (materials.FindNamed(material.Id) ?? materials.FindSized(material.Form, material.Thickness, material.Width))?.Name
         ?? material.Id;
 
     private string Say(Length length) => LengthFormat.Exact(length, unit);

@@ -72,15 +72,7 @@ internal sealed class PartReader(LengthUnit unit, MaterialIndex materials, IRead
         var found = materials.FindTyped(row.Material);
         if (found is not null)
             return found;
-        faults.Add(
-            Fault.Of(
-                nameof(row.Material),
-                row.Material,
-                row.Material.Trim().Length == 0
-                    ? "is empty: choose a material"
-                    : "isn't in your materials list: choose one from the list, or add your own"
-            )
-        );
+        faults.Add(materials.FaultOf(nameof(row.Material), row.Material));
         return null;
     }
 

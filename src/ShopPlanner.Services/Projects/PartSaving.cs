@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -18,8 +19,13 @@ internal sealed class PartSaving
     private readonly List<StoredPart> touched = [];
     private readonly List<PartMoment> before = [];
 
-    private PartSaving(ShopContext db, Guid projectId, List<StoredPart> rows) =>
-        (this.db, this.projectId, this.rows, byId) = (db, projectId, rows, rows.ToDictionary(row => row.Id));
+    private readonly MaterialIndex materials;
+
+    private PartSaving(ShopContext db, Guid projectId, List<StoredPart> rows, MaterialIndex materials)
+    {
+        (this.db, this.projectId, this.rows, this.materials) = (db, projectId, rows, materials);
+        byId = rows.ToDictionary(row => row.Id);
+    }
 
     public int Rows => rows.Count;
 
@@ -31,7 +37,12 @@ internal sealed class PartSaving
 
     public static async Task<PartSaving?> BeginAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
         await db.Projects.AnyAsync(project => project.Id == projectId, cancel)
-            ? new PartSaving(db, projectId, await PartRows.Of(db, projectId).ToListAsync(cancel))
+            ? new PartSaving(
+                db,
+                projectId,
+                await PartRows.Of(db, projectId).ToListAsync(cancel),
+                await MaterialIndex.LoadAsync(db, cancel)
+            )
             : null;
 
     /// <summary>Null when the edit may be made; else what another device did.</summary>
@@ -64,7 +75,7 @@ internal sealed class PartSaving
             ProjectId = projectId,
             Position = PositionAt(at),
         };
-        row.Take(texts);
+        row.Take(Named(texts));
         rows.Insert(at, row);
         byId.Add(row.Id, row);
         touched.Add(row);
@@ -133,8 +144,22 @@ internal sealed class PartSaving
     }
 
     // A mark that was filled in stays when the page, not knowing it yet, sends none.
-    private static PartTexts Wanted(StoredPart stored, PartEdit edit) =>
-        edit.Texts.Mark.Trim().Length == 0 && PartMarks.IsMark(stored.Mark) ? edit.Texts with { Mark = stored.Mark } : edit.Texts;
+    private PartTexts Wanted(StoredPart stored, PartEdit edit) =>
+        edit.Texts.Mark.Trim().Length == 0 && PartMarks.IsMark(stored.Mark)
+            ? Named(edit.Texts) with
+            {
+                Mark = stored.Mark,
+            }
+            : Named(edit.Texts);
+
+    // Words that fit one material today may fit two tomorrow: the row keeps the one that was meant.
+    private PartTexts Named(PartTexts texts) =>
+        materials.FindNamed(texts.Material) is null && materials.FindTyped(texts.Material) is { } meant
+            ? texts with
+            {
+                Material = meant.Name,
+            }
+            : texts;
 
     private static string Summary(StoredPart row) => string.Join(' ', row.Mark, row.Name, row.Length, "×", row.Quantity);
 }

@@ -54,7 +54,7 @@ public sealed record StockEntry(
     string Device
 );
 
-/// <summary>A piece to write down, as typed.</summary>
+/// <summary>A piece to add, as typed.</summary>
 /// <param name="Place">Rack (bought) or bin (logged).</param>
 /// <param name="Material">Id or name.</param>
 /// <param name="Length">As typed.</param>
@@ -66,10 +66,10 @@ public sealed record StockAddition(StockPlace Place, string Material, string Len
 /// <summary>Keeps the rack and the bin as a ledger.</summary>
 public interface IStockService
 {
-    /// <summary>Everything on hand, by material, longest first.</summary>
+    /// <summary>Returns everything on hand, by material, longest first.</summary>
     Task<IReadOnlyList<StockPiece>> ListAsync(CancellationToken cancel = default);
 
-    /// <summary>Writes pieces down. The same command again answers with those of them that are still on hand.</summary>
+    /// <summary>Adds pieces. The same command again answers with those of them that are still on hand.</summary>
     Task<Outcome<IReadOnlyList<StockPiece>>> AddAsync(
         StockAddition addition,
         LengthUnit unit,
@@ -93,10 +93,9 @@ public interface IStockService
     /// <summary>Throws a piece away; plans that it is promised to become out of date.</summary>
     Task<Outcome<Done>> DiscardAsync(Guid id, int version, string reason, string device, CancellationToken cancel = default);
 
-    /// <summary>The latest entries, newest first; of one piece when given.</summary>
+    /// <summary>Returns the latest entries, newest first; of one piece when given.</summary>
     Task<IReadOnlyList<StockEntry>> HistoryAsync(Guid? pieceId, int most, CancellationToken cancel = default);
 
-    /// <summary>Takes an entry back by a new one; refused, with the reason, when a later entry of the same piece rests on
-    /// it.</summary>
+    /// <summary>Undoes an entry by a new one; refused, with the reason, when the same piece has a later entry.</summary>
     Task<Outcome<Done>> UndoAsync(Guid entryId, string device, CancellationToken cancel = default);
 }

@@ -7,7 +7,7 @@ namespace ShopPlanner.Services.Stock;
 /// <summary>Reads what a piece of stock measures, as typed.</summary>
 internal static class PieceReader
 {
-    /// <summary>Most pieces written down at once.</summary>
+    /// <summary>Most pieces added at once.</summary>
     public const int MostAlike = 200;
 
     /// <summary>Length and width; an empty width of a board is its full width.</summary>

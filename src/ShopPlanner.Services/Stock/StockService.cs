@@ -118,13 +118,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         var faults = TextFaults(nameof(addition.Note), addition.Note, device);
         var material = materials.FindTyped(addition.Material);
         if (material is null)
-            faults.Add(
-                Fault.Of(
-                    nameof(addition.Material),
-                    addition.Material,
-                    "is no known material: choose one of the list, or add your own"
-                )
-            );
+            faults.Add(materials.FaultOf(nameof(addition.Material), addition.Material));
         var (length, width) = PieceReader.Sizes(material, addition.Length, addition.Width, unit, faults);
         var quantity = PieceReader.Quantity(addition.Quantity, faults);
         if (faults.Count > 0)
@@ -178,7 +172,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             piece,
             StockEntryKind.Corrected,
             0,
-            new(length, width, typed.Note, "measured anew", device),
+            new(length, width, typed.Note, "measured again", device),
             null,
             clock,
             cancel
@@ -224,20 +218,20 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         var standing = await Ledger.StandingAsync(db, piece.Id, cancel);
         var why = entry switch
         {
-            { FinishId: not null } => "was written at the bench: reopen the board there",
-            { Kind: StockEntryKind.Undone } => "takes an entry back itself: write the piece down again instead",
-            _ when standing.TrueForAll(e => e.Id != entryId) => "was taken back already",
+            { FinishId: not null } => "comes from the bench: reopen the board there",
+            { Kind: StockEntryKind.Undone } => "is an undo itself: add the piece again instead",
+            _ when standing.TrueForAll(e => e.Id != entryId) => "is undone already",
             _ when standing[^1].Id != entryId =>
-                $"has a later entry resting on it ('{standing[^1].Reason}'): take that back first",
+                $"has a later change to the same piece ('{standing[^1].Reason}'): undo that first",
             _ => null,
         };
         if (why is not null)
             return Outcome.Faulty<Done>(Fault.Of(piece.Tag, entry.Reason, why));
-        await Ledger.TakeBackAsync(db, piece, standing, $"taken back: {entry.Reason}", device, clock, cancel);
+        await Ledger.TakeBackAsync(db, piece, standing, $"undone: {entry.Reason}", device, clock, cancel);
         return Done.Value;
     }
 
-    // What stands there is told in the unit given, else in the shop's.
+    // The size now is told in the unit given, else in the shop's.
     private static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(
         ShopContext db,
         Guid id,
@@ -254,10 +248,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             return (now, null);
         var told = unit ?? (await ShopService.ReadAsync(db, cancel)).Unit;
         var stands = $"{LengthFormat.WithUnit(now.Length, told)} × {LengthFormat.WithUnit(now.Width, told)}";
-        return (
-            null,
-            Outcome.Conflict<T>(new Fault(now.Piece.Tag, stands, "stands there now: another device changed the piece since"))
-        );
+        return (null, Outcome.Conflict<T>(new Fault(now.Piece.Tag, stands, "is its size now: another device changed the piece")));
     }
 
     private static List<Fault> TextFaults(string field, string text, string device)

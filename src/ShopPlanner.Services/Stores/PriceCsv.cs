@@ -50,13 +50,13 @@ internal static class PriceCsv
         }
         catch (DecoderFallbackException)
         {
-            return ([], [new Fault("file", "", "is not text in UTF-8: save it as CSV UTF-8")]);
+            return ([], [new Fault("file", "", "isn't UTF-8 text: save it as “CSV UTF-8”")]);
         }
 
         if (table.Fault is { } fault)
             return ([], [fault]);
         if (table.Lines.Count == 0)
-            return ([], [new Fault("line 1", "", "is empty: the heading material, length, width, price, in stock is wanted")]);
+            return ([], [new Fault("line 1", "", "is empty: start with the heading material, length, width, price, in stock")]);
         var columns = table.Lines[0].Cells.Select(cell => cell.Trim().ToLowerInvariant()).ToArray();
         return CheckHeading(columns) is { } wrong
             ? ([], [wrong])
@@ -75,7 +75,7 @@ internal static class PriceCsv
     private static Fault? CheckHeading(string[] columns)
     {
         if (columns is [var all] && all.Contains(';', StringComparison.Ordinal))
-            return Fault.Of("line 1", all, "is parted by semicolons: save the table with commas between its cells");
+            return Fault.Of("line 1", all, "has semicolons between its cells: save the table with commas instead");
         var missing = Columns.FirstOrDefault(name => name is not ("width" or "in stock") && !columns.Contains(name));
         if (missing is not null)
             return Fault.Of(
@@ -84,7 +84,7 @@ internal static class PriceCsv
                 $"has no column '{missing}': the heading is {string.Join(", ", Columns)}"
             );
         var twice = Columns.FirstOrDefault(name => columns.Count(column => column == name) > 1);
-        return twice is null ? null : Fault.Of("line 1", twice, "is the heading of two columns");
+        return twice is null ? null : Fault.Of("line 1", twice, "is the heading of two columns: keep one");
     }
 
     private static (IReadOnlyList<PriceRead> Lines, IReadOnlyList<Fault> Faults) ReadLines(
@@ -102,7 +102,7 @@ internal static class PriceCsv
                 ReadLine(line.Cells, columns, reader, found) is { } price
                 && !read.TryAdd((price.Material.Id, price.Length, price.Width), price)
             )
-                found.Add(Fault.Of("length", price.Material.Name, "stands in the list twice with this size"));
+                found.Add(Fault.Of("length", price.Material.Name, "is in this file twice with the same size: keep one line"));
             faults.AddRange(found.Select(fault => fault.At($"line {line.Number}, {fault.Field.ToLowerInvariant()}")));
             if (faults.Count >= MostFaults)
                 break;
@@ -120,10 +120,16 @@ internal static class PriceCsv
         }
 
         if (cells.Length > columns.Length)
-            faults.Add(Fault.Of("end", cells[^1], "is a cell too many: a cell with a comma goes in quotes"));
+            faults.Add(
+                Fault.Of(
+                    "end",
+                    cells[^1],
+                    "is one cell too many: a comma splits a cell. Write prices without commas, like 1038.98, and quote names with one"
+                )
+            );
         var stock = ReadInStock(Cell("in stock"));
         if (stock is null)
-            faults.Add(Fault.Of("in stock", Cell("in stock"), "is neither yes nor no"));
+            faults.Add(Fault.Of("in stock", Cell("in stock"), "is neither yes nor no: write one of them"));
         if (TextRules.Line("material", Cell("material"), TextRules.NameCharacters) is { } fault)
             faults.Add(fault);
         var read = reader.Read(

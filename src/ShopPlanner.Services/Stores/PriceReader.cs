@@ -17,9 +17,7 @@ internal sealed class PriceReader(LengthUnit unit, MaterialIndex materials)
         var before = faults.Count;
         var material = materials.FindTyped(edit.Material);
         if (material is null)
-            faults.Add(
-                Fault.Of(nameof(edit.Material), edit.Material, "is no known material: choose one of the list, or add your own")
-            );
+            faults.Add(materials.FaultOf(nameof(edit.Material), edit.Material));
         var length = Take(LengthText.ParsePositive(edit.Length, unit), nameof(edit.Length), faults);
         var width = ReadWidth(edit, material, faults);
         var price = Take(MoneyText.Parse(edit.Price), nameof(edit.Price), faults);
@@ -40,7 +38,7 @@ internal sealed class PriceReader(LengthUnit unit, MaterialIndex materials)
                 Fault.Of(
                     nameof(edit.Width),
                     edit.Width,
-                    $"is not this board's width, which is {LengthFormat.WithUnit(full, unit)}: leave it empty"
+                    $"isn't this board's width, {LengthFormat.WithUnit(full, unit)}: leave the width blank"
                 )
             );
         return Length.Zero;

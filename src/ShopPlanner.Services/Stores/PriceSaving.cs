@@ -31,14 +31,14 @@ internal static class PriceSaving
         var same = await FindAsync(db, storeId, read, cancel);
         if (same is not null && same.Id != edit.Id)
             return Outcome.Faulty<SavedPrice>(
-                Fault.Of(nameof(edit.Length), edit.Length, $"is in this list already, at {same.Price}: change the price there")
+                Fault.Of(nameof(edit.Length), edit.Length, $"is on this list already, at {same.Price}: change the price there")
             );
         var stored = edit.Id is null ? Add(db, storeId, read) : await db.Prices.FindAsync([edit.Id], cancel);
         if (stored is null || stored.StoreId != storeId)
             return Outcome.Missing<SavedPrice>("price");
         if (edit.Id is not null && stored.Version != edit.Version)
             return Outcome.Conflict<SavedPrice>(
-                Fault.Of(nameof(edit.Price), stored.Price.ToString(), "stands there now: another device changed the price since")
+                Fault.Of(nameof(edit.Price), stored.Price.ToString(), "is the price now: another device changed it")
             );
         Take(stored, read, today);
         await db.SaveChangesAsync(cancel);

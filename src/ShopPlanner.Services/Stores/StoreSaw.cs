@@ -57,7 +57,7 @@ internal static class StoreSaw
             Fault.Of(
                 nameof(StoreView.FirstCuts),
                 typed,
-                $"is not a number of cuts: write a whole number up to {MostCuts}, or nothing"
+                $"isn't a number of cuts: write a whole number up to {MostCuts}, or leave it blank"
             )
         );
         return 0;
@@ -75,7 +75,7 @@ internal static class StoreSaw
                 Fault.Of(
                     nameof(wanted.CutTolerance),
                     wanted.CutTolerance,
-                    $"is more than {LengthFormat.WithUnit(MostTolerance, wanted.Unit)}, which is surely a slip"
+                    $"is more than {LengthFormat.WithUnit(MostTolerance, wanted.Unit)}, which can't be right"
                 )
             );
         else

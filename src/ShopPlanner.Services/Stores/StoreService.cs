@@ -82,7 +82,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
     {
         using var text = await CappedReading.TakeAsync(csv, PriceCsv.MostBytes, cancel);
         return text is null
-            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: no price list is that long"))
+            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: too large for a price list"))
             : await commands.RunAsync(
                 new Making<StoreView>(command, Making.Asked("price list", storeId, text.ToArray()))
                 {
@@ -125,7 +125,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
             return Outcome.Missing<StoreView>("store");
         if (stored.Version != wanted.Version)
             return Outcome.Conflict<StoreView>(
-                Fault.Of(nameof(wanted.Name), stored.Name, "stands there now: another device changed the store since")
+                Fault.Of(nameof(wanted.Name), stored.Name, "is the name now: another device changed the store")
             );
         var faults = Check(wanted);
         var saw = StoreSaw.Read(wanted, stored, faults);
@@ -146,7 +146,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
         [
             TextRules.Name(nameof(store.Name), store.Name),
             TextRules.Free(nameof(store.Note), store.Note, TextRules.NoteCharacters),
-            Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "is no unit"),
+            Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "isn't a unit"),
         ];
         return [.. found.OfType<Fault>()];
     }

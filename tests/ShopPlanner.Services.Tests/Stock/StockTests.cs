@@ -87,7 +87,7 @@ public sealed class StockTests : IAsyncLifetime
         var logged = (await shop.Stock.HistoryAsync(piece.Id, 10, TestShop.Cancel))[1];
         var outcome = await shop.Stock.UndoAsync(logged.Id, Some.Device, TestShop.Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
-        Assert.Contains("later entry", outcome.Faults.Single().Message);
+        Assert.Contains("later change", outcome.Faults.Single().Message);
     }
 
     [Fact]
