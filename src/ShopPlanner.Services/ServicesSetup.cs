@@ -74,6 +74,7 @@ public static class ServicesSetup
         services.AddSingleton<PlanRun>();
         services.AddSingleton<PacketPrinter>();
         services.AddSingleton<IPlanService, PlanService>();
+        services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();
         services.AddHostedService<DailyBackup>();
     }

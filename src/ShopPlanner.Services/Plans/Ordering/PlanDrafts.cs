@@ -8,7 +8,8 @@ namespace ShopPlanner.Services.Plans.Ordering;
 /// <param name="Order">The order, as text.</param>
 /// <param name="Changes">See <see cref="ShopWork.Changes"/>.</param>
 /// <param name="Draft">What the order comes to.</param>
-internal sealed record MadeDraft(string Order, long Changes, Outcome<PlanDraft> Draft);
+/// <param name="Advice">What to know about its materials.</param>
+internal sealed record MadeDraft(string Order, long Changes, Outcome<PlanDraft> Draft, MaterialAdvice Advice);
 
 /// <summary>Makes drafts, and hands the last one out again while neither the order nor the shop changed: an order that was
 /// previewed and is then sent is worked out once.</summary>
@@ -24,8 +25,8 @@ internal sealed class PlanDrafts(ShopWork work, ReadPlans plans)
         var text = PlanOrderDocument.Write(order);
         if (last is { } known && known.Changes == changes && known.Order == text)
             return known;
-        var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, plans, order, cancel));
-        return last = new MadeDraft(text, changes, draft);
+        var shop = await Snapshot.ForOrderAsync(db, plans, order, cancel);
+        return last = new MadeDraft(text, changes, RequestBuilder.Build(order, shop), MaterialAdvising.Of(order, shop));
     }
 
     /// <summary>Whether a draft is what its order comes to still.</summary>
