@@ -1,5 +1,6 @@
 using Bunit;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Frame;
 
@@ -73,6 +74,25 @@ public sealed class PartSheetTableTests : PageContext
         await page.InvokeAsync(() => page.Instance.Paste("B\tRail\t12", "Note", first.Id, Guid.NewGuid()));
         Assert.Single(parts.Pastes);
     }
+
+    [Fact]
+    public async Task Five_columns_pasted_at_the_part_fill_from_the_part_on()
+    {
+        var first = parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        const string Copied = "Rail\tPine 1x3\t12\t2\t4\nSlat\tPine 1x4\t30\t3\t8";
+        await page.InvokeAsync(() => page.Instance.Paste(Copied, "Name", first.Id, Guid.NewGuid()));
+        Assert.Empty(parts.Pastes);
+        Assert.Equal(
+            [("A", "Rail", "Pine 1x3", "12", "2", "4"), ("", "Slat", "Pine 1x4", "30", "3", "8")],
+            parts.Rows.Take(2).Select(row => Cells(row.Texts))
+        );
+        await page.InvokeAsync(() => page.Instance.Paste("B\tRail\tPine 1x3\t12\t2\t4\tnote", "Name", first.Id, Guid.NewGuid()));
+        Assert.Single(parts.Pastes);
+    }
+
+    private static (string, string, string, string, string, string) Cells(PartTexts row) =>
+        (row.Mark, row.Name, row.Material, row.Length, row.Width, row.Quantity);
 
     [Fact]
     public async Task Too_many_rows_are_refused_by_their_number()

@@ -5,8 +5,8 @@ namespace ShopPlanner.Web.Features.Projects;
 /// <summary>A few columns copied from a spreadsheet, to be filled in from a cell.</summary>
 internal sealed class PastedCells
 {
-    // A row of more cells is a whole part, from its mark on.
-    private const int MostColumns = 3;
+    // In the first column a row of more cells is a whole part, from its mark on; so is a row of as many as all usual columns.
+    private const int MostFromMark = 3;
 
     private readonly string[][] lines;
     private readonly IReadOnlyList<PartColumn> columns;
@@ -24,7 +24,7 @@ internal sealed class PastedCells
             return null;
         var lines = text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(line => line.Split('\t')).ToArray();
         var wide = lines.Max(line => line.Length);
-        if (wide > MostColumns || from + wide > columns.Count || IsHeading(lines[0]))
+        if (wide > MostFrom(from) || from + wide > columns.Count || IsHeading(lines[0]))
             return null;
         return new(lines, [.. columns.Skip(from).Take(wide)]);
     }
@@ -32,6 +32,8 @@ internal sealed class PastedCells
     /// <summary>A row with the cells of one line put in.</summary>
     public PartTexts Into(PartTexts row, int line) =>
         lines[line].Zip(columns).Aggregate(row, (texts, cell) => cell.Second.Set(texts, Plain(cell.First)));
+
+    private static int MostFrom(int column) => column == 0 ? MostFromMark : PartColumn.Usual.Count - 1;
 
     private static bool IsHeading(string[] cells) =>
         cells.Length > 1
