@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Components.Server;
-using MudBlazor;
 using MudBlazor.Services;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
@@ -26,7 +25,7 @@ internal static class PagesSetup
             .AddRazorComponents()
             .AddInteractiveServerComponents()
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
-        services.AddMudServices(options => options.SnackbarConfiguration.PositionClass = Defaults.Classes.Position.BottomCenter);
+        services.AddMudServices();
         services.AddScoped<Notices>();
         services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();

@@ -24,6 +24,7 @@ internal static class PageTest
         context.Services.AddSingleton(TimeProvider.System);
         context.Services.AddSingleton(shop.Server.Get<IconShelf>());
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
+        context.Services.AddSingleton(shop.Server.Get<IOrderAdvice>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());

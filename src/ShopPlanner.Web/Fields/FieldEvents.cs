@@ -13,6 +13,9 @@ public sealed class TypedEventArgs : EventArgs
 
     /// <summary>Rises with every change in one browser page, so that an older answer never wins over a newer text.</summary>
     public long Seq { get; set; }
+
+    /// <summary>Whether texts of other fields of the same line follow, to be stored together with this one.</summary>
+    public bool More { get; set; }
 }
 
 /// <summary>What the browser sends when something is to be done once.</summary>

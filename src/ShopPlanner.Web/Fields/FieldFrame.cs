@@ -40,6 +40,9 @@ public abstract class FieldFrame : ComponentBase
     [CascadingParameter]
     private DraftMark? Form { get; set; }
 
+    [CascadingParameter]
+    private IFieldLine? Line { get; set; }
+
     /// <summary>What the server knows of the field.</summary>
     protected FieldState State => state!;
 
@@ -79,10 +82,43 @@ public abstract class FieldFrame : ComponentBase
     protected override void OnParametersSet() => State.Follow(Now, IsRefused ?? true);
 
     /// <summary>Takes in what the browser sent.</summary>
-    protected Task TypedAsync(TypedEventArgs typed) => State.TakeAsync(typed, StoreAsync, () => Now);
+    protected Task TypedAsync(TypedEventArgs typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        return TakeAsync(store => State.TakeAsync(typed, store, () => Now), isLast: !typed.More);
+    }
 
     /// <summary>Stores what was typed here over what another device stored.</summary>
-    protected Task KeepMineAsync() => State.KeepMineAsync(StoreAsync, () => Now);
+    protected Task KeepMineAsync() => TakeAsync(store => State.KeepMineAsync(store, () => Now), isLast: true);
+
+    // The texts of a line wait for the last of them, and are stored together.
+    private async Task TakeAsync(Func<Func<FieldChange, Task>, Task> take, bool isLast)
+    {
+        if (Line is not { } line)
+        {
+            await take(StoreAsync);
+            return;
+        }
+
+        var taken = take(StoringIn(line));
+        if (isLast)
+            await line.StoreAsync();
+        await taken;
+    }
+
+    // Tried again after another device's change, a text waits for no other.
+    private Func<FieldChange, Task> StoringIn(IFieldLine line)
+    {
+        var wasTried = false;
+        return async change =>
+        {
+            var stored = StoreAsync(change);
+            if (wasTried)
+                await line.StoreAsync();
+            wasTried = true;
+            await stored;
+        };
+    }
 
     private Task StoreAsync(FieldChange change) => OnSave.HasDelegate ? OnSave.InvokeAsync(change) : TakeInAsync(change.Value);
 }

@@ -43,12 +43,25 @@ public sealed class Saving<T>(Func<Task<T?>> read, Func<T, Task<Outcome<T>>> sav
     /// <param name="name">The field's name, as faults have it.</param>
     /// <param name="get">Returns the field's text in a record.</param>
     /// <param name="set">Returns the record with the text typed.</param>
-    public async Task FieldAsync(FieldChange change, string name, Func<T, string> get, Func<T, T> set)
+    public Task FieldAsync(FieldChange change, string name, Func<T, string> get, Func<T, T> set) =>
+        LineAsync([new FieldStore<T>(change, name, get, set)]);
+
+    /// <summary>Stores several fields together, all or none, and sets each change's answer.</summary>
+    public async Task LineAsync(IReadOnlyList<FieldStore<T>> fields)
     {
-        ArgumentNullException.ThrowIfNull(change);
-        ArgumentNullException.ThrowIfNull(get);
-        ArgumentNullException.ThrowIfNull(set);
-        await (turn = AfterAsync(turn, () => StoreAsync(change, name, get, set)));
+        ArgumentNullException.ThrowIfNull(fields);
+        await (turn = AfterAsync(turn, () => StoreAsync(fields)));
+    }
+
+    /// <summary>Tries once more what was refused: the reason may be gone.</summary>
+    public async Task RetryAsync()
+    {
+        if (
+            refused.Count > 0
+            && Stored is { } stored
+            && await save(refused.Values.Aggregate(stored, (one, more) => more(one))) is var outcome
+        )
+            Take([], outcome);
     }
 
     /// <summary>Says what is wrong with a text that cannot be stored, and sets the change's answer.</summary>
@@ -65,42 +78,69 @@ public sealed class Saving<T>(Func<Task<T?>> read, Func<T, Task<Outcome<T>>> sav
         await next();
     }
 
-    private async Task StoreAsync(FieldChange change, string name, Func<T, string> get, Func<T, T> set)
+    private async Task StoreAsync(IReadOnlyList<FieldStore<T>> fields)
     {
         for (var tries = 0; tries < Tries && Stored is { } stored; tries++)
         {
-            if (get(stored) is var now && now != change.Base && now != change.Value && now != own.GetValueOrDefault(name))
-            {
-                faults.Remove(name);
-                change.Answer = FieldAnswer.Conflict;
+            fields = LeaveContested(fields, stored);
+            if (fields.Count == 0)
                 return;
-            }
-
-            var outcome = await save(set(together ? refused.Values.Aggregate(stored, (one, more) => more(one)) : stored));
+            var begun = together ? refused.Values.Aggregate(stored, (one, more) => more(one)) : stored;
+            var outcome = await save(fields.Aggregate(begun, (one, field) => field.Set(one)));
             if (outcome.Kind != OutcomeKind.Conflict)
             {
-                Take(change, name, get, set, outcome);
+                Take(fields, outcome);
                 return;
             }
 
             await LoadAsync();
         }
 
-        Refuse(change, name, [Fault.Of(name, change.Value, "is not stored: other devices kept changing it. Try again")]);
+        foreach (var field in fields)
+            Refuse(
+                field.Change,
+                field.Name,
+                [Fault.Of(field.Name, field.Change.Value, "is not saved: other devices kept changing it. Try again")]
+            );
     }
 
-    private void Take(FieldChange change, string name, Func<T, string> get, Func<T, T> set, Outcome<T> outcome)
+    // Those that another device changed to something else since are left to the person.
+    private List<FieldStore<T>> LeaveContested(IReadOnlyList<FieldStore<T>> fields, T stored)
+    {
+        var open = new List<FieldStore<T>>();
+        foreach (var field in fields)
+            if (IsContested(field, field.Get(stored)))
+            {
+                faults.Remove(field.Name);
+                field.Change.Answer = FieldAnswer.Conflict;
+            }
+            else
+                open.Add(field);
+
+        return open;
+    }
+
+    private bool IsContested(FieldStore<T> field, string now) =>
+        now != field.Change.Base && now != field.Change.Value && now != own.GetValueOrDefault(field.Name);
+
+    private void Take(IReadOnlyList<FieldStore<T>> fields, Outcome<T> outcome)
     {
         if (!outcome.Ok)
         {
-            Refuse(change, name, outcome.Faults);
-            refused[name] = set;
+            foreach (var field in fields)
+            {
+                Refuse(field.Change, field.Name, outcome.Faults);
+                refused[field.Name] = field.Set;
+            }
+
             return;
         }
 
         Stored = outcome.Value;
-        own[name] = get(outcome.Value);
-        foreach (var settled in together ? [.. refused.Keys, name] : new[] { name })
+        foreach (var field in fields)
+            own[field.Name] = field.Get(outcome.Value);
+        var names = fields.Select(field => field.Name);
+        foreach (var settled in together ? [.. names, .. refused.Keys] : names.ToList())
         {
             faults.Remove(settled);
             refused.Remove(settled);

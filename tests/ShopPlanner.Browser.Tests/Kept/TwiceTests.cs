@@ -84,7 +84,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         var folder = Path.Combine(kept.App.DataFolder, "backups");
         var before = Directory.Exists(folder) ? Directory.GetFiles(folder).Length : 0;
         await PressAsync(page, "[data-command='copy']");
-        await Expect(page.GetByText("A copy was made and checked.").First).ToBeVisibleAsync();
+        await Expect(page.GetByText("Backup made and checked.").First).ToBeVisibleAsync();
         await Expect(page.Locator("[data-busy]")).ToHaveCountAsync(0);
         Assert.Equal(before + 1, Directory.GetFiles(folder).Length);
     }

@@ -2,7 +2,6 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
-using MudBlazor;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
@@ -12,6 +11,7 @@ using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
+using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Idea;
@@ -137,7 +137,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [Fact]
     public async Task A_buttons_change_that_another_device_was_before_says_so()
     {
-        var notices = Render<MudSnackbarProvider>();
+        var notices = Render<NoticeLine>();
         var page = Open();
         var stored = (await Ideas.GetAsync(project, ShopServer.Cancel))!;
         var elsewhere = stored.Idea with { Changed = stored.Idea.Changed.SetItem("width", "25") };

@@ -14,9 +14,9 @@ public sealed class StorePageTests
         await using var shop = await PlannedShop.OpenAsync();
         await using var context = PageTest.For(shop);
         var page = Open(context, shop);
-        Field(page, "First cuts it makes").Typed("2");
-        page.WaitForAssertion(() => Assert.Equal("1/8", Field(page, "They may be off by").GetAttribute("data-shown")));
-        Assert.Contains("up to 2 first cuts", page.Find(".page-lead").TextContent, StringComparison.Ordinal);
+        Field(page, "Free cuts per sheet").Typed("2");
+        page.WaitForAssertion(() => Assert.Equal("1/8", Field(page, "Store cut tolerance").GetAttribute("data-shown")));
+        Assert.Contains("up to 2 times", page.Find(".page-lead").TextContent, StringComparison.Ordinal);
         Assert.Equal("2", (await shop.Server.Get<IStoreService>().GetAsync(shop.Store.Id, ShopServer.Cancel))!.FirstCuts);
     }
 
@@ -26,12 +26,12 @@ public sealed class StorePageTests
         await using var shop = await PlannedShop.OpenAsync();
         await using var context = PageTest.For(shop);
         var page = Open(context, shop);
-        Field(page, "First cuts it makes").Typed("a few");
+        Field(page, "Free cuts per sheet").Typed("a few");
         page.WaitForAssertion(() =>
-            Assert.Contains("‘a few’ is not a number of cuts", page.Find(".fault").TextContent, StringComparison.Ordinal)
+            Assert.Contains("‘a few’ isn't a number of cuts", page.Find(".fault").TextContent, StringComparison.Ordinal)
         );
-        Assert.Equal("a few", Field(page, "First cuts it makes").GetAttribute("data-shown"));
-        Field(page, "First cuts it makes").Typed("1");
+        Assert.Equal("a few", Field(page, "Free cuts per sheet").GetAttribute("data-shown"));
+        Field(page, "Free cuts per sheet").Typed("1");
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".fault")));
         Assert.Equal("1", (await shop.Server.Get<IStoreService>().GetAsync(shop.Store.Id, ShopServer.Cancel))!.FirstCuts);
     }
@@ -40,7 +40,7 @@ public sealed class StorePageTests
     {
         var page = context.Render<StorePage>(given => given.Add(one => one.Id, shop.Store.Id));
         page.WaitForElement("h1");
-        page.FindAll("button").Single(button => button.TextContent.Trim() == "Name, unit, cuts").Click();
+        page.FindAll("button").Single(button => button.TextContent.Trim() == "Edit store").Click();
         return page;
     }
 

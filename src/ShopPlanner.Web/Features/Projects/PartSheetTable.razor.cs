@@ -25,6 +25,10 @@ public sealed partial class PartSheetTable
     [Parameter, EditorRequired]
     public IReadOnlyList<MaterialView> Materials { get; set; } = [];
 
+    /// <summary>Raised when a material was added to the shop's.</summary>
+    [Parameter]
+    public EventCallback<MaterialView> OnMaterial { get; set; }
+
     [Parameter]
     public int From { get; set; }
 

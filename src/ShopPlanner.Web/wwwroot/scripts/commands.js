@@ -2,6 +2,7 @@
 // press after the page was opened again, until the server says that it was done.
 const prefix = "shop-planner command ";
 const pages = new Map();
+const pressed = new WeakMap(), leftWithoutLine = new Set();
 let hand;
 
 const key = name => prefix + location.pathname + " " + name;
@@ -29,10 +30,21 @@ export function begin(given) {
   }, true);
 }
 
+// A line of a table that is a form is sent when it is left. What was refused is not sent again until something in it changed.
+export function leave(row) {
+  const button = row.querySelector("[data-command]");
+  if (!button || !hand.isBegun(row)) return;
+  if (hand.isDown()) leftWithoutLine.add(row);
+  else if (pressed.get(row) !== hand.contents(row)) press(button, button);
+}
+
 function press(el, shown) {
   if (hand.isDown() || el.dataset.busy || el.closest("fieldset.until-live[disabled]")) return;
   const form = el.closest("[data-form]");
-  if (form) hand.flush(form);
+  if (form) {
+    hand.flush(form);
+    pressed.set(form, hand.contents(form));
+  }
   pages.set(nameOf(el), location.pathname);
   el.dataset.busy = el.dataset.answer ?? "0";
   (shown ?? el).setAttribute("aria-busy", "true");
@@ -56,6 +68,8 @@ export function answered() {
 // The line was down: a press without an answer is sent again, under the same id.
 export function again() {
   for (const el of document.querySelectorAll("[data-busy]")) raise(el);
+  for (const row of leftWithoutLine) if (row.isConnected) leave(row);
+  leftWithoutLine.clear();
 }
 
 export function done(name) {

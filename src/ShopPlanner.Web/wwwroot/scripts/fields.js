@@ -4,18 +4,20 @@
 // and a restart.
 import * as box from "./kept.js";
 import * as commands from "./commands.js";
+import * as lines from "./lines.js";
 
 const pageOf = () => location.pathname;
 const scopeOf = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
-const idOf = el => box.id(pageOf(), scopeOf(el), el.dataset.field);
+export const idOf = el => box.id(pageOf(), scopeOf(el), el.dataset.field);
 const isOfForm = el => el.closest("[data-form]") !== null;
 const named = (scope, ...kinds) => document.querySelector(kinds.map(kind => `[data-${kind}="${CSS.escape(scope)}"]`).join(", "));
 const isShut = el => el.closest("fieldset.until-live[disabled]") !== null;
-const fields = (root = document) => [...root.querySelectorAll("[data-field]")];
+export const fields = (root = document) => [...root.querySelectorAll("[data-field]")];
 const answered = el => Number(el.dataset.seq ?? 0);
 const heard = el => Number(el.dataset.heard ?? 0);
 
-const seen = new WeakSet(), rounds = new WeakMap(), timers = new WeakMap(), opened = new Set(), adopted = new Set();
+const seen = new WeakSet(), rounds = new WeakMap(), timers = new WeakMap();
+const opened = new Set(), adopted = new Set(), unsent = new Set();
 let counter = 0, isDown = false;
 
 export function read(el) {
@@ -55,23 +57,33 @@ export function note(el) {
     entry = { value: null, base: el.dataset.kept, seq: 0, sent: 0, mine: [] };
   }
   if (entry.value === value) return;
-  Object.assign(entry, { value, seq: ++counter });
+  Object.assign(entry, { value, seq: ++counter, left: false });
   const isBack = value === el.dataset.kept && value === el.dataset.shown && entry.sent <= answered(el);
   if (isBack) box.drop(id);
   else box.put(id, entry);
   say();
 }
 
-// Sends the newest text, once. A slider waits until its last place came in.
+// Sends the newest text, once; of a line, the newest texts of all its fields.
 export function send(el) {
+  const due = (lines.of(el) ? fields(lines.of(el)) : [el]).filter(isDue);
+  due.forEach((one, at) => raise(one, at < due.length - 1));
+}
+
+// A slider waits until its last place came in.
+function isDue(el) {
   const entry = box.get(idOf(el));
-  if (!entry || isDown || isShut(el) || entry.sent >= entry.seq) return;
-  if (el.type === "range" && heard(el) < entry.sent) return;
+  if (!entry || isDown || isShut(el) || entry.sent >= entry.seq) return false;
+  return el.type !== "range" || heard(el) >= entry.sent;
+}
+
+function raise(el, more) {
+  const entry = box.get(idOf(el));
   entry.sent = entry.seq;
   if (!entry.mine.includes(entry.value)) entry.mine.push(entry.value);
   box.put(idOf(el), entry);
   const { value, base, seq } = entry;
-  el.dispatchEvent(new CustomEvent("shop-typed", { bubbles: true, detail: { value, base, seq } }));
+  el.dispatchEvent(new CustomEvent("shop-typed", { bubbles: true, detail: { value, base, seq, more } }));
   say();
 }
 
@@ -79,10 +91,10 @@ export function send(el) {
 function settle(el) {
   const id = idOf(el);
   if (hasNewRound(el)) box.drop(id);
-  const entry = box.get(id);
-  if (!entry) return show(el);
-  if (!seen.has(el)) entry.sent = 0;
+  const entry = box.get(id), isNew = !seen.has(el);
   seen.add(el);
+  if (!entry) return show(el);
+  if (isNew) entry.sent = 0;
   const { kept, shown } = el.dataset;
   if (entry.sent > 0 && answered(el) >= entry.seq) {
     if (shown !== kept) return;
@@ -94,7 +106,13 @@ function settle(el) {
   if (entry.mine.includes(kept)) entry.base = kept;
   write(el, entry.value);
   if (!entry.seq || entry.sent === 0) entry.seq = ++counter;
-  if (entry.sent < entry.seq && (entry.sent === 0 || el.type === "range")) send(el);
+  if (entry.sent < entry.seq && (entry.sent === 0 || el.type === "range")) unsent.add(el);
+}
+
+// Once all of a line's fields are known, so that they are sent together; not what is being typed.
+function sendUnsent() {
+  for (const el of unsent) if (el.isConnected && box.has(idOf(el)) && !waits(el)) send(el);
+  unsent.clear();
 }
 
 function hasNewRound(el) {
@@ -177,6 +195,17 @@ export function flush(form) {
   }
 }
 
+// A button that offers a text for a field writes it there, as if it was typed.
+function writeInto(button) {
+  const { writes, into, of } = button.dataset;
+  const el = named(of, "form", "scope")?.querySelector(`[data-field="${CSS.escape(into)}"]`);
+  if (!el) return;
+  write(el, writes);
+  el.focus();
+  note(el);
+  if (!lines.of(el)) send(el);
+}
+
 const contents = form => JSON.stringify(fields(form).map(el => [el.dataset.field, read(el)]));
 
 export function forget(scope) {
@@ -190,23 +219,23 @@ function line(state) {
   document.body.dataset.line = isDown ? "down" : "up";
   if (!isDown) {
     opened.clear();
-    for (const el of fields()) {
-      const entry = box.get(idOf(el));
-      if (entry && heard(el) < entry.seq) entry.sent = 0;
-      if (entry && !waits(el)) send(el);
-    }
+    const kept = fields().filter(el => box.has(idOf(el)));
+    for (const el of kept) if (heard(el) < box.get(idOf(el)).seq) box.get(idOf(el)).sent = 0;
+    for (const el of kept) if (!waits(el)) send(el);
     commands.again();
   }
   say();
 }
 
-// A text that its field sends only when it is left is not sent while the cursor is in it.
+// A text that its field, or its line, sends only when it is left is not sent while the cursor is in it.
 function waits(el) {
   const isSentWhenLeft = el.type === "text" && !("send" in el.dataset);
-  if (!isSentWhenLeft || el !== document.activeElement) return false;
+  const isHere = lines.of(el) ? lines.of(el).contains(document.activeElement) : isSentWhenLeft && el === document.activeElement;
   const entry = box.get(idOf(el));
-  return entry.sent === 0 && !entry.left;
+  return isHere && entry.sent === 0 && !entry.left;
 }
+
+const isBegun = row => fields(row).some(el => box.has(idOf(el)));
 
 function typing(event) {
   const el = event.target;
@@ -214,6 +243,7 @@ function typing(event) {
   const isWhole = el.matches("select, [type=checkbox], [type=radio]");
   if (event.type === "input" && isWhole) return;
   note(el);
+  if (lines.of(el)) return lines.typed(el, isWhole);
   const entry = box.get(idOf(el));
   if (entry && event.type === "change") entry.left = true;
   if (event.type === "change" || el.dataset.send === "input" || el.type === "range") return send(el);
@@ -240,6 +270,7 @@ function changed(records) {
   for (const el of touched) if (el.isConnected) settle(el);
   commands.answered();
   open();
+  sendUnsent();
   say();
 }
 
@@ -254,12 +285,18 @@ export function begin() {
     event.preventDefault();
     if (button.matches("[data-undo]")) undoKept();
   }, true);
-  commands.begin({ flush, contents, isDown: lineIsDown });
+  lines.begin();
+  document.addEventListener("click", event => {
+    const button = event.target.closest?.("[data-writes]");
+    if (button) writeInto(button);
+  });
+  commands.begin({ flush, contents, isBegun, isDown: lineIsDown });
   new MutationObserver(changed).observe(document.body, {
     subtree: true, childList: true, attributes: true,
     attributeFilter: ["data-kept", "data-shown", "data-heard", "data-seq", "data-round", "data-answer", "min", "max", "disabled"],
   });
   for (const el of fields()) settle(el);
+  sendUnsent();
   window.shopFields = { forget };
   say();
 }
