@@ -16,7 +16,7 @@ public static partial class MoneyText
         var plain = before.Replace(",", "", StringComparison.Ordinal);
         if (Thousands().IsMatch(text))
             return after.Contains('.')
-                ? $"has a comma: leave it out and write {plain}{after}"
+                ? $"has a comma: write {plain}{after}"
                 : $"has a comma: write {plain}{after}, or {before}.{after} if the comma is a decimal point";
         return DecimalComma().IsMatch(text)
             ? $"has a comma: write the decimal point as a period, {plain.Replace(".", "", StringComparison.Ordinal)}.{after}"
