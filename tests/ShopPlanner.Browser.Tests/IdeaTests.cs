@@ -135,7 +135,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Make parts list" }).ClickAsync();
         await Expect(page.GetByText("on the parts list")).ToBeVisibleAsync();
-        await page.GetByRole(AriaRole.Navigation, new() { Name = "Places of the project" })
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Steps of the project" })
             .GetByRole(AriaRole.Link, new() { Name = "Parts" })
             .ClickAsync();
         await Expect(page.GetByLabel("Part, row 1", new() { Exact = true })).ToHaveValueAsync("Side");

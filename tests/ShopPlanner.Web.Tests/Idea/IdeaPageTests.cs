@@ -54,10 +54,10 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Assert.StartsWith("30″ × 11 ¼″ × 60″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
         Assert.Contains(page.FindAll(".idea-parts tbody tr"), row => row.TextContent.Contains("Side", StringComparison.Ordinal));
         Assert.Equal(
-            ["Idea", "Parts"],
-            page.FindAll("nav[aria-label='Places of the project'] a").Select(link => link.TextContent)
+            ["Idea", "Parts", "Buy", "Cuts"],
+            page.FindAll("nav[aria-label='Steps of the project'] a").Select(link => link.TextContent)
         );
-        Assert.Equal("Idea", page.Find("nav[aria-label='Places of the project'] a[aria-current='page']").TextContent);
+        Assert.Equal("Idea", page.Find("nav[aria-label='Steps of the project'] a[aria-current='page']").TextContent);
     }
 
     [Fact]
@@ -108,7 +108,10 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
         Assert.Contains("3,937 in", fault, StringComparison.Ordinal);
         Assert.DoesNotContain(" m:", fault, StringComparison.Ordinal);
         Field(page, "Outside height").Typed("90");
-        Assert.Contains("at most 84″", page.Find(".dimension .fault").TextContent, StringComparison.Ordinal);
+        page.WaitForAssertion(
+            () => Assert.Contains("at most 84″", page.Find(".dimension .fault").TextContent, StringComparison.Ordinal),
+            Patience
+        );
     }
 
     [Fact]
