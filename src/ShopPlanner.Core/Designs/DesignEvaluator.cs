@@ -24,12 +24,13 @@ public sealed class DesignEvaluator
 
     private readonly DesignDocument document;
     private readonly List<Fault> faults = [];
-    private readonly Builder builder = new();
+    private readonly Builder builder;
     private readonly Scope scope;
 
     private DesignEvaluator(DesignDocument document, IReadOnlyDictionary<string, string> changed)
     {
         this.document = document;
+        builder = new Builder { Unit = document.Unit };
         scope = new Scope(document, changed, faults);
     }
 
@@ -236,7 +237,7 @@ public sealed class DesignEvaluator
                     one.Working
                 )),
             ],
-            [.. document.Steps, .. builder.Steps]
+            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps]
         )
         {
             IsFixedToWall = builder.IsFixedToWall,

@@ -29,7 +29,14 @@ internal sealed class Builder
 
     public List<DraftWarning> Warnings { get; } = [];
 
-    public List<string> Steps { get; } = [];
+    /// <summary>Work on single parts, before any are joined; the same step twice counts once.</summary>
+    public HashSet<string> StepsBefore { get; } = [];
+
+    /// <summary>Work on the joined piece; the same step twice counts once.</summary>
+    public HashSet<string> Steps { get; } = [];
+
+    /// <summary>Unit of lengths in texts.</summary>
+    public LengthUnit Unit { get; init; }
 
     /// <summary>Whether something in it fixes it to the wall.</summary>
     public bool IsFixedToWall { get; set; }

@@ -47,7 +47,7 @@ internal sealed class AdjustableShelves : IFill
         }
 
         builder.Buy("Shelf pin", PinsPerShelf * count);
-        builder.Steps.Add("Drill the pin holes in both sides with one template before you assemble the case.");
+        builder.StepsBefore.Add("Drill the rows of shelf pin holes, all with one template, so that shelves lie level.");
         return bay;
     }
 }

@@ -38,8 +38,13 @@ internal static class CarcassFront
         builder.Join(JointKind.Screwed, toe, left, Axis.X);
         builder.Join(JointKind.Screwed, toe, right, Axis.X);
         builder.Join(JointKind.Screwed, bottom, toe, Axis.Z);
-        builder.Steps.Add("Cut the toe space out of the lower front corner of both sides before you assemble the case.");
+        builder.StepsBefore.Add(
+            $"Notch the lower front corner of both sides for the toe space: {Text(size.Toe.Value, builder)} high, "
+                + $"{Text(size.ToeSetback, builder)} deep. The drawings show the sides without the notch."
+        );
     }
+
+    private static string Text(Length length, Builder builder) => LengthFormat.WithUnit(length, builder.Unit);
 
     private static void Face(
         CarcassSizes size,
