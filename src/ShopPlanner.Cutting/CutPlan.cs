@@ -49,7 +49,7 @@ public sealed record Purchase(string Stock, int Quantity, Money Cost);
 /// <param name="Stock">The stock's id.</param>
 /// <param name="Copies">How many are cut like this, one or more.</param>
 /// <param name="Pieces">The parts' pieces.</param>
-/// <param name="Leftovers">What is left and is not sawdust; <see cref="Leftover.Keep"/> tells the bin from the broom.</param>
+/// <param name="Leftovers">What is left and is not sawdust; <see cref="Leftover.Keep"/> tells what to keep from scrap.</param>
 /// <param name="Cuts">In the order to make them.</param>
 public sealed record Layout(
     string Stock,
@@ -65,7 +65,7 @@ public sealed record Layout(
 /// <param name="Y">Of that corner, across.</param>
 /// <param name="Dx">Extent along the stock's length.</param>
 /// <param name="Dy">Extent across.</param>
-/// <param name="Turned">True where the part's length lies along y.</param>
+/// <param name="Turned">Whether the part's length lies along y.</param>
 public sealed record PlacedPiece(string Part, Length X, Length Y, Length Dx, Length Dy, bool Turned);
 
 /// <summary>What a layout leaves.</summary>
@@ -73,7 +73,7 @@ public sealed record PlacedPiece(string Part, Length X, Length Y, Length Dx, Len
 /// <param name="Y">Of that corner, across.</param>
 /// <param name="Dx">Extent along the stock's length.</param>
 /// <param name="Dy">Extent across.</param>
-/// <param name="Keep">True where it is worth keeping.</param>
+/// <param name="Keep">Whether it is worth keeping.</param>
 public sealed record Leftover(Length X, Length Y, Length Dx, Length Dy, bool Keep);
 
 /// <summary>Which way a cut runs.</summary>

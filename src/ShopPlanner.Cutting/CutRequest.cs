@@ -96,7 +96,7 @@ public sealed record CutMaterial(string Id, StockForm Form, Length? Thickness, L
 /// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it.</param>
 public sealed record CutStock(string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut)
 {
-    /// <summary>True where its seller makes no first cuts, whatever <see cref="CutRequest.Store"/> says of others.</summary>
+    /// <summary>Whether its seller makes no first cuts, whatever <see cref="CutRequest.Store"/> says of others.</summary>
     public bool SoldUncut { get; init; }
 }
 

@@ -31,7 +31,7 @@ internal static class CutRequestRanges
 
     public const string NegativeLength = "is less than zero: a length is zero or more";
     public const string TooLong = "is more than 100 m: no stock is that long";
-    public const string TooLongText = "is too long: a line is enough";
+    public const string TooLongText = "is too long: write one line";
     public const string Nothing = "must be more than zero";
     public const string NegativePrice = "is less than zero: a price is zero or more";
     public const string EmptyName = "is empty: write a short name";

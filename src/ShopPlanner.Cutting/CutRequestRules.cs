@@ -38,10 +38,10 @@ internal sealed class CutRequestRules
         Once("stock", draft.Stock.Select(stock => stock.Id));
         Once("parts", draft.Parts.Select(part => part.Id));
         if (draft.Materials.Length == 0)
-            Refuse("materials", "", "names no material: there is nothing to cut from");
+            Refuse("materials", "", "is empty: name at least one material to cut from");
         for (var i = 0; i < draft.Materials.Length; i++)
             if (draft.Materials[i] is { Form: StockForm.Board, Width: null })
-                Missing($"materials[{i}].width", "a board has one width, write it");
+                Missing($"materials[{i}].width", "write the board's width");
         for (var i = 0; i < draft.Stock.Length; i++)
             Stock($"stock[{i}]", draft.Stock[i]);
         for (var i = 0; i < draft.Parts.Length; i++)
@@ -56,7 +56,7 @@ internal sealed class CutRequestRules
         var first = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var (id, path) in ids.Select((id, i) => (id, $"{list}[{i}]")))
             if (id is not null && !first.TryAdd(id, path))
-                Refuse(path + ".id", id, $"is the id of {first[id]} already: write another");
+                Refuse(path + ".id", id, $"is already the id of {first[id]}: write another");
     }
 
     private MaterialDraft? Find(string path, string? id)
@@ -73,12 +73,12 @@ internal sealed class CutRequestRules
     {
         var material = Find(path, stock.Material);
         if (material?.Form == StockForm.Sheet && stock.Width is null)
-            Missing(path + ".width", "a sheet has a width, write it");
+            Missing(path + ".width", "write the sheet's width");
         if (material?.Form == StockForm.Board && stock.Width > material.Width)
             Refuse(
                 path + ".width",
                 stock.Width.Value,
-                $"is wider than its material, {Text(material.Width!.Value)}: a board is ripped narrower, never wider"
+                $"is wider than its material, {Text(material.Width!.Value)}: a board can only be ripped narrower"
             );
         if (material?.Form is { } form && stock.Length is { } length && (stock.Width ?? material.Width) is { } width)
             Saw(new(path, stock, length, width), form);
@@ -110,18 +110,18 @@ internal sealed class CutRequestRules
     {
         var material = Find(path, part.Material);
         if (material?.Form == StockForm.Sheet && part.Width is null)
-            Missing(path + ".width", "a part of a sheet has a width, write it");
+            Missing(path + ".width", "write the part's width");
         if (part.FinishedLength > part.Length)
             Refuse(
                 path + ".finishedLength",
                 part.FinishedLength.Value,
-                $"is more than its length, {Text(part.Length!.Value)}: a part is trimmed, never grown"
+                $"is more than its length, {Text(part.Length!.Value)}: write a size no larger"
             );
         if ((part.Width ?? material?.Width) is { } width && part.FinishedWidth > width)
             Refuse(
                 path + ".finishedWidth",
                 part.FinishedWidth.Value,
-                $"is more than its width, {Text(width)}: a part is trimmed, never grown"
+                $"is more than its width, {Text(width)}: write a size no larger"
             );
     }
 
@@ -133,7 +133,7 @@ internal sealed class CutRequestRules
             if (draft.Parts[i] is not { PracticeFor: { } other } part)
                 continue;
             if (other == part.Id)
-                Refuse($"parts[{i}].practiceFor", other, "is the part itself: write the id of the part that it is practice for");
+                Refuse($"parts[{i}].practiceFor", other, "is the part itself: write the id of the part it is a test piece for");
             else if (!ids.Contains(other))
                 Refuse($"parts[{i}].practiceFor", other, "is not the id of a part of this request");
         }
@@ -143,7 +143,7 @@ internal sealed class CutRequestRules
     private void Carry()
     {
         if (draft.Carry is { Longest.IsPositive: true } carry && carry.Widest > carry.Longest)
-            Refuse("carry.widest", carry.Widest, $"is more than carry.longest, {Text(carry.Longest)}: exchange the two");
+            Refuse("carry.widest", carry.Widest, $"is more than carry.longest, {Text(carry.Longest)}: swap the two");
     }
 
     private void Pieces()

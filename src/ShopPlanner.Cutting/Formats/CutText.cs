@@ -30,8 +30,8 @@ internal static class CutText
     private static Fault Say(JsonProblem problem, ReadOnlySpan<byte> utf8) =>
         problem.Flaw switch
         {
-            JsonFlaw.TooLong => Fault.Of("", "", "is larger than 64 MB: that is no cutting job"),
-            JsonFlaw.Empty => Fault.Of("", "", "is empty: a JSON document is wanted"),
+            JsonFlaw.TooLong => Fault.Of("", "", "is larger than 64 MB, more than any cutting job"),
+            JsonFlaw.Empty => Fault.Of("", "", "is empty: write a JSON document"),
             JsonFlaw.NotUtf8 => Fault.Of("", "", "is not UTF-8 text"),
             JsonFlaw.TooDeep => Fault.Of(problem.Path, "", $"is nested more than {JsonText.MostDepth} deep"),
             JsonFlaw.TooMany => Fault.Of("", "", TooMany()),
@@ -48,7 +48,7 @@ internal static class CutText
         );
 
     private static string TooMany() =>
-        string.Create(CultureInfo.InvariantCulture, $"has more than {JsonText.MostValues:N0} values: that is no cutting job");
+        string.Create(CultureInfo.InvariantCulture, $"has more than {JsonText.MostValues:N0} values, more than any cutting job");
 
     private static string Offending(ReadOnlySpan<byte> utf8, int from)
     {

@@ -64,7 +64,7 @@ internal static class DocumentNumber
         var digits = JsonMarshal.GetRawUtf8Value(value.Element);
         return digits.Length <= MostDigits && decimal.TryParse(digits, Style, CultureInfo.InvariantCulture, out var number)
             ? number
-            : Refused<decimal>(value, $"is outside what can be reckoned with: write {wanted}");
+            : Refused<decimal>(value, $"is too large or too small: write {wanted}");
     }
 
     private static Money? Amount(this DocumentValue value, decimal most)

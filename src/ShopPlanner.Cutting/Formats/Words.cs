@@ -54,7 +54,7 @@ internal static class Words
             return false;
         if (text == format)
             return true;
-        value.Refuse($"is another format: {format} is wanted");
+        value.Refuse($"is another format: use {format}");
         return false;
     }
 

@@ -96,7 +96,7 @@ internal static class Fitting
     private static string? Reason(Job job, CutPart part, LengthUnit unit)
     {
         if (job.Stock.IsEmpty)
-            return "no stock of this material";
+            return "no stock of this material to cut from";
         if (job.Stock.Any(stock => job.Fits(part, stock)))
             return null;
         var (longest, widest) = (job.Stock.Max(job.UsableX), job.Stock.Max(job.UsableY));
@@ -108,12 +108,12 @@ internal static class Fitting
             return Too("longer", part.Length, longest, unit);
         if (part.Width.Ticks > widest)
             return Too("wider", part.Width, widest, unit) + ": glue it up from strips";
-        return "no one stock of this material is both long and wide enough";
+        return "no board or sheet of this material is both long and wide enough";
     }
 
     private static string Too(string how, Length wanted, long usable, LengthUnit unit) =>
-        $"{how} than any stock of this material: {Text(wanted, unit)} wanted, "
-        + $"{Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable at most";
+        $"{how} than any stock of this material: needs {Text(wanted, unit)}, "
+        + $"{Text(Length.FromTicks(Math.Max(0, usable)), unit)} usable";
 
     /// <summary>A length as reasons give it.</summary>
     public static string Text(Length length, LengthUnit unit) =>

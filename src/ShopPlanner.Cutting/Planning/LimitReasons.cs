@@ -10,10 +10,10 @@ internal static class LimitReasons
         if (job.Carry is { } car && CanCut(job with { Carry = null }, part))
             return Carried(job, part, car, unit);
         if (job.Saw.LongestCrosscut is { } crosscut && CanCut(job with { Saw = job.Saw with { LongestCrosscut = null } }, part))
-            return $"needs a longer crosscut than the saw makes, {Text(crosscut, unit)} at most";
+            return $"needs a longer crosscut than your saw makes, {Text(crosscut, unit)}";
         if (job.Saw.WidestRip is { } rip && CanCut(job with { Saw = job.Saw with { WidestRip = null } }, part))
-            return $"needs a wider rip than the saw makes, {Text(rip, unit)} at most";
-        return "cannot be cut within these limits together: " + string.Join(", ", All(job, unit));
+            return $"needs a wider rip than your saw makes, {Text(rip, unit)}";
+        return "cannot be cut within these limits: " + string.Join(", ", All(job, unit));
     }
 
     private static bool CanCut(Job job, CutPart part)
@@ -26,28 +26,28 @@ internal static class LimitReasons
     {
         var (longer, shorter) = (Length.Max(part.Length, part.Width), Length.Min(part.Length, part.Width));
         if (longer > car.Longest)
-            return $"longer than can be carried home: {Text(longer, unit)} wanted, {Text(car.Longest, unit)} at most";
+            return $"too long for the car: {Text(longer, unit)}, and the limit is {Text(car.Longest, unit)}";
         if (!job.IsBoard && shorter > car.Widest)
-            return $"wider than can be carried home: {Text(shorter, unit)} wanted, {Text(car.Widest, unit)} at most";
+            return $"too wide for the car: {Text(shorter, unit)}, and the limit is {Text(car.Widest, unit)}";
         var cuts = job.Store switch
         {
-            null => "without a cut by the store",
-            { Most: 1 } => "with 1 cut by the store",
-            var store => $"with {store.Most} cuts by the store",
+            null => "without store cuts",
+            { Most: 1 } => "with 1 store cut",
+            var store => $"with {store.Most} store cuts",
         };
-        return $"its stock cannot be carried home {cuts}: {Most(job, car, unit)} at most";
+        return $"its stock does not fit the car {cuts}: the limit is {Most(job, car, unit)}";
     }
 
     private static IEnumerable<string> All(Job job, LengthUnit unit)
     {
         if (job.Carry is { } car)
-            yield return $"carried home {Most(job, car, unit)} at most";
+            yield return $"car {Most(job, car, unit)}";
         if (job.Store is { } store)
-            yield return $"cuts by the store {store.Most} at most, {Text(store.Tolerance, unit)} left on beside each";
+            yield return $"store cuts {store.Most}, each {Text(store.Tolerance, unit)} oversize";
         if (job.Saw.LongestCrosscut is { } crosscut)
-            yield return $"crosscut {Text(crosscut, unit)} at most";
+            yield return $"longest crosscut {Text(crosscut, unit)}";
         if (job.Saw.WidestRip is { } rip)
-            yield return $"rip {Text(rip, unit)} at most";
+            yield return $"widest rip {Text(rip, unit)}";
     }
 
     private static string Most(Job job, CarryLimit car, LengthUnit unit) =>

@@ -100,7 +100,7 @@ internal static class PlanWriter
         job
             .Parts.Zip(result.Unmet)
             .Where(pair => pair.Second > 0)
-            .Select(pair => new UnplacedPart(pair.First.Id, pair.Second, "the stock that there is has no room left for it"));
+            .Select(pair => new UnplacedPart(pair.First.Id, pair.Second, "the stock is used up"));
 
     private static ImmutableArray<Purchase> Purchases(CutRequest request, ImmutableArray<Layout> layouts)
     {

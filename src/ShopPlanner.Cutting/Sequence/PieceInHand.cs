@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sequence;
@@ -18,13 +19,30 @@ internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y,
     /// <summary>True for a part with every edge cut.</summary>
     public bool IsFinished => Node.Item is not null && X == Node.X && Y == Node.Y && EndX == Node.EndX && EndY == Node.EndY;
 
-    /// <summary>True where more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
+    /// <summary>Whether more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
     public bool IsWanted => (Node.HasItem && !IsFinished) || Node.ByStore;
 
     public double Area => (double)(EndX - X) * (EndY - Y);
 
     /// <summary>The next cut that this piece needs; null when it is a finished part or a remnant.</summary>
-    public Step? Next(long kerf) => Square(kerf) ?? Part() ?? Divide(kerf);
+    public Step? Next(long kerf) => Square(kerf) ?? EdgeOff() ?? Part() ?? Divide(kerf);
+
+    /// <summary>The rip that takes wood off the far edge while the piece is long: before a row is crosscut into pieces that would
+    /// all be ripped to the same width, and before a part is crosscut to a length too short for a fence. Null where neither is
+    /// so.</summary>
+    public Step? EdgeOff() =>
+        EndY > Node.EndY && (Node.Item is null ? IsRowOfOneWidth : IsShortAlongFence)
+            ? new(CutKind.Rip, Node.EndY - Y, this with { EndY = Node.EndY }, null)
+            : null;
+
+    // Common practice: a fence guides no edge that is shorter than a foot, or than the piece is wide.
+    private bool IsShortAlongFence => EndX > Node.EndX && Node.Dx < Math.Max(Length.TicksPerFoot, Node.Dy);
+
+    private bool IsRowOfOneWidth =>
+        Node.AlongX
+        && Node.Children.Any(child =>
+            (this with { Node = child }).Unwrap().Node is { Item: not null } one && one.EndY == Node.EndY
+        );
 
     /// <summary>A node with one child is that child: no cut lies between.</summary>
     public PieceInHand Unwrap() => Node.Children.Length == 1 ? (this with { Node = Node.Children[0] }).Unwrap() : this;

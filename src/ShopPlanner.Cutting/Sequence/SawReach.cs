@@ -7,7 +7,7 @@ internal sealed record SawReach(long? WidestRip, long? LongestCrosscut)
 {
     public static SawReach Of(SawSettings saw) => new(saw.WidestRip?.Ticks, saw.LongestCrosscut?.Ticks);
 
-    /// <summary>True when the saw can make the cut in the piece in hand.</summary>
+    /// <summary>Whether the saw can make the cut in the piece in hand.</summary>
     public bool Allows(PieceInHand piece, Step step, long kerf)
     {
         var across = piece.EndY - piece.Y;

@@ -45,7 +45,7 @@ public sealed record SharedSettings(string Material, ImmutableArray<SettingRun> 
 /// <summary>Cuts made one after another at one setting.</summary>
 /// <param name="Kind">Which way they run.</param>
 /// <param name="At">The setting.</param>
-/// <param name="ByStore">True where the store makes them.</param>
+/// <param name="ByStore">Whether the store makes them.</param>
 /// <param name="Cuts">In the order to make them.</param>
 public sealed record SettingRun(CutKind Kind, Length At, bool ByStore, ImmutableArray<SharedCut> Cuts);
 

@@ -15,7 +15,7 @@ internal sealed class WithinReach(SawReach reach, long kerf)
     public Step? Next(PieceInHand piece) =>
         Ways(piece).FirstOrDefault(step => piece.Node.ByStore || reach.Allows(piece, step, kerf));
 
-    /// <summary>True when every part in a piece can be cut free.</summary>
+    /// <summary>Whether every part in a piece can be cut free.</summary>
     public bool CanFree(PieceInHand whole)
     {
         var waiting = new Stack<PieceInHand>();
@@ -40,7 +40,8 @@ internal sealed class WithinReach(SawReach reach, long kerf)
         var node = piece.Node;
         if (node.ByStore)
             return [Split(piece, 1)];
-        return Square(piece).Concat(node.Item is null ? Divide(piece) : Trim(piece));
+        var edge = piece.EdgeOff() is { } step ? [step] : Enumerable.Empty<Step>();
+        return Square(piece).Concat(edge).Concat(node.Item is null ? Divide(piece) : Trim(piece));
     }
 
     private IEnumerable<Step> Square(PieceInHand piece)

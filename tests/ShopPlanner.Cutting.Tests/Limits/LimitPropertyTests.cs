@@ -45,7 +45,7 @@ public sealed class LimitPropertyTests
                 var plan = Some.Planned(request, Brief);
                 if (plan.Layouts.Any(layout => layout.StoreCuts().Length > 0))
                     byStore++;
-                if (plan.Unplaced.Any(part => part.Reason.Contains("than the saw makes", StringComparison.Ordinal)))
+                if (plan.Unplaced.Any(part => part.Reason.Contains("than your saw makes", StringComparison.Ordinal)))
                     atHome++;
                 if (plan.Unplaced.IsEmpty)
                     Assert.True(plan.Cost >= Some.Planned(Free(request), Brief).CostLowerBound);

@@ -18,7 +18,7 @@ public sealed class SawReachTests
     [Fact]
     public void A_part_that_needs_a_longer_crosscut_says_so() =>
         Assert.Equal(
-            "needs a longer crosscut than the saw makes, 24 in at most",
+            "needs a longer crosscut than your saw makes, 24 in",
             Assert.Single(Some.Planned(Limited.Sheets([Limited.Panel("A", "30", "30")]).Saw(crosscut: "24")).Unplaced).Reason
         );
 
@@ -83,7 +83,7 @@ public sealed class SawReachTests
             )
             .Saw(crosscut: "8");
         Assert.Equal(
-            "needs a longer crosscut than the saw makes, 8 in at most",
+            "needs a longer crosscut than your saw makes, 8 in",
             Assert.Single(Some.Planned(request).Unplaced).Reason
         );
     }
@@ -93,10 +93,10 @@ public sealed class SawReachTests
     {
         var request = Limited.Sheets([Limited.Panel("A", "30", "30")]).Saw(crosscut: "24").By(2, "1/8", "60", "40");
         var reason = Assert.Single(Some.Planned(request).Unplaced).Reason;
-        Assert.Equal("needs a longer crosscut than the saw makes, 24 in at most", reason);
+        Assert.Equal("needs a longer crosscut than your saw makes, 24 in", reason);
         var neither = Some.Planned(request.By(longest: "60", widest: "40"));
         Assert.StartsWith(
-            "cannot be cut within these limits together: carried home 60 in × 40 in at most, crosscut 24 in",
+            "cannot be cut within these limits: car 60 in × 40 in, longest crosscut 24 in",
             Assert.Single(neither.Unplaced).Reason,
             StringComparison.Ordinal
         );

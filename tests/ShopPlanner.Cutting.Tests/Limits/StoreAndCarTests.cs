@@ -12,7 +12,7 @@ public sealed class StoreAndCarTests
     {
         var plan = Some.Planned(Limited.Sheets([Limited.Panel("A", "20", "15")]).By(2, longest: "60", widest: "30"));
         Assert.Equal(
-            "its stock cannot be carried home with 2 cuts by the store: 60 in × 30 in at most",
+            "its stock does not fit the car with 2 store cuts: the limit is 60 in × 30 in",
             Assert.Single(plan.Unplaced).Reason
         );
     }
@@ -101,8 +101,8 @@ public sealed class StoreAndCarTests
     }
 
     [Theory]
-    [InlineData("40", "35", "wider than can be carried home: 35 in wanted, 30 in at most")]
-    [InlineData("70", "20", "longer than can be carried home: 70 in wanted, 60 in at most")]
+    [InlineData("40", "35", "too wide for the car: 35 in, and the limit is 30 in")]
+    [InlineData("70", "20", "too long for the car: 70 in, and the limit is 60 in")]
     public void A_part_that_the_car_does_not_take_says_so(string length, string width, string reason)
     {
         var plan = Some.Planned(
@@ -156,7 +156,7 @@ public sealed class StoreAndCarTests
         var request = Some.Request([Some.Board()], [Some.Stock("16ft", "16 ft", price: 12)], [Some.Part("A", "100")])
             .By(2, "1/8", "8 ft");
         Assert.Equal(
-            "longer than can be carried home: 100 in wanted, 96 in at most",
+            "too long for the car: 100 in, and the limit is 96 in",
             Assert.Single(Some.Planned(request).Unplaced).Reason
         );
     }

@@ -14,7 +14,7 @@ namespace ShopPlanner.Cutting.Tests.Planner;
 public sealed class OddRequestTests
 {
     private const string Longer = "longer than any stock of this material";
-    private const string NoRoom = "the stock that there is has no room left for it";
+    private const string NoRoom = "the stock is used up";
 
     // Name; saw; stock; parts; cost; pieces left out, each with the beginning of its reason.
     public static TheoryData<string, string, string, string, int, string?> Boards =>

@@ -15,7 +15,7 @@ public sealed class UnplacedTests
             )
         );
         Assert.Equal(
-            "longer than any stock of this material: 120 in wanted, 95 1/2 in usable at most",
+            "longer than any stock of this material: 120 in wanted, 95 1/2 in usable",
             Assert.Single(plan.Unplaced).Reason
         );
         Assert.Equal("B", Assert.Single(plan.AllPieces()).Part);
@@ -28,7 +28,7 @@ public sealed class UnplacedTests
     [Fact]
     public void A_material_without_stock_is_named() =>
         Assert.Equal(
-            "no stock of this material",
+            "no stock of this material to cut from",
             Assert.Single(Some.Planned(Some.Request([Some.Board()], [], [Some.Part("A", "20")])).Unplaced).Reason
         );
 
@@ -50,7 +50,7 @@ public sealed class UnplacedTests
     {
         var stock = new[] { Some.Stock("a", "96", "12", 20, material: "ply"), Some.Stock("b", "24", "48", 20, material: "ply") };
         var plan = Some.Planned(Some.Request([Some.Sheet()], stock, [Some.Part("A", "50", 1, "30", material: "ply")]));
-        Assert.Equal("no one stock of this material is both long and wide enough", Assert.Single(plan.Unplaced).Reason);
+        Assert.Equal("no board or sheet of this material is both long and wide enough", Assert.Single(plan.Unplaced).Reason);
     }
 
     [Fact]
