@@ -56,7 +56,7 @@ public sealed class LayoutGeometryTests
         var wood = svg.Rectangles("wood")[0];
         var stretch = (int)Math.Round(wood.Height / (wood.Width / 96 * 2.5));
         Assert.InRange(stretch, 2, 10);
-        Assert.Contains(svg.Texts, t => t.Words.Contains($"widths drawn ×{stretch}, lengths true", StringComparison.Ordinal));
+        Assert.Contains(svg.Texts, t => t.Words.Contains($"widths drawn ×{stretch}, lengths to scale", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -8,7 +8,7 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <param name="From">Page x.</param>
 /// <param name="To">Page x.</param>
 /// <param name="Words">The figure: <c>34 ½</c>, <c>6 × 3 ½</c>.</param>
-/// <param name="Fits">True when the figure fits between the ticks.</param>
+/// <param name="Fits">Whether the figure fits between the ticks.</param>
 internal sealed record ChainStep(IReadOnlyList<PiecePicture> Pieces, double From, double To, string Words, bool Fits);
 
 /// <summary>The row of dimensions under a board whose pieces are as wide as the board.</summary>

@@ -13,7 +13,7 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <param name="Width">Of the stock, across the grain, more than zero.</param>
 /// <param name="Thickness">Of the stock; null where it is not known.</param>
 /// <param name="Tint">The material's pale fill, <c>#RRGGBB</c>.</param>
-/// <param name="HasGrain">True where the face shows grain.</param>
+/// <param name="HasGrain">Whether the face shows grain.</param>
 /// <param name="Pieces">Finished pieces.</param>
 /// <param name="Leftovers">What remains.</param>
 /// <param name="Trims">Squared off before anything is measured.</param>
@@ -43,7 +43,7 @@ public readonly record struct StockArea(Length X, Length Y, Length Dx, Length Dy
 /// <param name="Mark">Its mark: <c>C1</c>.</param>
 /// <param name="Name">What people call it.</param>
 /// <param name="Area">Where it lies.</param>
-/// <param name="Turned">True where its own length lies across the stock.</param>
+/// <param name="Turned">Whether its own length lies across the stock.</param>
 /// <param name="Done">True once it has been cut.</param>
 public sealed record PiecePicture(string Mark, string Name, StockArea Area, bool Turned, bool Done = false);
 
@@ -71,5 +71,5 @@ public enum CutState
 /// <param name="Kerf">The strip turned to sawdust: from edge to edge of the piece in hand, as wide as the kerf. A cut that runs
 /// off the end may be narrower.</param>
 /// <param name="State">How far it has come.</param>
-/// <param name="ByStore">True where the store makes it.</param>
+/// <param name="ByStore">Whether the store makes it.</param>
 public sealed record CutPicture(int N, StockArea Kerf, CutState State = CutState.Planned, bool ByStore = false);

@@ -37,7 +37,7 @@ internal sealed record View(double Left, double Top, double PerInch, int Stretch
     public string Note(LengthUnit unit)
     {
         var scale = Scale is { } whole ? $"scale 1 : {whole}, " : "";
-        var stretch = Stretch > 1 ? $"; widths drawn ×{Stretch}, lengths true" : "";
+        var stretch = Stretch > 1 ? $"; widths drawn ×{Stretch}, lengths to scale" : "";
         return $"{scale}in {Figures.UnitName(unit)}{stretch}";
     }
 

@@ -30,13 +30,13 @@ public sealed class TrueTypeFont
     /// <summary>Height of a capital or a figure above the base line, in ems.</summary>
     public double CapHeight { get; }
 
-    /// <summary>True when the outlines are TrueType's (table glyf).</summary>
+    /// <summary>Whether the outlines are TrueType's (table glyf).</summary>
     public bool HasTrueTypeOutlines => tables.ContainsKey("glyf");
 
     /// <summary>The file's bytes.</summary>
     public ReadOnlyMemory<byte> Bytes => data;
 
-    /// <summary>True when the font draws the character.</summary>
+    /// <summary>Whether the font draws the character.</summary>
     public bool Has(Rune character) => glyphs.Find(character.Value) != 0;
 
     /// <summary>How far a character advances, in ems; a missing one as far as the font's box for missing glyphs.</summary>

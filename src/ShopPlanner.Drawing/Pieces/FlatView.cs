@@ -226,7 +226,7 @@ internal sealed record SeenPart(ShownPart Part, Box Place, IReadOnlyList<Box> Fr
 
     public string Mark => Part.Copy.Mark;
 
-    /// <summary>True where enough of it shows to point at.</summary>
+    /// <summary>Whether enough of it shows to point at.</summary>
     public bool IsSeen =>
         Uncovered.Roomiest(Free) is { } free
         && (Math.Min(free.Width, free.Height) > Slit || free.Width * free.Height > Tell * Place.Width * Place.Height);

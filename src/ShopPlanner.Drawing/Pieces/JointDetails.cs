@@ -90,6 +90,6 @@ public static class JointDetails
 
     private static string Describe(string title, Length depth, LengthUnit unit) =>
         depth.IsPositive
-            ? $"{title}, {PieceScale.Figure(depth, unit)} {Figures.UnitName(unit)} deep. A section, to scale."
-            : $"{title}. A section, to scale.";
+            ? $"{title}, {PieceScale.Figure(depth, unit)} {Figures.UnitName(unit)} deep. Section, to scale."
+            : $"{title}. Section, to scale.";
 }

@@ -96,10 +96,10 @@ internal sealed class JointScene
         }
     }
 
-    /// <summary>True where the tongue's thickness follows from other parts and not from a rule of thumb.</summary>
+    /// <summary>Whether the tongue's thickness follows from other parts and not from a rule of thumb.</summary>
     public bool IsTongueKnown => Joint.Kind != JointKind.MortiseAndTenon && (!HasShoulders || PanelOfTheGroove() is not null);
 
-    /// <summary>True where the tongue is thinner than its part.</summary>
+    /// <summary>Whether the tongue is thinner than its part.</summary>
     public bool HasShoulders => Tongue.Size < FromAcross.Size - 0.01;
 
     // A part with wood of the other on both sides of it slips in as it is.

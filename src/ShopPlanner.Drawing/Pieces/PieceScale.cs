@@ -11,7 +11,7 @@ internal sealed record PieceScale(double PerMm, int? Whole)
 {
     private const double UnitsPerMm = 72 / 25.4;
 
-    // A figure on a drawing is read off a rule: thirty-seconds, with a sign where there is more to it.
+    // A drawing shows sizes at a glance, so thirty-seconds do; the list of parts has the sizes to cut to.
     private const int Finest = 32;
 
     /// <summary>The largest scale at which millimetres fit.</summary>
@@ -34,7 +34,7 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     public static double Mm(Length length) => (double)length.Ticks / Length.TicksPerMillimetre;
 
     /// <summary>A figure of a dimension line.</summary>
-    public static string Figure(Length length, LengthUnit unit) => LengthFormat.Set(length, unit, Finest).WithSign;
+    public static string Figure(Length length, LengthUnit unit) => LengthFormat.Set(length, unit, Finest).Text;
 
     /// <summary>The least box around some spots.</summary>
     public static Box Around(IEnumerable<Spot> spots)

@@ -38,7 +38,7 @@ internal sealed class Placed
             [At(0, 1, 5), At(3, 1, 5), At(3, 4, 5), At(0, 4, 5)],
         ];
 
-    /// <summary>True where a spot lies in the picture.</summary>
+    /// <summary>Whether a spot lies in the picture.</summary>
     public bool Covers(Spot spot)
     {
         if (spot.X < Extent.X || spot.X > Extent.Right || spot.Y < Extent.Y || spot.Y > Extent.Bottom)

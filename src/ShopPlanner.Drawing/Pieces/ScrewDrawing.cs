@@ -70,7 +70,7 @@ internal static class ScrewDrawing
 
         page.Outlined(Shoulder(-PocketRadius), Shoulder(PocketRadius), Mouth(PocketRadius), Mouth(-PocketRadius));
         page.Screw(a, b, da, db, length, PieceScale.Mm(choice.Gauge.Diameter));
-        return $"Pocket screw {WithUnit(choice.Length.Value, scene)}, from {FaceName(scene, side)} of the "
+        return $"{WithUnit(choice.Length.Value, scene)} pocket screw from {FaceName(scene, side)} of the "
             + $"{scene.FromPart.Name.ToLowerInvariant()}.";
     }
 

@@ -12,7 +12,7 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <param name="Tint">Pale tint of its wood.</param>
 internal sealed record ShownPart(PiecePart Part, PartCopy Copy, Solid Box, string Tint)
 {
-    /// <summary>True where the mark of the copy or the letter of its part is this.</summary>
+    /// <summary>Whether the mark of the copy or the letter of its part is this.</summary>
     public bool Is(string? mark) => mark is not null && (Copy.Mark == mark || Part.Id == mark);
 
     /// <summary>The parts that stay in the piece.</summary>

@@ -105,7 +105,7 @@ public sealed record Dimension(Run Run, double From, double To, double At, doubl
 /// <param name="At">The ring's middle.</param>
 /// <param name="Mark">The mark.</param>
 /// <param name="Size">Of the type.</param>
-/// <param name="Upward">True when it reads from the right.</param>
+/// <param name="Upward">Whether it reads from the right.</param>
 public sealed record RingMark(Spot At, string Mark, double Size, bool Upward = false) : Composite
 {
     private const double HeightPerSize = 1.6;

@@ -24,6 +24,6 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     /// <summary>The box made smaller by so much on each side.</summary>
     public Box Inset(double by) => new(X + by, Y + by, Math.Max(0, Width - (2 * by)), Math.Max(0, Height - (2 * by)));
 
-    /// <summary>True when the two share more than an edge.</summary>
+    /// <summary>Whether the two share more than an edge.</summary>
     public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Bottom && other.Y < Bottom;
 }

@@ -15,7 +15,7 @@ public sealed record Line(Stroke Stroke, Spot From, Spot To) : Shape;
 /// <summary>A line through several points.</summary>
 /// <param name="Stroke">What it means.</param>
 /// <param name="Spots">Two or more.</param>
-/// <param name="Closed">True when the last is joined to the first.</param>
+/// <param name="Closed">Whether the last is joined to the first.</param>
 public sealed record Polyline(Stroke Stroke, ImmutableArray<Spot> Spots, bool Closed) : Shape;
 
 /// <summary>A rectangle's edge.</summary>
@@ -67,7 +67,7 @@ public enum Anchor
 /// <param name="Anchor">Which end stands at <paramref name="At"/>.</param>
 /// <param name="Weight">How heavy.</param>
 /// <param name="Tone">Its colour.</param>
-/// <param name="Upward">True when it reads from the right: turned a quarter to the left.</param>
+/// <param name="Upward">Whether it reads from the right: turned a quarter to the left.</param>
 public sealed record Caption(
     Spot At,
     string Words,

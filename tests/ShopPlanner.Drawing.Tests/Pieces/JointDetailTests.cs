@@ -71,7 +71,7 @@ public sealed class JointDetailTests
     public void Cup_of_a_hinge_has_its_centre_dimensioned()
     {
         var hinge = JointDetails.Of(BuiltInPieces.Read("pantry-cupboard")).Single(one => one.Kind == JointKind.Hinged);
-        Assert.Equal("⅞ +", hinge.Drawing.Shapes.OfType<Dimension>().Single().Words);
+        Assert.Equal("⅞", hinge.Drawing.Shapes.OfType<Dimension>().Single().Words);
         Assert.Contains("22.5 mm", hinge.Note, StringComparison.Ordinal);
     }
 
