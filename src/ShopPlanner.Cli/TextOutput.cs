@@ -23,7 +23,7 @@ internal sealed class TextOutput
             return new TextOutput("standard output", null, what);
         var output = new TextOutput(to, Resolve(to, what), what);
         if (IsSame(output.file!, from, what))
-            throw new Complaint($"'{to}' is the {source} itself: give the {what} another name");
+            throw new Complaint($"'{to}' is the {source} itself: choose another name for the {what}");
         output.Try();
         return output;
     }
@@ -76,7 +76,9 @@ internal sealed class TextOutput
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            throw new Complaint($"'{shown}' cannot be written: the folder '{Path.GetDirectoryName(file)}' takes no new file");
+            throw new Complaint(
+                $"'{shown}' cannot be written: the folder '{Path.GetDirectoryName(file)}' does not allow new files"
+            );
         }
     }
 

@@ -69,7 +69,7 @@ public sealed class OddRequestTests : IDisposable
         );
         var left = Assert.Single(plan.Unplaced);
         Assert.Equal(
-            (PlanStatus.Incomplete, "A", 3, "the stock that there is has no room left for it"),
+            (PlanStatus.Incomplete, "A", 3, "the stock is used up"),
             (plan.Status, left.Part, left.Quantity, left.Reason)
         );
     }
@@ -78,7 +78,7 @@ public sealed class OddRequestTests : IDisposable
     public async Task Stock_of_which_there_is_none_gives_3()
     {
         var plan = await Planned(3, Boards($$"""{ "id": "S", {{Pine}}96, "quantity": 0 }""", $$"""{ "id": "A", {{Pine}}20 }"""));
-        Assert.Equal("no stock of this material", Assert.Single(plan.Unplaced).Reason);
+        Assert.Equal("no stock of this material to cut from", Assert.Single(plan.Unplaced).Reason);
     }
 
     [Fact]

@@ -91,7 +91,7 @@ public sealed class PartsCommandTests : IDisposable
     [InlineData("--set tall: '5' is set for a size this design doesn't have", "--set", "tall=5")]
     [InlineData("--set: 'width' is not name=value", "--set", "width")]
     [InlineData("--set: 'width' is set twice", "--set", "width=20", "--set", "width=21")]
-    [InlineData("shop-planner parts: --format: 'xml' is not known: one of json, csv, cut-request", "--format", "xml")]
+    [InlineData("shop-planner parts: --format: 'xml' is not a format: write one of json, csv, cut-request", "--format", "xml")]
     public async Task What_is_wrong_on_the_line_is_said_and_nothing_written(string says, params string[] options)
     {
         var run = await ShopPlannerProgram.RunAsync([
@@ -140,7 +140,7 @@ public sealed class PartsCommandTests : IDisposable
             await ShopPlannerProgram.RunAsync("parts", scratch["no.json"])
         );
         Assert.Equal(
-            new Run(2, "", $"'{design}' is the design itself: give the list another name\n"),
+            new Run(2, "", $"'{design}' is the design itself: choose another name for the list\n"),
             await ShopPlannerProgram.RunAsync("parts", design, "-o", design)
         );
         Assert.Equal(2, (await ShopPlannerProgram.RunAsync("parts", scratch.Folder)).Exit);

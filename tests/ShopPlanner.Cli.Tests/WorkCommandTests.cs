@@ -133,7 +133,7 @@ public sealed class WorkCommandTests
     }
 
     [Theory]
-    [InlineData("'board-foot' is no working: there are", "board-feet", "board-foot", "width=3")]
+    [InlineData("'board-foot' is not a calculation: choose one of", "board-feet", "board-foot", "width=3")]
     [InlineData(
         "colour: 'red' is not an input of board-feet: it takes thickness, width, length",
         "count",
@@ -156,9 +156,9 @@ public sealed class WorkCommandTests
         "thin=maybe"
     )]
     [InlineData("count is missing, and so is the widest gap", "", "spacing", "span=30", "member=2")]
-    [InlineData("'6' is no key with its value", "key=value", "board-feet", "6")]
-    [InlineData("width: '7' is a second value beside '6'", "", "board-feet", "width=6", "width=7")]
-    [InlineData("--unit: 'cm' is no unit", "in or mm", "board-feet", "--unit", "cm")]
+    [InlineData("'6' is not key=value", "key=value", "board-feet", "6")]
+    [InlineData("width: '7' is a second value, after '6'", "", "board-feet", "width=6", "width=7")]
+    [InlineData("--unit: 'cm' is not a unit", "in or mm", "board-feet", "--unit", "cm")]
     public async Task What_is_wrong_is_named_in_one_line(string said, string also, params string[] arguments)
     {
         var run = await ShopPlannerProgram.RunAsync(["work", .. arguments]);

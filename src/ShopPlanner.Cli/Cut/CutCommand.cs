@@ -11,20 +11,20 @@ internal static class CutCommand
 
     private static readonly Argument<string> Request = new("REQUEST.json")
     {
-        Description = "The cut request: parts wanted and stock to be had. - reads standard input.",
+        Description = "The cut request: the parts to cut and the stock to cut them from. - reads standard input.",
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")
     {
-        Description = "Where to write the cut plan; standard output if absent.",
+        Description = "Where to write the cut plan. Default: standard output.",
         HelpName = "PLAN.json",
     };
 
     private static readonly Option<double?> Seconds = new("--seconds")
     {
         Description =
-            "How long to look for a better plan, instead of the request's limits.seconds. Ctrl-C stops earlier with "
-            + "the best so far.",
+            "How long to keep searching, instead of the request's limits.seconds. Ctrl-C stops early with the best plan so "
+            + "far.",
         HelpName = "N",
         CustomParser = ReadSeconds,
     };
@@ -33,9 +33,9 @@ internal static class CutCommand
     {
         var command = new Command(
             "cut",
-            "Says what to buy and how to cut it. Exit status 0: every part has its place; "
-                + "2: the request is wrong, one line for each fault, nothing written; 3: a plan was written, but "
-                + "parts remain unplaced."
+            "Plans what to buy and how to cut it. Exit status 0: the plan has every part; "
+                + "2: the request has faults, one on each line, and nothing was written; 3: a plan was written, but "
+                + "it does not have every part."
         )
         {
             Request,
@@ -56,7 +56,7 @@ internal static class CutCommand
             && seconds is > 0 and <= MostSeconds
         )
             return seconds;
-        result.AddError($"--seconds: '{text}' is not a number of seconds of more than 0 and at most 86,400.");
+        result.AddError($"--seconds: '{text}' is not a number of seconds: write more than 0, at most 86,400.");
         return null;
     }
 }

@@ -25,15 +25,13 @@ internal static class CutRun
         return plan.Status == PlanStatus.Incomplete ? ExitStatus.Incomplete : ExitStatus.Done;
     }
 
-    // Nobody is to stand at a saw by a plan that our own check refuses.
+    // Nobody should cut by a plan that fails our own check.
     private static bool Passes(CutRequest request, CutPlan plan)
     {
         var faults = PlanVerifier.Check(request, plan);
         if (faults.IsEmpty)
             return true;
-        Complaint.Print(
-            "the planner made a plan that does not pass its check, so nothing is written; please report this with the request:"
-        );
+        Complaint.Print("the plan failed its own check, so nothing was written; please report this with the request:");
         foreach (var fault in faults)
             Complaint.Print(fault.ToString());
         return false;
@@ -64,19 +62,18 @@ internal static class CutRun
     private static string Summary(CutPlan plan) =>
         plan.Status switch
         {
-            PlanStatus.Proven => $"cost {plan.Cost}: no cheaper way to buy exists",
-            PlanStatus.BestFound => $"cost {plan.Cost}: the best found; none costs less than {plan.CostLowerBound}",
+            PlanStatus.Proven => $"cost {plan.Cost}: proven cheapest",
+            PlanStatus.BestFound => $"cost {plan.Cost}: best found; no plan costs less than {plan.CostLowerBound}",
             _ => string.Create(
                 CultureInfo.InvariantCulture,
-                $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces have no place: see \"unplaced\""
+                $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces are not in the plan: see \"unplaced\""
             ),
         };
 
     private static string Beyond(PlanMeasures measures) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} leftovers to keep, "
-                + $"{measures.Cuts} cuts at {measures.Settings} settings, {measures.SettingChanges} times set, "
-                + $"{measures.Turns} turns"
+            $"{measures.FromBin} from rack and bin, {measures.NewStock} new, {measures.Kept} offcuts to keep, "
+                + $"{measures.Cuts} cuts, {measures.SettingChanges} fence and stop changes"
         );
 }

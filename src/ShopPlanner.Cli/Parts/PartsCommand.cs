@@ -31,23 +31,23 @@ internal static class PartsCommand
 
     private static readonly Option<string[]> Set = new("--set")
     {
-        Description = "Another value for a named dimension: --set width=30 --set \"height=34 1/2\". May stand several times.",
+        Description = "A different value for a named dimension: --set width=30 --set \"height=34 1/2\". Can be repeated.",
         HelpName = "name=value",
     };
 
     private static readonly Option<PartsFormat?> Format = new("--format")
     {
         Description =
-            "json, which is written if absent: parts with where each copy is, joints, hardware, warnings; "
-            + "csv: a table of parts; cut-request: what the cut command reads, with the lengths and sheets that "
-            + "stores usually have, without prices.",
+            "json (the default): parts with the place of each copy, joints, hardware, warnings; "
+            + "csv: a table of parts; cut-request: input for the cut command, with the lengths and sheets that stores "
+            + "usually sell, without prices.",
         HelpName = "csv|json|cut-request",
         CustomParser = ReadFormat,
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")
     {
-        Description = "Where to write; standard output if absent.",
+        Description = "Where to write. Default: standard output.",
         HelpName = "FILE",
     };
 
@@ -55,8 +55,8 @@ internal static class PartsCommand
     {
         var command = new Command(
             "parts",
-            "Works a design out: every part with its size. Exit status 0: done; "
-                + "2: the design or a value set is wrong, one line for each fault, nothing written."
+            "Works out a design: every part with its size. Exit status 0: done; "
+                + "2: the design or a value has faults, one on each line, and nothing was written."
         )
         {
             Design,
@@ -80,7 +80,7 @@ internal static class PartsCommand
         var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
         if (Formats.TryGetValue(text, out var format))
             return format;
-        result.AddError($"--format: '{text}' is not known: one of {string.Join(", ", Formats.Keys)}.");
+        result.AddError($"--format: '{text}' is not a format: write one of {string.Join(", ", Formats.Keys)}.");
         return null;
     }
 }

@@ -47,7 +47,7 @@ internal static class PartsRun
             if (name.Length == 0)
                 throw new Complaint($"--set: '{text}' is not name=value, as in width=30");
             if (!changed.TryAdd(name, text[(sign + 1)..].Trim()))
-                throw new Complaint($"--set: '{name}' is set twice: once is enough");
+                throw new Complaint($"--set: '{name}' is set twice: set it once");
         }
 
         return changed;
@@ -66,7 +66,7 @@ internal static class PartsRun
         return ExitStatus.Refused;
     }
 
-    // The other formats have no place for what cannot be built as it stands.
+    // The other formats have no member for warnings.
     private static void Warn(Piece piece)
     {
         foreach (var warning in piece.Warnings.Where(one => one.Severity == Severity.Fails))

@@ -40,7 +40,7 @@ internal static class WorkRun
         WorkingForms.TryFind(name, out var form)
             ? form
             : throw new Complaint(
-                $"'{name}' is no working: there are {string.Join(", ", WorkingForms.All.Select(one => one.Name))}"
+                $"'{name}' is not a calculation: choose one of {string.Join(", ", WorkingForms.All.Select(one => one.Name))}"
             );
 
     private static Dictionary<string, string> Read(IReadOnlyList<string> pairs)
@@ -50,14 +50,14 @@ internal static class WorkRun
         {
             var (key, text) = pair.Split('=', 2) is [{ Length: > 0 } left, var right] ? (left.Trim(), right) : throw NoPair(pair);
             if (!given.TryAdd(key, text))
-                throw new Complaint($"{key}: '{text}' is a second value beside '{given[key]}': give each key once");
+                throw new Complaint($"{key}: '{text}' is a second value, after '{given[key]}': give each key once");
         }
 
         return given;
     }
 
     private static Complaint NoPair(string text) =>
-        new($"'{text}' is no key with its value: write key=value, with quotes where there is a blank: \"width=34 1/2\"");
+        new($"'{text}' is not key=value: write key=value, in quotes if it has a space: \"width=34 1/2\"");
 
     // What is missing has no offending text to quote.
     private static string Line(Fault fault) => fault.Value.Length == 0 ? $"{fault.Field} {fault.Message}" : fault.ToString();
