@@ -16,7 +16,7 @@ public static class PacketWriter
     public static void Write(PacketModel model, Stream stream)
     {
         var pages = Pages(model);
-        PdfFile.Write(new(string.Join(", ", model.Projects), model.Date, model.Plan.Hash), pages, stream);
+        PdfFile.Write(new(string.Join(", ", model.Projects), model.Date, model.Plan.Id), pages, stream);
     }
 
     /// <summary>The pages as drawings in points, before they become a file.</summary>

@@ -82,7 +82,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         var plan = await PlanAsync(page);
         await page.GotoAsync(plan + "/parts");
         await Expect(page.GetByText(TrimLater()).First).ToBeVisibleAsync();
-        await Expect(page.GetByText("Practice for").First).ToBeVisibleAsync();
+        await Expect(page.GetByText("Test piece for").First).ToBeVisibleAsync();
         await page.GotoAsync(plan);
         await Expect(page.GetByText("later)").First).ToBeVisibleAsync();
     }
@@ -128,7 +128,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     private static async Task LooksRightAsync(IPage page)
     {
         await Expect(page.Locator("svg[role=img]").First).ToBeVisibleAsync();
-        await Expect(page.GetByText("To spend")).ToBeVisibleAsync();
+        await Expect(page.GetByText("Total to buy")).ToBeVisibleAsync();
         await page.ScreenshotAsync(
             new() { Path = Path.Combine(AppContext.BaseDirectory, "TestResults", "plan.png"), FullPage = true }
         );
@@ -148,10 +148,10 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     {
         var bench = await browser.OpenAsync(Screen.Tablet, script: false);
         await bench.GotoAsync(plan.Replace("/plans/", "/bench/", StringComparison.Ordinal) + "/1");
-        var made = bench.GetByRole(AriaRole.Button, new() { Name = "Cut made", Exact = true });
+        var made = bench.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true });
         while (await made.CountAsync() > 0)
             await made.First.ClickAsync();
-        await bench.GetByRole(AriaRole.Link, new() { Name = "Measure what is left, and finish" }).ClickAsync();
+        await bench.GetByRole(AriaRole.Link, new() { Name = "Measure the leftovers" }).ClickAsync();
         await bench.GetByLabel("Length").Locator("visible=true").Last.FillAsync("6 1/2 in");
         await bench.GetByLabel("Width").Locator("visible=true").Last.FillAsync("2 1/4 in");
         await bench.GetByLabel("Keep it").Locator("visible=true").Last.CheckAsync();

@@ -19,7 +19,7 @@ internal static class PacketSamples
             paper,
             LengthUnit.Inch,
             "$",
-            new(3, "8f3a12bc90d1", null),
+            new(3, "8f3a12bc", null),
             [
                 new(
                     "Store by the highway",
@@ -60,11 +60,11 @@ internal static class PacketSamples
                 new(
                     "Pine 1x3",
                     [
-                        new(CutWay.Crosscut, In("34 1/2"), "2–4: 1; 5: 1", true),
-                        new(CutWay.Crosscut, In("1 1/2"), "5: 2, 3, 4, 5", true),
+                        new("Crosscut, miter saw", In("34 1/2"), "2–4: 1; 5: 1", true),
+                        new("Crosscut, miter saw", In("1 1/2"), "5: 2, 3, 4, 5", true),
                     ]
                 ),
-                new("Birch plywood 3/4", [new(CutWay.Rip, In("15 1/2"), "1: 1", false)]),
+                new("Birch plywood 3/4", [new("Rip, table saw", In("15 1/2"), "1: 1", false)]),
             ],
         };
 
@@ -147,7 +147,10 @@ internal static class PacketSamples
                 Pieces = [.. layout.Picture.Pieces.Select((p, i) => p with { Name = name, Mark = i == 0 ? name : p.Mark })],
                 Leftovers = [.. layout.Picture.Leftovers.Select(l => l with { Tag = name })],
             },
-            Cuts = [.. layout.Cuts.Select(c => c with { Gives = name, Piece = name, Sizes = name })],
+            Cuts =
+            [
+                .. layout.Cuts.Select(c => c with { Doing = name, Gives = name, Piece = name, Sizes = name, Caution = name }),
+            ],
             Store = name,
         };
 
@@ -165,7 +168,10 @@ internal static class PacketSamples
                     c.N == 1 ? (isBoard ? "board" : "sheet") : $"{c.N - 1}b",
                     c.Kerf.Dx < c.Kerf.Dy ? CutWay.Crosscut : CutWay.Rip,
                     c.Kerf.Dx < c.Kerf.Dy ? c.Kerf.X : c.Kerf.Y,
-                    $"{c.N}a off, {c.N}b remains",
+                    c.Kerf.Dx < c.Kerf.Dy
+                        ? "Crosscut the piece with a circular saw along a straightedge"
+                        : "Rip the piece on the table saw",
+                    $"{c.N}a is scrap, keep {c.N}b",
                     c.ByStore
                 )
                 {

@@ -3,13 +3,13 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Packets.Flow;
 
-/// <summary>What stands in one place of a table.</summary>
+/// <summary>What one place of a table shows.</summary>
 internal abstract record Cell
 {
     /// <summary>Nothing.</summary>
     public static Cell Empty { get; } = new TextCell("");
 
-    /// <summary>True where nothing stands.</summary>
+    /// <summary>Whether it is empty.</summary>
     public virtual bool IsEmpty => false;
 
     /// <summary>The height it needs at a width.</summary>

@@ -14,7 +14,7 @@ internal sealed class Leaf
     /// <summary>Headings that begin here.</summary>
     public List<string> Bookmarks { get; } = [];
 
-    /// <summary>True when something drawn to scale is on it, so that it needs the bar of known length.</summary>
+    /// <summary>Whether something drawn to scale is on it, so that it needs the bar of known length.</summary>
     public bool HasDrawing { get; set; }
 }
 
@@ -65,7 +65,7 @@ internal sealed class PageFlow
 
     private Leaf Leaf => leaves[^1];
 
-    /// <summary>True when so much still fits on this page.</summary>
+    /// <summary>Whether so much still fits on this page.</summary>
     public bool Fits(double height) => Y + height <= Bottom + 0.01;
 
     /// <summary>Starts a page unless this one is empty.</summary>

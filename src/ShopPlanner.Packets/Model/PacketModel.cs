@@ -36,7 +36,7 @@ public sealed record PacketModel(
     /// <summary>Like cuts at one setting, for each material.</summary>
     public ImmutableArray<PacketSettings> Settings { get; init; } = [];
 
-    /// <summary>True where some lengths stand in another unit than the packet's, named beside each.</summary>
+    /// <summary>Whether some lengths stand in another unit than the packet's, named beside each.</summary>
     public bool IsMixed =>
         Layouts.Any(layout => layout.Picture.Unit != Unit) || Parts.Any(part => part.Unit is { } unit && unit != Unit);
 
@@ -50,30 +50,21 @@ public sealed record PacketModel(
 public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> Runs);
 
 /// <summary>Cuts made one after another at one setting.</summary>
-/// <param name="Way">Crosscut or rip.</param>
+/// <param name="Way">What they have in common: <c>Rip, table saw</c>.</param>
 /// <param name="Setting">Of the fence or the stop; where ends or edges are trimmed, the width of the strip.</param>
 /// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
-/// <param name="Shared">True where it is more than one cut.</param>
-public sealed record PacketRun(CutWay Way, Length Setting, string Cuts, bool Shared)
+/// <param name="Shared">Whether it is more than one cut.</param>
+public sealed record PacketRun(string Way, Length Setting, string Cuts, bool Shared)
 {
     /// <summary>Of the setting; null for the packet's.</summary>
     public LengthUnit? Unit { get; init; }
-
-    /// <summary>Whether the fence stands on the side away from where cuts are counted from.</summary>
-    public bool FromFarSide { get; init; }
 }
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
 /// <param name="Version">Counted by the project: 3.</param>
-/// <param name="Hash">The plan's hash; its first eight characters are printed.</param>
-/// <param name="OutOfDate">What has changed since, in a plain sentence; null while the plan holds.</param>
-public sealed record PacketPlan(int Version, string Hash, string? OutOfDate)
-{
-    private const int Shown = 8;
-
-    /// <summary>The hash as printed.</summary>
-    public string Stamp => Hash.Length <= Shown ? Hash : Hash[..Shown];
-}
+/// <param name="Id">A few characters that the screen shows too: <c>8f3a12bc</c>.</param>
+/// <param name="OutOfDate">What has changed since, in a plain sentence; null while the plan is up to date.</param>
+public sealed record PacketPlan(int Version, string Id, string? OutOfDate);
 
 /// <summary>A store's part of the shopping list.</summary>
 /// <param name="Name">The store.</param>
@@ -125,34 +116,23 @@ public enum CutWay
 
     /// <summary>Along the stock's length.</summary>
     Rip,
-
-    /// <summary>Across, to square an end: the strip is waste.</summary>
-    SquareEnd,
-
-    /// <summary>Along, to straighten an edge: the strip is waste, and what remains runs along the fence.</summary>
-    TrimEdge,
-
-    /// <summary>Along, to straighten an edge of a piece too wide for the fence: by a straightedge.</summary>
-    TrimByGuide,
-
-    /// <summary>Along, where the piece is too wide for the fence: by a straightedge.</summary>
-    RipByGuide,
 }
 
 /// <summary>One cut to tick off.</summary>
 /// <param name="N">Its number, as on the drawing.</param>
 /// <param name="Piece">The piece in hand: <c>sheet</c>, <c>2b</c>.</param>
 /// <param name="Way">Crosscut or rip.</param>
-/// <param name="Setting">Of the fence or the stop; where an edge is trimmed, the width of what remains.</param>
-/// <param name="Gives">What comes off: <c>C1 Rail, 3b remains</c>.</param>
-/// <param name="ByStore">True where the store makes it.</param>
-public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Gives, bool ByStore)
+/// <param name="Setting">Of the fence or the stop; where an edge is trimmed along the fence, the width of what remains.</param>
+/// <param name="Doing">What to do, with the tool: <c>Rip piece 2b on the table saw</c>.</param>
+/// <param name="Gives">What comes off: <c>C1 Rail, keep 3b</c>.</param>
+/// <param name="ByStore">Whether the store makes it.</param>
+public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, string Doing, string Gives, bool ByStore)
 {
-    /// <summary>True for a rip whose fence stands on the side away from where cuts are counted from.</summary>
-    public bool FromFarSide { get; init; }
-
-    /// <summary>True where an end or an edge loses no more than the blade's own width.</summary>
+    /// <summary>Whether an end or an edge loses no more than the blade's own width.</summary>
     public bool IsKerfOnly { get; init; }
+
+    /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
+    public string Caution { get; init; } = "";
 
     /// <summary>What a store's cut gives, by size: <c>1a 48 ⅛″ × 48″, 1b 47 ¾″ × 48″</c>; empty for a cut at home.</summary>
     public string Sizes { get; init; } = "";
@@ -165,7 +145,7 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
 /// <param name="Length">Along the grain.</param>
 /// <param name="Width">Across it.</param>
 /// <param name="Thickness">Null where it is not known.</param>
-/// <param name="Ripped">True where a saw makes its long edges, false where the board's own are kept.</param>
+/// <param name="Ripped">Whether a saw makes its long edges, false where the board's own are kept.</param>
 public sealed record PacketPart(
     ImmutableArray<string> Marks,
     string Name,

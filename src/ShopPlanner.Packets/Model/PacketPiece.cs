@@ -26,7 +26,7 @@ public sealed record PacketPiece(
 
 /// <summary>A drawing of a piece.</summary>
 /// <param name="Drawing">The drawing.</param>
-/// <param name="ToScale">True where it says its scale, so that the page wants a bar of known length.</param>
+/// <param name="ToScale">Whether it says its scale, so that the page wants a bar of known length.</param>
 public sealed record PacketDrawing(LineDrawing Drawing, bool ToScale);
 
 /// <summary>One kind of part of a piece.</summary>

@@ -5,28 +5,28 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>What to mind at the saw and after; short, and always second to the makers' instructions and local rules.</summary>
+/// <summary>Safety at the saw and after; short, and always second to the makers' instructions and local rules.</summary>
 internal static class CautionSection
 {
     private const double Size = 9.5;
 
     private static readonly string[] Always =
     [
-        "Read your saw's manual first: where it and this paper differ, the manual is right. Keep guard, riving knife and "
+        "Read your saw's manual first: where it and this paper disagree, the manual is right. Keep guard, riving knife and "
             + "anti-kickback parts in place; a spreader is thinner than the kerf (US: 29 CFR 1910.213).",
         // Common practice, and what most saws' manuals ask for.
         "Support long and wide pieces before and behind the blade. A cut-off that is caught between blade and fence "
-            + "is thrown back: "
-            + "let it lie free, never use the fence as a stop for a crosscut, never rip without the fence.",
+            + "is thrown back: let it lie free, never use the fence as a stop for a crosscut, never cut freehand on a table "
+            + "saw.",
         "Where a groove or rabbet cannot be cut under the guard, use featherboards or a jig (California Title 8 §4296).",
         "Wear eye protection, and hearing protection near saws and routers. No gloves or loose clothes near spinning tools.",
         "Catch the dust and wear a mask that fits. Dust of oak and beech is known to cause cancer; that of birch, mahogany, teak "
             + "and walnut is suspected to (ACGIH, quoted by OSHA).",
         "Measure your own stock before the first cut: boards and sheets differ from their names and from each other.",
-        "Check the first piece of each setting with a rule before you cut the rest.",
-        "A tall piece, or one with drawers, must be fixed to the wall: pieces made at home are not tested for tipping "
+        "Check the first piece of each setting with a ruler before you cut the rest.",
+        "Anchor tall pieces and pieces with drawers to the wall: what is made at home is not tested for tipping "
             + "(US factory-made clothing storage: 16 CFR 1261).",
-        "Choose sheets marked TSCA Title VI or your country's equal for low formaldehyde (US: 40 CFR 770).",
+        "Buy sheets marked TSCA Title VI, or your country's equivalent, for low formaldehyde (US: 40 CFR 770).",
         "Spread rags with drying oil flat outdoors to dry, or keep them under water in a closed metal can: in a heap they can "
             + "catch fire. Follow the can's label and your fire service.",
     ];
@@ -64,8 +64,8 @@ internal static class CautionSection
     {
         var practice = model.Parts.Where(p => p.IsPractice).SelectMany(p => p.Marks).ToList();
         if (practice.Count > 0)
-            yield return $"Practice pieces: {Words.All(practice)}. Run them through each new setting of a joint "
-                + $"until it fits, then the parts.";
+            yield return $"Test pieces: {Words.All(practice)}. Cut each new joint setting in them until the joint "
+                + "fits, then cut the parts.";
     }
 
     private static void Item(PageFlow flow, string words)

@@ -84,11 +84,11 @@ internal static class LayoutSection
                 [
                     new Hatch(Stroke.Waste, new(x, y, side * 2, side), 4),
                     new Frame(Stroke.Thin, new(x, y, side * 2, side)),
-                    new Caption(new(x + 23, middle), "waste", size),
+                    new Caption(new(x + 23, middle), "scrap", size),
                     new Frame(Stroke.Keep, new(x + 62, y, side * 2, side)),
-                    new Caption(new(x + 85, middle), "goes to the bin", size),
+                    new Caption(new(x + 85, middle), "for the bin", size),
                     new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
-                    new Caption(new(x + 163, middle), "cut with its number; the kerf to scale", size),
+                    new Caption(new(x + 163, middle), "cut and its number; kerf to scale", size),
                 ];
             }
         );

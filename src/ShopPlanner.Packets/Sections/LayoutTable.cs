@@ -30,7 +30,7 @@ internal static class LayoutTable
                 new("Setting", 1.9, Anchor.End),
                 new("What to do", 4.4),
                 new("", 0.4) { Parts = true },
-                new("It gives", 1.9),
+                new("You get", 1.9),
                 new("Name", 2.3),
                 new("Length × width", 2.4, Anchor.End),
             ],
@@ -44,19 +44,13 @@ internal static class LayoutTable
 
     private static ImmutableArray<Cell> Row(Cell[] cut, Cell[] piece) => [.. cut, Cell.Empty, .. piece];
 
-    // What the store does stands apart from what is done at home.
+    // The store's cuts and those at home are listed apart.
     private static IEnumerable<Cell[]> Cuts(PacketLayout layout, Units unit)
     {
         var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
         if (store.Count == 0)
             return home.Select(c => Cut(c, unit));
-        return
-        [
-            Place("At the store's saw"),
-            .. store.Select(c => Cut(c, unit)),
-            Place("At home"),
-            .. home.Select(c => Cut(c, unit)),
-        ];
+        return [Place("At the store"), .. store.Select(c => Cut(c, unit)), Place("At home"), .. home.Select(c => Cut(c, unit))];
     }
 
     private static Cell[] Place(string words) => [Cell.Empty, Cell.Empty, Cell.Empty, new TextCell(words, 9, Weight.Bold)];
@@ -66,19 +60,8 @@ internal static class LayoutTable
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(cut.IsKerfOnly ? "kerf" : unit.Of(cut.Setting), 12, Weight.Bold),
-            new TextCell($"{Doing(cut)}: {cut.Gives}.", 9),
+            new TextCell($"{cut.Doing}: {cut.Gives}.{(cut.Caution.Length > 0 ? $" {cut.Caution}." : "")}", 9),
         ];
-
-    private static string Doing(PacketCut cut) =>
-        cut.Way switch
-        {
-            CutWay.SquareEnd => $"Square the end of {cut.Piece}",
-            CutWay.TrimEdge => $"Trim the edge of {cut.Piece}, fence on the far side",
-            CutWay.TrimByGuide => $"Trim the edge of {cut.Piece} along a straightedge",
-            CutWay.RipByGuide => $"Rip {cut.Piece} along a straightedge",
-            CutWay.Crosscut => $"Crosscut {cut.Piece}",
-            _ => $"Rip {cut.Piece}{(cut.FromFarSide ? ", fence on the far side" : "")}",
-        };
 
     private static IEnumerable<Cell[]> Pieces(PacketLayout layout, Units unit) =>
         layout
@@ -104,7 +87,7 @@ internal static class LayoutTable
     private static Cell[] Keeper(LeftoverPicture leftover, Units unit) =>
         [
             new TextCell(leftover.Tag ?? "—", 9, Weight.Bold, Tone.Done),
-            new TextCell("leftover, to the bin", 9, Tone: Tone.Done),
+            new TextCell("leftover for the bin", 9, Tone: Tone.Done),
             new TextCell(unit.Of(leftover.Area.Dx, leftover.Area.Dy), 9.5, Weight.Medium, Tone.Done),
         ];
 

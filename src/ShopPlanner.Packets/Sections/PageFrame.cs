@@ -50,7 +50,7 @@ internal static class PageFrame
     private static IEnumerable<Shape> Foot(PageFlow flow, PacketModel model, string page)
     {
         var y = flow.PageHeight - Paper.Margin - 5;
-        var plan = $"plan {Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Stamp)} · printed {Words.Of(model.Date)}";
+        var plan = $"plan {Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Id)} · printed {Words.Of(model.Date)}";
         var outOfDate = model.Plan.OutOfDate is null ? "" : "OUT OF DATE";
         return
         [
@@ -66,7 +66,7 @@ internal static class PageFrame
     {
         var (length, ticks, name) = unit == LengthUnit.Inch ? (4 * 72.0, 4, "4 in") : (100 * 72 / 25.4, 10, "100 mm");
         var y = flow.PageHeight - Paper.Margin - 26;
-        var words = $"{name} on paper. If your rule disagrees, print at 100 %.";
+        var words = $"{name} on paper. If your ruler disagrees, print at 100 %.";
         return
         [
             new Line(Stroke.Outline, new(flow.Left, y), new(flow.Left + length, y)),

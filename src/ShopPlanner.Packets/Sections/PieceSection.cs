@@ -58,7 +58,7 @@ internal static class PieceSection
     {
         if (piece.Warnings.IsEmpty)
             return;
-        flow.Heading("Mind this first", 3 * WarningSize);
+        flow.Heading("Check this first", 3 * WarningSize);
         foreach (var warning in piece.Warnings)
         {
             flow.Paragraph(TextFit.Clean(warning), WarningSize, tone: Tone.Pencil);
@@ -77,7 +77,7 @@ internal static class PieceSection
                 new("Material", 2.9),
                 new("Pieces", 0.9, Anchor.End),
                 new("Finished size", 3.2, Anchor.End),
-                new("Size as cut", 2.5, Anchor.End),
+                new("Cut size", 2.5, Anchor.End),
             ],
             [.. piece.Parts.Select(part => Row(part, piece.Unit))]
         );
@@ -96,7 +96,7 @@ internal static class PieceSection
             new TextCell(Words.Of(part.Quantity)),
             new TextCell($"{Words.Of(part.Length, part.Width, unit)} × {Words.Of(part.Thickness, unit)}", Weight: Weight.Medium),
             isAsFinished
-                ? new TextCell("as finished", Tone: Tone.Faded)
+                ? new TextCell("the same", Tone: Tone.Faded)
                 : new TextCell(Words.Of(part.RoughLength, part.RoughWidth, unit), Weight: Weight.Bold),
         ];
     }

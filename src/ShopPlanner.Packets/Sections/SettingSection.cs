@@ -6,14 +6,13 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>Another order for the same cuts: like ones over all boards and sheets of a material at one setting of fence or
-/// stop.</summary>
+/// <summary>Another order for the same cuts: those of all boards and sheets of a material at one setting of fence or stop
+/// together.</summary>
 internal static class SettingSection
 {
     private const string Order =
-        "The same cuts as on the drawings, in an order that sets fence and stop as seldom as can be. Stack the pieces by "
-        + "name: each line wants its pieces in hand. Figures stand for the boards and sheets as they are numbered "
-        + "on their drawings.";
+        "The same cuts as on the drawings, ordered so that you change fence and stop less often. Stack the pieces by name: "
+        + "you need the pieces of a line in hand before you cut it. Boards and sheets are numbered as on their drawings.";
 
     /// <summary>Adds the lists; nothing where every setting serves one cut.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -27,34 +26,24 @@ internal static class SettingSection
         var table = new Table(
             [
                 new("", 0.5),
-                new("Way", 1.8),
-                new("At", 1.5, Anchor.End),
+                new("What to do", 3.6),
+                new("Setting", 1.5, Anchor.End),
                 new("", 0.1),
-                new("Cuts: board or sheet, number of the cut", 7),
+                new("Board or sheet: cuts", 5.2),
             ],
             [.. group.Runs.Select(run => Row(run, model))]
         );
-        var title = "Cuts at one setting: " + TextFit.Clean(group.Material, Weight.Bold);
+        var title = "Cuts by setting: " + TextFit.Clean(group.Material, Weight.Bold);
         flow.Heading(TextFit.Shorten(title, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + 30);
         flow.Paragraph(Order, 9);
         flow.Space(4);
         table.AddTo(flow);
     }
 
-    private static string Way(PacketRun run) =>
-        run.Way switch
-        {
-            CutWay.SquareEnd => "square end, off",
-            CutWay.TrimEdge or CutWay.TrimByGuide => "trim edge, off",
-            CutWay.Crosscut => "crosscut",
-            CutWay.RipByGuide => "rip, guide",
-            _ => run.FromFarSide ? "rip, far side" : "rip",
-        };
-
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
         [
             new TickCell(),
-            new TextCell(Way(run)),
+            new TextCell(run.Way),
             new TextCell(Words.Of(run.Setting, run.Unit ?? model.Unit, model.Unit), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(run.Cuts),

@@ -22,26 +22,24 @@ internal static class ShoppingSection
     private static void AddStore(PageFlow flow, PacketModel model, PacketStore store)
     {
         var name = TextFit.Shorten("Buy at " + TextFit.Clean(store.Name, Weight.Bold), Weight.Bold, 15, flow.Width);
-        var rows = store
-            .Purchases.Select(p => Row(p, model.Currency))
-            .Append(Total("Total of this store", store.Total, model.Currency));
+        var rows = store.Purchases.Select(p => Row(p, model.Currency)).Append(Total("Total", store.Total, model.Currency));
         var table = new Table(
             [
                 new("", 0.5),
                 new("Item", 5),
                 new("Size", 2.5),
-                new("Pieces", 1, Anchor.End),
+                new("Quantity", 1.2, Anchor.End),
                 new("Each", 1.6, Anchor.End),
-                new("Cost", 1.6, Anchor.End),
+                new("Total", 1.6, Anchor.End),
             ],
             [.. rows]
         );
         flow.Heading(name, table.Beginning(flow.Width));
         table.AddTo(flow);
         if (store.PricesSeen is { } day)
-            flow.Paragraph($"Prices as seen on {Words.Of(day)} or later.", 8.5, tone: Tone.Faded);
+            flow.Paragraph($"Prices checked {Words.Of(day)} or later.", 8.5, tone: Tone.Faded);
         if (store.Purchases.Any(p => p.Price is null))
-            flow.Paragraph("A dash stands for a price that is not known; the total leaves it out.", 8.5, tone: Tone.Pencil);
+            flow.Paragraph("A dash means that no price is known. The total leaves it out.", 8.5, tone: Tone.Pencil);
     }
 
     private static ImmutableArray<Cell> Row(PacketPurchase purchase, string currency) =>
@@ -70,7 +68,7 @@ internal static class ShoppingSection
             return;
         var total = model.Stores.Aggregate(Money.Zero, (sum, s) => sum + s.Total);
         flow.Space(6);
-        flow.Paragraph("All stores together: " + Words.Of(total, model.Currency), 11, Weight.Bold);
+        flow.Paragraph("Total at all stores: " + Words.Of(total, model.Currency), 11, Weight.Bold);
     }
 
     private static void AddOnHand(PageFlow flow, PacketModel model)

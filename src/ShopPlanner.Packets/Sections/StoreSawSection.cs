@@ -21,17 +21,17 @@ internal static class StoreSawSection
 
     private static void AddStore(PageFlow flow, PacketModel model, string store, List<PacketLayout> layouts)
     {
-        var name = store.Length == 0 ? "At the store's saw" : "At the store's saw: " + TextFit.Clean(store, Weight.Bold);
+        var name = store.Length == 0 ? "Cuts at the store" : "Cuts at the store: " + TextFit.Clean(store, Weight.Bold);
         var table = new Table(
             [
                 new("", 0.5),
                 new("Board or sheet", 3.4),
                 new("Cut", 0.6),
-                new("Of", 0.9),
-                new("Way", 1.6),
-                new("At", 1.5, Anchor.End),
+                new("Piece", 0.9),
+                new("Direction", 1.6),
+                new("Setting", 1.5, Anchor.End),
                 new("", 0.1),
-                new("Gives", 4),
+                new("You get", 4),
             ],
             [.. layouts.SelectMany(layout => Rows(layout, model))]
         );
@@ -44,10 +44,10 @@ internal static class StoreSawSection
     private static string Ask(PacketModel model)
     {
         const string order =
-            "Please cut in this order, and write the names (1a, 1b) on the pieces. Each cut is measured on the piece that is "
-            + "named beside it, from its end on the same side every time.";
+            "Please cut in this order, and write the names (1a, 1b) on the pieces. Measure each cut on the piece named beside "
+            + "it, always from the same end.";
         return model.StoreTolerance is { IsPositive: true } off
-            ? $"{order} Up to {LengthFormat.WithUnit(off, model.Unit)} off does no harm."
+            ? $"{order} Up to {LengthFormat.WithUnit(off, model.Unit)} off is fine."
             : order;
     }
 

@@ -6,8 +6,8 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>The head of the first page: what it is, of which day, in which unit, of which plan; and whether that plan still
-/// holds.</summary>
+/// <summary>The head of the first page: what it is, the day, the unit and the plan, and whether that plan is up to
+/// date.</summary>
 internal static class TitleBlock
 {
     private const double NameSize = 21,
@@ -25,7 +25,7 @@ internal static class TitleBlock
         if (model.Plan.OutOfDate is { } change)
             OutOfDate(flow, change);
         flow.Paragraph(
-            $"This print holds for plan {model.Plan.Stamp}. Where the plan on the screen shows other characters, print again.",
+            $"Before you cut, check that your screen shows plan {model.Plan.Id} too. If it does not, print again.",
             8.5,
             tone: Tone.Faded
         );
@@ -44,7 +44,7 @@ internal static class TitleBlock
         [
             ("Printed", Words.Of(model.Date)),
             Unit(model),
-            ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Stamp)}"),
+            ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Id)}"),
             ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))),
             ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
         ];

@@ -25,7 +25,7 @@ internal static class Words
     /// <summary>The units of a packet's lengths in words.</summary>
     public static string Units(PacketModel model) => Of(model.Unit) + (model.IsMixed ? ", or as marked" : "");
 
-    /// <summary>The day without doubt in any country: <c>2026-11-25</c>.</summary>
+    /// <summary>The day as any country reads it: <c>2026-11-25</c>.</summary>
     public static string Of(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>An amount with the shop's currency sign, or a dash where it is not known.</summary>
@@ -35,7 +35,7 @@ internal static class Words
     public static string Of(int number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The unit in words.</summary>
-    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimetres";
+    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimeters";
 
     /// <summary>Several marks, none left out.</summary>
     public static string All(IReadOnlyList<string> marks) => MarkRange.All(marks);

@@ -15,9 +15,9 @@ internal static class BenchRules
     public static Fault? Refuse(StoredPlan stored, CutPlan plan, int layout, int copy)
     {
         if (stored.State == PlanState.Withdrawn)
-            return Fault.Of("plan", stored.Name, "was given up: take it back before cutting");
+            return Fault.Of("plan", stored.Name, "is canceled: restore it before you cut");
         if (layout < 0 || layout >= plan.Layouts.Length)
-            return new Fault("layout", $"{layout}", "is no layout of this plan");
+            return new Fault("layout", $"{layout}", "is not a layout of this plan");
         var copies = plan.Layouts[layout].Copies;
         return copy < 1 || copy > copies ? new Fault("copy", $"{copy}", $"is not from 1 to {copies}") : null;
     }

@@ -37,7 +37,7 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
         if ((BenchRules.RefuseDevice(tick.Device) ?? BenchRules.Refuse(at.Plan, plan, tick.Layout, tick.Copy)) is { } fault)
             return Outcome.Faulty<Done>(fault);
         if (plan.Layouts[tick.Layout].Cuts.All(cut => cut.N != tick.Cut))
-            return Outcome.Faulty<Done>(new Fault("cut", $"{tick.Cut}", "is no cut of this layout"));
+            return Outcome.Faulty<Done>(new Fault("cut", $"{tick.Cut}", "is not a cut of this layout"));
         if (at.FinishedBy is { } device && !tick.Made)
             return Outcome.Conflict<Done>(Fault.Of("copy", device, "has finished this one: reopen it first"));
         var row = at.Tick ?? db.Cuts.Add(RowOf(tick)).Entity;

@@ -78,7 +78,7 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
         var now = (await StockNow.FindAsync(db, plan.Record.Draft.Basis.Pieces[stock.Id], cancel))!;
         if (!now.OnHand)
             return Outcome.Conflict<BenchView>(
-                new Fault("stock", stock.Id, "is not on hand any more: take its last entry back, or plan anew")
+                new Fault("stock", stock.Id, "is no longer on hand: undo its last entry, or plan again")
             );
         if (now.PromisedPlanId is { } other && other != finish.PlanId)
             return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, $"is promised to {now.PromisedTo} now"));

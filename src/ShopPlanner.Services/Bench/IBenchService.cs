@@ -12,7 +12,7 @@ namespace ShopPlanner.Services.Bench;
 /// <param name="Copy">Which of that layout's copies, from 1.</param>
 /// <param name="Stock">What to take.</param>
 /// <param name="Cuts">The layout's cuts with their ticks.</param>
-/// <param name="Finished">True when nothing more is cut from it and its leftovers are in the bin.</param>
+/// <param name="Finished">Whether nothing more is cut from it and its leftovers are in the bin.</param>
 /// <param name="Binned">The leftovers put in the bin when it was finished.</param>
 public sealed record BenchStock(
     int Number,
@@ -48,7 +48,7 @@ public sealed record BenchPlace(int Layout, int Copy);
 /// <summary>A board or sheet that nothing more is cut from.</summary>
 /// <param name="Layout">Index into the plan's layouts.</param>
 /// <param name="Copy">Which of that layout's copies, from 1.</param>
-/// <param name="AllCutsMade">True where every cut was made, ticked or not; false where those not ticked stay uncut.</param>
+/// <param name="AllCutsMade">Whether every cut was made, ticked or not; false where those not ticked stay uncut.</param>
 /// <param name="Leftovers">What is left.</param>
 public sealed record FinishedStock(int Layout, int Copy, bool AllCutsMade, IReadOnlyList<MeasuredLeftover> Leftovers);
 
@@ -56,7 +56,7 @@ public sealed record FinishedStock(int Layout, int Copy, bool AllCutsMade, IRead
 /// <param name="Index">Into the layout's leftovers; −1 for one that was not planned.</param>
 /// <param name="Length">As typed.</param>
 /// <param name="Width">As typed; empty for a board of full width.</param>
-/// <param name="Keep">False when it goes to the broom.</param>
+/// <param name="Keep">Whether it goes in the bin; otherwise it is scrap.</param>
 public sealed record MeasuredLeftover(int Index, string Length, string Width, bool Keep);
 
 /// <summary>

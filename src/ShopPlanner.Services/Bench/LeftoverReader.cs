@@ -24,7 +24,7 @@ internal static class LeftoverReader
             faults.Add(new Fault("leftovers", $"{leftovers.Count}", $"are more than {MostLeftovers}"));
         var planned = leftovers.Where(leftover => leftover.Index >= 0).Select(leftover => leftover.Index).ToList();
         if (planned.Any(index => index >= layout.Leftovers.Length) || planned.Distinct().Count() < planned.Count)
-            faults.Add(new Fault("leftovers", "", "name a leftover that this layout does not have, or one twice"));
+            faults.Add(new Fault("leftovers", "", "name a leftover that this layout does not have, or the same one twice"));
         var kept = new List<(Length, Length)>();
         for (var i = 0; i < leftovers.Count; i++)
             if (leftovers[i].Keep)

@@ -19,7 +19,7 @@ public static class Remaining
     /// <summary>The leftovers, those worth keeping first.</summary>
     /// <param name="view">The plan at the bench.</param>
     /// <param name="stock">The board or sheet.</param>
-    /// <param name="allCutsMade">True where every cut was made, ticked or not.</param>
+    /// <param name="allCutsMade">Whether every cut was made, ticked or not.</param>
     public static ImmutableArray<ExpectedLeftover> Of(BenchView view, BenchStock stock, bool allCutsMade)
     {
         ArgumentNullException.ThrowIfNull(view);

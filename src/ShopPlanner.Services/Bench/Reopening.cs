@@ -35,11 +35,11 @@ internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, T
     {
         var standing = await Ledger.StandingAsync(db, piece.Id, cancel);
         if (standing[^1].FinishId != finish.Id)
-            return Fault.Of(piece.Tag, standing[^1].Reason, "came after the cut: take that back first");
+            return Fault.Of(piece.Tag, standing[^1].Reason, "happened after the cut: undo that first");
         var now = (await StockNow.FindAsync(db, piece.Id, cancel))!;
         return now.PromisedPlanId is null
             ? null
-            : Fault.Of(piece.Tag, now.PromisedTo, "is promised this leftover: give that plan up first");
+            : Fault.Of(piece.Tag, now.PromisedTo, "needs this leftover: cancel that plan first");
     }
 
     private async Task TakeBackAsync(StoredPiece piece, StoredFinish finish)

@@ -35,7 +35,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
                 : ShopPlanner.Packets.Model.PaperSize.Letter,
             plan.Request.Unit,
             facts.Currency,
-            new PacketPlan(facts.Version, plan.RequestHash, OutOfDate()),
+            new PacketPlan(facts.Version, plan.ShortId, OutOfDate()),
             Stores(),
             OnHand(),
             [.. Enumerable.Range(0, plan.Plan.Layouts.Length).Select(Layout)],
@@ -57,15 +57,15 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketSettings Settings(SharedSettings order) =>
         new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).SelectMany(Runs)]);
 
-    // Cuts of one size may be set from the near edge, from the far one, or by a straightedge: a line for each.
+    // Cuts of one size may be set from the near edge, from the far one, or made with another tool: a line for each.
     private IEnumerable<PacketRun> Runs(SettingRun run) =>
         run.Cuts.GroupBy(cut => SettingOf(Steps(cut.Layout)[cut.N - 1])).Select(alike => Run(alike.Key, [.. alike]));
 
     // Trims share the width of the strip, whatever is left of each piece.
-    private static (CutWay Way, Length At, bool FromFarSide) SettingOf(CutStep step) =>
-        step.Purpose == CutPurpose.TrimEdge ? (Way(step), step.Cut.At, false) : (Way(step), step.Setting, step.FromFarSide);
+    private static (string Way, Length At) SettingOf(CutStep step) =>
+        (CutSentences.Way(step), step.Purpose == CutPurpose.TrimEdge ? step.Cut.At : step.Setting);
 
-    private PacketRun Run((CutWay Way, Length At, bool FromFarSide) setting, IReadOnlyList<SharedCut> cuts) =>
+    private PacketRun Run((string Way, Length At) setting, IReadOnlyList<SharedCut> cuts) =>
         new(
             setting.Way,
             setting.At,
@@ -78,7 +78,6 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         )
         {
             Unit = Shared(cuts.Select(cut => plan.UnitOfLayout(cut.Layout))),
-            FromFarSide = setting.FromFarSide,
         };
 
     // One fence stands at one figure: in the layouts' own unit where they agree.
@@ -142,21 +141,19 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     }
 
     private static PacketCut Cut(CutStep step, string sizes) =>
-        new(step.Cut.N, step.Cut.Piece, Way(step), step.Setting, step.Gives, step.Cut.ByStore)
+        new(
+            step.Cut.N,
+            step.Cut.Piece,
+            step.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
+            step.Setting,
+            CutSentences.Doing(step),
+            step.Gives,
+            step.Cut.ByStore
+        )
         {
-            FromFarSide = step.FromFarSide,
             IsKerfOnly = step.IsKerfOnly,
+            Caution = step.Caution,
             Sizes = sizes,
-        };
-
-    private static CutWay Way(CutStep step) =>
-        step.Purpose switch
-        {
-            CutPurpose.SquareEnd => CutWay.SquareEnd,
-            CutPurpose.TrimEdge => CutWay.TrimEdge,
-            CutPurpose.TrimByGuide => CutWay.TrimByGuide,
-            CutPurpose.RipByGuide => CutWay.RipByGuide,
-            _ => step.Cut.Kind == CutKind.Rip ? CutWay.Rip : CutWay.Crosscut,
         };
 
     private ImmutableArray<PacketPart> Parts() =>

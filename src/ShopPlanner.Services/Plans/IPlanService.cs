@@ -119,6 +119,9 @@ public sealed record PlanView(
     string RequestHash
 )
 {
+    /// <summary>A few characters that tell this plan from all others, on screen and paper.</summary>
+    public string ShortId => Summary.Id.ToString("N")[^8..];
+
     /// <summary>Whether anything that it rests on changed.</summary>
     public bool OutOfDate => !Changes.IsEmpty;
 
@@ -128,6 +131,12 @@ public sealed record PlanView(
     /// <summary>Whether another version of the planner made it than the one that plans now: planned again, it may come out
     /// cheaper.</summary>
     public bool ByOlderPlanner { get; init; }
+
+    /// <summary>The shop's saws; null where only the request tells of them.</summary>
+    public ShopSaws? KnownSaws { get; init; }
+
+    /// <summary>The saws that its cuts are made with.</summary>
+    public ShopSaws Saws => KnownSaws ?? ShopSaws.Of(Request.Saw);
 
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
     public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;

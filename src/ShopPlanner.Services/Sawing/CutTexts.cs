@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 
 namespace ShopPlanner.Services.Sawing;
@@ -14,28 +15,25 @@ public enum CutPurpose
     /// <summary>A strip is cut off an end, to square it.</summary>
     SquareEnd,
 
-    /// <summary>A strip is ripped off an edge. What remains runs along the fence: a thin strip between fence and blade is thrown
+    /// <summary>A strip is cut off an edge. Along a fence, what remains runs between fence and blade: a thin strip there is thrown
     /// back.</summary>
     TrimEdge,
-
-    /// <summary>The same where what remains is wider than the saw rips: along a straightedge, without the fence.</summary>
-    TrimByGuide,
-
-    /// <summary>A piece wider than the saw rips, of which no more than the blade takes is ripped off: along a straightedge, since there
-    /// is nothing on the other side that could run along the fence.</summary>
-    RipByGuide,
 }
 
 /// <summary>A cut as a person makes it.</summary>
 /// <param name="Cut">As planned.</param>
 /// <param name="Purpose">What it is for.</param>
+/// <param name="Tool">What it is made with.</param>
 /// <param name="Setting">Of fence or stop, from the near edge to the blade, or from the far one.</param>
-/// <param name="FromFarSide">True where the fence stands at the far edge.</param>
-/// <param name="Gives">What it gives: <c>C1 Rail, 3b remains</c>.</param>
-public sealed record CutStep(Cut Cut, CutPurpose Purpose, Length Setting, bool FromFarSide, string Gives)
+/// <param name="FromFarSide">Whether the fence stands at the far edge.</param>
+/// <param name="Gives">What it gives: <c>C1 Rail, keep 3b</c>.</param>
+public sealed record CutStep(Cut Cut, CutPurpose Purpose, CutTool Tool, Length Setting, bool FromFarSide, string Gives)
 {
-    /// <summary>True where an end or an edge loses no more than the blade's own width: there is nothing to measure.</summary>
-    public bool IsKerfOnly => Purpose is CutPurpose.SquareEnd or CutPurpose.TrimByGuide && Setting == Length.Zero;
+    /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
+    public string Caution { get; init; } = "";
+
+    /// <summary>Whether an end or an edge loses no more than the blade's own width: there is nothing to measure.</summary>
+    public bool IsKerfOnly => Purpose != CutPurpose.Part && !FromFarSide && Setting == Length.Zero;
 }
 
 /// <summary>The cuts of a layout in words, the same on screen and paper.</summary>
@@ -44,7 +42,7 @@ public static class CutTexts
     // Common practice: narrower than this, a strip is never ripped between fence and blade.
     private static readonly Length Thin = Length.FromInches(1);
 
-    /// <summary>The cuts of a layout, in order.</summary>
+    /// <summary>Returns the cuts of a layout, in order.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="layoutIndex">Index into its layouts.</param>
     /// <param name="copy">Which of the layout's copies, from 1; null names the pieces of all of them.</param>
@@ -53,37 +51,42 @@ public static class CutTexts
         ArgumentNullException.ThrowIfNull(plan);
         var words = new CutWords(plan, layoutIndex, new PlanMarks(plan), copy);
         var worked = plan.Plan.Layouts[layoutIndex].Cuts.Select(cut => cut.Piece).ToHashSet();
+        var unit = plan.UnitOfLayout(layoutIndex);
         return
         [
             .. PlanLayouts
                 .Trace(plan, layoutIndex)
-                .Select(cut => Step(cut, worked, plan.Request.Saw.WidestRip, words.Gives(cut))),
+                .Select(cut => (cut, step: Step(cut, PurposeOf(cut, worked), plan.Saws, words.Gives(cut))))
+                .Select(one => one.step with { Caution = CutSentences.CautionOf(one.step, one.cut.Kerf.Dx, unit) }),
         ];
     }
 
-    private static CutStep Step(TracedCut traced, HashSet<string> worked, Length? widestRip, string gives)
+    private static CutStep Step(TracedCut traced, CutPurpose purpose, ShopSaws saws, string gives)
     {
         var cut = traced.Cut;
-        var purpose = PurposeOf(traced, worked, widestRip);
-        var far = purpose == CutPurpose.TrimEdge || (purpose == CutPurpose.Part && IsBeyond(cut, widestRip));
-        return far && traced.Second is { } rest
-            ? new(cut, purpose, rest.Dy, FromFarSide: true, gives)
-            : new(cut, purpose, cut.At, FromFarSide: false, gives);
-    }
-
-    private static CutPurpose PurposeOf(TracedCut traced, HashSet<string> worked, Length? widestRip)
-    {
-        var cut = traced.Cut;
+        CutStep Near(CutTool tool) => new(cut, purpose, tool, cut.At, FromFarSide: false, gives);
         if (cut.ByStore)
-            return CutPurpose.Part;
-        if (cut.FirstPart is not null || cut.At >= Thin || worked.Contains(cut.First) || traced.Second is not { } rest)
-            return traced.Second is null && IsBeyond(cut, widestRip) ? CutPurpose.RipByGuide : CutPurpose.Part;
+            return Near(CutTool.Store);
         if (cut.Kind == CutKind.Crosscut)
-            return CutPurpose.SquareEnd;
-        return rest.Dy > widestRip ? CutPurpose.TrimByGuide : CutPurpose.TrimEdge;
+            return Near(ToolChoice.Across(saws, traced.Kerf.Dy));
+        var (edge, rest) = (traced.Kerf.Dx, traced.Second?.Dy);
+        if (purpose == CutPurpose.Part && ToolChoice.FitsFence(saws, edge, cut.At))
+            return Near(CutTool.Fence);
+        // The strip that is trimmed off never runs along the fence, and the fence may reach the narrower side alone.
+        if (
+            rest is { } far
+            && (purpose == CutPurpose.TrimEdge || cut.At > saws.WidestRip)
+            && ToolChoice.FitsFence(saws, edge, far)
+        )
+            return new(cut, purpose, CutTool.Fence, far, FromFarSide: true, gives);
+        return Near(ToolChoice.WithoutFence(saws, edge, purpose == CutPurpose.TrimEdge ? rest ?? cut.At : cut.At));
     }
 
-    // The fence reaches the narrower side alone.
-    private static bool IsBeyond(Cut cut, Length? widestRip) =>
-        cut is { Kind: CutKind.Rip, ByStore: false } && cut.At > widestRip;
+    private static CutPurpose PurposeOf(TracedCut traced, HashSet<string> worked)
+    {
+        var cut = traced.Cut;
+        if (cut.ByStore || cut.FirstPart is not null || cut.At >= Thin || worked.Contains(cut.First) || traced.Second is null)
+            return CutPurpose.Part;
+        return cut.Kind == CutKind.Crosscut ? CutPurpose.SquareEnd : CutPurpose.TrimEdge;
+    }
 }

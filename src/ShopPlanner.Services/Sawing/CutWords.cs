@@ -12,7 +12,7 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
 {
     private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
 
-    /// <summary>E.g. <c>C1 Rail, 3b remains</c>; a part that is cut long says to what it is trimmed.</summary>
+    /// <summary>Returns what a cut gives: <c>C1 Rail, keep 3b</c>; a part that is cut long says to what it is trimmed.</summary>
     public string Gives(TracedCut cut)
     {
         var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
@@ -24,10 +24,10 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
         if (part is not null)
             return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
         if (layout.Cuts.Any(cut => cut.Piece == name))
-            return $"{name} remains";
+            return $"keep {name}";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive)
             return null;
-        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} waste";
+        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} is scrap";
     }
 
     // A leftover may be smaller than the piece that holds it: bruised edges of a new sheet are not counted.

@@ -9,7 +9,7 @@ namespace ShopPlanner.Services.Sawing;
 /// numbers.</summary>
 public static class PlanLayouts
 {
-    /// <summary>True where the layout's stock is a board.</summary>
+    /// <summary>Whether the layout's stock is a board.</summary>
     public static bool IsBoard(PlanView plan, int layoutIndex) =>
         MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
 

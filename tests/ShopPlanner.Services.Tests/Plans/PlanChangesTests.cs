@@ -35,7 +35,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
             "Boot-room bench: part A is now wanted twice, not 3 times"
         );
         await EditAsync(texts => texts with { Length = "30", Quantity = "3", Material = "poplar-1x3" });
-        await ExpectAsync("Boot-room bench: part A is now of Poplar 1x3");
+        await ExpectAsync("Boot-room bench: part A is now Poplar 1x3");
         await EditAsync(texts => texts with { Material = Some.Pine });
         await ExpectAsync();
     }
@@ -47,10 +47,10 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await ExpectAsync("Boot-room bench: part D is new");
         var rows = (await Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows;
         await Shop.Parts.RemoveAsync(given.Project.Id, [.. rows.Select(row => row.Texts.Id)], TestShop.Cancel);
-        await ExpectAsync("Boot-room bench: part A was taken out");
+        await ExpectAsync("Boot-room bench: part A was removed");
         await Shop.Parts.UndoAsync(given.Project.Id, TestShop.Cancel);
         await EditAsync(texts => texts with { Length = "thirty" });
-        Assert.StartsWith("Boot-room bench: part A cannot be read any more", (await given.ReadAsync(plan.Summary.Id)).Changes[0]);
+        Assert.StartsWith("Boot-room bench: part A needs fixing", (await given.ReadAsync(plan.Summary.Id)).Changes[0]);
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
     public async Task A_promised_offcut_measured_anew_or_thrown_away_needs_attention_and_comes_right_by_undoing()
     {
         await Shop.Stock.CorrectAsync(offcut, 1, "39", "", "", Some.Inch, Some.Device, TestShop.Cancel);
-        await ExpectAsync("offcut B1 was measured anew");
+        await ExpectAsync("offcut B1 was measured again");
         Assert.True((await given.ReadAsync(plan.Summary.Id)).OutOfDate);
         await Shop.Stock.DiscardAsync(offcut, 2, "split", Some.Device, TestShop.Cancel);
         await ExpectAsync("offcut B1 is gone");
@@ -105,7 +105,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await ExpectAsync(
             "the saw's widest rip is now 24 in",
             "the saw's longest crosscut is now 12 in",
-            "the longest piece that the car carries is now 72 in"
+            "the longest piece the car carries is now 72 in"
         );
         await Shop.Shop.SaveAsync(
             settings with
@@ -117,19 +117,19 @@ public sealed class PlanChangesTests : IAsyncLifetime
             },
             TestShop.Cancel
         );
-        await ExpectAsync("the widest piece that the car carries is now 30 in");
+        await ExpectAsync("the widest piece the car carries is now 30 in");
     }
 
     [Fact]
     public async Task What_the_store_cuts()
     {
         var store = (await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "2" }, TestShop.Cancel)).Value!;
-        await ExpectAsync("the store now makes 2 first cuts");
+        await ExpectAsync("the store now makes 2 free cuts");
         plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
         await Shop.Stores.SaveAsync(store with { CutTolerance = "1/4" }, TestShop.Cancel);
-        await ExpectAsync("what the store's cuts may be off is now 1/4 in");
+        await ExpectAsync("the store cut tolerance is now 1/4 in");
         await Shop.Stores.SaveAsync(await StoreAsync() with { FirstCuts = "" }, TestShop.Cancel);
-        await ExpectAsync("the store now makes no first cut, not 2 first cuts");
+        await ExpectAsync("the store now makes no free cuts, not 2 free cuts");
     }
 
     [Fact]
@@ -141,7 +141,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
         var order = given.Order(replaces: plan.Summary.Id);
         plan = await given.PlanAsync(order with { Stores = [.. order.Stores, other.Id] });
         await Shop.Stores.SaveAsync(other with { FirstCuts = "2" }, TestShop.Cancel);
-        await ExpectAsync("Highway store makes first cuts now");
+        await ExpectAsync("Highway store now cuts this for you");
     }
 
     [Fact]
@@ -150,14 +150,14 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await EditAsync(texts => texts with { LongBy = "1/2", Practice = "2" });
         await ExpectAsync(
             "Boot-room bench: part A is now cut 30 1/2 in long",
-            "Boot-room bench: part A now has 2 practice pieces"
+            "Boot-room bench: part A now has 2 test pieces"
         );
         plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
         await ExpectAsync();
         await EditAsync(texts => texts with { LongBy = "", Practice = "1" });
         await ExpectAsync(
-            "Boot-room bench: part A is not cut too long any more",
-            "Boot-room bench: part A now has 1 practice piece, not 2 practice pieces"
+            "Boot-room bench: part A is no longer cut too long",
+            "Boot-room bench: part A now has 1 test piece, not 2 test pieces"
         );
         await EditAsync(texts => texts with { Length = "29 1/2", LongBy = "1", Practice = "2" });
         await ExpectAsync("Boot-room bench: part A is now 29 1/2 in long");

@@ -59,14 +59,14 @@ public sealed class RealPlannerTests : IAsyncLifetime
         var steps = CutTexts.Steps(plan, sheet);
         var trim = steps.Single(step => step.Cut.Piece == "sheet");
         Assert.Equal((CutKind.Rip, Length.FromInches(0, 1, 8)), (trim.Cut.Kind, trim.Cut.At));
-        Assert.Equal((CutPurpose.TrimEdge, Length.FromInches(47, 3, 4)), (trim.Purpose, trim.Setting));
+        Assert.Equal((CutPurpose.TrimEdge, CutTool.Fence, Length.FromInches(47, 3, 4)), (trim.Purpose, trim.Tool, trim.Setting));
         Assert.Equal(CutPurpose.SquareEnd, steps.Single(step => step.Cut.Piece == trim.Cut.Second).Purpose);
         var small = plan with
         {
             Request = plan.Request with { Saw = plan.Request.Saw with { WidestRip = Length.FromInches(30) } },
         };
         var byGuide = CutTexts.Steps(small, sheet)[trim.Cut.N - 1];
-        Assert.Equal((CutPurpose.TrimByGuide, trim.Cut.At), (byGuide.Purpose, byGuide.Setting));
+        Assert.Equal((CutPurpose.TrimEdge, CutTool.Straightedge, trim.Cut.At), (byGuide.Purpose, byGuide.Tool, byGuide.Setting));
         Assert.All(
             steps.Where(step => step.Cut.FirstPart is not null),
             step => Assert.Equal((CutPurpose.Part, step.Cut.At), (step.Purpose, step.Setting))

@@ -82,7 +82,7 @@ public sealed class RequestLimitsTests : IAsyncLifetime
         var request = await RequestAsync();
         var (part, practice) = (request.Parts[0], request.Parts[1]);
         Assert.Equal((Length.FromInches(30, 1, 2), Length.FromInches(30), 3), (part.Length, part.FinishedLength, part.Quantity));
-        Assert.Equal((part.Id, 2, "Practice for A"), (practice.PracticeFor, practice.Quantity, practice.Name));
+        Assert.Equal((part.Id, 2, "Test piece for A"), (practice.PracticeFor, practice.Quantity, practice.Name));
         Assert.Equal(
             (part.Length, part.Width, part.Material, part.Grain),
             (practice.Length, practice.Width, practice.Material, practice.Grain)
@@ -99,7 +99,7 @@ public sealed class RequestLimitsTests : IAsyncLifetime
         await Shop.Parts.SaveAsync(other.Id, [Some.New(Some.Part("10", "A", "1"))], TestShop.Cancel);
         var plan = await given.PlanAsync(given.Order() with { Projects = [given.Project.Id, other.Id] });
         var practice = plan.Request.Parts.Single(part => part.PracticeFor is not null);
-        Assert.Equal((practice.Id, $"Practice for {practice.PracticeFor}"), (plan.Parts[practice.Id].Mark, practice.Name));
+        Assert.Equal((practice.Id, $"Test piece for {practice.PracticeFor}"), (plan.Parts[practice.Id].Mark, practice.Name));
         Assert.Equal($"{given.Project.Code} pA", practice.Id);
     }
 

@@ -81,7 +81,7 @@ public sealed class RestTests : IAsyncLifetime
         await FinishAsync(1);
         var nothing = await given.Shop.Plans.PreviewAsync(given.Order(), TestShop.Cancel);
         Assert.Equal((OutcomeKind.Faulty, "Parts"), (nothing.Kind, nothing.Faults.Single().Field));
-        Assert.Contains("not cut already", nothing.Faults.Single().Message);
+        Assert.Contains("are all cut already", nothing.Faults.Single().Message);
         var again = await given.PlanAsync(given.Order() with { CutAgain = true });
         Assert.Equal(3, again.Request.Parts.Single().Quantity);
         Assert.Equal(["A1", "A2", "A3"], new PlanMarks(again).Placed(again.Request.Parts[0].Id));
@@ -127,7 +127,7 @@ public sealed class RestTests : IAsyncLifetime
         var other = await given.PlanAsync(given.Order(useBin: false));
         await FinishAsync(0);
         Assert.Contains(
-            "part A was cut once with another plan since",
+            "part A was cut once in another plan since",
             Assert.Single((await given.ReadAsync(other.Summary.Id)).Changes)
         );
     }

@@ -56,10 +56,10 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
     public void The_cuts_say_to_what_a_piece_is_trimmed_and_which_is_for_practice() =>
         Assert.Equal(
             [
-                "A1 Leg (cut 30 ½″ long, trim to 30″ later), 1b remains",
-                "A2 Leg (cut 30 ½″ long, trim to 30″ later), 2b remains",
+                "A1 Leg (cut 30 ½″ long, trim to 30″ later), keep 1b",
+                "A2 Leg (cut 30 ½″ long, trim to 30″ later), keep 2b",
                 "A3 Leg (cut 30 ½″ long, trim to 30″ later), 3b for the bin",
-                "pA Practice for A, 1b for the bin",
+                "pA Test piece for A, 1b for the bin",
             ],
             Enumerable
                 .Range(0, plan.Plan.Layouts.Length)
@@ -119,6 +119,6 @@ public sealed class TrimAndStoreWordsTests : IAsyncLifetime
             .Pages(model)
             .SelectMany(page => page.Drawing.Primitives().OfType<Drawing.Shapes.Caption>())
             .Select(caption => caption.Words);
-        Assert.Contains("At the store's saw: Corner lumber", words);
+        Assert.Contains("Cuts at the store: Corner lumber", words);
     }
 }

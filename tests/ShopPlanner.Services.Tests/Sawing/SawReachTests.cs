@@ -26,7 +26,7 @@ public sealed class SawReachTests
                 {
                     fenced++;
                     Assert.True(
-                        step.Setting <= view.Request.Saw.WidestRip,
+                        step is { Cut.Kind: CutKind.Rip } && step.Setting <= view.Request.Saw.WidestRip,
                         $"cut {step.Cut.N}: {step.Purpose} at {step.Setting}, widest rip {view.Request.Saw.WidestRip}"
                     );
                 }
@@ -70,7 +70,7 @@ public sealed class SawReachTests
                 ).Build();
                 var fenced = packet
                     .Settings.SelectMany(one => one.Runs)
-                    .Where(run => run.Way == ShopPlanner.Packets.Model.CutWay.Rip);
+                    .Where(run => run.Way.StartsWith("Rip, table saw", StringComparison.Ordinal));
                 Assert.All(
                     fenced,
                     run => Assert.True(run.Setting <= view.Request.Saw.WidestRip, $"rip at {run.Setting}: {run.Cuts}")
@@ -80,8 +80,7 @@ public sealed class SawReachTests
             threads: 1
         );
 
-    private static bool IsFenced(CutStep step) =>
-        step.Cut.Kind == CutKind.Rip && step.Purpose is CutPurpose.Part or CutPurpose.TrimEdge && !step.Cut.ByStore;
+    private static bool IsFenced(CutStep step) => step.Tool == CutTool.Fence;
 
     private static IEnumerable<CutStep> Steps(PlanView view) =>
         Enumerable.Range(0, view.Plan.Layouts.Length).SelectMany(layout => CutTexts.Steps(view, layout));

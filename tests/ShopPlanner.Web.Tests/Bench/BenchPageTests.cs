@@ -43,7 +43,7 @@ public sealed class BenchPageTests
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
         if (begun)
-            using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Cut made"))) { }
+            using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Done"))) { }
         Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan))).QuerySelector(".notice.warn"));
         var parts = shop.Server.Get<IPartService>();
         var row = (await parts.GetAsync(shop.Project.Id, ShopServer.Cancel))!.Rows[0];
@@ -86,7 +86,7 @@ public sealed class BenchPageTests
 
         var page = await browser.OpenAsync(Links.BenchPlan(plan));
 
-        Assert.Contains("withdrawn", page.QuerySelector(".notice.warn")!.TextContent);
+        Assert.Contains("canceled", page.QuerySelector(".notice.warn")!.TextContent);
         Assert.Empty(page.QuerySelectorAll("form"));
     }
 }

@@ -171,7 +171,7 @@ public sealed class OddFormTests
     {
         var (address, button) = which switch
         {
-            "cut" => (Links.BenchPlan(plan, 1), "Cut made"),
+            "cut" => (Links.BenchPlan(plan, 1), "Done"),
             "finish" => (Links.BenchFinish(plan, 1, allCutsMade: true), Finish),
             _ => (Links.BenchPlan(plan, 1), "Reopen this board"),
         };

@@ -15,16 +15,13 @@ public sealed class TickTests
         var first = (await shop.BoardAsync(plan)).Cuts[0].Cut.N;
 
         var page = await browser.OpenAsync(Links.BenchPlan(plan));
-        using var answer = await browser.SubmitAsync(page.FormOf("Cut made"));
+        using var answer = await browser.SubmitAsync(page.FormOf("Done"));
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         Assert.True((await shop.BoardAsync(plan)).Cuts[0].Made);
         var again = await browser.OpenAsync(answer.Headers.Location!.OriginalString.Split('#')[0]);
         Assert.Contains("made", again.QuerySelectorAll(".bench-cuts li")[0].ClassList);
-        Assert.NotEqual(
-            first.ToString(),
-            PlainBrowser.FieldsOf(again.FormOf("Cut made")).Single(field => field.Key == "Cut").Value
-        );
+        Assert.NotEqual(first.ToString(), PlainBrowser.FieldsOf(again.FormOf("Done")).Single(field => field.Key == "Cut").Value);
     }
 
     [Fact]
@@ -34,11 +31,11 @@ public sealed class TickTests
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
         var page = await browser.OpenAsync(Links.BenchPlan(plan, 1));
-        var tick = page.FormOf("Cut made");
+        var tick = page.FormOf("Done");
         using var ticked = await browser.SubmitAsync(tick);
         var number = (await shop.BoardAsync(plan)).Cuts[0].Cut.N;
         var taken = await browser.OpenAsync(Links.BenchPlan(plan, 1));
-        using var cleared = await browser.SubmitAsync(taken.FormOf($"Cut {number} is not made after all"));
+        using var cleared = await browser.SubmitAsync(taken.FormOf($"Undo cut {number}"));
         Assert.False((await shop.BoardAsync(plan)).Cuts[0].Made);
 
         using var late = await browser.SubmitAsync(tick);
@@ -54,8 +51,8 @@ public sealed class TickTests
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
 
-        var one = PlainBrowser.FieldsOf((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made"));
-        var other = PlainBrowser.FieldsOf((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made"));
+        var one = PlainBrowser.FieldsOf((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Done"));
+        var other = PlainBrowser.FieldsOf((await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Done"));
 
         Assert.NotEqual(one.Single(field => field.Key == "Command"), other.Single(field => field.Key == "Command"));
     }
@@ -66,7 +63,7 @@ public sealed class TickTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made");
+        var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Done");
 
         using var answer = await browser.PostAsync(
             form.GetAttribute("action")!,
@@ -85,7 +82,7 @@ public sealed class TickTests
         await using var shop = await PlannedShop.OpenAsync();
         using var browser = shop.Server.Browse();
         var plan = await shop.PlanAsync();
-        var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Cut made");
+        var form = (await browser.OpenAsync(Links.BenchPlan(plan, 1))).FormOf("Done");
 
         using var answer = await browser.PostAsync(
             form.GetAttribute("action")!,

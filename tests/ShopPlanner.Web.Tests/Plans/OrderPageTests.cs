@@ -53,16 +53,16 @@ public sealed class OrderPageTests
         await using var context = PageTest.For(shop);
 
         var page = context.Render<NewPlanPage>();
-        page.WaitForAssertion(() => Assert.Contains("ready to cut in a plan already", page.Find(".notice.warn").TextContent));
+        page.WaitForAssertion(() => Assert.Contains("already has a plan: ready to cut", page.Find(".notice.warn").TextContent));
 
         var bench = shop.Server.Get<Services.Bench.IBenchService>();
         foreach (var cut in (await shop.BoardAsync(plan)).Cuts.Where(cut => cut.Cut.FirstPart is not null).Take(1))
             await bench.SetCutAsync(plan, 0, 1, cut.Cut.N, true, "test", CommandId.New(), ShopServer.Cancel);
         await using var later = PageTest.For(shop);
         page = later.Render<NewPlanPage>();
-        page.WaitForAssertion(() => Assert.Contains("1 piece is cut already and left out.", page.Markup));
+        page.WaitForAssertion(() => Assert.Contains("1 piece is already cut and left out.", page.Markup));
         page.FindAll("label")
-            .Single(label => label.TextContent.Contains("Cut again what is cut already"))
+            .Single(label => label.TextContent.Contains("Cut pieces again that are already cut"))
             .QuerySelector("input")!
             .Typed("true");
         page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part", page.Markup));

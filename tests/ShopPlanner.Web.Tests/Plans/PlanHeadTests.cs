@@ -57,11 +57,11 @@ public sealed class PlanHeadTests
         var plan = (await plans.GetAsync(id, ShopServer.Cancel))!;
         var page = context.Render<PlanHead>(given => given.Add(head => head.Plan, plan));
 
-        page.FindAll("button").Single(button => button.TextContent.Trim() == "Withdraw").Click();
+        page.FindAll("button").Single(button => button.TextContent.Trim() == "Cancel plan").Click();
         Assert.Equal(PlanState.Withdrawn, (await plans.GetAsync(id, ShopServer.Cancel))!.Summary.State);
         var withdrawn = (await plans.GetAsync(id, ShopServer.Cancel))!;
         page.Render(given => given.Add(head => head.Plan, withdrawn));
-        page.FindAll("button").Single(button => button.TextContent.Trim() == "Take it up again").Click();
+        page.FindAll("button").Single(button => button.TextContent.Trim() == "Restore plan").Click();
 
         Assert.Equal(PlanState.Ready, (await plans.GetAsync(id, ShopServer.Cancel))!.Summary.State);
     }

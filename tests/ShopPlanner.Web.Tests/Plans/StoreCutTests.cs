@@ -20,7 +20,7 @@ public sealed class StoreCutTests
         await using var context = PageTest.For(shop);
         var plan = FirstCutByStore(await PlanOf(shop));
         var page = context.Render<CutSteps>(given => given.Add(one => one.Plan, plan).Add(one => one.Index, 0));
-        Assert.Equal(["Cuts for the store", "Cuts at home"], page.FindAll("h3").Select(head => head.TextContent));
+        Assert.Equal(["Cuts at the store", "Cuts at home"], page.FindAll("h3").Select(head => head.TextContent));
         Assert.Equal("1", page.FindAll("ol")[0].QuerySelectorAll("li .n").Single().TextContent);
     }
 
@@ -48,7 +48,7 @@ public sealed class StoreCutTests
             (cut.Children[0].TextContent, cut.Children[1].TextContent)
         );
         Assert.StartsWith("Crosscut the board. 1a ", cut.Children[2].TextContent, StringComparison.Ordinal);
-        Assert.Contains("Up to ⅛″ off does no harm", page.Find(".store-cuts p").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Up to ⅛″ off is fine", page.Find(".store-cuts p").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class StoreCutTests
         var plan = FirstCutByStore(await PlanOf(shop));
         var page = context.Render<PlanHead>(given => given.Add(head => head.Plan, plan).Add(head => head.Sign, "$"));
         var cuts = plan.Plan.Layouts[0].Cuts.Length;
-        Assert.Contains("1 first cut", page.Find(".summary").TextContent, StringComparison.Ordinal);
+        Assert.Contains("At the store1 cut", page.Find(".summary").TextContent, StringComparison.Ordinal);
         Assert.Contains($"{cuts - 1} cut", page.Find(".summary").TextContent, StringComparison.Ordinal);
     }
 
@@ -72,7 +72,7 @@ public sealed class StoreCutTests
         ImmutableArray<BenchCut> cuts = [.. stock.Cuts.Select((cut, i) => cut with { Cut = cut.Cut with { ByStore = i == 0 } })];
         var places = BenchWords.Places(stock with { Cuts = cuts }).ToList();
         Assert.Equal(
-            [("Cuts for the store", 1), ("Cuts at home", cuts.Length - 1)],
+            [("Cuts at the store", 1), ("Cuts at home", cuts.Length - 1)],
             places.Select(place => (place.Title, place.Cuts.Count))
         );
     }
@@ -100,7 +100,7 @@ public sealed class StoreCutTests
             .Select(one => string.Join('|', one.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim())))
             .ToList();
         Assert.Contains("|30″|", rows[0], StringComparison.Ordinal);
-        Assert.StartsWith("pA|Practice for A|1|30 ½″|", rows[1], StringComparison.Ordinal);
+        Assert.StartsWith("pA|Test piece for A|1|30 ½″|", rows[1], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,8 +120,8 @@ public sealed class StoreCutTests
             [
                 "rips up to 24″ wide",
                 "crosscuts up to 12″",
-                "pieces in the car up to 72″ long",
-                "2 first cuts by the store on each sheet or board",
+                "pieces up to 72″ long in the car",
+                "2 store cuts per board or sheet",
             ],
             OrderDraft.Limits(request)
         );

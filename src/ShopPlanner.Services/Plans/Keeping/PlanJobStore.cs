@@ -11,7 +11,7 @@ internal static class PlanJobStore
 {
     /// <summary>Why a run has no plan when the program ended first.</summary>
     public static Fault CutShort { get; } =
-        new("planner", "the run", "has no plan because Shop Planner was stopped first: plan again");
+        new("planner", "the run", "has no plan, because Shop Planner was stopped first: plan again");
 
     /// <summary>Marks the runs that an earlier program left open as stopped, with the reason: they do not go on.</summary>
     public static Task StopAbandonedAsync(ShopContext db, CancellationToken cancel)

@@ -101,10 +101,10 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
         if (piece is null || !piece.OnHand)
             return new Fault(wanted.Id, "", "is gone");
         if (piece.Length != wanted.Length || piece.Width != wanted.Width)
-            return new Fault(wanted.Id, "", "was measured anew");
+            return new Fault(wanted.Id, "", "was measured again");
         return piece.PromisedPlanId is null
             ? null
-            : new Fault(wanted.Id, piece.PromisedTo ?? "", "has it: the piece was promised meanwhile");
+            : new Fault(wanted.Id, piece.PromisedTo ?? "", "has this piece now: plan again");
     }
 
     // The replaced plan's promises are released first, so that the new plan may take the same pieces.

@@ -29,7 +29,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
         if (await db.Plans.AsNoTracking().SingleOrDefaultAsync(plan => plan.Id == id, cancel) is not { } plan)
             return null;
         if (plan.State == PlanState.Cut)
-            return Fault.Of("plan", plan.Name, "is cut, all of it: there is nothing to give up");
+            return Fault.Of("plan", plan.Name, "is all cut: there is nothing to cancel");
         var begun = await db
             .Cuts.AsNoTracking()
             .Where(cut => cut.PlanId == id && cut.Made)
@@ -44,7 +44,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
         return Fault.Of(
             "plan",
             $"{string.Join(", ", numbers)} of {plan.Name}",
-            "is begun and not finished: go to the bench, and finish it there or take back its ticks"
+            "is started: finish it at the bench, or undo its cuts"
         );
     }
 
@@ -54,7 +54,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             return Outcome.Missing<PlanSummary>("plan");
         if (plan.State != PlanState.Withdrawn)
             return await SummaryAsync(db, id, cancel);
-        // What the plan has cut up itself is gone rightly.
+        // What the plan has cut up itself is not missing.
         var promises = await db
             .Promises.Where(promise => promise.PlanId == id)
             .Where(promise =>
@@ -82,7 +82,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
     {
         var piece = (await StockNow.FindAsync(db, promise.PieceId, cancel))!;
         if (!piece.OnHand)
-            return new Fault(piece.Piece.Tag, "", "is not on hand any more");
+            return new Fault(piece.Piece.Tag, "", "is no longer on hand");
         return piece.PromisedPlanId is null ? null : new Fault(piece.Piece.Tag, piece.PromisedTo ?? "", "has it now");
     }
 

@@ -44,7 +44,7 @@ internal sealed class RequestBuilder
         foreach (var project in projects)
             AddParts(project);
         foreach (var store in order.Stores.Where(store => !shop.Stores.ContainsKey(store)))
-            faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no store any more"));
+            faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no longer a store"));
         var taken = SawReader.Read(shop.Shop, faults);
         if (parts.Count == 0)
             faults.Add(
@@ -52,8 +52,8 @@ internal sealed class RequestBuilder
                     nameof(order.Parts),
                     "",
                     cutAlready > 0
-                        ? "holds no part that is not cut already: say that they are to be cut again, or add parts"
-                        : "holds no part that can be planned: add parts, or mend the rows that have faults"
+                        ? "are all cut already: tick to cut the pieces again, or add parts"
+                        : "are missing: add parts, or fix the rows with faults"
                 )
             );
         if (faults.Count > 0)
@@ -76,7 +76,7 @@ internal sealed class RequestBuilder
                 new Fault(
                     nameof(order.Stores),
                     "",
-                    "leaves nothing to cut from: choose a store that has the materials, the rack or the bin"
+                    "leave nothing to cut from: choose a store that sells the materials, the rack or the bin"
                 )
             );
         var request = Request(taken, unit, materials, stock);
@@ -136,7 +136,7 @@ internal sealed class RequestBuilder
             if (shop.Projects.TryGetValue(id, out var project))
                 found.Add(project);
             else
-                faults.Add(Fault.Of(nameof(order.Projects), $"{id}", "is no project any more"));
+                faults.Add(Fault.Of(nameof(order.Projects), $"{id}", "is no longer a project"));
         return found;
     }
 
@@ -164,7 +164,7 @@ internal sealed class RequestBuilder
     private void AddPractice(StoredProject project, PartRow row, CutPart part, string mark)
     {
         var practice = PartMarks.Practice(row.Part!.Id);
-        var (id, name) = (IdOf(project, practice), $"Practice for {mark}");
+        var (id, name) = (IdOf(project, practice), $"Test piece for {mark}");
         var wanted = part with
         {
             Id = id,

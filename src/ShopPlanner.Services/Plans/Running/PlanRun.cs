@@ -47,7 +47,7 @@ internal sealed class PlanRun(
                 new Fault(
                     "planner",
                     "the run",
-                    $"ended with an error ({problem.GetType().Name}); nothing was changed, the log says more"
+                    $"ended with an error ({problem.GetType().Name}): nothing was changed, and the log has the details"
                 )
             );
         }

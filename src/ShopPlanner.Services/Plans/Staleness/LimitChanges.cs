@@ -34,8 +34,8 @@ internal sealed class LimitChanges
     private void Saw(SawSettings now)
     {
         Say("the saw's kerf", request.Saw.Kerf, now.Kerf);
-        Say("the trim of boards' ends", request.Saw.BoardEndTrim, now.BoardEndTrim);
-        Say("the trim of sheets' edges", request.Saw.SheetEdgeTrim, now.SheetEdgeTrim);
+        Say("the end trim of boards", request.Saw.BoardEndTrim, now.BoardEndTrim);
+        Say("the edge trim of sheets", request.Saw.SheetEdgeTrim, now.SheetEdgeTrim);
         Say("the saw's widest rip", request.Saw.WidestRip, now.WidestRip);
         Say("the saw's longest crosscut", request.Saw.LongestCrosscut, now.LongestCrosscut);
     }
@@ -46,7 +46,7 @@ internal sealed class LimitChanges
         if (was != most)
             changes.Add($"the store now makes {First(most)}" + (was > 0 ? $", not {First(was)}" : ""));
         else if (now is not null)
-            Say("what the store's cuts may be off", request.Store!.Tolerance, now.Tolerance);
+            Say("the store cut tolerance", request.Store!.Tolerance, now.Tolerance);
     }
 
     // Of a store that begins or ceases to cut while others go on.
@@ -59,7 +59,7 @@ internal sealed class LimitChanges
                 && IsUncut(price, now) != stock.SoldUncut
             )
                 changes.Add(
-                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "makes first cuts now" : "makes no first cuts now")}"
+                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "now cuts this for you" : "no longer cuts this for you")}"
                 );
     }
 
@@ -67,15 +67,15 @@ internal sealed class LimitChanges
 
     private void Carry(CarryLimit? now)
     {
-        Say("the longest piece that the car carries", Limit(request.Carry?.Longest), Limit(now?.Longest));
-        Say("the widest piece that the car carries", Limit(request.Carry?.Widest), Limit(now?.Widest));
+        Say("the longest piece the car carries", Limit(request.Carry?.Longest), Limit(now?.Longest));
+        Say("the widest piece the car carries", Limit(request.Carry?.Widest), Limit(now?.Widest));
     }
 
     private void Keep(KeepRule now)
     {
-        Say("the least board leftover worth keeping", request.Keep.BoardLength, now.BoardLength);
-        Say("the least length of a sheet leftover worth keeping", request.Keep.SheetLength, now.SheetLength);
-        Say("the least width of a sheet leftover worth keeping", request.Keep.SheetWidth, now.SheetWidth);
+        Say("the shortest board leftover to keep", request.Keep.BoardLength, now.BoardLength);
+        Say("the shortest sheet leftover to keep", request.Keep.SheetLength, now.SheetLength);
+        Say("the narrowest sheet leftover to keep", request.Keep.SheetWidth, now.SheetWidth);
     }
 
     private void Say(string what, Length? was, Length? now)
@@ -90,8 +90,8 @@ internal sealed class LimitChanges
     private static string First(int cuts) =>
         cuts switch
         {
-            0 => "no first cut",
-            1 => "1 first cut",
-            _ => $"{cuts} first cuts",
+            0 => "no free cuts",
+            1 => "1 free cut",
+            _ => $"{cuts} free cuts",
         };
 }

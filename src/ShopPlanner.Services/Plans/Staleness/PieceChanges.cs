@@ -10,7 +10,7 @@ internal static class PieceChanges
 {
     /// <param name="record">The plan.</param>
     /// <param name="now">The shop as it stands.</param>
-    /// <param name="cutPieces">Pieces that this plan has cut up already: they are gone rightly.</param>
+    /// <param name="cutPieces">Pieces that this plan has cut up already: they are not missing.</param>
     public static IEnumerable<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces) =>
         record
             .Draft.PiecesOf(record.Plan)
@@ -25,7 +25,7 @@ internal static class PieceChanges
         if (piece is null)
             return $"{what} is gone";
         if (piece.Length != was.Length || piece.Width != was.Width)
-            return $"{what} was measured anew";
-        return piece.PromisedPlanId == record.Stored.Id ? null : $"{what} is not kept for this plan any more";
+            return $"{what} was measured again";
+        return piece.PromisedPlanId == record.Stored.Id ? null : $"{what} is no longer kept for this plan";
     }
 }

@@ -72,8 +72,8 @@ internal sealed class PlanChanges
                 changes.Add($"{name.Project}: part {mark} {what}");
         }
 
-        Say(row is null, "was taken out");
-        Say(row is { Part: null }, "cannot be read any more" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
+        Say(row is null, "was removed");
+        Say(row is { Part: null }, "needs fixing" + (row is { Part: null } ? $": {row.Faults[0]}" : ""));
         if (row?.Part is not { } part)
             return;
         if (Sized("long", was.Length, was.FinishedLength, part.Length, part.FinishedLength, unit) is { } longer)
@@ -84,8 +84,8 @@ internal sealed class PlanChanges
         Say(part.Quantity != was.Quantity + before, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity + before)}");
         if (!record.Draft.Order.CutAgain)
             CutElsewhere(before, now.Cut.Of(row.Texts.Id, part, isPractice: false, except: record.Stored.Id), Say);
-        Say(part.Material != was.Material, $"is now of {row.MaterialName}");
-        Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "may now be turned" : "may not be turned any more");
+        Say(part.Material != was.Material, $"is now {row.MaterialName}");
+        Say(part.Grain != was.Grain, part.Grain == Grain.Any ? "can now rotate" : "can no longer rotate");
         Say(part.Id != mark, $"is now marked {part.Id}");
         var practised = Request.Parts.FirstOrDefault(one => one.PracticeFor == was.Id) is { } practice
             ? practice.Quantity + Basis.CutBefore.GetValueOrDefault(practice.Id)
@@ -98,8 +98,8 @@ internal sealed class PlanChanges
 
     private static void CutElsewhere(int before, int elsewhere, Action<bool, string> say)
     {
-        say(elsewhere > before, $"was cut {Times(elsewhere - before)} with another plan since");
-        say(elsewhere < before, $"was counted as cut {Times(before)}, and is now {Times(elsewhere)}");
+        say(elsewhere > before, $"was cut {Times(elsewhere - before)} in another plan since");
+        say(elsewhere < before, $"was counted as cut {Times(before)}, now {Times(elsewhere)}");
     }
 
     // Null where neither the finished size nor what is cut changed.
@@ -109,15 +109,15 @@ internal sealed class PlanChanges
             return $"is now {StockWords.Say(finished ?? cut, unit)} {how}";
         if (cut == was)
             return null;
-        return finished is null ? $"is not cut too {how} any more" : $"is now cut {StockWords.Say(cut, unit)} {how}";
+        return finished is null ? $"is no longer cut too {how}" : $"is now cut {StockWords.Say(cut, unit)} {how}";
     }
 
     private static string Practice(int pieces) =>
         pieces switch
         {
-            0 => "no practice piece",
-            1 => "1 practice piece",
-            _ => $"{pieces} practice pieces",
+            0 => "no test pieces",
+            1 => "1 test piece",
+            _ => $"{pieces} test pieces",
         };
 
     private static string Times(int quantity) =>

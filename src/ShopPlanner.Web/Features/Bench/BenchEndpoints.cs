@@ -30,10 +30,10 @@ internal static class BenchEndpoints
     {
         var context = call.HttpContext;
         if (!await IsReadableAsync(context.Request))
-            return Unreadable(new Fault("", "", "What was sent is not a form of this program, or not whole"));
+            return Unreadable(new Fault("", "", "This form is incomplete, or it is not from Shop Planner: open the page again"));
         return await context.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(context)
             ? await next(call)
-            : Unreadable(new Fault("", "", "The page that this was sent from is too old, or is none of this program"));
+            : Unreadable(new Fault("", "", "This page is too old, or it is not from Shop Planner: open it again"));
     }
 
     // Read here once; it is kept with the request.
@@ -72,8 +72,7 @@ internal static class BenchEndpoints
                         new CommandId(command),
                         cancel
                     ),
-                    Links.BenchPlan(planId, number),
-                    "#next"
+                    Links.BenchPlan(planId, number)
                 ),
             cancel
         );
@@ -127,7 +126,7 @@ internal static class BenchEndpoints
         if (entries.Leftovers.Count == 0 && !Remaining.Of(view, stock, entries.AllCutsMade).IsEmpty)
             return Refusal(
                 StatusCodes.Status400BadRequest,
-                [new Fault("Leftovers", "", "are missing from what was sent: open the page again and measure them")],
+                [new Fault("Leftovers", "", "are missing: open the page again and measure them")],
                 Links.BenchFinish(plan, stock.Number, entries.AllCutsMade)
             );
         var outcome = await bench.FinishAsync(plan, entries.Finished(stock), device, new CommandId(entries.Command), cancel);
@@ -155,9 +154,9 @@ internal static class BenchEndpoints
 
     private static RazorComponentResult<PlainDocument> NoStock() => Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
 
-    // 303: the browser asks for the page with GET, whatever it sent before.
-    private static IResult After<T>(Outcome<T> outcome, string page, string place = "")
-        where T : class => outcome.Ok ? new SeeOther(page + place) : Refused(outcome, page);
+    // 303: the browser asks for the page with GET, whatever it sent before. Its address puts the focus on what is next.
+    private static IResult After<T>(Outcome<T> outcome, string page)
+        where T : class => outcome.Ok ? new SeeOther(page + "#next") : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
     private static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>
@@ -181,7 +180,7 @@ internal static class BenchEndpoints
     ) =>
         Document(
             StatusCodes.Status422UnprocessableEntity,
-            "What is left?",
+            "Measure the leftovers",
             builder =>
             {
                 builder.OpenComponent<BenchFinishForm>(0);

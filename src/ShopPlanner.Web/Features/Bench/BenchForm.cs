@@ -9,7 +9,7 @@ namespace ShopPlanner.Web.Features.Bench;
 /// </summary>
 internal sealed class BenchForm(IFormCollection fields)
 {
-    private const string Missing = "is missing from what was sent: open the page again and repeat";
+    private const string Missing = "is missing: open the page again and repeat";
 
     private readonly List<Fault> faults = [];
 
@@ -26,9 +26,9 @@ internal sealed class BenchForm(IFormCollection fields)
     public Guid Id(string name) =>
         Wanted(name) is not { } text ? Guid.Empty
         : Guid.TryParse(text, out var id) ? id
-        : Wrong(name, text, "is not an id of this program", Guid.Empty);
+        : Wrong(name, text, "is not an ID of Shop Planner", Guid.Empty);
 
-    /// <summary>Returns a whole number; nought with a fault where there is none.</summary>
+    /// <summary>Returns a whole number; zero with a fault where there is none.</summary>
     public int Number(string name) =>
         Wanted(name) is not { } text ? 0
         : int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number
@@ -53,7 +53,7 @@ internal sealed class BenchForm(IFormCollection fields)
     {
         if (fields[name] is [var text])
             return text ?? "";
-        Refuse(name, Has(name) ? "was sent more than once: open the page again and repeat" : Missing);
+        Refuse(name, Has(name) ? "was sent twice: open the page again and repeat" : Missing);
         return null;
     }
 

@@ -49,7 +49,7 @@ public static class BenchWords
         List<BenchCut> store = [.. stock.Cuts.Where(cut => cut.Cut.ByStore)],
             home = [.. stock.Cuts.Where(cut => !cut.Cut.ByStore)];
         if (store.Count > 0)
-            yield return ("Cuts for the store", store);
+            yield return ("Cuts at the store", store);
         if (home.Count > 0)
             yield return (store.Count > 0 ? "Cuts at home" : "Cuts in order", home);
     }
@@ -63,24 +63,6 @@ public static class BenchWords
         return [.. pieces.Where(piece => !piece.Done).Select(piece => $"{piece.Mark} {piece.Name}".TrimEnd())];
     }
 
-    /// <summary>What the setting is measured from.</summary>
-    public static string From(CutStep step)
-    {
-        ArgumentNullException.ThrowIfNull(step);
-        return step switch
-        {
-            { Cut.ByStore: true } => "ask for this size",
-            { IsKerfOnly: true } => "no more than the blade takes",
-            { Purpose: CutPurpose.SquareEnd } => "off the end",
-            { Purpose: CutPurpose.TrimByGuide } => "off the edge",
-            { Purpose: CutPurpose.RipByGuide } => "straightedge, from the edge to the blade's near side",
-            { Purpose: CutPurpose.TrimEdge } => "fence, from the far edge to the blade: the strip falls off free",
-            { FromFarSide: true } => "fence, from the far edge to the blade",
-            { Cut.Kind: Cutting.CutKind.Crosscut } => "stop, from the edge to the blade's near side",
-            _ => "fence, from the edge to the blade's near side",
-        };
-    }
-
     /// <summary>A planned size as it is offered for correction: down to the last mark of a rule that is not beyond it, so that no
     /// leftover is entered larger than it is.</summary>
     public static string Offered(Length size, LengthUnit unit)
@@ -92,7 +74,7 @@ public static class BenchWords
 
     /// <summary>
     /// The command's id for one button of one showing of the page. Pressed twice, or sent again by the browser, it is the same
-    /// command; on a page shown anew, the same button is a new one.
+    /// command; when the page is shown again, the same button is a new one.
     /// </summary>
     /// <param name="page">A number made when the page was shown.</param>
     /// <param name="button">What the button does.</param>

@@ -36,7 +36,7 @@ public sealed class FinishEntries
                 // A board that was not ripped is as wide as it was bought, to the last tick.
                 Width = left.Width == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Width, unit),
                 Keep = left.Keep,
-                IsForTheBroom = !left.Keep,
+                IsScrap = !left.Keep,
             });
         return new()
         {
@@ -104,11 +104,11 @@ public sealed class LeftoverEntry
     /// <summary>As typed; empty for a board of full width.</summary>
     public string? Width { get; set; }
 
-    /// <summary>False when it goes to the broom.</summary>
+    /// <summary>Whether it goes in the bin; otherwise it is scrap.</summary>
     public bool Keep { get; set; }
 
-    /// <summary>Whether it would be swept up, unless somebody thinks better of it.</summary>
-    public bool IsForTheBroom { get; set; }
+    /// <summary>Whether the plan counts it as scrap.</summary>
+    public bool IsScrap { get; set; }
 
     /// <summary>Reads a row of the form.</summary>
     internal static LeftoverEntry Read(BenchForm form, string row) =>
@@ -118,6 +118,6 @@ public sealed class LeftoverEntry
             Length = form.Text($"{row}.{nameof(Length)}"),
             Width = form.Text($"{row}.{nameof(Width)}"),
             Keep = form.Box($"{row}.{nameof(Keep)}"),
-            IsForTheBroom = form.Box($"{row}.{nameof(IsForTheBroom)}"),
+            IsScrap = form.Box($"{row}.{nameof(IsScrap)}"),
         };
 }

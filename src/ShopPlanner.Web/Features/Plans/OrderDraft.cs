@@ -22,7 +22,7 @@ public sealed class OrderDraft
     /// <summary>Whether pieces that are cut already are planned once more.</summary>
     public bool CutAgain { get; set; }
 
-    /// <summary>How long to look for better, as typed.</summary>
+    /// <summary>How long to keep searching, as typed.</summary>
     public string Seconds { get; set; } = "10";
 
     /// <summary>The plan that the new one takes the place of.</summary>
@@ -82,11 +82,11 @@ public sealed class OrderDraft
         var parts = request.Parts.Where(part => part.PracticeFor is null).ToList();
         var practice = request.Parts.Where(part => part.PracticeFor is not null).Sum(part => part.Quantity);
         return $"{Shared.Words.Count(parts.Sum(part => part.Quantity), "piece")} of {Shared.Words.Count(parts.Count, "part")}"
-            + (practice > 0 ? $" and {Shared.Words.Count(practice, "practice piece")}" : "")
+            + (practice > 0 ? $" and {Shared.Words.Count(practice, "test piece")}" : "")
             + $" from {Shared.Words.Count(request.Materials.Length, "material")}.";
     }
 
-    /// <summary>What saw, store and car allow, each as a phrase; empty where nothing is limited.</summary>
+    /// <summary>Returns the limits of saw, store and car, each as a phrase; empty where nothing is limited.</summary>
     public static IReadOnlyList<string> Limits(CutRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -97,11 +97,11 @@ public sealed class OrderDraft
         if (request.Saw.LongestCrosscut is { } crosscut)
             limits.Add($"crosscuts up to {Say(crosscut)}");
         if (request.Carry is { } carry && carry.Longest < LengthText.Longest)
-            limits.Add($"pieces in the car up to {Say(carry.Longest)} long");
+            limits.Add($"pieces up to {Say(carry.Longest)} long in the car");
         if (request.Carry is { } car && car.Widest < LengthText.Longest)
-            limits.Add($"sheets in the car up to {Say(car.Widest)} wide");
+            limits.Add($"sheets up to {Say(car.Widest)} wide in the car");
         if (request.Store is { } store)
-            limits.Add($"{Shared.Words.Count(store.Most, "first cut")} by the store on each sheet or board");
+            limits.Add($"{Shared.Words.Count(store.Most, "store cut")} per board or sheet");
         return limits;
     }
 

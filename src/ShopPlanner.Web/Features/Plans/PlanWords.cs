@@ -48,34 +48,11 @@ public static class PlanWords
         return plan.Request.Materials.First(one => one.Id == material).Form;
     }
 
-    /// <summary>What to do at the saw: <c>Crosscut the board</c>, <c>Rip piece 2b</c>.</summary>
-    public static string Doing(Cut cut)
-    {
-        ArgumentNullException.ThrowIfNull(cut);
-        return cut.Kind == CutKind.Crosscut ? $"Crosscut {Piece(cut)}" : $"Rip {Piece(cut)}";
-    }
-
-    /// <summary>What to do at one's own saw: <c>Square the end of the board</c>, <c>Rip piece 2b</c>.</summary>
-    public static string Doing(CutStep step)
-    {
-        ArgumentNullException.ThrowIfNull(step);
-        return step.Purpose switch
-        {
-            CutPurpose.SquareEnd => $"Square the end of {Piece(step.Cut)}",
-            CutPurpose.TrimEdge => $"Trim the edge of {Piece(step.Cut)}, fence on the far side",
-            CutPurpose.Part when step.FromFarSide => $"{Doing(step.Cut)}, fence on the far side",
-            CutPurpose.TrimByGuide => $"Trim the edge of {Piece(step.Cut)} along a straightedge",
-            CutPurpose.RipByGuide => $"{Doing(step.Cut)} along a straightedge",
-            _ => Doing(step.Cut),
-        };
-    }
-
     /// <summary>The setting of fence or stop, in the layout's unit.</summary>
     public static string Setting(PlanView plan, int layoutIndex, CutStep step)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ArgumentNullException.ThrowIfNull(step);
-        return step.IsKerfOnly ? "kerf" : LengthFormat.WithUnit(step.Setting, plan.UnitOfLayout(layoutIndex));
+        return CutSentences.Setting(step, plan.UnitOfLayout(layoutIndex));
     }
 
     /// <summary>Sizes of a leftover.</summary>
@@ -90,11 +67,16 @@ public static class PlanWords
             : $"{length} × {LengthFormat.WithUnit(leftover.Dy, unit)}";
     }
 
-    /// <summary>A phrase as a sentence.</summary>
+    /// <summary>Returns a phrase as a sentence.</summary>
     public static string Sentence(string phrase) =>
-        string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..] + (phrase.EndsWith('.') ? "" : ".");
+        string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + Ended(phrase)[1..];
 
-    private static string Piece(Cut cut) => cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
+    /// <summary>Returns a phrase with its full stop.</summary>
+    public static string Ended(string phrase)
+    {
+        ArgumentNullException.ThrowIfNull(phrase);
+        return phrase.EndsWith('.') ? phrase : phrase + ".";
+    }
 
     private static Length Width(PlanView plan, Layout layout) =>
         plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
