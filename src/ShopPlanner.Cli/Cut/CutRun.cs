@@ -66,7 +66,7 @@ internal static class CutRun
             PlanStatus.BestFound => $"cost {plan.Cost}: best found; no plan costs less than {plan.CostLowerBound}",
             _ => string.Create(
                 CultureInfo.InvariantCulture,
-                $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces are not in the plan: see \"unplaced\""
+                $"cost {plan.Cost}, but {plan.Unplaced.Sum(part => (long)part.Quantity)} pieces are not in it: see \"unplaced\""
             ),
         };
 

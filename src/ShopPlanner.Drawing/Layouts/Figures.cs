@@ -6,8 +6,8 @@ namespace ShopPlanner.Drawing.Layouts;
 /// <summary>Lengths in a drawing: set fractions without a unit mark, since the drawing's note names the unit.</summary>
 public static class Figures
 {
-    /// <summary>Returns a length at the nearest mark of a ruler: <c>34 ½</c>. A sixty-fourth of an inch or a tenth of a millimeter
-    /// is finer than any saw, so nothing is said of what lies between.</summary>
+    /// <summary>Returns a length at the nearest mark of a ruler: <c>34 ½</c>. A sixty-fourth of an inch or a tenth of a
+    /// millimeter is finer than any saw, so nothing is said of what lies between.</summary>
     public static string Of(Length length, LengthUnit unit) => LengthFormat.Set(length, unit).Text;
 
     /// <summary>Length by width of an area: <c>27 × 13 ¼</c>; of a turned piece, its own length first.</summary>

@@ -135,8 +135,8 @@ public sealed record PlanView(
     /// <summary>The shop's saws; null where only the request tells of them.</summary>
     public ShopSaws? KnownSaws { get; init; }
 
-    /// <summary>The saws that its cuts are made with.</summary>
-    public ShopSaws Saws => KnownSaws ?? ShopSaws.Of(Request.Saw);
+    /// <summary>The saws that its cuts are made with; the fence opens as wide as it was planned for.</summary>
+    public ShopSaws Saws => (KnownSaws ?? ShopSaws.Of(Request.Saw)) with { WidestRip = Request.Saw.WidestRip };
 
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
     public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;

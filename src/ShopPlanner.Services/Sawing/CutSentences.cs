@@ -82,8 +82,8 @@ public static class CutSentences
     internal static string CautionOf(CutStep step, Length edge, LengthUnit unit)
     {
         if (step.Tool == CutTool.Fence && edge < Shortest(unit))
-            return $"Only {LengthFormat.WithUnit(edge, unit)} on the fence: use a push block, and rip nothing shorter than your saw's "
-                + "manual allows";
+            return $"Only {LengthFormat.WithUnit(edge, unit)} on the fence: use a push block, and rip nothing shorter than your "
+                + "saw's manual allows";
         return IsRipByGauge(step) || (step is { Purpose: CutPurpose.TrimEdge, Tool: CutTool.Gauge })
             ? "Too short for the fence: it would twist and kick back"
             : "";

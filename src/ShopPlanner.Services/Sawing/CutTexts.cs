@@ -15,8 +15,8 @@ public enum CutPurpose
     /// <summary>A strip is cut off an end, to square it.</summary>
     SquareEnd,
 
-    /// <summary>A strip is cut off an edge. Along a fence, what remains runs between fence and blade: a thin strip there is thrown
-    /// back.</summary>
+    /// <summary>A strip is cut off an edge. Along a fence, what remains runs between fence and blade: a thin strip there is
+    /// thrown back.</summary>
     TrimEdge,
 }
 

@@ -36,8 +36,8 @@ public static class ToolChoice
     private static readonly Length UsualGauge = Length.FromInches(24),
         UsualMiter = Length.FromInches(12);
 
-    /// <summary>Whether a piece can run along the fence: the saw opens that wide, and the edge on the fence is no shorter than the
-    /// strip between fence and blade is wide. Common practice: on a shorter edge a piece turns and is thrown back.</summary>
+    /// <summary>Whether a piece can run along the fence: the saw opens that wide, and the edge on the fence is no shorter than
+    /// the strip between fence and blade is wide. Common practice: on a shorter edge a piece turns and is thrown back.</summary>
     /// <param name="saws">The shop's.</param>
     /// <param name="edge">Length of the edge on the fence.</param>
     /// <param name="setting">From fence to blade.</param>
@@ -64,8 +64,8 @@ public static class ToolChoice
         };
     }
 
-    /// <summary>Returns the saw for a cut along a piece that cannot run along the fence: the gauge where the piece is shorter than
-    /// it is wide there, else a saw guided along a line.</summary>
+    /// <summary>Returns the saw for a cut along a piece that cannot run along the fence: the gauge where the piece is shorter
+    /// than it is wide there, else a saw guided along a line.</summary>
     /// <param name="saws">The shop's.</param>
     /// <param name="cut">Length of the cut.</param>
     /// <param name="setting">From the edge to the cut.</param>

@@ -80,7 +80,7 @@ public sealed class PieceDrawingTests
             .Shapes.OfType<Dimension>()
             .Where(one => one.Run == Run.Up)
             .ToList();
-        Assert.Equal(["27 ³⁄₁₆", "27 ³⁄₁₆ −", "60"], dimensions.Select(one => one.Words));
+        Assert.Equal(["27 ³⁄₁₆", "27 ³⁄₁₆", "60"], dimensions.Select(one => one.Words));
         Assert.True(dimensions[2].At < dimensions[0].At && dimensions[0].At == dimensions[1].At);
     }
 

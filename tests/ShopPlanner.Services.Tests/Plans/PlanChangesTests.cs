@@ -141,17 +141,14 @@ public sealed class PlanChangesTests : IAsyncLifetime
         var order = given.Order(replaces: plan.Summary.Id);
         plan = await given.PlanAsync(order with { Stores = [.. order.Stores, other.Id] });
         await Shop.Stores.SaveAsync(other with { FirstCuts = "2" }, TestShop.Cancel);
-        await ExpectAsync("Highway store now cuts this for you");
+        await ExpectAsync("Highway store now cuts for you");
     }
 
     [Fact]
     public async Task A_part_cut_long_or_practised()
     {
         await EditAsync(texts => texts with { LongBy = "1/2", Practice = "2" });
-        await ExpectAsync(
-            "Boot-room bench: part A is now cut 30 1/2 in long",
-            "Boot-room bench: part A now has 2 test pieces"
-        );
+        await ExpectAsync("Boot-room bench: part A is now cut 30 1/2 in long", "Boot-room bench: part A now has 2 test pieces");
         plan = await given.PlanAsync(given.Order(replaces: plan.Summary.Id));
         await ExpectAsync();
         await EditAsync(texts => texts with { LongBy = "", Practice = "1" });

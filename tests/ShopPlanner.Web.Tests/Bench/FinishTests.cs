@@ -42,7 +42,7 @@ public sealed class FinishTests
         var piece = Assert.Single(await shop.StockAsync());
         Assert.Equal((StockPlace.Bin, 35.25m), (piece.Place, piece.Length.Ticks / (decimal)Core.Measures.Length.TicksPerInch));
         var page = await browser.OpenAsync(answer.Headers.Location!.OriginalString.Split('#')[0]);
-        Assert.Contains($"Write {piece.Tag} on the piece of 35 ¼″ × 2 ½″", page.Body!.TextContent);
+        Assert.Contains($"Write {piece.Tag} on the 35 ¼″ × 2 ½″ piece", page.Body!.TextContent);
     }
 
     [Fact]

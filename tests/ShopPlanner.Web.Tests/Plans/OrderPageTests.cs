@@ -62,7 +62,7 @@ public sealed class OrderPageTests
         page = later.Render<NewPlanPage>();
         page.WaitForAssertion(() => Assert.Contains("1 piece is already cut and left out.", page.Markup));
         page.FindAll("label")
-            .Single(label => label.TextContent.Contains("Cut pieces again that are already cut"))
+            .Single(label => label.TextContent.Contains("Cut these pieces again"))
             .QuerySelector("input")!
             .Typed("true");
         page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part", page.Markup));

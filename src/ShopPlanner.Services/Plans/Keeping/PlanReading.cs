@@ -4,6 +4,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Staleness;
 using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Documents;
 
@@ -19,8 +20,21 @@ internal sealed class PlanReading(ReadPlans plans)
         if (await db.Plans.AsNoTracking().SingleOrDefaultAsync(plan => plan.Id == id, cancel) is not { } stored)
             return null;
         var record = plans.Read(stored);
-        return record.View(await ChangesAsync(db, record, cancel));
+        return record.View(await ChangesAsync(db, record, cancel)) with
+        {
+            KnownSaws = Saws(ShopTools.Of(await ShopService.ReadAsync(db, cancel))),
+        };
     }
+
+    private static ShopSaws Saws(ShopTools tools) =>
+        new()
+        {
+            HasTableSaw = tools.Table is not null,
+            GaugeReach = tools.Table?.LongestCrosscut,
+            HasMiterSaw = tools.Miter is not null,
+            MiterReach = tools.Miter?.WidestCrosscut,
+            IsLargeByHand = tools is { Guide: null, Hand: not null },
+        };
 
     // A plan that is cut or given up is history: nothing is held against it.
     private async Task<ImmutableArray<string>> ChangesAsync(ShopContext db, PlanRecord record, CancellationToken cancel) =>

@@ -59,7 +59,7 @@ internal sealed class LimitChanges
                 && IsUncut(price, now) != stock.SoldUncut
             )
                 changes.Add(
-                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "now cuts this for you" : "no longer cuts this for you")}"
+                    $"{basis.Stocks[stock.Id].Store} {(stock.SoldUncut ? "now cuts for you" : "no longer cuts for you")}"
                 );
     }
 
