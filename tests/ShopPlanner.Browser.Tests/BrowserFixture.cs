@@ -6,7 +6,7 @@ using Microsoft.Playwright;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>One program and one Chromium for the tests of a class; each test opens pages of its own.</summary>
-public sealed class BrowserFixture : IAsyncLifetime
+public class BrowserFixture : IAsyncLifetime
 {
     private const float Patience = 45_000;
 
@@ -32,7 +32,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     {
         if (Chromium is null)
             return;
-        app = await RunningApp.StartAsync(TestContext.Current.CancellationToken);
+        app = await StartAsync(TestContext.Current.CancellationToken);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(
             new()
@@ -88,14 +88,24 @@ public sealed class BrowserFixture : IAsyncLifetime
             await context.CloseAsync();
     }
 
+    /// <summary>Starts the program that the tests of the class use.</summary>
+    protected virtual Task<RunningApp> StartAsync(CancellationToken cancel) => RunningApp.StartAsync(cancel);
+
     public async ValueTask DisposeAsync()
     {
+        GC.SuppressFinalize(this);
         if (browser is not null)
             await browser.DisposeAsync();
         playwright?.Dispose();
         if (app is not null)
             await app.DisposeAsync();
     }
+}
+
+/// <summary>As <see cref="BrowserFixture"/>, with a shop that nobody has used yet.</summary>
+public sealed class EmptyShopFixture : BrowserFixture
+{
+    protected override Task<RunningApp> StartAsync(CancellationToken cancel) => RunningApp.StartEmptyAsync(cancel);
 }
 
 /// <summary>A size of screen that the planner is used on.</summary>

@@ -22,14 +22,21 @@ public sealed partial class RunningApp : IAsyncDisposable
 
     public Uri Address { get; private set; } = new("http://localhost");
 
-    public static Task<RunningApp> StartAsync(CancellationToken cancel, params string[] extra) =>
-        StartAsync(new Dictionary<string, string>(), cancel, extra);
+    /// <summary>Starts the program with an empty shop.</summary>
+    public static Task<RunningApp> StartEmptyAsync(CancellationToken cancel) =>
+        StartAsync(new Dictionary<string, string>(), [], cancel);
 
-    /// <summary>Starts the program with settings from the environment.</summary>
-    public static async Task<RunningApp> StartAsync(
+    /// <summary>Starts the program with the demo.</summary>
+    public static Task<RunningApp> StartAsync(CancellationToken cancel) => StartAsync(new Dictionary<string, string>(), cancel);
+
+    /// <summary>Starts the program with the demo and settings from the environment.</summary>
+    public static Task<RunningApp> StartAsync(IReadOnlyDictionary<string, string> environment, CancellationToken cancel) =>
+        StartAsync(environment, ["--demo"], cancel);
+
+    private static async Task<RunningApp> StartAsync(
         IReadOnlyDictionary<string, string> environment,
-        CancellationToken cancel,
-        params string[] extra
+        string[] extra,
+        CancellationToken cancel
     )
     {
         var data = Directory.CreateTempSubdirectory("shop-planner-browser-").FullName;
@@ -67,7 +74,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         var program = Path.Combine(AppContext.BaseDirectory, "ShopPlanner.Web.dll");
         var start = new ProcessStartInfo(
             "dotnet",
-            [program, "--demo", "--data", data, "--port", $"{port}", "--only-this-computer", .. extra]
+            [program, "--data", data, "--port", $"{port}", "--only-this-computer", .. extra]
         )
         {
             RedirectStandardOutput = true,

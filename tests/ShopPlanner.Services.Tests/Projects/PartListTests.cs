@@ -73,7 +73,7 @@ public sealed class PartListTests : IAsyncLifetime
     [InlineData("-1", "", "", "LongBy", "less than zero")]
     [InlineData("30", "", "", "LongBy", "check for a typing slip")]
     [InlineData("", "thick", "", "WideBy", "not a length")]
-    [InlineData("", "1/8", "", "WideBy", "has no room")]
+    [InlineData("", "1/8", "", "WideBy", "is too much")]
     [InlineData("", "", "100", "Practice", "whole number")]
     [InlineData("", "", "one", "Practice", "whole number")]
     public async Task An_allowance_that_is_none_is_kept_with_its_fault(

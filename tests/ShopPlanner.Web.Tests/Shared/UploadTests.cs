@@ -40,7 +40,7 @@ public sealed class UploadTests
             clock.Advance(TimeSpan.FromMinutes(2));
         await reading.WaitAsync(TimeSpan.FromSeconds(20), ShopServer.Cancel);
 
-        Assert.Contains("did not arrive whole", said(), StringComparison.Ordinal);
+        Assert.Contains("did not arrive complete", said(), StringComparison.Ordinal);
         Assert.Contains("choose it again", said(), StringComparison.Ordinal);
         Assert.Contains("cuts.txt", said(), StringComparison.Ordinal);
         Assert.DoesNotContain("Reading…", page.Markup, StringComparison.Ordinal);

@@ -13,7 +13,7 @@ internal static partial class ReadTexts
     public static IEnumerable<ReadText> Below(string folder) =>
         Directory
             .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
-            .Where(file => !Built().IsMatch(file.Replace('\\', '/')))
+            .Where(file => !Unread().IsMatch(file.Replace('\\', '/')))
             .SelectMany(Of);
 
     private static IEnumerable<ReadText> Of(string file) =>
@@ -62,8 +62,9 @@ internal static partial class ReadTexts
         yield return text.ToString();
     }
 
-    [GeneratedRegex("/(obj|bin)/")]
-    private static partial Regex Built();
+    // What is stored keeps its words: a builder's plans stay readable.
+    [GeneratedRegex("/(obj|bin|Storage|Plans/Stored|Migrations)/")]
+    private static partial Regex Unread();
 
     [GeneratedRegex(@"@\*.*?\*@", RegexOptions.Singleline)]
     private static partial Regex Remarks();
