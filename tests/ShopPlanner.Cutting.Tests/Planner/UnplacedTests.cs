@@ -15,7 +15,7 @@ public sealed class UnplacedTests
             )
         );
         Assert.Equal(
-            "longer than any stock of this material: 120 in wanted, 95 1/2 in usable",
+            "longer than any stock of this material: needs 120 in, 95 1/2 in usable",
             Assert.Single(plan.Unplaced).Reason
         );
         Assert.Equal("B", Assert.Single(plan.AllPieces()).Part);

@@ -59,7 +59,7 @@ public sealed class SheetStateTests
     public async Task Two_devices_in_one_row_show_both_values()
     {
         var (sheet, row, _) = await ContestedAsync();
-        Assert.Contains("you typed ‘11’, it is now ‘12’", ConflictWords.Of(row), StringComparison.Ordinal);
+        Assert.Contains("you typed ‘11’; it is now ‘12’", ConflictWords.Of(row), StringComparison.Ordinal);
         Assert.Equal("12", parts.Rows[0].Texts.Length);
         Assert.Equal(SheetSaving.Saved, sheet.Saving);
     }
