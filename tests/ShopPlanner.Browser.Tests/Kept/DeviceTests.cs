@@ -155,7 +155,7 @@ public sealed class DeviceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         return page.GetByLabel("Length, row 1", new() { Exact = true });
     }
 
-    private static ILocator Kerf(IPage page) => page.GetByLabel("Kerf", new() { Exact = true });
+    private static ILocator Kerf(IPage page) => page.GetByLabel("Table saw: kerf", new() { Exact = true });
 
     private static async Task TypeAsync(IPage page, string text)
     {

@@ -45,7 +45,7 @@ public sealed class KeptPictures(KeptFixture kept) : IClassFixture<KeptFixture>
 
     private static async Task TypeAsync(IPage page, string text)
     {
-        await page.GetByLabel("Kerf", new() { Exact = true }).FillAsync(text);
-        await page.GetByLabel("Kerf", new() { Exact = true }).PressAsync("Tab");
+        await page.GetByLabel("Table saw: kerf", new() { Exact = true }).FillAsync(text);
+        await page.GetByLabel("Table saw: kerf", new() { Exact = true }).PressAsync("Tab");
     }
 }

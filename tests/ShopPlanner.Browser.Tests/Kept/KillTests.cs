@@ -18,12 +18,12 @@ public sealed class KillTests(KeptFixture kept) : IClassFixture<KeptFixture>
         var page = await kept.OpenAsync();
         await page.GotoAsync("/shop");
         await Fields.SettledAsync(page);
-        var names = new[] { "Kerf", "Widest rip", "Longest crosscut", "Car: longest piece" };
+        var names = new[] { "Table saw: kerf", "Table saw: widest rip", "Table saw: longest crosscut", "Car: longest piece" };
         var typed = new Dictionary<string, string>();
         for (var round = 1; round <= Rounds; round++)
         {
             var name = names[random.Next(names.Length)];
-            typed[name] = $"{round % 15 + 1}/{(name == "Kerf" ? 64 : 2)}";
+            typed[name] = $"{round % 15 + 1}/{(name.EndsWith("kerf", StringComparison.Ordinal) ? 64 : 2)}";
             await page.GetByLabel(name, new() { Exact = true }).FillAsync(typed[name]);
             await page.GetByLabel(name, new() { Exact = true }).PressAsync("Tab");
             for (var frames = random.Next(4); frames > 0; frames--)

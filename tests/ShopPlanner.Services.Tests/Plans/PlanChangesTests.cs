@@ -32,7 +32,7 @@ public sealed class PlanChangesTests : IAsyncLifetime
         await EditAsync(texts => texts with { Quantity = "2" });
         await ExpectAsync(
             "Boot-room bench: part A is now 14 in long",
-            "Boot-room bench: part A is now wanted twice, not 3 times"
+            "Boot-room bench: part A is now needed twice, not 3 times"
         );
         await EditAsync(texts => texts with { Length = "30", Quantity = "3", Material = "poplar-1x3" });
         await ExpectAsync("Boot-room bench: part A is now Poplar 1x3");

@@ -30,6 +30,18 @@ public sealed class GlossaryTests
             known => Assert.Contains(All, one => one.Text.Trim() == known)
         );
 
+    // To be read from end to end, or translated.
+    [Fact(Explicit = true)]
+    public async Task All_texts_can_be_written_out_to_be_read()
+    {
+        var path =
+            Environment.GetEnvironmentVariable("SHOP_PLANNER_TEXTS")
+            ?? throw new InvalidOperationException("SHOP_PLANNER_TEXTS is not set: write the path of a file, like texts.txt");
+        var texts = All.Select(one => $"{Path.GetRelativePath(Root, one.File)}\t{one.Text.Trim()}")
+            .Where(line => line.Contains(' ', StringComparison.Ordinal));
+        await File.WriteAllLinesAsync(path, texts.Distinct(), TestContext.Current.CancellationToken);
+    }
+
     [Fact]
     public void No_text_holds_a_phrase_that_was_given_up() => Refuse(Glossary.Phrases, (text, old) => Holds(text, old));
 

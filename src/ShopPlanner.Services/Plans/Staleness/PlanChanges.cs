@@ -81,7 +81,7 @@ internal sealed class PlanChanges
         if (Sized("wide", was.Width, was.FinishedWidth, part.Width, part.FinishedWidth, unit) is { } wider)
             Say(true, wider);
         var before = Basis.CutBefore.GetValueOrDefault(was.Id);
-        Say(part.Quantity != was.Quantity + before, $"is now wanted {Times(part.Quantity)}, not {Times(was.Quantity + before)}");
+        Say(part.Quantity != was.Quantity + before, $"is now needed {Times(part.Quantity)}, not {Times(was.Quantity + before)}");
         if (!record.Draft.Order.CutAgain)
             CutElsewhere(before, now.Cut.Of(row.Texts.Id, part, isPractice: false, except: record.Stored.Id), Say);
         Say(part.Material != was.Material, $"is now {row.MaterialName}");
