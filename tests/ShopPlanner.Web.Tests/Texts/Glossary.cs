@@ -73,6 +73,7 @@ internal static class Glossary
         ("the line to the shop", "Connection lost"),
         ("no known material", "isn't in your materials list"),
         ("was taken out", "removed"),
+        ("take out again", "Restore"),
         ("will not do", "Fix this"),
         ("what it comes to", "Results"),
         ("look it up before", "check before you rely on it"),
