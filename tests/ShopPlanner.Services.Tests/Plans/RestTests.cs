@@ -71,7 +71,7 @@ public sealed class RestTests : IAsyncLifetime
         await FinishAsync(0);
         await ChangeAsync(length: "30", quantity: "5");
         Assert.Equal(4, await WantedAsync());
-        Assert.Contains("now wanted 5 times, not 3 times", Assert.Single((await given.ReadAsync(plan)).Changes));
+        Assert.Contains("is now needed 5 times, not 3 times", Assert.Single((await given.ReadAsync(plan)).Changes));
     }
 
     [Fact]
