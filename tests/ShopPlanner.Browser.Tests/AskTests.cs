@@ -5,7 +5,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>What a script asks the server and the server does not do is seen by the person.</summary>
-public sealed class AskTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+[Collection(OneShop.Name)]
+public sealed class AskTests(BrowserFixture browser)
 {
     // Each script's own gesture, with a server that fails.
     public static TheoryData<string, string> Gestures() =>

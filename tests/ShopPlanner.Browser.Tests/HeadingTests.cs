@@ -5,7 +5,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>Where the focus is when a page was gone to.</summary>
-public sealed class HeadingTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+[Collection(OneShop.Name)]
+public sealed class HeadingTests(BrowserFixture browser)
 {
     [Fact]
     public async Task A_page_that_was_gone_to_has_the_focus_on_its_heading()

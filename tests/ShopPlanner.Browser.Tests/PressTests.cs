@@ -6,7 +6,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>A press on a link counts, whenever it falls.</summary>
-public sealed class PressTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+[Collection(OneShop.Name)]
+public sealed class PressTests(BrowserFixture browser)
 {
     [Theory]
     [InlineData("main a.name", "/projects/[0-9a-f-]{36}")]

@@ -5,7 +5,8 @@ using static Microsoft.Playwright.Assertions;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>The places at the foot of a phone.</summary>
-public sealed class RailTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+[Collection(OneShop.Name)]
+public sealed class RailTests(BrowserFixture browser)
 {
     [Fact]
     public async Task A_phone_reaches_the_seldom_used_places_and_the_look_under_more()

@@ -3,7 +3,8 @@ using ShopPlanner.Browser.Tests.Kept;
 namespace ShopPlanner.Browser.Tests;
 
 /// <summary>Beside the rail of an upright tablet every column can be read.</summary>
-public sealed class TabletWidthTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+[Collection(OneShop.Name)]
+public sealed class TabletWidthTests(BrowserFixture browser)
 {
     public static TheoryData<int> Widths() => [701, 768, 820, 900, 1024];
 

@@ -1,23 +1,17 @@
 using Microsoft.Playwright;
-using ShopPlanner.Browser.Tests.Kept;
 
-namespace ShopPlanner.Browser.Tests;
+namespace ShopPlanner.Browser.Tests.Pages;
 
 /// <summary>Words that stand beside each other are parted by a blank, also for those who hear the page.</summary>
-public sealed class JoinedWordsTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
+internal static class JoinedWordsRule
 {
-    public static TheoryData<string> Routes() => [.. FieldPages.Routes];
-
     // A style may draw a gap where the text has none: a screen reader, and who copies the text, reads one word.
-    [Theory]
-    [MemberData(nameof(Routes))]
-    public async Task No_two_words_run_together(string route)
-    {
-        var page = await browser.OpenAsync(Screen.Desktop);
-        await Places.GoAsync(page, route);
-        if (!FieldPages.IsPlain(route))
-            await Fields.OpenAllAsync(page);
-        var joined = await page.EvaluateAsync<string[]>(
+    /// <summary>Words that run together.</summary>
+    public static async Task<IEnumerable<string>> BrokenAsync(IPage page) =>
+        (await JoinedAsync(page)).Select(words => $"Words run together: {words}");
+
+    private static Task<string[]> JoinedAsync(IPage page) =>
+        page.EvaluateAsync<string[]>(
             """
             () => {
               const texts = document.createTreeWalker(document.querySelector("main"), NodeFilter.SHOW_TEXT), found = [];
@@ -43,7 +37,4 @@ public sealed class JoinedWordsTests(BrowserFixture browser) : IClassFixture<Bro
             }
             """
         );
-        Assert.Empty(joined);
-        await page.Context.CloseAsync();
-    }
 }
