@@ -26,24 +26,36 @@ need_chromium() {
   say "Chromium could not be installed here: the browser tests will be skipped. Install the package 'chromium' to run them."
 }
 
-# Runs one test program; prints what failed or was skipped and the line of counts, which is added up.
-run_one() {
-  local name=${1##*/} log counts
-  log=$(mktemp)
-  say "$name ${*:2}"
-  "$1/bin/Release/net10.0/$name" -noColor -noLogo "${@:2}" >"$log" 2>&1
-  local status=$?
-  grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST' "$log" | tail -n 200
+# Runs one test program into a log; prints nothing.
+run_to() {
+  local log=$1 name=${2##*/}
+  "$2/bin/Release/net10.0/$name" -noColor -noLogo "${@:3}" >"$log" 2>&1
+  echo "exit status $?" >>"$log"
+}
+
+# Prints of a log what failed or was skipped and the line of counts, which is added up.
+read_log() {
+  local log=$1 counts status
+  status=$(sed -nE 's/^exit status ([0-9]+)$/\1/p' "$log" | tail -n 1)
+  grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST|^exit status' "$log" | tail -n 200
   counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)
   rm -f "$log"
   count() { sed -nE "s/.* $1: ([0-9]+).*/\1/p" <<<"$counts"; }
   local total errors failed skipped idle
   total=$(count Total); errors=$(count Errors); failed=$(count Failed); skipped=$(count Skipped); idle=$(count 'Not Run')
   # A program that ran nothing, or died before it could count, is a failure too.
-  if [ "${total:-0}" -eq 0 ] || { [ "$status" -ne 0 ] && [ $((${errors:-0} + ${failed:-0})) -eq 0 ]; }; then errors=$((${errors:-0} + 1)); fi
+  if [ "${total:-0}" -eq 0 ] || { [ "$status" != 0 ] && [ $((${errors:-0} + ${failed:-0})) -eq 0 ]; }; then errors=$((${errors:-0} + 1)); fi
   all_passed=$((all_passed + ${total:-0} - ${failed:-0} - ${skipped:-0} - ${idle:-0}))
   all_failed=$((all_failed + ${failed:-0} + ${errors:-0}))
   all_skipped=$((all_skipped + ${skipped:-0}))
+}
+
+run_one() {
+  local log
+  log=$(mktemp)
+  say "${1##*/} ${*:2}"
+  run_to "$log" "$@"
+  read_log "$log"
 }
 
 # The program as the container would run it counts as one test; 77 says that it cannot be tried here.
@@ -60,9 +72,16 @@ try_in_root() {
 
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0
-  for project in tests/ShopPlanner.*.Tests; do run_one "$project"; done
-  # Minutes long, and run once.
-  run_one tests/ShopPlanner.Browser.Tests -explicit only -class '*KillTests'
+  local browser=tests/ShopPlanner.Browser.Tests kills killing project
+  run_one "$browser"
+  # Minutes long, run once, and most of the time waiting: beside what only counts.
+  kills=$(mktemp)
+  run_to "$kills" "$browser" -explicit only -class '*KillTests' &
+  killing=$!
+  for project in tests/ShopPlanner.*.Tests; do [ "$project" = "$browser" ] || run_one "$project"; done
+  wait "$killing"
+  say "${browser##*/}: kills"
+  read_log "$kills"
   try_in_root
   [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
   printf '%d passed, %d failed\n' "$all_passed" "$all_failed"
