@@ -41,7 +41,7 @@ internal static class LiveLine
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"{progress.Elapsed.TotalSeconds:0} s  cost {cost}, none below {progress.Bound}, gap "
-                    + $"{Gap(cost.Amount, progress.Bound.Amount):0.0} %"
+                    + $"{Gap(cost.Amount, progress.Bound.Amount):0.0}%"
             )
             : string.Create(
                 CultureInfo.InvariantCulture,

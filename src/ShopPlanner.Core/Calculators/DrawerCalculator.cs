@@ -87,8 +87,7 @@ internal static class DrawerCalculator
         new(
             Watch,
             made => made.Spare is { } spare && spare < Slack,
-            made =>
-                $"The slide leaves only {made.Asked.Say(made.Spare!.Value)}: " + "behind it. Check its sheet: it may need more."
+            made => $"The slide leaves only {made.Asked.Say(made.Spare!.Value)} behind it. Check its sheet: it may need more."
         ),
         new(
             Watch,

@@ -24,9 +24,9 @@ internal sealed record MovementAsked(Shrinkage Wood, Working<Length> Width, Work
         var number = text.Replace("RH", "", StringComparison.OrdinalIgnoreCase).Replace("%", "", StringComparison.Ordinal).Trim();
         var (least, most) = isHumidity ? (0.0, 100.0) : (0.0, 40.0);
         if (!QuantityText.TryNumber(number, out var value))
-            reader.Refuse(key, "isn't a moisture: write a percent like 8 %, or a humidity like 45 % RH");
+            reader.Refuse(key, "isn't a moisture: write a percent like 8%, or a humidity like 45% RH");
         else if (value < least || value > most)
-            reader.Refuse(key, FormattableString.Invariant($"is out of range: {least} to {most} %"));
+            reader.Refuse(key, FormattableString.Invariant($"is out of range: {least} to {most}%"));
         return !isHumidity
             ? Working.Given("Moisture", value, QuantityKind.Percent, 1)
             : Moisture.Equilibrium(

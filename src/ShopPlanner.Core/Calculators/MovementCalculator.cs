@@ -7,14 +7,14 @@ namespace ShopPlanner.Core.Calculators;
 /// <summary>How much a board or panel moves across its grain.</summary>
 internal static class MovementCalculator
 {
-    private const string MoistureHint = "write a moisture like 8 %, or a humidity like 45 % RH";
+    private const string MoistureHint = "write a moisture like 8%, or a humidity like 45% RH";
 
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Choice("species", "Wood", "oak-red", WoodChoices.Shrinking),
         Key.Length("width", "Width across the grain", most: "10 ft"),
-        Key.Text("from", "Moisture when built", "6 %").Hint(MoistureHint),
-        Key.Text("to", "Moisture later", "11 %").Hint(MoistureHint),
+        Key.Text("from", "Moisture when built", "6%").Hint(MoistureHint),
+        Key.Text("to", "Moisture later", "11%").Hint(MoistureHint),
         Key.Choice(
             "cut",
             "How it is sawn",

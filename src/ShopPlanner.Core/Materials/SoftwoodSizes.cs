@@ -6,7 +6,7 @@ namespace ShopPlanner.Core.Materials;
 
 /// <summary>A softwood size as named and as dressed.</summary>
 /// <param name="Nominal">What it is called, as a length: 1 in for a 1x.</param>
-/// <param name="Dry">Least dressed size at no more than 19 % moisture content.</param>
+/// <param name="Dry">Least dressed size at no more than 19% moisture content.</param>
 /// <param name="Green">Least dressed size unseasoned.</param>
 public sealed record NominalSize(Length Nominal, Length Dry, Length Green);
 

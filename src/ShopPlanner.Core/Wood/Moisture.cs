@@ -17,7 +17,7 @@ public static class Moisture
     private const double Coldest = -1.2;
     private const double Hottest = 130;
 
-    /// <summary>Equilibrium moisture content, percent; right to about 1 % of moisture, whatever the wood.</summary>
+    /// <summary>Equilibrium moisture content, percent; right to about 1% of moisture, whatever the wood.</summary>
     /// <param name="temperature">°C.</param>
     /// <param name="humidity">Relative humidity, percent from 0 to 100.</param>
     public static Working<double> Equilibrium(Working<double> temperature, Working<double> humidity) =>
@@ -34,7 +34,7 @@ public static class Moisture
         {
             OutsideRange =
                 temperature.Value is < Coldest or > Hottest ? "the equation was made for 30 to about 265 °F (−1 to 130 °C)"
-                : humidity.Value > 95 ? "above 95 % humidity the equation is unreliable"
+                : humidity.Value > 95 ? "above 95% humidity the equation is unreliable"
                 : null,
         };
 

@@ -19,11 +19,8 @@ public enum Sawn
 /// <summary>How a board's width changes with its moisture.</summary>
 public static class Movement
 {
-    /// <summary>For 6 to 14 %.</summary>
-    public static readonly SourceNote Linear = new(
-        "Wood Handbook, FPL-GTR-190, Eq. 13-2, for 6 to 14 % moisture",
-        Certainty.Read
-    );
+    /// <summary>For 6 to 14%.</summary>
+    public static readonly SourceNote Linear = new("Wood Handbook, FPL-GTR-190, Eq. 13-2, for 6 to 14% moisture", Certainty.Read);
 
     /// <summary>For wider ranges.</summary>
     public static readonly SourceNote Wide = new(
@@ -41,7 +38,7 @@ public static class Movement
     private const double High = 14;
     private const double FibreSaturation = 30;
 
-    // These woods begin to shrink near 22 % (Wood Handbook, ch. 13).
+    // These woods begin to shrink near 22% (Wood Handbook, ch. 13).
     private const double EarlySaturation = 22;
 
     private static readonly string[] EarlySaturated = ["redwood-old-growth", "cedar-western-red", "cedar-northern-white"];
@@ -128,7 +125,7 @@ public static class Movement
             OutsideRange =
                 Math.Max(from.Value, to.Value) > saturation
                     ? FormattableString.Invariant(
-                        $"above {saturation} % this wood hardly moves, and the formula no longer applies"
+                        $"above {saturation}% this wood hardly moves, and the formula no longer applies"
                     )
                     : null,
         };

@@ -5,11 +5,11 @@ using static ShopPlanner.Core.Workings.Certainty;
 
 namespace ShopPlanner.Core.Wood;
 
-/// <summary>How heavy and stiff a material is: averages of clear wood at 12 % moisture; real boards with knots are weaker and
+/// <summary>How heavy and stiff a material is: averages of clear wood at 12% moisture; real boards with knots are weaker and
 /// vary.</summary>
 /// <param name="Id">Id of a species, or of a kind of panel: <c>mdf</c>.</param>
 /// <param name="Name">As shown.</param>
-/// <param name="Gravity">Specific gravity: ovendry weight over volume at 12 %, relative to water; a panel's as it is.</param>
+/// <param name="Gravity">Specific gravity: ovendry weight over volume at 12%, relative to water; a panel's as it is.</param>
 /// <param name="Elasticity">Modulus of elasticity, GPa.</param>
 /// <param name="IsPanel">True for a panel, whose gravity counts its moisture already.</param>
 /// <param name="StiffnessSource">Where gravity and elasticity come from.</param>
@@ -25,7 +25,7 @@ public sealed record Strength(
 /// <summary>Weight and stiffness of woods and panels.</summary>
 public static class StrengthTable
 {
-    private const string Handbook = "Wood Handbook, FPL-GTR-190, Tables 5-3b and 12-1: clear wood at 12 % moisture";
+    private const string Handbook = "Wood Handbook, FPL-GTR-190, Tables 5-3b and 12-1: clear wood at 12% moisture";
 
     /// <summary>By species, then panels.</summary>
     public static readonly ImmutableArray<Strength> All =

@@ -9,7 +9,7 @@ public abstract record Figure
 {
     private protected Figure() { }
 
-    /// <summary>For reading, with its unit: <c>34 ½″</c>, <c>9.2 %</c>, <c>75 lb</c>.</summary>
+    /// <summary>For reading, with its unit: <c>34 ½″</c>, <c>9.2%</c>, <c>75 lb</c>.</summary>
     /// <param name="unit">Inches stand for the customary units, millimetres for the metric ones.</param>
     public abstract string Text(LengthUnit unit);
 
@@ -65,7 +65,12 @@ public sealed record QuantityFigure(double Value, QuantityKind Kind, int Digits)
         var name = UnitName(unit);
         var number = Math.Round(Number(unit)!.Value, Digits, MidpointRounding.AwayFromZero)
             .ToString("0." + new string('#', Digits), CultureInfo.InvariantCulture);
-        return name.Length == 0 ? number : number + " " + name;
+        return name switch
+        {
+            "" => number,
+            "%" => number + name,
+            _ => number + " " + name,
+        };
     }
 
     /// <inheritdoc />

@@ -18,13 +18,13 @@ internal static class WoodSketches
         {
             canvas.Line(Stroke.Thin, At(percent), y, At(percent), y + (percent % 5 == 0 ? 14 : 7));
             if (percent % 10 == 0)
-                canvas.Say(At(percent), y + 26, string.Create(CultureInfo.InvariantCulture, $"{percent} %"));
+                canvas.Say(At(percent), y + 26, string.Create(CultureInfo.InvariantCulture, $"{percent}%"));
         }
 
         if (inputs.MainValue is { } found)
             canvas.Arrow(At(found), y - 46, y - 3, inputs.Main);
         var humidity = inputs.Quantity("humidity").TrimEnd('%', ' ');
-        string[] parts = [inputs.Quantity("temperature"), humidity.Length > 0 ? humidity + " % humidity" : ""];
+        string[] parts = [inputs.Quantity("temperature"), humidity.Length > 0 ? humidity + "% humidity" : ""];
         var air = string.Join(", ", parts.Where(part => part.Length > 0));
         if (air.Length > 0)
             canvas.Say(left, Canvas.Area.Y, "Air: " + air, Anchor.Start);

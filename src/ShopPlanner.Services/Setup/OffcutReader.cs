@@ -38,7 +38,7 @@ internal sealed partial class OffcutReader(MaterialIndex materials, LengthUnit u
         if (Material(typed) is not ({ } material, var size))
         {
             faults.Add(
-                Fault.Of(field, line, "names no material of your list: write the material, then the size, like 1x4 pine 33 1/2")
+                Fault.Of(field, line, "names no material on your list: write the material, then the size, like 1x4 pine 33 1/2")
             );
             return null;
         }

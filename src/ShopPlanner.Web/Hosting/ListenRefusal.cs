@@ -14,31 +14,31 @@ internal static class ListenRefusal
             IOException { InnerException: AddressInUseException } => Taken(problem, settings),
             SocketException { SocketErrorCode: SocketError.AddressNotAvailable } => NotOwn(settings),
             SocketException { SocketErrorCode: SocketError.AccessDenied } => NotAllowed(settings),
-            SocketException socket => $"{Where(settings)} cannot be listened on: {OneLine(socket)}.",
+            SocketException socket => $"{Where(settings)} can't be used: {OneLine(socket)}.",
             InvalidOperationException when Https(settings) is { } url =>
                 $"--urls: '{url}' needs a certificate: {OneLine(problem)} Write http:// and put a proxy in front for HTTPS.",
             // Kestrel says so for localhost when neither of its two addresses can be listened on.
             IOException when problem.Message.StartsWith("Failed to bind", StringComparison.Ordinal) =>
-                $"{Where(settings)} cannot be listened on: {OneLine(problem)}",
+                $"{Where(settings)} can't be used: {OneLine(problem)}",
             _ => null,
         };
 
     private static string Taken(Exception problem, WebSettings settings)
     {
         if (settings.Urls.Count == 0)
-            return $"Port {settings.Port} is taken by another program. Stop that, or choose another port with --port.";
+            return $"Port {settings.Port} is in use by another program. Stop that program, or choose another port with --port.";
         var taken = settings.Urls.FirstOrDefault(url =>
             problem.Message.Contains($":{Parsed(url).Port}:", StringComparison.Ordinal)
         );
-        return $"{Where(settings, taken)} is taken by another program. Stop that, or choose another port.";
+        return $"{Where(settings, taken)} is in use by another program. Stop that program, or choose another port.";
     }
 
     private static string NotOwn(WebSettings settings) =>
-        $"{Where(settings, settings.Urls.FirstOrDefault(IsStrange))} cannot be listened on: this computer has no such address. "
-        + "Write one that it has, or '*' for all.";
+        $"{Where(settings, settings.Urls.FirstOrDefault(IsStrange))} can't be used: this computer has no such address. "
+        + "Write one of its own, or '*' for all.";
 
     private static string NotAllowed(WebSettings settings) =>
-        $"{Where(settings)} may not be listened on by user '{Environment.UserName}'. Choose a port from 1024 on.";
+        $"{Where(settings)} is not allowed for user '{Environment.UserName}'. Choose port 1024 or higher.";
 
     private static string Where(WebSettings settings, string? url = null) =>
         settings.Urls.Count == 0 ? $"Port {settings.Port}" : $"--urls: '{url ?? string.Join(';', settings.Urls)}'";

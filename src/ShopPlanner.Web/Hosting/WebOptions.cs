@@ -14,12 +14,12 @@ internal static class WebOptions
     private static readonly Option<string?> Data = new("--data")
     {
         HelpName = "DIR",
-        Description = "Folder for the shop's data. Default: a folder of your user's local application data.",
+        Description = "Folder for the shop's data. Default: a folder in your local application data.",
     };
 
     private static readonly Option<bool> Demo = new("--demo")
     {
-        Description = "Fill an empty data folder with made-up projects, stores and stock. Default folder: one of its own.",
+        Description = "Start with made-up projects, stores and stock, in a folder of their own unless --data names an empty one.",
     };
 
     private static readonly Option<int> Port = new("--port")
@@ -32,23 +32,23 @@ internal static class WebOptions
     private static readonly Option<string[]> Urls = new("--urls")
     {
         HelpName = "URL",
-        Description = "Addresses to listen on, parted by spaces or ';', instead of --port.",
+        Description = "Addresses to listen on instead of --port, separated by spaces or ';'.",
     };
 
     private static readonly Option<bool> OnlyThisComputer = new("--only-this-computer")
     {
-        Description = "Let no other device in; a tablet cannot open it then.",
+        Description = "Let no other device in, not even your tablet.",
     };
 
     private static readonly Option<string[]> Hosts = new("--host")
     {
         HelpName = "NAME",
-        Description = "More names or addresses that the program may be opened by, parted by spaces. May be given several times.",
+        Description = "More names or addresses to open the program by, separated by spaces. Can be repeated.",
     };
 
     private static readonly Option<bool> Health = new("--health")
     {
-        Description = "Ask the program that runs on --port whether it answers, and end: 0 when it does.",
+        Description = "Check that the program on --port answers, then stop. Exit status 0: it does.",
     };
 
     /// <summary>Reads; writes help to standard output and faults to standard error.</summary>
@@ -102,7 +102,7 @@ internal static class WebOptions
     private static void CheckPort(OptionResult result)
     {
         if (result.Tokens is [var token] && int.TryParse(token.Value, out var port) && port is < 0 or > 65_535)
-            result.AddError($"--port: '{token.Value}' is not a port: give a number from 0 to 65535");
+            result.AddError($"--port: '{token.Value}' is not a port: write a number from 0 to 65535");
     }
 
     private static void CheckUrls(OptionResult result)
@@ -151,7 +151,7 @@ internal static class WebOptions
     {
         foreach (var error in errors.Select(error => error.Message).Distinct())
             Console.Error.WriteLine(error);
-        Console.Error.WriteLine("Ask for --help to see every option.");
+        Console.Error.WriteLine("Try --help for the options.");
         return new(null, 2);
     }
 }

@@ -47,19 +47,19 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
             "Not an address",
             $"""
             <h1>This is not an address</h1>
-            <p>This page was asked for at <b>{host}</b>. An address is a name, or a name, a colon and a port from 0 to 65535.</p>
-            <p>Open the address that Shop Planner printed when it was started.</p>
+            <p>You opened <b>{host}</b>. An address is a name, or a name, a colon and a port from 0 to 65535.</p>
+            <p>Open the address that Shop Planner printed when it started.</p>
             """
         );
 
     private static string Page(string name) =>
         Document(
-            "Not under this name",
+            "Unknown name",
             $"""
-            <h1>Shop Planner is not opened under this name</h1>
-            <p>This page was asked for as <b>{name}</b>, which is not a name or address of the computer that it runs on. That is
-            refused, because a strange web page could reach your shop in this way.</p>
-            <p>Open the address that Shop Planner printed when it was started. If <b>{name}</b> is right, start it with
+            <h1>Shop Planner doesn't answer to this name</h1>
+            <p>You opened <b>{name}</b>, which isn't a name or address of the computer it runs on. Other names are refused,
+            because someone else's web page could use one to reach your shop.</p>
+            <p>Open the address that Shop Planner printed when it started. If <b>{name}</b> is right, start it with
             <code>--host {name}</code>.</p>
             """
         );

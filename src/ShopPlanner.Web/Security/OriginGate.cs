@@ -24,7 +24,7 @@ internal sealed class OriginGate(RequestDelegate next, ILogger<OriginGate> log)
         context.Response.StatusCode = StatusCodes.Status403Forbidden;
         context.Response.ContentType = "text/plain; charset=utf-8";
         return context.Response.WriteAsync(
-            "Refused: this was not asked by a page of Shop Planner. Open the page again and repeat.\n"
+            "Refused: this didn't come from a page of Shop Planner. Open the page again and try again.\n"
         );
     }
 

@@ -59,6 +59,9 @@ public static class Words
     /// <summary>The day, as it reads in a list.</summary>
     public static string Day(DateTime utc) => utc.ToLocalTime().ToString("MMM d, yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>The day, where no time of day is kept.</summary>
+    public static string Day(DateOnly day) => day.ToString("MMM d, yyyy", CultureInfo.InvariantCulture);
+
     /// <summary>The day and the time of day.</summary>
     public static string Moment(DateTime utc) => utc.ToLocalTime().ToString("MMM d, yyyy, h:mm tt", CultureInfo.InvariantCulture);
 

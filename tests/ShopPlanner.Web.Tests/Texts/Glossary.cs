@@ -83,6 +83,8 @@ internal static class Glossary
         ("reckoned", "checked"),
         ("reckoning", "figure"),
         ("home-made", "homemade"),
+        ("parted by", "separated by"),
+        ("listened on", "in use, or not allowed"),
         ("practice piece", "test piece"),
     ];
 

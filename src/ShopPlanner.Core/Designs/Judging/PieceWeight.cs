@@ -11,7 +11,7 @@ public static class PieceWeight
     // An unknown wood counts as the lightest that is usual, so that a piece is not thought to stand firmer than it does.
     private const string Lightest = "pine-eastern-white";
 
-    /// <summary>Weight of the members among the parts, kg, at 8 % moisture.</summary>
+    /// <summary>Weight of the members among the parts, kg, at 8% moisture.</summary>
     public static Working<double> Of(IEnumerable<PiecePart> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);

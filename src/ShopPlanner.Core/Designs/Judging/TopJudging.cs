@@ -9,7 +9,7 @@ namespace ShopPlanner.Core.Designs.Judging;
 internal static class TopJudging
 {
     private static readonly SourceNote Seasons = new(
-        "Common practice: indoors, wood goes from about 6 % in winter to 11 % in summer",
+        "Common practice: indoors, wood goes from about 6% in winter to 11% in summer",
         Certainty.CommonPractice
     );
 
