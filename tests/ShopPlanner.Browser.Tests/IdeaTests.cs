@@ -29,6 +29,16 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
     }
 
     [Fact]
+    public async Task What_follows_the_drawing_stands_below_it_and_covers_nothing()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await BeginAsync(page, "Bookcase");
+        var results = (await page.GetByRole(AriaRole.Region, new() { Name = "Results" }).BoundingBoxAsync())!;
+        var share = (await page.GetByRole(AriaRole.Region, new() { Name = "Save and share" }).BoundingBoxAsync())!;
+        Assert.True(share.Y >= results.Y + results.Height, $"{share.Y} lies above {results.Y + results.Height}");
+    }
+
+    [Fact]
     public async Task A_slider_redraws_while_it_moves()
     {
         var page = await browser.OpenAsync(Screen.Desktop);
