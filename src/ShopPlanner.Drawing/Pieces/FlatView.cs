@@ -66,14 +66,20 @@ internal sealed class FlatView
     public IEnumerable<Shape> Wood(string? highlight)
     {
         foreach (var part in parts)
-            yield return new Marked(
-                part.Mark,
-                [new Patch(Fill.Wood, part.Place, part.Part.Tint), new Frame(Stroke.Outline, part.Place)]
-            );
+            yield return new Marked(part.Mark, NotchedFace.Wood(part, Notch(part), side));
         foreach (var shape in HiddenEdges.Of(parts, Tongues()))
             yield return shape;
         foreach (var part in parts.Where(part => part.Part.Is(highlight)))
-            yield return new Marked(part.Mark, [new Frame(Stroke.NextCut, part.Place)]);
+            yield return new Marked(part.Mark, [NotchedFace.Edge(Stroke.NextCut, part, Notch(part), side)]);
+    }
+
+    // What is cut out of a part, on the page: as deep as it is drawn to the right, as high as it is drawn upward.
+    private Box? Notch(SeenPart part)
+    {
+        if (part.Part.Copy.Notch is not { } notch)
+            return null;
+        var (deep, high) = (scale.Of(notch.Deep), scale.Of(notch.High));
+        return new(part.Place.X, part.Place.Bottom - high, deep, high);
     }
 
     /// <summary>The marks: in the part where there is room, else beside the drawing.</summary>

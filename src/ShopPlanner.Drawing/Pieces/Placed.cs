@@ -38,6 +38,36 @@ internal sealed class Placed
             [At(0, 1, 5), At(3, 1, 5), At(3, 4, 5), At(0, 4, 5)],
         ];
 
+    /// <summary>What is painted: the faces; of a part with a notch, the L of its right side and the back of the notch.</summary>
+    public ImmutableArray<(ImmutableArray<Spot> Spots, int Side)> Painted
+    {
+        get
+        {
+            var faces = Faces;
+            if (Part.Copy.Notch is not { } notch)
+                return [(faces[0], 0), (faces[1], 1), (faces[2], 2)];
+            var (x, endX, y, endY, z, endZ) = (Corners[0], Corners[3], Corners[1], Corners[4], Corners[2], Corners[5]);
+            var (back, over) = (y + PieceScale.Mm(notch.Deep), z + PieceScale.Mm(notch.High));
+            return
+            [
+                ([Flat(x, back, z), Flat(endX, back, z), Flat(endX, back, over), Flat(x, back, over)], 0),
+                ([Flat(x, y, over), Flat(endX, y, over), Flat(endX, y, endZ), Flat(x, y, endZ)], 0),
+                (
+                    [
+                        Flat(endX, back, z),
+                        Flat(endX, endY, z),
+                        Flat(endX, endY, endZ),
+                        Flat(endX, y, endZ),
+                        Flat(endX, y, over),
+                        Flat(endX, back, over),
+                    ],
+                    1
+                ),
+                (faces[2], 2),
+            ];
+        }
+    }
+
     /// <summary>Whether a spot lies in the picture.</summary>
     public bool Covers(Spot spot)
     {
@@ -53,5 +83,7 @@ internal sealed class Placed
         return true;
     }
 
-    private Spot At(int x, int y, int z) => new((Corners[x] + Corners[y]) * Cos, ((Corners[x] - Corners[y]) * Sin) - Corners[z]);
+    private Spot At(int x, int y, int z) => Flat(Corners[x], Corners[y], Corners[z]);
+
+    private static Spot Flat(double x, double y, double z) => new((x + y) * Cos, ((x - y) * Sin) - z);
 }

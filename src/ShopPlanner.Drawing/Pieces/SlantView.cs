@@ -96,8 +96,8 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
         (PieceScale.Mm(part.Box.Start(axis)) + PieceScale.Mm(part.Box.End(axis)) - PieceScale.Mm(piece.Outside.Extent(axis))) / 2;
 
     private static ImmutableArray<Shape> Faces(Placed one, Func<Spot, Spot> put) =>
-        [.. one.Faces.Select((face, i) => new Face([.. face.Select(put)], one.Part.Tint, Shades[i], Stroke.Thin))];
+        [.. one.Painted.Select(face => new Face([.. face.Spots.Select(put)], one.Part.Tint, Shades[face.Side], Stroke.Thin))];
 
     private static ImmutableArray<Shape> Edges(Placed one, Func<Spot, Spot> put) =>
-        [.. one.Faces.Select(face => new Polyline(Stroke.NextCut, [.. face.Select(put)], Closed: true))];
+        [.. one.Painted.Select(face => new Polyline(Stroke.NextCut, [.. face.Spots.Select(put)], Closed: true))];
 }

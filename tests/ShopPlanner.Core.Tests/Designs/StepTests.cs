@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
@@ -44,6 +45,17 @@ public sealed class StepTests
             piece.Steps[0],
             StringComparison.Ordinal
         );
+        var sides = piece.Parts.Single(part => part.Name == "Side").Copies;
+        Assert.All(sides, side => Assert.Equal(new Notch(Length.FromInches(3), Length.FromInches(3, 1, 2)), side.Notch));
+        Assert.All(piece.Parts.SelectMany(part => part.Copies).Except(sides), copy => Assert.Null(copy.Notch));
+    }
+
+    [Fact]
+    public void A_toe_board_flush_with_the_front_asks_for_no_notch()
+    {
+        var piece = Made.Piece(Made.Carcass("30", "12", "40", Shelves, """, "toe": "3 1/2 in", "toe_setback": "0 in" """));
+        Assert.DoesNotContain(piece.Steps, step => step.StartsWith("Notch", StringComparison.Ordinal));
+        Assert.All(piece.Parts.SelectMany(part => part.Copies), copy => Assert.Null(copy.Notch));
     }
 
     private static bool Joins(string step) =>

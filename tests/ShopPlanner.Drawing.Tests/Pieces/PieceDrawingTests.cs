@@ -120,6 +120,30 @@ public sealed class PieceDrawingTests
         }
     }
 
+    // The notch of a side is 3 1/2 in high: on paper at the drawing's scale, above the foot of the side.
+    [Fact]
+    public void A_notch_is_drawn_where_it_is_cut()
+    {
+        var piece = BuiltInPieces.Read("bookcase");
+        var side = piece.Parts.Single(part => part.Name == "Side").Copies[1];
+        var drawing = PieceDrawings.Side(piece, 600, 500);
+        var outline = Shapes(drawing, side.Mark).OfType<Polyline>().Single().Spots;
+        Assert.Equal(6, outline.Length);
+        var (foot, head) = (outline.Max(spot => spot.Y), outline.Min(spot => spot.Y));
+        var share = side.Notch!.High.Ticks / (double)side.Box.Dz.Ticks;
+        Assert.Contains(outline, spot => Math.Abs(foot - spot.Y - (share * (foot - head))) < 0.01);
+        var seen = Shapes(PieceDrawings.Isometric(piece, 600, 500), side.Mark).OfType<Face>().ToList();
+        Assert.Equal([4, 4, 6, 4], seen.Select(face => face.Spots.Length));
+        Assert.All(
+            Shapes(PieceDrawings.Isometric(piece, 600, 500), piece.Parts.Single(part => part.Name == "Back").Copies[0].Mark)
+                .OfType<Face>(),
+            face => Assert.Equal(4, face.Spots.Length)
+        );
+    }
+
+    private static IEnumerable<Shape> Shapes(LineDrawing drawing, string mark) =>
+        drawing.Shapes.OfType<Marked>().Where(one => one.Mark == mark).SelectMany(one => one.Shapes);
+
     [Fact]
     public void A_tap_on_a_part_finds_its_mark()
     {

@@ -261,7 +261,8 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [InlineData("design.json", "application/json", "shop-planner/design")]
     [InlineData("parts.csv", "text/csv", "Side")]
     [InlineData("scene.gltf", "model/gltf+json", "\"asset\"")]
-    [InlineData("outline/A.svg", "image/svg+xml", "<rect")]
+    [InlineData("outline/A.svg", "image/svg+xml", "<path")]
+    [InlineData("outline/B.svg", "image/svg+xml", "<rect")]
     public async Task Its_files_can_be_had(string name, string type, string holds)
     {
         using var client = new HttpClient(server.Handler()) { BaseAddress = new Uri("http://localhost") };

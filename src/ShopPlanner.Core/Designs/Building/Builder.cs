@@ -35,6 +35,9 @@ internal sealed class Builder
     /// <summary>Work on the joined piece; the same step twice counts once.</summary>
     public HashSet<string> Steps { get; } = [];
 
+    /// <summary>Work on the finished piece where it is to stand, after all other steps.</summary>
+    public HashSet<string> StepsInPlace { get; } = [];
+
     /// <summary>Unit of lengths in texts.</summary>
     public LengthUnit Unit { get; init; }
 
@@ -112,6 +115,9 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     public Working<Length>? Width { get; init; }
 
     public Hand Hand { get; init; }
+
+    /// <summary>What is cut out of its lower front corner.</summary>
+    public Notch? Notch { get; set; }
 
     public PartPurpose Purpose { get; init; }
 

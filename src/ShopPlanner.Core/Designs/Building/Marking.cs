@@ -41,7 +41,7 @@ internal sealed class Marking
             draft.Box.Extent(draft.Along),
             draft.Box.Extent(draft.Across),
             draft.Box.Extent(draft.Flat),
-            (draft.CutLongBy, draft.CutWideBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish)
+            (draft.CutLongBy, draft.CutWideBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish, draft.Notch)
         );
 
     private PiecePart Part(string id, ImmutableArray<Draft> drafts)
@@ -71,7 +71,8 @@ internal sealed class Marking
         };
     }
 
-    private PartCopy Copy(Draft draft) => new(marks[draft], draft.Box, draft.Hand, draft.Along, draft.Flat);
+    private PartCopy Copy(Draft draft) =>
+        new(marks[draft], draft.Box, draft.Hand, draft.Along, draft.Flat) { Notch = draft.Notch };
 
     private static string Name(string id, int i, Hand hand) =>
         FormattableString.Invariant($"{id}{i + 1}")

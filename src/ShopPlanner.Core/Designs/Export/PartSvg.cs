@@ -6,14 +6,15 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Designs.Export;
 
 /// <summary>The outline of a flat part at full size (SVG 1.1, one user unit a millimetre): to print as a template, or to give
-/// to a machine that cuts by outlines. Its length, so its grain, runs from left to right.</summary>
+/// to a machine that cuts by outlines. Its length, so its grain, runs from left to right; a part with a notch lies with its
+/// lower end at the left and its front edge at the top. Turned over, it is the other hand's.</summary>
 public static class PartSvg
 {
     // Room for the line itself, so that nothing of it is cut off at the edge of the page.
     private static readonly Length Margin = Length.FromMillimetres(5);
 
     /// <summary>The drawing.</summary>
-    /// <param name="part">A part; its finished size is drawn, tongues included.</param>
+    /// <param name="part">A part; its finished size is drawn, tongues included, less its notch.</param>
     public static string Write(PiecePart part)
     {
         ArgumentNullException.ThrowIfNull(part);
@@ -22,11 +23,16 @@ public static class PartSvg
         return $"""
             <svg xmlns="http://www.w3.org/2000/svg" width="{wide}mm" height="{high}mm" viewBox="{start} {start} {wide} {high}">
               <title>{SecurityElement.Escape(Plain(part.Id + " " + part.Name))}</title>
-              <rect x="0" y="0" width="{Text(dx)}" height="{Text(dy)}" fill="none" stroke="#000000" stroke-width="0.1"/>
+              <{Outline(part, dx, dy)} fill="none" stroke="#000000" stroke-width="0.1"/>
             </svg>
 
             """.ReplaceLineEndings("\n");
     }
+
+    private static string Outline(PiecePart part, Length dx, Length dy) =>
+        part.Copies.FirstOrDefault()?.Notch is { } notch
+            ? $"path d=\"M{Text(notch.High)} 0H{Text(dx)}V{Text(dy)}H0V{Text(notch.Deep)}H{Text(notch.High)}Z\""
+            : $"rect x=\"0\" y=\"0\" width=\"{Text(dx)}\" height=\"{Text(dy)}\"";
 
     private static string Text(Length length) => length.ToMillimetres().ToString("0.######", CultureInfo.InvariantCulture);
 

@@ -63,6 +63,15 @@ public static class PartsJson
         writer.Length("y", copy.Box.Y, unit);
         writer.Length("z", copy.Box.Z, unit);
         Extents(writer, copy.Box, unit);
+        if (copy.Notch is { } notch)
+            writer.Member(
+                "notch",
+                inner =>
+                {
+                    inner.Length("deep", notch.Deep, unit);
+                    inner.Length("high", notch.High, unit);
+                }
+            );
     }
 
     private static void Joint(Utf8JsonWriter writer, Joint joint)

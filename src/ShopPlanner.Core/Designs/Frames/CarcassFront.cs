@@ -38,9 +38,16 @@ internal static class CarcassFront
         builder.Join(JointKind.Screwed, toe, left, Axis.X);
         builder.Join(JointKind.Screwed, toe, right, Axis.X);
         builder.Join(JointKind.Screwed, bottom, toe, Axis.Z);
+        if (size.ToeSetback.IsPositive)
+            Notch(size, left, right, builder);
+    }
+
+    private static void Notch(CarcassSizes size, Draft left, Draft right, Builder builder)
+    {
+        left.Notch = right.Notch = new Notch(size.ToeSetback, size.Toe.Value);
         builder.StepsBefore.Add(
             $"Notch the lower front corner of both sides for the toe space: {Text(size.Toe.Value, builder)} high, "
-                + $"{Text(size.ToeSetback, builder)} deep. The drawings show the sides without the notch."
+                + $"{Text(size.ToeSetback, builder)} deep."
         );
     }
 

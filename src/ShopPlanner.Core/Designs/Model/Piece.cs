@@ -117,7 +117,17 @@ public enum Hand
 /// <param name="Hand">Which of a mirrored pair it is.</param>
 /// <param name="Along">The direction of its length, so of its grain.</param>
 /// <param name="Flat">The direction of its thickness.</param>
-public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis Flat);
+public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis Flat)
+{
+    /// <summary>What is cut out of its lower front corner; null for a plain box.</summary>
+    public Notch? Notch { get; init; }
+}
+
+/// <summary>A notch at the lower front corner of an upright part that shows its edge to the front, through its whole
+/// thickness.</summary>
+/// <param name="Deep">From the front edge.</param>
+/// <param name="High">From the lower end.</param>
+public sealed record Notch(Length Deep, Length High);
 
 /// <summary>How two parts are joined.</summary>
 public enum JointKind

@@ -47,7 +47,8 @@ public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
             copy.Mark,
             Sides(copy.Box.X, copy.Box.Y, copy.Box.Z),
             Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz),
-            RoleTint.Of(part.Material)
+            RoleTint.Of(part.Material),
+            copy.Notch is { } notch ? [(double)notch.Deep.ToMillimetres(), (double)notch.High.ToMillimetres()] : null
         );
 
     private static double[] Sides(Length x, Length y, Length z) =>
@@ -59,4 +60,5 @@ public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
 /// <param name="At">Its corner nearest the origin.</param>
 /// <param name="Size">Its extents.</param>
 /// <param name="Tint">Colour <c>#RRGGBB</c>.</param>
-public sealed record SolidBox(string Mark, double[] At, double[] Size, string Tint);
+/// <param name="Notch">How deep and how high the notch at its lower front corner is; null where there is none.</param>
+public sealed record SolidBox(string Mark, double[] At, double[] Size, string Tint, double[]? Notch);

@@ -23,6 +23,15 @@ function open() {
   }
 }
 
+// The side of the part, y to the right and z up, drawn out along x.
+function notched([dx, dy, dz], [deep, high]) {
+  const corners = [[deep, 0], [dy, 0], [dy, dz], [0, dz], [0, high], [deep, high]];
+  const side = new three.Shape(corners.map(([y, z]) => new three.Vector2(y - dy / 2, z - dz / 2)));
+  const solid = new three.ExtrudeGeometry(side, { depth: dx, bevelEnabled: false });
+  solid.translate(0, 0, -dx / 2);
+  return solid.applyMatrix4(new three.Matrix4().set(0, 0, 1, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 0, 1));
+}
+
 class View {
   constructor(place, renderer, owner) {
     Object.assign(this, { place, renderer, owner, picked: new Set(), boxes: new three.Group() });
@@ -52,9 +61,10 @@ class View {
     this.paint();
   }
 
-  box({ mark, at, size, tint }) {
+  box({ mark, at, size, tint, notch }) {
     const paint = { color: tint, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
-    const solid = new three.Mesh(new three.BoxGeometry(...size), new three.MeshLambertMaterial(paint));
+    const shape = notch ? notched(size, notch) : new three.BoxGeometry(...size);
+    const solid = new three.Mesh(shape, new three.MeshLambertMaterial(paint));
     const edges = new three.LineSegments(new three.EdgesGeometry(solid.geometry), new three.LineBasicMaterial());
     solid.position.set(...at.map((from, i) => from + size[i] / 2));
     solid.userData = { mark, tint };

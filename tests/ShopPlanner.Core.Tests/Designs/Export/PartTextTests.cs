@@ -120,6 +120,25 @@ public sealed class PartTextTests
         Assert.Equal("A Side <left> &   right", svg.Element(space + "title")!.Value);
     }
 
+    // A side of 60 by 10 1/2 in with a notch 3 1/2 high and 2 1/2 deep: 1524, 266.7, 88.9 and 63.5 mm.
+    [Fact]
+    public void A_notch_is_cut_out_of_the_outline_and_named_in_the_json()
+    {
+        var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf("bookcase")));
+        var side = piece.Parts.Single(part => part.Name == "Side");
+        var svg = XDocument.Parse(PartSvg.Write(side)).Root!;
+        XNamespace space = "http://www.w3.org/2000/svg";
+        var (deep, wide) = (side.Copies[0].Notch!.Deep, side.Width.Value);
+        Assert.Equal(
+            FormattableString.Invariant($"M88.9 0H1524V{wide.ToMillimetres():0.######}H0V{deep.ToMillimetres():0.######}H88.9Z"),
+            svg.Element(space + "path")!.Attribute("d")!.Value
+        );
+        using var document = JsonDocument.Parse(PartsJson.Write(piece));
+        var copies = document.RootElement.GetProperty("parts")[0].GetProperty("copies").EnumerateArray().ToList();
+        Assert.All(copies, copy => Assert.Equal(3.5m, copy.GetProperty("notch").GetProperty("high").GetDecimal()));
+        Assert.False(document.RootElement.GetProperty("parts")[1].GetProperty("copies")[0].TryGetProperty("notch", out _));
+    }
+
     private static Box BoxOf(JsonElement copy, Func<JsonElement, Length> size) =>
         new(
             size(copy.GetProperty("x")),
