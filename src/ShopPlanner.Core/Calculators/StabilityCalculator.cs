@@ -74,7 +74,7 @@ internal static class StabilityCalculator
                 Working.Given("Reach", Reach),
                 Working.Given("Open weight", Open, QuantityKind.Mass, 0),
                 Working.Given("Load leaning", Leaning, QuantityKind.Mass, 0),
-                IsOnCarpet
+                Tipping.OnFloor(IsOnCarpet)
             );
 
         public static StabilityAsked Read(FormReader reader)

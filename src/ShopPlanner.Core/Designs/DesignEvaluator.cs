@@ -237,7 +237,7 @@ public sealed class DesignEvaluator
                     one.Working
                 )),
             ],
-            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps]
+            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps, .. builder.StepsInPlace]
         )
         {
             IsFixedToWall = builder.IsFixedToWall,

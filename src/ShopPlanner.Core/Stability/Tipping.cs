@@ -25,7 +25,22 @@ public static class Tipping
     /// and more, 30 lb and more).</summary>
     public static readonly Length TallFrom = Length.FromInches(27);
 
+    /// <summary>The height over the depth of the base from which on a piece counts as tall for its depth.</summary>
+    public const double Slender = 1.5;
+
+    private static readonly SourceNote SlenderNote = new(
+        "Common practice: a case taller than one and a half times its depth is fixed to the wall",
+        Certainty.CommonPractice
+    );
+
     private static readonly Length Sinks = Length.FromInches(0.5m);
+
+    /// <summary>The edge that a piece tips over on a floor: its front, on carpet a little behind it.</summary>
+    public static Working<Length> OnFloor(bool carpet)
+    {
+        var sinks = carpet ? Sinks : Length.Zero;
+        return Working.Looked("Edge sinks by", sinks, new LengthFigure(sinks), carpet ? Carpet : Statics);
+    }
 
     /// <summary>Righting moment over tipping moment: below 1 it falls.</summary>
     /// <param name="depth">Of the base.</param>
@@ -33,19 +48,18 @@ public static class Tipping
     /// <param name="reach">How far the open door or drawer reaches before the front.</param>
     /// <param name="openWeight">What stands out in front, kg, at half the reach.</param>
     /// <param name="leaning">Load at the end of the reach, kg.</param>
-    /// <param name="carpet">True on carpet.</param>
+    /// <param name="inset">How far behind the front the edge lies that it tips over: <see cref="OnFloor"/>, or a toe
+    /// space.</param>
     public static Working<double> Factor(
         Working<Length> depth,
         Working<double> weight,
         Working<Length> reach,
         Working<double> openWeight,
         Working<double> leaning,
-        bool carpet
+        Working<Length> inset
     )
     {
-        var sinks = carpet ? Sinks : Length.Zero;
-        var pivot = Working.Looked("Edge sinks by", sinks, new LengthFigure(sinks), carpet ? Carpet : Statics);
-        var (d, r, s) = (Metres(depth.Value), Metres(reach.Value), Metres(sinks));
+        var (d, r, s) = (Metres(depth.Value), Metres(reach.Value), Metres(inset.Value));
         var righting = weight.Value * ((d / 2) - s);
         var tipping = (openWeight.Value * ((r / 2) + s)) + (leaning.Value * (r + s));
         return Working.Of(
@@ -53,16 +67,31 @@ public static class Tipping
             tipping > 0 ? righting / tipping : double.PositiveInfinity,
             QuantityKind.Bare,
             2,
-            "{weight} × ({depth} ÷ 2 − {sinks}) ÷ ({open} × ({reach} ÷ 2 + {sinks}) + {leaning} × ({reach} + {sinks}))",
+            "{weight} × ({depth} ÷ 2 − {inset}) ÷ ({open} × ({reach} ÷ 2 + {inset}) + {leaning} × ({reach} + {inset}))",
             Statics.And(Child),
             ("weight", weight),
             ("depth", depth),
-            ("sinks", pivot),
+            ("inset", inset),
             ("open", openWeight),
             ("reach", reach),
             ("leaning", leaning)
         );
     }
+
+    /// <summary>Height over depth: from <see cref="Slender"/> on, someone who climbs the front pulls the piece over.</summary>
+    /// <param name="height">Of the whole piece.</param>
+    /// <param name="depth">Of the base.</param>
+    public static Working<double> HeightToDepth(Working<Length> height, Working<Length> depth) =>
+        Working.Of(
+            "Height to depth",
+            Metres(height.Value) / Metres(depth.Value),
+            QuantityKind.Bare,
+            1,
+            "{height} ÷ {depth}",
+            SlenderNote,
+            ("height", height),
+            ("depth", depth)
+        );
 
     private static double Metres(Length length) => (double)length.ToMillimetres() / 1000;
 }

@@ -90,12 +90,50 @@ public sealed class JudgingTests
         Assert.Contains(warnings, one => one.Severity == Severity.Safety && one.Text.Contains("studs", StringComparison.Ordinal));
     }
 
+    // The sides stand 11 1/4 − 3/4 (face frame) − 7/32 (back) = 10 9/32 in deep: 60 ÷ 10.281 = 5.836. A workbench of 35 by
+    // 24 in comes to 1.46, under the 1.5 that counts as tall.
+    [Fact]
+    public void Open_shelves_that_are_tall_for_their_depth_go_to_the_wall()
+    {
+        var held = Judge("bookcase").Single(one => one.Working?.Name == "Height to depth");
+        Assert.StartsWith("Fix it to the wall before you load it", held.Text, StringComparison.Ordinal);
+        Assert.Equal(5.836, held.Working!.Figure.Number(LengthUnit.Inch)!.Value, 3);
+
+        var bookcase = DesignFiles.Read("bookcase");
+        var brackets = bookcase.AllBays().SelectMany(bay => bay.Fills).Single(fill => fill.Kind == "anti-tip");
+        var free = DesignEvaluator.Evaluate(bookcase.RemoveFill(brackets.Path), new Dictionary<string, string>()).Piece!;
+        var tall = PieceJudge.Of(free, NoStock).Single(one => one.Working?.Name == "Height to depth");
+        Assert.Equal(Severity.Safety, tall.Severity);
+        Assert.Contains("pull it over. Fix it to the wall", tall.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("workbench")]
+    [InlineData("table")]
+    [InlineData("boot-room-bench")]
+    [InlineData("wall-shelf")]
+    public void What_is_low_or_deep_needs_no_wall_for_its_height(string name) =>
+        Assert.DoesNotContain(Judge(name), one => one.Working?.Name == "Height to depth");
+
     [Fact]
     public void Anti_tip_brackets_are_bought()
     {
         var piece = DesignEvaluator.Evaluate(DesignFiles.Read("drawer-chest"), new Dictionary<string, string>()).Piece!;
         Assert.True(piece.IsFixedToWall);
+        Assert.Contains("before you load it", piece.Steps[^1], StringComparison.Ordinal);
         Assert.Equal(2, piece.Hardware.Single(one => one.Name.StartsWith("Anti-tip", StringComparison.Ordinal)).Quantity);
+    }
+
+    [Fact]
+    public void Over_a_toe_space_a_chest_tips_about_its_foot()
+    {
+        var piece = DesignEvaluator.Evaluate(DesignFiles.Read("drawer-chest"), new Dictionary<string, string>()).Piece!;
+        var tips = PieceJudge.Of(piece, NoStock).First(one => one.Working?.Name == "Stability factor").Working!;
+        double Of(string key) => tips.Inputs.Single(one => one.Key == key).Working.Figure.Number(LengthUnit.Inch)!.Value;
+        Assert.Equal(2.5, Of("inset"), 6);
+        var righting = Of("weight") * ((Of("depth") / 2) - 2.5);
+        var tipping = (Of("open") * ((Of("reach") / 2) + 2.5)) + (60 * (Of("reach") + 2.5));
+        Assert.Equal(righting / tipping, tips.Figure.Number(LengthUnit.Inch)!.Value, 6);
     }
 
     [Fact]

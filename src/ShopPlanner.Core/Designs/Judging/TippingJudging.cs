@@ -5,7 +5,10 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Judging;
 
-/// <summary>Whether a piece stands, empty, while its doors and drawers are all open and a child hangs on one.</summary>
+/// <summary>
+/// Whether a piece stands, empty, while its doors and drawers are all open and a child hangs on one. A piece without any can be
+/// climbed by its shelves: where it is tall for its depth, it goes to the wall.
+/// </summary>
 internal static class TippingJudging
 {
     private static readonly double Child = QuantityKind.Mass.ToMetric(60, LengthUnit.Inch);
@@ -18,11 +21,32 @@ internal static class TippingJudging
     public static IEnumerable<PieceWarning> Of(Piece piece)
     {
         var opening = piece.Parts.Where(part => part.Assembly is "Door" or "Drawer").ToList();
-        if (opening.Count == 0)
-            yield break;
+        return opening.Count > 0 ? OfOpening(piece, opening) : OfShelves(piece);
+    }
+
+    private static IEnumerable<PieceWarning> OfOpening(Piece piece, IReadOnlyList<PiecePart> opening)
+    {
         var factor = Factor(piece, opening);
-        foreach (var warning in piece.IsFixedToWall ? Fixed(piece, factor) : Standing(piece, factor))
-            yield return warning;
+        return piece.IsFixedToWall ? Fixed(piece, factor) : Standing(piece, factor);
+    }
+
+    private static IEnumerable<PieceWarning> OfShelves(Piece piece)
+    {
+        var depth = Base(piece, Feet(piece));
+        if (piece.Outside.Dz < Tipping.TallFrom || depth.Value <= Length.Zero)
+            yield break;
+        var slender = Tipping.HeightToDepth(Working.Given("Height", piece.Outside.Dz), depth);
+        if (slender.Value >= Tipping.Slender)
+            yield return new(
+                Severity.Safety,
+                piece.IsFixedToWall
+                    ? "Fix it to the wall before you load it: it is tall for its depth, and a child who climbs it can pull it "
+                        + "over."
+                    : "It is tall for its depth, and a child who climbs it can pull it over. Fix it to the wall with anti-tip "
+                        + "brackets or a hanging rail.",
+                null,
+                slender
+            );
     }
 
     private static IEnumerable<PieceWarning> Standing(Piece piece, Working<double> factor)
@@ -74,26 +98,32 @@ internal static class TippingJudging
     private static Working<double> Factor(Piece piece, IReadOnlyList<PiecePart> opening)
     {
         var (whole, open) = (PieceWeight.Of(piece.Parts).Value, PieceWeight.Of(opening).Value);
+        var feet = Feet(piece);
         return Tipping.Factor(
-            Base(piece),
+            Base(piece, feet),
             Working.Looked("Weight, empty, without doors and drawers", whole - open, QuantityKind.Mass, 0, Parts),
             Reach(opening),
             Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts),
             Working.Looked("A child leaning on it", Child, QuantityKind.Mass, 0, Tipping.Child),
-            false
+            Working.Given("Toe space behind the front", SetBack(feet))
         );
     }
 
     // What stands on the floor.
-    private static Working<Length> Base(Piece piece)
-    {
-        var feet = piece
-            .Parts.SelectMany(part => part.Copies)
-            .Select(copy => copy.Box)
-            .Where(box => box.Z == Length.Zero)
-            .ToList();
-        return Working.Given("Depth of the base", feet.Count == 0 ? piece.Outside.Dy : feet.Aggregate((a, b) => a.Around(b)).Dy);
-    }
+    private static List<PartCopy> Feet(Piece piece) =>
+        [.. piece.Parts.SelectMany(part => part.Copies).Where(copy => copy.Box.Z == Length.Zero)];
+
+    private static Working<Length> Base(Piece piece, List<PartCopy> feet) =>
+        Working.Given(
+            "Depth of the base",
+            feet.Count == 0 ? piece.Outside.Dy : feet.Select(copy => copy.Box).Aggregate((a, b) => a.Around(b)).Dy
+        );
+
+    // Over a toe space a piece tips about the foremost foot, which stands behind the front.
+    private static Length SetBack(List<PartCopy> feet) =>
+        feet.Count == 0
+            ? Length.Zero
+            : feet.Min(copy => copy.Box.Y + (copy.Notch?.Deep ?? Length.Zero)) - feet.Min(copy => copy.Box.Y);
 
     // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer
     // edges.
