@@ -51,7 +51,7 @@ public sealed class PacketPagesTests
         for (var i = 0; i < pages.Length; i++)
         {
             Assert.Contains($"page {i + 1} of {pages.Length}", Words(pages[i]));
-            Assert.Contains("plan 3 · 8f3a12bc · printed 2026-11-25", Words(pages[i]));
+            Assert.Contains("plan 3 · 8f3a12bc · printed Nov 25, 2026", Words(pages[i]));
         }
     }
 

@@ -19,8 +19,8 @@ public sealed class PacketWordsTests
     public void Small_pieces_are_named_among_the_cautions()
     {
         var words = string.Join(' ', Pages("letter").SelectMany(Words));
-        Assert.Contains("Small pieces: D1–D4. Shorter than 12″ or ripped narrower than 3″", words, StringComparison.Ordinal);
-        Assert.Contains("the manual is right", words, StringComparison.Ordinal);
+        Assert.Contains("Small pieces: D1–D4. Pieces shorter than 12″ or ripped narrower", words, StringComparison.Ordinal);
+        Assert.Contains("follow the manual", words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class PacketWordsTests
     {
         var words = Pages("letter").SelectMany(Words).ToList();
         Assert.Contains("Rail: cut 34 ½″ long, trim to 34″ later", Running(words), StringComparison.Ordinal);
-        Assert.Contains("Test pieces: pC. Cut each new joint setting in them", Running(words), StringComparison.Ordinal);
+        Assert.Contains("Test pieces: pC. Try each new joint setting on them", Running(words), StringComparison.Ordinal);
         Assert.Equal("11", words[words.IndexOf("Parts") + 1]);
     }
 
@@ -80,6 +80,17 @@ public sealed class PacketWordsTests
         Assert.All(piece.Hardware, one => Assert.Contains(one.Name, words));
         Assert.All(piece.Joints, joint => Assert.Contains(joint.Title, Running(words), StringComparison.Ordinal));
         Assert.All(piece.Steps, step => Assert.Contains(step, Running(words), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Drawer chest", "Safety: Until it is fixed to the wall it tips")]
+    [InlineData("Bookcase", "Safety: Fix it to the wall before you load it")]
+    [InlineData("Table", "The top grows and shrinks across its width")]
+    public void What_the_judge_finds_is_printed_with_its_severity(string name, string found)
+    {
+        var piece = PacketSamples.WithPieces(PaperSize.Letter).Pieces.Single(one => one.Name == name);
+        Assert.Contains(piece.Warnings, warning => warning.Contains(found, StringComparison.Ordinal));
+        Assert.DoesNotContain(piece.Warnings, warning => warning.StartsWith("OK", StringComparison.Ordinal));
     }
 
     [Fact]

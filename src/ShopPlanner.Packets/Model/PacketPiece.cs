@@ -12,7 +12,7 @@ namespace ShopPlanner.Packets.Model;
 /// <param name="Joints">Every kind of joint.</param>
 /// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Steps">How it goes together, in order.</param>
-/// <param name="Warnings">What will not do or wants watching, in plain sentences.</param>
+/// <param name="Warnings">What to fix, to make safe or to check: plain sentences, each after its severity.</param>
 public sealed record PacketPiece(
     string Name,
     LengthUnit Unit,

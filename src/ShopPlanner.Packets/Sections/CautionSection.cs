@@ -12,23 +12,22 @@ internal static class CautionSection
 
     private static readonly string[] Always =
     [
-        "Read your saw's manual first: where it and this paper disagree, the manual is right. Keep guard, riving knife and "
-            + "anti-kickback parts in place; a spreader is thinner than the kerf (US: 29 CFR 1910.213).",
+        "Read your saw's manual first. Where it disagrees with this paper, follow the manual. Keep the guard, riving knife and "
+            + "anti-kickback parts on. A spreader is thinner than the kerf (US: 29 CFR 1910.213).",
         // Common practice, and what most saws' manuals ask for.
-        "Support long and wide pieces before and behind the blade. A cut-off that is caught between blade and fence "
-            + "is thrown back: let it lie free, never use the fence as a stop for a crosscut, never cut freehand on a table "
-            + "saw.",
-        "Where a groove or rabbet cannot be cut under the guard, use featherboards or a jig (California Title 8 §4296).",
+        "Support long and wide pieces before and behind the blade. A cutoff caught between blade and fence is thrown back at "
+            + "you: leave it free. Never use the fence as a stop for a crosscut, and never cut freehand on a table saw.",
+        "Where the guard has to come off for a groove or rabbet, use featherboards or a jig (California Title 8 §4296).",
         "Wear eye protection, and hearing protection near saws and routers. No gloves or loose clothes near spinning tools.",
-        "Catch the dust and wear a mask that fits. Dust of oak and beech is known to cause cancer; that of birch, mahogany, teak "
-            + "and walnut is suspected to (ACGIH, quoted by OSHA).",
-        "Measure your own stock before the first cut: boards and sheets differ from their names and from each other.",
+        "Collect dust at the tool and wear a respirator that fits. Oak and beech dust is known to cause cancer; birch, "
+            + "mahogany, teak and walnut dust is suspected to (ACGIH, quoted by OSHA).",
+        "Measure your own stock before the first cut. Boards and sheets differ from the size on the label and from each other.",
         "Check the first piece of each setting with a ruler before you cut the rest.",
-        "Anchor tall pieces and pieces with drawers to the wall: what is made at home is not tested for tipping "
-            + "(US factory-made clothing storage: 16 CFR 1261).",
+        "Anchor tall pieces and pieces with drawers to the wall: a homemade piece has not been tested for tipping, as factory-"
+            + "made clothing storage must be in the US (16 CFR 1261).",
         "Buy sheets marked TSCA Title VI, or your country's equivalent, for low formaldehyde (US: 40 CFR 770).",
-        "Spread rags with drying oil flat outdoors to dry, or keep them under water in a closed metal can: in a heap they can "
-            + "catch fire. Follow the can's label and your fire service.",
+        "Rags with drying oil can catch fire in a heap. Spread them flat outdoors to dry, or keep them under water in a closed "
+            + "metal can. Follow the can's label and your fire department.",
     ];
 
     /// <summary>Adds the cautions.</summary>
@@ -53,19 +52,17 @@ internal static class CautionSection
             .ToList();
         if (small.Count == 0)
             yield break;
-        yield return $"Small pieces: {Words.All(small)}. Shorter than {LengthFormat.WithUnit(shortest, model.Unit)} "
-            + $"or ripped narrower "
-            + $"than {LengthFormat.WithUnit(narrowest, model.Unit)}, they bring fingers near the blade: use a jig, "
-            + $"a sled or a push "
-            + "block, and cut them from longer stock, to length last.";
+        yield return $"Small pieces: {Words.All(small)}. Pieces shorter than {LengthFormat.WithUnit(shortest, model.Unit)} or "
+            + $"ripped narrower than {LengthFormat.WithUnit(narrowest, model.Unit)} bring your fingers near the blade. Use "
+            + "a jig, a sled or a push block, and cut them from longer stock, to length last.";
     }
 
     private static IEnumerable<string> Practice(PacketModel model)
     {
         var practice = model.Parts.Where(p => p.IsPractice).SelectMany(p => p.Marks).ToList();
         if (practice.Count > 0)
-            yield return $"Test pieces: {Words.All(practice)}. Cut each new joint setting in them until the joint "
-                + "fits, then cut the parts.";
+            yield return $"Test pieces: {Words.All(practice)}. Try each new joint setting on them until the joint fits. Then "
+                + "cut the parts.";
     }
 
     private static void Item(PageFlow flow, string words)

@@ -66,7 +66,7 @@ internal static class PageFrame
     {
         var (length, ticks, name) = unit == LengthUnit.Inch ? (4 * 72.0, 4, "4 in") : (100 * 72 / 25.4, 10, "100 mm");
         var y = flow.PageHeight - Paper.Margin - 26;
-        var words = $"{name} on paper. If your ruler disagrees, print at 100 %.";
+        var words = $"{name} on paper. If your ruler disagrees, print at 100%.";
         return
         [
             new Line(Stroke.Outline, new(flow.Left, y), new(flow.Left + length, y)),

@@ -1,4 +1,6 @@
+using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Workings;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Pieces;
 using ShopPlanner.Packets.Flow;
@@ -42,7 +44,7 @@ public static class PieceSheets
             ],
             [.. piece.Hardware.Select(one => new PacketHardware(one.Name, one.Quantity))],
             piece.Steps,
-            [.. piece.Warnings.Select(one => one.Text)]
+            [.. PieceJudge.ToMind(piece).Select(one => $"{SeverityWords.Of(one.Severity)}: {one.Text}")]
         );
     }
 

@@ -11,8 +11,8 @@ namespace ShopPlanner.Packets.Sections;
 internal static class SettingSection
 {
     private const string Order =
-        "The same cuts as on the drawings, ordered so that you change fence and stop less often. Stack the pieces by name: "
-        + "you need the pieces of a line in hand before you cut it. Boards and sheets are numbered as on their drawings.";
+        "The same cuts as on the drawings, in an order with fewer fence and stop changes. Stack the pieces by name: you need "
+        + "all pieces of a line before you cut it. Boards and sheets are numbered as on their drawings.";
 
     /// <summary>Adds the lists; nothing where every setting serves one cut.</summary>
     public static void Add(PageFlow flow, PacketModel model)

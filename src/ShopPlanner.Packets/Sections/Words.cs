@@ -11,9 +11,11 @@ internal static class Words
     /// <summary>A length in the packet's unit, the unit named at the top of every page.</summary>
     public static string Of(Length length, LengthUnit unit) => Figures.Of(length, unit);
 
-    /// <summary>A length in its own unit, which is named where it is not the packet's.</summary>
+    /// <summary>A length at the nearest mark of a ruler in its own unit, which is named where it is not the packet's.</summary>
     public static string Of(Length length, LengthUnit unit, LengthUnit packet) =>
-        unit == packet ? Of(length, unit) : LengthFormat.WithUnit(length, unit);
+        unit == packet ? Of(length, unit)
+        : unit == LengthUnit.Inch ? Of(length, unit) + "″"
+        : Of(length, unit) + " mm";
 
     /// <summary>Length × width.</summary>
     public static string Of(Length length, Length width, LengthUnit unit) => $"{Of(length, unit)} × {Of(width, unit)}";
@@ -25,8 +27,8 @@ internal static class Words
     /// <summary>The units of a packet's lengths in words.</summary>
     public static string Units(PacketModel model) => Of(model.Unit) + (model.IsMixed ? ", or as marked" : "");
 
-    /// <summary>The day as any country reads it: <c>2026-11-25</c>.</summary>
-    public static string Of(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    /// <summary>The day, its month in letters so that no country reads it wrong: <c>Nov 25, 2026</c>.</summary>
+    public static string Of(DateOnly day) => day.ToString("MMM d, yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>An amount with the shop's currency sign, or a dash where it is not known.</summary>
     public static string Of(Money? amount, string currency) => amount is { } known ? currency + known : "—";

@@ -47,15 +47,11 @@ public sealed class MaterialMatchTests
     [InlineData("walnut 1x4")]
     [InlineData("pine 1x5")]
     [InlineData("birch ply 5/8")]
-    public void What_is_not_there_finds_nothing(string typed) =>
-        Assert.Empty(MaterialMatch.Find(typed, Store, name => name));
+    public void What_is_not_there_finds_nothing(string typed) => Assert.Empty(MaterialMatch.Find(typed, Store, name => name));
 
     [Fact]
     public void The_same_words_win_over_more_words() =>
-        Assert.Equal(
-            ["Pine 1x4"],
-            MaterialMatch.Find("1x4 pine", ["Pine 1x4 clear", "Pine 1x4", "Pine 1x6"], name => name)
-        );
+        Assert.Equal(["Pine 1x4"], MaterialMatch.Find("1x4 pine", ["Pine 1x4 clear", "Pine 1x4", "Pine 1x6"], name => name));
 
     [Fact]
     public async Task Parts_prices_and_pieces_take_it_and_keep_what_was_meant()
@@ -97,9 +93,6 @@ public sealed class MaterialMatchTests
         PartEdit[] edits = [Some.New(Some.Part(material: "2x4")), Some.New(Some.Part(material: "walnut 1x4"))];
         var rows = (await shop.Parts.SaveAsync(project.Id, edits, TestShop.Cancel)).Value!.Rows;
         Assert.Equal("could be Cedar 2x4, Douglas-fir 2x4 or Whitewood 2x4: choose one", rows[0].Faults.Single().Message);
-        Assert.Equal(
-            "isn't in your materials list: choose one from the list, or add your own",
-            rows[1].Faults.Single().Message
-        );
+        Assert.Equal("isn't in your materials list: choose one from the list, or add your own", rows[1].Faults.Single().Message);
     }
 }

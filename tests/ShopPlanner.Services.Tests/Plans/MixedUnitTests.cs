@@ -95,5 +95,6 @@ public sealed class MixedUnitTests : IAsyncLifetime
         Assert.Contains("600 × 38.1 mm", words);
         Assert.Contains("30", words);
         Assert.DoesNotContain(words, word => word.Contains("23 ⅝", StringComparison.Ordinal));
+        Assert.DoesNotContain(words, word => word.Contains("just ", StringComparison.Ordinal));
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Judging;
 
@@ -21,11 +22,19 @@ public static class PieceJudge
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(stock);
-        var found = piece
-            .Warnings.Concat(StockJudging.Of(piece, stock))
-            .Concat(TippingJudging.Of(piece))
-            .Concat(ShelfJudging.Of(piece))
-            .Concat(TopJudging.Of(piece));
-        return [.. found.OrderByDescending(one => one.Severity)];
+        return MostSevereFirst(piece.Warnings.Concat(StockJudging.Of(piece, stock)).Concat(InUse(piece)));
     }
+
+    /// <summary>What is to be minded of a piece whatever stores sell, the most severe first; what holds is left out.</summary>
+    public static ImmutableArray<PieceWarning> ToMind(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return MostSevereFirst(piece.Warnings.Concat(InUse(piece)).Where(one => one.Severity != Severity.Fine));
+    }
+
+    private static IEnumerable<PieceWarning> InUse(Piece piece) =>
+        TippingJudging.Of(piece).Concat(ShelfJudging.Of(piece)).Concat(TopJudging.Of(piece));
+
+    private static ImmutableArray<PieceWarning> MostSevereFirst(IEnumerable<PieceWarning> warnings) =>
+        [.. warnings.OrderByDescending(one => one.Severity)];
 }
