@@ -1,3 +1,4 @@
+using System.Globalization;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
@@ -41,7 +42,7 @@ internal static class ScrewDrawing
             Figure(choice.Penetration.Value, scene)
         );
         var what = nearIsInto ? scene.IntoPart.Name : scene.FromPart.Name;
-        return $"#{choice.Gauge.Gauge} × {WithUnit(choice.Length.Value, scene)} screw through the "
+        return $"#{choice.Gauge.Gauge} × {Size(choice.Length.Value, scene)} screw through the "
             + $"{what.ToLowerInvariant()}: clearance hole there, pilot hole beyond.";
     }
 
@@ -70,7 +71,7 @@ internal static class ScrewDrawing
 
         page.Outlined(Shoulder(-PocketRadius), Shoulder(PocketRadius), Mouth(PocketRadius), Mouth(-PocketRadius));
         page.Screw(a, b, da, db, length, PieceScale.Mm(choice.Gauge.Diameter));
-        return $"{WithUnit(choice.Length.Value, scene)} pocket screw from {FaceName(scene, side)} of the "
+        return $"{Size(choice.Length.Value, scene)} pocket screw from {FaceName(scene, side)} of the "
             + $"{scene.FromPart.Name.ToLowerInvariant()}.";
     }
 
@@ -117,5 +118,12 @@ internal static class ScrewDrawing
 
     private static string Figure(Length length, JointScene scene) => PieceScale.Figure(length, scene.Piece.Unit);
 
-    private static string WithUnit(Length length, JointScene scene) => LengthFormat.WithUnit(length, scene.Piece.Unit);
+    // Screws are sold by inches; beside millimetres, the nearest whole one tells how long that is.
+    private static string Size(Length screw, JointScene scene)
+    {
+        var inches = LengthFormat.WithUnit(screw, LengthUnit.Inch);
+        return scene.Piece.Unit == LengthUnit.Inch
+            ? inches
+            : string.Create(CultureInfo.InvariantCulture, $"{inches} ({Math.Round(screw.ToMillimetres())} mm)");
+    }
 }

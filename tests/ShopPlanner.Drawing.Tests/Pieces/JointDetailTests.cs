@@ -31,6 +31,20 @@ public sealed class JointDetailTests
         );
     }
 
+    [Theory, MemberData(nameof(Designs))]
+    public void Every_screw_of_a_built_in_piece_can_be_bought(string design) =>
+        Assert.DoesNotContain(
+            JointDetails.Of(BuiltInPieces.Read(design)),
+            one => one.Note.StartsWith("No common", StringComparison.Ordinal)
+        );
+
+    [Fact]
+    public void A_screw_is_named_by_inches_in_a_metric_piece_too() =>
+        Assert.Contains(
+            JointDetails.Of(BuiltInPieces.Read("plant-stand")),
+            one => one.Note.StartsWith("1 ¼″ (32 mm) pocket screw", StringComparison.Ordinal)
+        );
+
     /// <summary>Depths as the designs' files say them.</summary>
     [Theory]
     [

@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Fills;
@@ -36,7 +37,7 @@ internal sealed class HangingRail : IFill
         );
         foreach (var side in new[] { bay.Left, bay.Right })
             if (side is not null)
-                builder.Join(JointKind.PocketScrew, rail, side, Axis.X);
+                builder.Join(HoldsPockets(material, side) ? JointKind.PocketScrew : JointKind.Screwed, rail, side, Axis.X);
         if (bay.Top is { } top)
             builder.Join(JointKind.Screwed, rail, top, Axis.Z);
         builder.IsFixedToWall = true;
@@ -48,4 +49,11 @@ internal sealed class HangingRail : IFill
         );
         return bay;
     }
+
+    // From a pocket, the shortest screw would come out through a thin side.
+    private static bool HoldsPockets(RoleMaterial rail, Draft side) =>
+        ScrewChoice
+            .Of(Working.Given("rail", rail.Thickness), Working.Given("side", side.Box.Extent(Axis.X)), ScrewJoint.Pocket)
+            .Choice
+            is not null;
 }
