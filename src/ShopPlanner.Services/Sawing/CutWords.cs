@@ -15,6 +15,8 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
     /// <summary>Returns what a cut gives: <c>C1 Rail, keep 3b</c>; a part that is cut long says to what it is trimmed.</summary>
     public string Gives(TracedCut cut)
     {
+        if (IsCutLater(cut.Cut.First) && cut.Cut.Second is { } other && IsCutLater(other))
+            return $"keep {cut.Cut.First} and {other}";
         var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
         return string.Join(", ", new[] { Piece(cut.Cut.First, cut.Cut.FirstPart, cut.First), second }.OfType<string>());
     }
@@ -23,12 +25,14 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
     {
         if (part is not null)
             return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
-        if (layout.Cuts.Any(cut => cut.Piece == name))
+        if (IsCutLater(name))
             return $"keep {name}";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive)
             return null;
         return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} is scrap";
     }
+
+    private bool IsCutLater(string name) => layout.Cuts.Any(cut => cut.Piece == name);
 
     // A leftover may be smaller than the piece that holds it: bruised edges of a new sheet are not counted.
     private static bool LiesIn(Leftover left, Drawing.Layouts.StockArea area) =>
