@@ -93,18 +93,33 @@ internal static class Fields
         )!;
 
     /// <summary>Waits until the page is live and no answer is outstanding.</summary>
-    public static Task SettledAsync(IPage page) =>
-        page.WaitForFunctionAsync(
-            """
-            () => document.querySelector("fieldset.until-live:not([disabled])") && document.body.dataset.line !== "down"
-              && ![...document.querySelectorAll("[data-save-state]")]
-                .some(one => /Saving|Kept|not saved yet/i.test(one.textContent))
-              && [...document.querySelectorAll("main [data-field]")]
-                .every(el => Number(el.dataset.seq) === Number(el.dataset.heard))
-            """,
-            null,
-            new() { Timeout = 60_000 }
-        );
+    public static async Task SettledAsync(IPage page)
+    {
+        try
+        {
+            await page.WaitForFunctionAsync($"() => {Unsettled} === ''", null, new() { Timeout = 60_000 });
+        }
+        catch (TimeoutException late)
+        {
+            var state = await page.EvaluateAsync<string>($"() => {Unsettled}");
+            throw new TimeoutException($"{page.Url} did not settle: {state}", late);
+        }
+    }
+
+    // What keeps a page from being settled, in words.
+    private const string Unsettled = """
+        (() => {
+          if (!document.querySelector("fieldset.until-live:not([disabled])"))
+            return "not live: " + document.body.innerText.slice(0, 300);
+          if (document.body.dataset.line === "down") return "the line is down";
+          const said = [...document.querySelectorAll("[data-save-state]")].map(one => one.textContent)
+            .filter(text => /Saving|Kept|not saved yet/i.test(text));
+          const open = [...document.querySelectorAll("main [data-field]")]
+            .filter(el => Number(el.dataset.seq) !== Number(el.dataset.heard))
+            .map(el => `${el.dataset.field} heard ${el.dataset.heard}, answered ${el.dataset.seq}`);
+          return [...said, ...open].join("; ");
+        })()
+        """;
 
     /// <summary>Waits until the browser draws the page's next frame.</summary>
     public static Task DrawnAsync(IPage page) =>
