@@ -20,8 +20,16 @@ internal sealed record DemoPiece(string Place, string Material, string Length, s
 
 internal sealed record DemoStock(string Unit, IReadOnlyList<DemoPiece> Pieces);
 
+/// <summary>What the demo's shop cuts with, beside the usual table saw.</summary>
+internal sealed record DemoSaws(string WidestRip, bool HasGuideSaw, bool HasMiterSaw, string MiterCrosscut);
+
 /// <summary>The demo as its files have it, which lie beside the program.</summary>
-internal sealed record DemoFiles(IReadOnlyList<DemoProject> Projects, IReadOnlyList<DemoStore> Stores, DemoStock Stock)
+internal sealed record DemoFiles(
+    IReadOnlyList<DemoProject> Projects,
+    IReadOnlyList<DemoStore> Stores,
+    DemoStock Stock,
+    DemoSaws Saws
+)
 {
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
     {
@@ -33,7 +41,12 @@ internal sealed record DemoFiles(IReadOnlyList<DemoProject> Projects, IReadOnlyL
     /// <summary>Reads all files.</summary>
     /// <exception cref="ShopStartException">One is missing or cannot be read.</exception>
     public static DemoFiles Read() =>
-        new(Read<List<DemoProject>>("projects.json"), Read<List<DemoStore>>("stores.json"), Read<DemoStock>("stock.json"));
+        new(
+            Read<List<DemoProject>>("projects.json"),
+            Read<List<DemoStore>>("stores.json"),
+            Read<DemoStock>("stock.json"),
+            Read<DemoSaws>("saws.json")
+        );
 
     private static T Read<T>(string name)
     {

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -26,6 +27,7 @@ internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeP
         if (!await IsEmptyAsync(db, cancel))
             return;
         var (files, materials) = (DemoFiles.Read(), await MaterialIndex.LoadAsync(db, cancel));
+        await SetAsync(db, files.Saws, cancel);
         foreach (var store in files.Stores)
             Add(db, store, materials);
         foreach (var piece in files.Stock.Pieces)
@@ -44,6 +46,26 @@ internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeP
     {
         if (faults.FirstOrDefault() is { } fault)
             throw new ShopStartException($"The demo file {file} is wrong: {fault}. Correct it, or start without the demo.");
+    }
+
+    // Somebody who set up saws and then looks at the demo keeps them.
+    private static async Task SetAsync(ShopContext db, DemoSaws demo, CancellationToken cancel)
+    {
+        if (await db.Shops.AnyAsync(cancel))
+            return;
+        var usual = await ShopService.ReadAsync(db, cancel);
+        var saved = await ShopService.SaveAsync(
+            db,
+            usual with
+            {
+                WidestRip = demo.WidestRip,
+                HasGuideSaw = demo.HasGuideSaw,
+                HasMiterSaw = demo.HasMiterSaw,
+                MiterCrosscut = demo.MiterCrosscut,
+            },
+            cancel
+        );
+        Refuse("saws.json", saved.Faults);
     }
 
     private void Add(ShopContext db, DemoStore demo, MaterialIndex materials)

@@ -19,7 +19,8 @@ internal sealed class ShopService(ShopWork work) : IShopService
     internal static async Task<ShopSettings> ReadAsync(ShopContext db, CancellationToken cancel) =>
         View(await db.Shops.AsNoTracking().SingleOrDefaultAsync(cancel) ?? Defaults());
 
-    private static async Task<Outcome<ShopSettings>> SaveAsync(ShopContext db, ShopSettings wanted, CancellationToken cancel)
+    /// <summary>Stores settings, or says what is wrong with them.</summary>
+    internal static async Task<Outcome<ShopSettings>> SaveAsync(ShopContext db, ShopSettings wanted, CancellationToken cancel)
     {
         var stored = await db.Shops.SingleOrDefaultAsync(cancel);
         var row = stored ?? Defaults();

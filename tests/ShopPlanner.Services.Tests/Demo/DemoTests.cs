@@ -31,6 +31,19 @@ public sealed class DemoTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Its_saws_are_those_of_a_small_shop_and_a_shop_with_its_own_keeps_them()
+    {
+        var saws = await shop.Shop.GetAsync(TestShop.Cancel);
+        Assert.Equal(("30 in", true, true, "5 1/2 in"), (saws.WidestRip, saws.HasGuideSaw, saws.HasMiterSaw, saws.MiterCrosscut));
+        await using var own = await TestShop.OpenAsync();
+        var usual = await own.Shop.GetAsync(TestShop.Cancel);
+        Assert.True((await own.Shop.SaveAsync(usual with { WidestRip = "24" }, TestShop.Cancel)).Ok);
+        Assert.True((await own.Get<IDemoService>().LoadAsync(CommandId.New(), TestShop.Cancel)).Ok);
+        var kept = await own.Shop.GetAsync(TestShop.Cancel);
+        Assert.Equal(("24", false), (kept.WidestRip, kept.HasMiterSaw));
+    }
+
+    [Fact]
     public async Task It_says_that_it_is_invented()
     {
         Assert.All(
