@@ -11,7 +11,7 @@ namespace ShopPlanner.Web.Tests.Projects;
 /// </summary>
 internal sealed class FakeParts : IPartService
 {
-    private readonly Stack<(string Title, ImmutableArray<PartRow> Before)> undo = [];
+    private readonly Stack<(Guid Step, string Title, ImmutableArray<PartRow> Before)> undo = [];
     private ImmutableArray<PartRow> rows = [];
 
     public Guid Project { get; } = Guid.NewGuid();
@@ -20,7 +20,10 @@ internal sealed class FakeParts : IPartService
 
     public List<string> Pastes { get; } = [];
 
-    /// <summary>Completed when a save may go on; null lets every save through at once.</summary>
+    /// <summary>How many steps were asked back.</summary>
+    public int Undos { get; private set; }
+
+    /// <summary>Completed when a save or an undo may go on; null lets everything through at once.</summary>
     public TaskCompletionSource? Gate { get; set; }
 
     /// <summary>Refuses every save with this while set.</summary>
@@ -41,6 +44,9 @@ internal sealed class FakeParts : IPartService
     /// <summary>What another device does.</summary>
     public void ChangeElsewhere(Guid id, string length) =>
         rows = [.. rows.Select(row => row.Texts.Id == id ? Read(row.Texts with { Length = length }, row.Version + 1) : row)];
+
+    /// <summary>Another device does something that can be taken back.</summary>
+    public void StepElsewhere() => Note("step of another device");
 
     public void RemoveElsewhere(Guid id) => rows = rows.RemoveAll(row => row.Texts.Id == id);
 
@@ -63,7 +69,7 @@ internal sealed class FakeParts : IPartService
             .ToList();
         if (conflicts.Count > 0)
             return Outcome.Conflict<PartSheet>(conflicts);
-        undo.Push(($"change of {edits.Count}", rows));
+        Note($"change of {edits.Count}");
         foreach (var edit in edits)
             Put(edit);
         return Sheet();
@@ -71,7 +77,7 @@ internal sealed class FakeParts : IPartService
 
     public Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> removed, CancellationToken cancel = default)
     {
-        undo.Push(("removal", rows));
+        Note("removal");
         rows = rows.RemoveAll(row => removed.Contains(row.Texts.Id));
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
@@ -80,7 +86,7 @@ internal sealed class FakeParts : IPartService
     {
         ThrowFailure();
         Pastes.Add(text);
-        undo.Push(("paste", rows));
+        Note("paste");
         foreach (var line in text.Split('\n'))
             Add(line.Split('\t')[0], line.Split('\t')[1], line.Split('\t')[2]);
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
@@ -100,14 +106,23 @@ internal sealed class FakeParts : IPartService
         return Task.FromResult<Outcome<PartSheet>>(Sheet());
     }
 
-    public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
-        UndoAsync(projectId, cancel);
+    public async Task<Outcome<PartSheet>> UndoAsync(Guid projectId, Guid step, CancellationToken cancel = default)
+    {
+        Undos++;
+        if (Gate is { } gate)
+            await gate.Task;
+        return undo.TryPeek(out var last) && last.Step == step
+            ? await UndoAsync(projectId, cancel)
+            : Outcome.Conflict<PartSheet>(new Fault("undo", "", "is not the last step"));
+    }
 
     public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, CancellationToken cancel = default) =>
         throw new NotSupportedException();
 
     public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
         throw new NotSupportedException();
+
+    private void Note(string title) => undo.Push((Guid.NewGuid(), title, rows));
 
     private void ThrowFailure()
     {
@@ -138,6 +153,6 @@ internal sealed class FakeParts : IPartService
     private PartSheet Sheet() =>
         new(Project, LengthUnit.Inch, rows, undo.Count > 0 ? undo.Peek().Title : null, null)
         {
-            UndoStep = undo.Count > 0 ? Guid.NewGuid() : null,
+            UndoStep = undo.Count > 0 ? undo.Peek().Step : null,
         };
 }

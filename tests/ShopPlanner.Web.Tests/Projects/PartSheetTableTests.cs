@@ -2,6 +2,7 @@ using Bunit;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Web.Features.Projects;
+using ShopPlanner.Web.Fields;
 using ShopPlanner.Web.Frame;
 
 namespace ShopPlanner.Web.Tests.Projects;
@@ -116,9 +117,12 @@ public sealed class PartSheetTableTests : PageContext
             )
         );
         var table = page.FindComponent<PartSheetTable>().Instance;
+        var steps = page.FindComponent<StepButtons>().Instance;
         await page.InvokeAsync(() => table.Paste("B\tRail\t20", null, null, Guid.NewGuid()));
         parts.Failure = new InvalidOperationException("the disk is gone");
-        await page.InvokeAsync(() => undo ? table.Undo() : table.Paste("C\tSlat\t30", null, null, Guid.NewGuid()));
+        await page.InvokeAsync(() =>
+            undo ? steps.Step(Guid.NewGuid(), false) : table.Paste("C\tSlat\t30", null, null, Guid.NewGuid())
+        );
         Assert.Contains("Something went wrong", page.Markup, StringComparison.Ordinal);
     }
 
@@ -129,9 +133,26 @@ public sealed class PartSheetTableTests : PageContext
         var page = await OpenAsync();
         await Named(page, "Delete row 1").ClickAsync(new());
         Assert.Empty(parts.Rows);
-        await page.InvokeAsync(page.Instance.Undo);
+        await page.InvokeAsync(() => StepAsync(page, Guid.NewGuid()));
         Assert.Equal("Leg", Named(page, "Part, row 1").GetAttribute("data-shown"));
     }
+
+    [Fact]
+    public async Task A_press_of_the_keys_that_is_sent_again_is_one_step()
+    {
+        parts.Add("A", "Leg", "10");
+        var page = await OpenAsync();
+        await Named(page, "Length, row 1").TypedAsync("11");
+        await Named(page, "Length, row 1").TypedAsync("12");
+        var press = Guid.NewGuid();
+        await page.InvokeAsync(() => StepAsync(page, press));
+        await page.InvokeAsync(() => StepAsync(page, press));
+        Assert.Equal("11", parts.Rows[0].Texts.Length);
+        Assert.Contains("Ctrl+Z", Named(page, "Undo change of 1").GetAttribute("title"), StringComparison.Ordinal);
+    }
+
+    private static Task StepAsync(IRenderedComponent<PartSheetTable> page, Guid press) =>
+        page.FindComponent<StepButtons>().Instance.Step(press, false);
 
     [Fact]
     public async Task A_conflict_shows_both_values_and_two_ways_out()

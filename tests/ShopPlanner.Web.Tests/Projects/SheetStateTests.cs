@@ -114,6 +114,50 @@ public sealed class SheetStateTests
         Assert.Equal(stamp, sheet.Rows[1].Stamp);
     }
 
+    [Fact]
+    public async Task Two_quick_presses_take_two_steps_back()
+    {
+        parts.Add("A", "Leg", "10");
+        var sheet = await OpenAsync();
+        await sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "11" });
+        await sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "12" });
+        parts.Gate = new TaskCompletionSource();
+        var presses = Task.WhenAll(sheet.UndoAsync(), sheet.UndoAsync());
+        parts.Gate.SetResult();
+        await presses;
+        Assert.Equal("10", sheet.Rows[0].Texts.Length);
+        Assert.Empty(sheet.Faults);
+    }
+
+    [Fact]
+    public async Task What_was_typed_and_is_not_stored_yet_is_the_step_that_is_taken_back()
+    {
+        parts.Add("A", "Leg", "10");
+        var sheet = await OpenAsync();
+        await sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "11" });
+        parts.Gate = new TaskCompletionSource();
+        var typing = sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "12" });
+        var press = sheet.UndoAsync();
+        parts.Gate.SetResult();
+        await Task.WhenAll(typing, press);
+        Assert.Equal("11", sheet.Rows[0].Texts.Length);
+    }
+
+    [Fact]
+    public async Task A_press_behind_one_that_was_refused_takes_nothing_of_another_device_back()
+    {
+        parts.Add("A", "Leg", "10");
+        var sheet = await OpenAsync();
+        await sheet.TypeAsync(sheet.Rows[0], sheet.Rows[0].Texts with { Length = "11" });
+        parts.StepElsewhere();
+        parts.Gate = new TaskCompletionSource();
+        var presses = Task.WhenAll(sheet.UndoAsync(), sheet.UndoAsync());
+        parts.Gate.SetResult();
+        await presses;
+        Assert.Equal(("11", 1), (sheet.Rows[0].Texts.Length, parts.Undos));
+        Assert.Equal("is not the last step", Assert.Single(sheet.Faults).Message);
+    }
+
     private async Task<SheetState> OpenAsync()
     {
         var sheet = new SheetState(parts, parts.Project);

@@ -107,12 +107,14 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (isAttached || draft is null)
             return;
         isAttached = true;
-        script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
+        script ??= await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
         await script.InvokeVoidAsync("attach", root, self);
     }
 
     private async Task LoadAsync()
     {
+        if (project is not null && project.Id != Id)
+            await CloseAsync();
         project = await Projects.GetAsync(Id);
         if (project is null)
         {
@@ -126,11 +128,20 @@ public sealed partial class IdeaPage : IAsyncDisposable
             await Pieces.ReachAsync(),
             (await Shop.GetAsync()).CurrencySign
         );
-        if (await Ideas.GetAsync(Id) is not { } stored || stored.ProjectId == saving?.Stored.ProjectId)
+        if (saving is not null || await Ideas.GetAsync(Id) is not { } stored)
             return;
         draft = new IdeaDraft(stored.Idea, reach);
         update = await Ideas.CompareAsync(Id);
         saving = new IdeaSaving(Ideas, stored, draft) { Refused = Notices.SayWrong, Changed = () => Hear(CompareAsync) };
+    }
+
+    // Another project's page in the same place.
+    private async Task CloseAsync()
+    {
+        if (saving is not null)
+            await saving.NowAsync();
+        (saving, draft, update, kept, clashes) = (null, null, null, null, []);
+        (isUpdating, isAttached) = (false, false);
     }
 
     private async Task CompareAsync()
@@ -182,14 +193,14 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private Task RedoAsync() => StepAsync(saving!.RedoAsync());
 
-    private async Task StepAsync(Task<FieldAnswer> step)
+    private async Task StepAsync(Task<FieldAnswer?> step)
     {
         Tell(await step);
         await CompareAsync();
     }
 
     // A field shows both texts itself; a button has no place for that.
-    private void Tell(FieldAnswer answer)
+    private void Tell(FieldAnswer? answer)
     {
         if (answer == FieldAnswer.Conflict)
             Notices.SayWrong([Fault.Of("", "", "another device changed this design. Its changes are shown: make yours again")]);

@@ -13,6 +13,7 @@ public sealed class IdeaSaving
 
     private readonly IIdeaService ideas;
     private readonly IdeaDraft draft;
+    private readonly StepQueue steps = new();
     private string? title;
     private TaskCompletionSource<FieldAnswer> next = new();
     private int stamp;
@@ -89,17 +90,32 @@ public sealed class IdeaSaving
             _ => FieldAnswer.Refused,
         };
 
-    /// <summary>Takes the last step back.</summary>
-    /// <returns>What became of it.</returns>
-    public Task<FieldAnswer> UndoAsync() => StepAsync(ideas.UndoAsync);
+    /// <summary>Takes the last step back; what is not stored yet is stored first.</summary>
+    /// <returns>What became of it; null where there was nothing to take back.</returns>
+    public Task<FieldAnswer?> UndoAsync() => StepAsync(() => Stored.Undo, ideas.UndoAsync);
 
     /// <summary>Does it again.</summary>
-    /// <returns>What became of it.</returns>
-    public Task<FieldAnswer> RedoAsync() => StepAsync(ideas.RedoAsync);
+    /// <returns>What became of it; null where there was nothing to do again.</returns>
+    public Task<FieldAnswer?> RedoAsync() => StepAsync(() => Stored.Redo, ideas.RedoAsync);
 
-    private async Task<FieldAnswer> StepAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
+    // One at a time: the version that a step is asked for with is known only when the one before is done.
+    private async Task<FieldAnswer?> StepAsync(
+        Func<string?> next,
+        Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step
+    )
     {
-        await NowAsync();
+        FieldAnswer? answer = null;
+        await steps.StepAsync(async () =>
+        {
+            await NowAsync();
+            answer = next() is null ? null : await MoveAsync(step);
+            return answer is null or FieldAnswer.Stored;
+        });
+        return answer;
+    }
+
+    private async Task<FieldAnswer> MoveAsync(Func<Guid, int, CancellationToken, Task<Outcome<IdeaView>>> step)
+    {
         var outcome = await step(Stored.ProjectId, Stored.Version, CancellationToken.None);
         if (outcome.Value is { } view)
             draft.Take(view.Idea);

@@ -58,7 +58,7 @@ public sealed partial class PartSheetTable
         await script.InvokeVoidAsync("attach", table, self);
     }
 
-    /// <summary>Rows from a spreadsheet, or a step to take back: asked by the script that sees the keys.</summary>
+    /// <summary>Rows from a spreadsheet: asked by the script that sees them pasted.</summary>
     [JSInvokable]
     public Task Paste(string text, string? column, Guid? row, Guid command) =>
         HearAsync(() => RunAsync(() => Sheet.PasteAsync(text, column, row, Columns, new CommandId(command))));
@@ -73,14 +73,6 @@ public sealed partial class PartSheetTable
                 return Task.CompletedTask;
             })
         );
-
-    /// <inheritdoc cref="Paste" />
-    [JSInvokable]
-    public Task Undo() => HearAsync(() => RunAsync(Sheet.UndoAsync));
-
-    /// <inheritdoc cref="Paste" />
-    [JSInvokable]
-    public Task Redo() => HearAsync(() => RunAsync(Sheet.RedoAsync));
 
     internal async Task TypeAsync(SheetRow row, string cell, TypedEventArgs typed, string kept, Func<PartTexts> texts)
     {

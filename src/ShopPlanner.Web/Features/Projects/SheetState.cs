@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Web.Fields;
 
 namespace ShopPlanner.Web.Features.Projects;
 
@@ -23,6 +24,7 @@ public enum SheetSaving
 public sealed class SheetState(IPartService parts, Guid project)
 {
     private readonly List<SheetRow> rows = [];
+    private readonly StepQueue steps = new();
     private PartSheet? sheet;
     private Task? pump;
 
@@ -90,6 +92,21 @@ public sealed class SheetState(IPartService parts, Guid project)
     /// <summary>Adds the parts of a cut request.</summary>
     public Task ImportAsync(ReadOnlyMemory<byte> request) => DoAsync(() => parts.ImportAsync(project, request, CommandId.New()));
 
+    /// <summary>Adds rows in another way.</summary>
+    /// <param name="add">Adds them.</param>
+    /// <returns>Why they were not added, for where they were asked for; empty when they were.</returns>
+    public async Task<ImmutableArray<Fault>> AddAsync(Func<Task<Outcome<PartSheet>>> add)
+    {
+        ImmutableArray<Fault> faults = [];
+        await DoAsync(async () =>
+        {
+            var outcome = await add();
+            faults = outcome.Faults;
+            return outcome with { Faults = [] };
+        });
+        return faults;
+    }
+
     /// <summary>Says what is wrong with a file that was not read.</summary>
     public void Refuse(Fault fault) => Faults = [fault];
 
@@ -105,11 +122,15 @@ public sealed class SheetState(IPartService parts, Guid project)
             ),
         ];
 
-    /// <summary>Takes back the step that the page shows.</summary>
-    public Task UndoAsync() => Sheet.UndoStep is { } step ? DoAsync(() => parts.UndoAsync(project, step)) : Task.CompletedTask;
+    /// <summary>Takes the last step back that the page knows of; what was typed and is not stored yet is stored
+    /// first.</summary>
+    public Task UndoAsync() => StepAsync(() => Sheet.UndoStep, step => parts.UndoAsync(project, step));
 
-    /// <summary>Does the step again that the page shows.</summary>
-    public Task RedoAsync() => Sheet.RedoStep is { } step ? DoAsync(() => parts.RedoAsync(project, step)) : Task.CompletedTask;
+    /// <summary>Does the step again that was taken back last.</summary>
+    public Task RedoAsync() => StepAsync(() => Sheet.RedoStep, step => parts.RedoAsync(project, step));
+
+    /// <summary>Takes a certain step back, as long as it is the last one.</summary>
+    public Task TakeBackAsync(Guid step) => DoAsync(() => parts.UndoAsync(project, step));
 
     /// <summary>Saves this device's value over the other.</summary>
     public Task KeepMineAsync(SheetRow row)
@@ -145,16 +166,30 @@ public sealed class SheetState(IPartService parts, Guid project)
         return SaveAsync();
     }
 
-    private async Task DoAsync(Func<Task<Outcome<PartSheet>>> act)
+    private Task DoAsync(Func<Task<Outcome<PartSheet>>> act) =>
+        steps.RunAsync(async () =>
+        {
+            await SaveAsync();
+            return await TakeInAsync(await act());
+        });
+
+    // Which step is the last one is known only when everything before is stored. Nothing where there is none.
+    private Task StepAsync(Func<Guid?> next, Func<Guid, Task<Outcome<PartSheet>>> act) =>
+        steps.StepAsync(async () =>
+        {
+            await SaveAsync();
+            return next() is not { } step || await TakeInAsync(await act(step));
+        });
+
+    private async Task<bool> TakeInAsync(Outcome<PartSheet> outcome)
     {
-        await SaveAsync();
-        var outcome = await act();
         Faults = outcome.Faults;
         if (outcome.Ok)
             Take(outcome.Value, []);
         else if (outcome.Kind == OutcomeKind.Conflict)
             await LoadAsync(CancellationToken.None);
         Changed?.Invoke();
+        return outcome.Ok;
     }
 
     private async Task PumpAsync()

@@ -187,6 +187,11 @@ export function undoKept() {
 
 export const lineIsDown = () => isDown;
 
+// Whether a field holds typing that is not stored.
+export const isTyped = el => "field" in el.dataset
+  ? box.has(idOf(el)) || ![el.dataset.kept, el.dataset.shown].includes(read(el))
+  : el.value !== "";
+
 // Sends all texts of a form, in order, before its command.
 export function flush(form) {
   for (const el of fields(form)) {

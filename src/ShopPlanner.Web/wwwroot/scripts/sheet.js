@@ -1,22 +1,16 @@
 // Keys and pasting of the parts list. What is typed is kept and sent by fields.js.
 import { ask } from "./ask.js";
-import { lineIsDown, undoKept } from "./fields.js";
+import { lineIsDown } from "./fields.js";
 import { newId } from "./commands.js";
 
 // Beyond this the line to the server would break: more than the longest list holds.
 const mostPasted = 500_000;
 
 const cells = table => [...table.querySelectorAll("input[data-col]")];
-const isOpen = cell => cell.value !== cell.dataset.kept;
 
 export function attach(table, owner) {
   table.addEventListener("keydown", event => move(table, event));
   table.addEventListener("paste", event => paste(table, event, owner));
-  const keys = event => {
-    if (!table.isConnected) return document.removeEventListener("keydown", keys);
-    step(table, event, owner);
-  };
-  document.addEventListener("keydown", keys);
 }
 
 // Without a line nothing is pasted: the words on the page say so, and the clipboard keeps it.
@@ -60,17 +54,4 @@ function target(table, cell, event) {
     case "ArrowLeft": return isWhole || cell.selectionEnd === 0 ? beside(-1) : null;
     default: return null;
   }
-}
-
-// While a cell holds typing that is not sent, the browser's own undo belongs to it.
-function step(table, event, owner) {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-  const key = event.key.toLowerCase();
-  const wanted = key === "y" || (key === "z" && event.shiftKey) ? "Redo" : key === "z" ? "Undo" : null;
-  const here = event.target;
-  const isElsewhere = here.matches("input, select, textarea") && !table.contains(here);
-  if (!wanted || isElsewhere || (here.dataset?.col && isOpen(here))) return;
-  event.preventDefault();
-  if (!lineIsDown()) ask(owner, wanted);
-  else if (wanted === "Undo") undoKept();
 }
