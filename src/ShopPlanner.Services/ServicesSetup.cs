@@ -42,6 +42,7 @@ public static class ServicesSetup
         services.AddSingleton<IPartService, PartService>();
         services.AddSingleton<IWorkingService, WorkingService>();
         services.AddSingleton<BuiltInDesigns>();
+        services.AddSingleton<IPartExchange, PartExchange>();
         services.AddSingleton<IDesignService, DesignService>();
         services.AddSingleton<IIdeaService, IdeaService>();
         services.AddSingleton<IPieceService, PieceService>();

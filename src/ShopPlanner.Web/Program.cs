@@ -3,6 +3,7 @@ using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
+using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Features.Stores;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Hosting;
@@ -44,6 +45,7 @@ public static class Program
         app.MapDrawingStyles();
         app.MapPlanDownloads();
         app.MapStoreDownloads();
+        app.MapProjectDownloads();
         app.MapIdeaDownloads();
         app.MapBench();
         return app;

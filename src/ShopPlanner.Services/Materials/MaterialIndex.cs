@@ -49,6 +49,9 @@ internal sealed class MaterialIndex
         : Matches(text) is [var only] ? only
         : null;
 
+    /// <summary>Returns all materials that those words fit; all of them where there are no words.</summary>
+    public IReadOnlyList<StoredMaterial> FindAll(string text) => text.Trim().Length == 0 ? byName : Matches(text);
+
     /// <summary>Returns the material with exactly that id or name; null when there is none.</summary>
     public StoredMaterial? FindNamed(string text) => byKey.GetValueOrDefault(TextRules.Key(text));
 

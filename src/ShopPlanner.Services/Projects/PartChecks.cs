@@ -8,17 +8,22 @@ internal static class PartChecks
 {
     private const int MostFaults = 100;
 
-    /// <summary>Faults of texts that cannot be kept; fields name the row from 1 and the member.</summary>
-    public static List<Fault> Find(IEnumerable<PartTexts> rows) => [.. rows.SelectMany(Find).Take(MostFaults)];
+    /// <summary>Faults of texts that cannot be kept; fields name the row from 0 and the member.</summary>
+    public static List<Fault> Find(IEnumerable<PartTexts> rows) =>
+        [.. rows.SelectMany((row, index) => Find(row, $"rows[{index}].")).Take(MostFaults)];
 
-    private static IEnumerable<Fault> Find(PartTexts row, int index)
+    /// <summary>Faults of texts that cannot be kept; fields name the line of the file and the member.</summary>
+    public static List<Fault> Find(IEnumerable<PartLine> lines) =>
+        [.. lines.SelectMany(line => Find(line.Texts, $"line {line.Line}, ")).Take(MostFaults)];
+
+    private static IEnumerable<Fault> Find(PartTexts row, string where)
     {
         if (row.Id == Guid.Empty)
-            yield return new Fault($"rows[{index}].{nameof(row.Id)}", "", "is empty: a row needs an id");
+            yield return new Fault(where + nameof(row.Id), "", "is empty: a row needs an id");
         foreach (var (field, text) in Cells(row))
-            if (TextRules.Line($"rows[{index}].{field}", text, TextRules.CellCharacters) is { } fault)
+            if (TextRules.Line(where + field, text, TextRules.CellCharacters) is { } fault)
                 yield return fault;
-        if (TextRules.Free($"rows[{index}].{nameof(row.Note)}", row.Note, TextRules.NoteCharacters) is { } note)
+        if (TextRules.Free(where + nameof(row.Note), row.Note, TextRules.NoteCharacters) is { } note)
             yield return note;
     }
 

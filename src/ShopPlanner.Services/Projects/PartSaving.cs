@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -19,13 +20,14 @@ internal sealed class PartSaving
     private readonly List<StoredPart> touched = [];
     private readonly List<PartMoment> before = [];
 
-    private readonly MaterialIndex materials;
-
     private PartSaving(ShopContext db, Guid projectId, List<StoredPart> rows, MaterialIndex materials)
     {
-        (this.db, this.projectId, this.rows, this.materials) = (db, projectId, rows, materials);
+        (this.db, this.projectId, this.rows, Materials) = (db, projectId, rows, materials);
         byId = rows.ToDictionary(row => row.Id);
     }
+
+    /// <summary>The shop's materials.</summary>
+    public MaterialIndex Materials { get; }
 
     public int Rows => rows.Count;
 
@@ -110,6 +112,21 @@ internal sealed class PartSaving
             row.Mark = mark;
     }
 
+    /// <summary>Adds rows at the end as one step to undo: all of them, or none with a fault for each text that cannot be
+    /// kept.</summary>
+    public async Task<Outcome<PartSheet>> AddAllAsync(IReadOnlyList<PartTexts> added, string title, CancellationToken cancel)
+    {
+        var wrong = PartChecks.Find(added);
+        if (wrong.Count == 0 && rows.Count + added.Count > IPartService.MaxRows)
+            wrong = [PartPaste.TooMany(rows.Count + added.Count)];
+        if (wrong.Count > 0)
+            return Outcome.Faulty<PartSheet>(wrong);
+        foreach (var texts in added)
+            Add(texts, null);
+        FillMarks();
+        return await EndAsync(title, cancel);
+    }
+
     /// <summary>Saves, with a step to undo when anything was touched.</summary>
     public async Task<PartSheet> EndAsync(string title, CancellationToken cancel)
     {
@@ -154,7 +171,7 @@ internal sealed class PartSaving
 
     // Words that fit one material today may fit two tomorrow: the row keeps the one that was meant.
     private PartTexts Named(PartTexts texts) =>
-        materials.FindNamed(texts.Material) is null && materials.FindTyped(texts.Material) is { } meant
+        Materials.FindNamed(texts.Material) is null && Materials.FindTyped(texts.Material) is { } meant
             ? texts with
             {
                 Material = meant.Name,

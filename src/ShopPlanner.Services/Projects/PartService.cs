@@ -3,7 +3,6 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Projects;
@@ -30,30 +29,19 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
     public Task<Outcome<PartSheet>> RemoveAsync(Guid projectId, IReadOnlyList<Guid> rows, CancellationToken cancel = default) =>
         ChangeAsync(projectId, saving => Remove(saving, rows), cancel);
 
-    public async Task<Outcome<PartSheet>> PasteAsync(
+    public Task<Outcome<PartSheet>> PasteAsync(
         Guid projectId,
         string text,
         CommandId command,
         CancellationToken cancel = default
-    )
-    {
-        var (rows, fault) = PartPaste.Read(text);
-        if (fault is not null)
-            return Outcome.Faulty<PartSheet>(fault);
-        if (rows.Count == 0)
-            return Outcome.Faulty<PartSheet>(new Fault("paste", "", "holds no rows: copy some cells first"));
-        var faults = PartChecks.Find(rows);
-        if (faults.Count > 0)
-            return Outcome.Faulty<PartSheet>(faults);
-        var asked = Making.Asked("paste", projectId, text);
-        return await AddOnceAsync(
+    ) =>
+        AddOnceAsync(
             projectId,
             command,
-            asked,
-            db => ChangeAsync(db, projectId, saving => Paste(saving, rows), cancel),
+            Making.Asked("paste", projectId, text),
+            db => PasteAsync(db, projectId, text, cancel),
             cancel
         );
-    }
 
     public async Task<Outcome<PartSheet>> ImportAsync(
         Guid projectId,
@@ -99,6 +87,21 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
             cancel
         );
 
+    private static async Task<Outcome<PartSheet>> PasteAsync(
+        ShopContext db,
+        Guid projectId,
+        string text,
+        CancellationToken cancel
+    )
+    {
+        if (await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving)
+            return Outcome.Missing<PartSheet>("project");
+        var (rows, fault) = PartPaste.Read(text, await UnitAsync(db, projectId, cancel), saving.Materials);
+        return fault is not null
+            ? Outcome.Faulty<PartSheet>(fault)
+            : await saving.AddAllAsync(rows, "paste of " + Count(rows.Count), cancel);
+    }
+
     private static async Task<Outcome<PartSheet>> ImportAsync(
         ShopContext db,
         Guid projectId,
@@ -108,19 +111,13 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
     {
         if (await PartSaving.BeginAsync(db, projectId, cancel) is not { } saving)
             return Outcome.Missing<PartSheet>("project");
-        var unit = await db.Projects.Where(project => project.Id == projectId).Select(one => one.Unit).SingleAsync(cancel);
-        var import = new PartImport(request, unit, await MaterialIndex.LoadAsync(db, cancel));
+        var import = new PartImport(request, await UnitAsync(db, projectId, cancel), saving.Materials);
         var rows = import.Rows(saving.Texts.Select(row => row.Mark));
-        var wrong = PartChecks.Find(rows);
-        if (wrong.Count > 0)
-            return Outcome.Faulty<PartSheet>(wrong);
-        foreach (var row in rows)
-            saving.Add(row, null);
-        if (TooMany(saving) is { } refusal)
-            return refusal;
-        saving.FillMarks();
-        return await saving.EndAsync("reading of " + Count(rows.Count), cancel);
+        return await saving.AddAllAsync(rows, "reading of " + Count(rows.Count), cancel);
     }
+
+    internal static Task<LengthUnit> UnitAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        db.Projects.Where(project => project.Id == projectId).Select(project => project.Unit).SingleAsync(cancel);
 
     private Task<Outcome<PartSheet>> ChangeAsync(
         Guid projectId,
@@ -163,15 +160,9 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         return ("removal of " + Count(rows.Count), null);
     }
 
-    private static (string Title, Outcome<PartSheet>? Refusal) Paste(PartSaving saving, IReadOnlyList<PartTexts> rows)
-    {
-        foreach (var row in rows)
-            saving.Add(row, null);
-        return ("paste of " + Count(rows.Count), TooMany(saving));
-    }
-
     private static Outcome<PartSheet>? TooMany(PartSaving saving) =>
         saving.Rows > IPartService.MaxRows ? Outcome.Faulty<PartSheet>(PartPaste.TooMany(saving.Rows)) : null;
 
-    private static string Count(int rows) => rows == 1 ? "1 row" : $"{rows} rows";
+    /// <summary>Returns a number of rows in words.</summary>
+    internal static string Count(int rows) => rows == 1 ? "1 row" : $"{rows} rows";
 }

@@ -48,6 +48,9 @@ public static class Links
     public static string Cuts(Guid project) => $"{Projects}/{project}/cuts";
 
     /// <summary>A card of the first setup; the one to go on with where none is named.</summary>
+    /// <summary>A project's parts as a table of text.</summary>
+    public static string PartsCsv(Guid project) => $"{Projects}/{project}/parts.csv";
+
     public static string Welcome(string? card = null) => card is null ? "/welcome" : $"/welcome/{card}";
 
     /// <summary>A project's idea.</summary>

@@ -118,6 +118,19 @@ internal static class MakingCases
                 nameof(IPartService.ImportAsync),
                 given => (shop, id) => shop.Parts.ImportAsync(given.Project.Id, Encoding.UTF8.GetBytes(Request), id, Cancel)
             ),
+            Of<IPartExchange, PartSheet>(
+                nameof(IPartExchange.ImportCsvAsync),
+                given => (shop, id) => shop.Get<IPartExchange>().ImportCsvAsync(given.Project.Id, Table, id, Cancel)
+            ),
+            Of<IPartExchange, PartSheet>(
+                nameof(IPartExchange.CopyAsync),
+                async given =>
+                {
+                    var other = (await Some.ProjectAsync(given.Shop, "Hall bench")).Id;
+                    var row = (await given.Shop.Parts.GetAsync(given.Project.Id, Cancel))!.Rows[0].Texts.Id;
+                    return (shop, id) => shop.Get<IPartExchange>().CopyAsync(other, given.Project.Id, [row], id, Cancel);
+                }
+            ),
             Of<IWorkingService, KeptUse>(
                 nameof(IWorkingService.KeepAsync),
                 given => (shop, id) => KeepAsync(shop, given.Project.Id, id)
@@ -228,6 +241,8 @@ internal static class MakingCases
         {
             Name = "Hall bookcase",
         };
+
+    private static ReadOnlyMemory<byte> Table => "Part,Material,Length\nRail,pine-1x3,12\n"u8.ToArray();
 
     private static Task<Outcome<KeptUse>> KeepAsync(TestShop shop, Guid project, CommandId id) =>
         shop.Get<IWorkingService>().KeepAsync(project, "spacing", Slats, Some.Inch, id, Cancel);
