@@ -58,6 +58,7 @@ public static class ServicesSetup
         services.AddSingleton<DemoCutting>();
         services.AddSingleton<DemoSeed>();
         services.AddSingleton<IDemoService, DemoService>();
+        services.AddSingleton<IProjectCopies, ProjectCopies>();
         AddPlanning(services);
         return services;
     }

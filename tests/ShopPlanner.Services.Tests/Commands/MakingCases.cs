@@ -185,6 +185,14 @@ internal static class MakingCases
                 nameof(IIdeaService.BeginAsync),
                 _ => (shop, id) => shop.Get<IIdeaService>().BeginAsync("bookcase", "Hall bookcase", id, Cancel)
             ),
+            Of<IProjectCopies, ProjectView>(
+                nameof(IProjectCopies.DuplicateAsync),
+                async given =>
+                {
+                    await given.Shop.Get<IIdeaService>().StartAsync(given.Project.Id, "bookcase", CommandId.New(), Cancel);
+                    return (shop, id) => shop.Get<IProjectCopies>().DuplicateAsync(given.Project.Id, id, Cancel);
+                }
+            ),
             Of<IIdeaService, IdeaView>(
                 nameof(IIdeaService.StartAsync),
                 given => (shop, id) => shop.Get<IIdeaService>().StartAsync(given.Project.Id, "table", id, Cancel),
@@ -234,6 +242,8 @@ internal static class MakingCases
 
     private static string Say(DesignView design) => $"{design.Key} {design.Version} {design.Document.Name} {design.SavedUtc:O}";
 
+    private static ReadOnlyMemory<byte> Table => "Part,Material,Length\nRail,pine-1x3,12\n"u8.ToArray();
+
     private static MemoryStream Csv() => new("material,length,width,price,in stock\nPine 1x3,48,,3.24,yes\n"u8.ToArray());
 
     private static async Task<DesignDocument> OwnAsync(TestShop shop) =>
@@ -241,8 +251,6 @@ internal static class MakingCases
         {
             Name = "Hall bookcase",
         };
-
-    private static ReadOnlyMemory<byte> Table => "Part,Material,Length\nRail,pine-1x3,12\n"u8.ToArray();
 
     private static Task<Outcome<KeptUse>> KeepAsync(TestShop shop, Guid project, CommandId id) =>
         shop.Get<IWorkingService>().KeepAsync(project, "spacing", Slats, Some.Inch, id, Cancel);
