@@ -22,6 +22,7 @@ using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Services.Trash;
 using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services;
@@ -40,9 +41,9 @@ public static class ServicesSetup
         services.AddSingleton<IMaterialService, MaterialService>();
         services.AddSingleton<IProjectService, ProjectService>();
         services.AddSingleton<IPartService, PartService>();
+        services.AddSingleton<IPartExchange, PartExchange>();
         services.AddSingleton<IWorkingService, WorkingService>();
         services.AddSingleton<BuiltInDesigns>();
-        services.AddSingleton<IPartExchange, PartExchange>();
         services.AddSingleton<IDesignService, DesignService>();
         services.AddSingleton<IIdeaService, IdeaService>();
         services.AddSingleton<IPieceService, PieceService>();
@@ -59,6 +60,7 @@ public static class ServicesSetup
         services.AddSingleton<DemoSeed>();
         services.AddSingleton<IDemoService, DemoService>();
         services.AddSingleton<IProjectCopies, ProjectCopies>();
+        services.AddSingleton<ITrashService, TrashService>();
         AddPlanning(services);
         return services;
     }
@@ -79,6 +81,7 @@ public static class ServicesSetup
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();
         services.AddHostedService<DailyBackup>();
+        services.AddHostedService<TrashSweep>();
     }
 
     private static void AddStorage(IServiceCollection services, ServicesOptions options)

@@ -28,6 +28,7 @@ internal static partial class Places
         ["/plans/{Id:guid}"] = "plans",
         ["/plans/{Id:guid}/{Tab}"] = "plans /buy",
         ["/projects"] = "/projects",
+        ["/projects/trash"] = "/projects/trash",
         ["/projects/{Id:guid}"] = "first of /projects",
         ["/projects/{Id:guid}/buy"] = "project buy",
         ["/projects/{Id:guid}/cuts"] = "project cuts",

@@ -15,7 +15,13 @@ internal static class BenchRules
     public static Fault? Refuse(StoredPlan stored, CutPlan plan, int layout, int copy)
     {
         if (stored.State == PlanState.Withdrawn)
-            return Fault.Of("plan", stored.Name, "is canceled: restore it before you cut");
+            return Fault.Of(
+                "plan",
+                stored.Name,
+                stored.WithdrawnWith is null
+                    ? "is canceled: restore it before you cut"
+                    : "was canceled when its project was deleted: restore the project from the trash, then mark this again"
+            );
         if (layout < 0 || layout >= plan.Layouts.Length)
             return new Fault("layout", $"{layout}", "is not a layout of this plan");
         var copies = plan.Layouts[layout].Copies;

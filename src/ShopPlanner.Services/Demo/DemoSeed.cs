@@ -18,7 +18,9 @@ internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeP
 
     /// <summary>Returns whether there is no project, no store and no piece of stock.</summary>
     public static async Task<bool> IsEmptyAsync(ShopContext db, CancellationToken cancel) =>
-        !await db.Projects.AnyAsync(cancel) && !await db.Stores.AnyAsync(cancel) && !await db.Pieces.AnyAsync(cancel);
+        !await db.Projects.IgnoreQueryFilters().AnyAsync(cancel)
+        && !await db.Stores.AnyAsync(cancel)
+        && !await db.Pieces.AnyAsync(cancel);
 
     /// <summary>Adds the demo; does nothing where there is a project, a store or a piece of stock.</summary>
     /// <exception cref="ShopStartException">A file of the demo is missing or wrong.</exception>

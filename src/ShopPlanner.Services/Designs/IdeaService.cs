@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
@@ -135,7 +136,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         CancellationToken cancel
     )
     {
-        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row)
+        if (await FindRowAsync(db, projectId, cancel) is not { } row)
             return Outcome.Missing<IdeaView>("idea");
         if (row.Version != version)
             return Changed();
@@ -159,7 +160,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         CancellationToken cancel
     )
     {
-        if (await db.Ideas.FindAsync([projectId], cancel) is not { } row)
+        if (await FindRowAsync(db, projectId, cancel) is not { } row)
             return Outcome.Missing<IdeaView>("idea");
         if (row.Version != version)
             return Changed();
@@ -192,7 +193,14 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         };
 
     private static async Task<IdeaView?> FindAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
-        await db.Ideas.FindAsync([projectId], cancel) is { } row ? await ViewAsync(db, row, cancel) : null;
+        await FindRowAsync(db, projectId, cancel) is { } row ? await ViewAsync(db, row, cancel) : null;
+
+    // The idea of a project in the trash rests there with it.
+    private static Task<StoredIdea?> FindRowAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>
+        db.Ideas.SingleOrDefaultAsync(
+            idea => idea.ProjectId == projectId && db.Projects.Any(project => project.Id == projectId),
+            cancel
+        );
 
     private static async Task<IdeaView> ViewAsync(ShopContext db, StoredIdea row, CancellationToken cancel)
     {

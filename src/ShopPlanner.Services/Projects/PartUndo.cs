@@ -40,6 +40,8 @@ internal static class PartUndo
         CancellationToken cancel
     )
     {
+        if (!await db.Projects.AnyAsync(project => project.Id == projectId, cancel))
+            return Outcome.Missing<PartSheet>("project");
         var verb = undo ? "undo" : "redo";
         if (expected is not null && expected != step?.Id)
             return Outcome.Conflict<PartSheet>(

@@ -99,7 +99,8 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         CancellationToken cancel
     )
     {
-        var taken = (await db.Projects.Select(p => p.Code).ToListAsync(cancel)).ToHashSet();
+        // Those in the trash may come back, with their codes.
+        var taken = (await db.Projects.IgnoreQueryFilters().Select(p => p.Code).ToListAsync(cancel)).ToHashSet();
         return db
             .Projects.Add(
                 new StoredProject
@@ -123,9 +124,20 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             return Outcome.Conflict<ProjectView>(
                 Fault.Of(nameof(wanted.Name), stored.Name, "is what it is now: another device changed the project")
             );
-        if (await db.Projects.AnyAsync(p => p.Code == wanted.Code && p.Id != wanted.Id, cancel))
+        if (
+            await db
+                .Projects.IgnoreQueryFilters()
+                .SingleOrDefaultAsync(p => p.Code == wanted.Code && p.Id != wanted.Id, cancel) is
+            { } other
+        )
             return Outcome.Faulty<ProjectView>(
-                new Fault(nameof(wanted.Code), wanted.Code, "is the label prefix of another project: choose other letters")
+                new Fault(
+                    nameof(wanted.Code),
+                    wanted.Code,
+                    other.DeletedUtc is null
+                        ? "is the label prefix of another project: choose other letters"
+                        : $"is the label prefix of {other.Name}, which is in the trash: choose other letters"
+                )
             );
         if (stored.Unit != wanted.Unit)
             await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);

@@ -16,6 +16,9 @@ public static class Links
     /// <summary>All projects.</summary>
     public const string Projects = "/projects";
 
+    /// <summary>Deleted projects.</summary>
+    public const string Trash = "/projects/trash";
+
     /// <summary>The rack and the bin.</summary>
     public const string Stock = "/rack-and-bin";
 

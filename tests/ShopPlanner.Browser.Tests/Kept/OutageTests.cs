@@ -22,6 +22,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/plans/{Id:guid}"] = null,
         ["/plans/{Id:guid}/{Tab}"] = null,
         ["/projects"] = "/projects",
+        ["/projects/trash"] = null,
         ["/projects/{Id:guid}"] = "first of /projects",
         ["/projects/{Id:guid}/buy"] = null,
         ["/projects/{Id:guid}/cuts"] = null,

@@ -1,6 +1,7 @@
 using System.Net;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Trash;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Bench;
@@ -74,6 +75,35 @@ public sealed class BenchPageTests
         using var answer = await browser.GetAsync(Links.BenchPlan(plan, number));
 
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_plan_whose_project_was_deleted_says_so_and_goes_on_when_it_is_back()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var browser = shop.Server.Browse();
+        var trash = shop.Server.Get<ITrashService>();
+        var plan = await shop.PlanAsync();
+        using (await browser.SubmitAsync((await browser.OpenAsync(Links.BenchPlan(plan))).FormOf("Done"))) { }
+        var open = await browser.OpenAsync(Links.BenchPlan(plan));
+        Assert.True((await trash.DeleteAsync(shop.Project.Id, ShopServer.Cancel)).Ok);
+
+        var page = await browser.OpenAsync(Links.BenchPlan(plan));
+        Assert.Contains("Boot-room bench was deleted", page.QuerySelector(".notice.warn")!.TextContent);
+        Assert.NotNull(page.QuerySelector($".notice.warn a[href='{Links.Trash}']"));
+        Assert.Empty(page.QuerySelectorAll("form"));
+        using var late = await browser.SubmitAsync(open.FormOf("Done"));
+        Assert.Equal(HttpStatusCode.Conflict, late.StatusCode);
+        Assert.Contains(
+            "restore the project from the trash, then mark this again",
+            (await PlainBrowser.ReadAsync(late)).Body!.TextContent
+        );
+
+        Assert.True((await trash.RestoreAsync(shop.Project.Id, ShopServer.Cancel)).Ok);
+        Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan))).QuerySelector(".notice.warn"));
+        Assert.True((await shop.BoardAsync(plan)).Cuts[0].Made);
+        using var again = await browser.SubmitAsync(open.FormOf("Done"));
+        Assert.Equal(HttpStatusCode.SeeOther, again.StatusCode);
     }
 
     [Fact]

@@ -32,6 +32,8 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
         CancellationToken cancel
     )
     {
+        if (await DeletedAsync(db, draft, cancel) is { } deleted)
+            return Outcome.Conflict<PlanSummary>(deleted);
         if (draft.Order.Replaces is { } replaced && await ReplaceAsync(db, replaced, cancel) is { } refusal)
             return refusal;
         var lost = await LostAsync(db, draft, plan, cancel);
@@ -52,6 +54,23 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
             (job.State, job.PlanId) = (PlanJobState.Done, stored.Id);
         await db.SaveChangesAsync(cancel);
         return new PlanRecord(stored, draft, plan).Summary;
+    }
+
+    // Deleted while it was planned.
+    private static async Task<Fault?> DeletedAsync(ShopContext db, PlanDraft draft, CancellationToken cancel)
+    {
+        var wanted = draft.Order.Projects.Distinct().ToList();
+        var there = await db
+            .Projects.Where(project => wanted.Contains(project.Id))
+            .Select(project => project.Id)
+            .ToListAsync(cancel);
+        return wanted.Except(there).Select(gone => (Guid?)gone).FirstOrDefault() is { } id
+            ? Fault.Of(
+                nameof(PlanOrder.Projects),
+                draft.Basis.Parts.Values.FirstOrDefault(part => part.ProjectId == id)?.Project,
+                "was deleted: restore it from the trash, or plan the others alone"
+            )
+            : null;
     }
 
     private StoredPlan Add(ShopContext db, PlanDraft draft, CutPlan plan, string planner, long number)

@@ -4,6 +4,7 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Plans.Keeping;
@@ -30,13 +31,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             return null;
         if (plan.State == PlanState.Cut)
             return Fault.Of("plan", plan.Name, "is all cut: there is nothing to cancel");
-        var begun = await db
-            .Cuts.AsNoTracking()
-            .Where(cut => cut.PlanId == id && cut.Made)
-            .Where(cut => !db.Finishes.Any(f => f.PlanId == id && f.Layout == cut.Layout && f.Copy == cut.Copy && f.Standing))
-            .Select(cut => new { cut.Layout, cut.Copy })
-            .Distinct()
-            .ToListAsync(cancel);
+        var begun = await BegunAsync(db, id, cancel);
         if (begun.Count == 0)
             return null;
         var layouts = plans.Read(plan).Plan.Layouts;
@@ -48,12 +43,66 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
         );
     }
 
+    /// <summary>Gives a plan up because its project goes into the trash. Pieces that are begun and not finished stay
+    /// promised to it: nobody else is to be given a board that is half cut.</summary>
+    public async Task WithdrawWithAsync(ShopContext db, StoredPlan plan, Guid project, CancellationToken cancel)
+    {
+        var kept = await BegunPiecesAsync(db, plan, cancel);
+        foreach (var promise in await db.Promises.Where(one => one.PlanId == plan.Id && one.Active).ToListAsync(cancel))
+            promise.Active = kept.Contains(promise.PieceId);
+        (plan.State, plan.WithdrawnWith) = (PlanState.Withdrawn, project);
+        await db.SaveChangesAsync(cancel);
+    }
+
+    /// <summary>Returns the pieces of rack and bin that a plan has begun and not finished.</summary>
+    public async Task<IReadOnlySet<Guid>> BegunPiecesAsync(ShopContext db, StoredPlan plan, CancellationToken cancel)
+    {
+        var begun = await BegunAsync(db, plan.Id, cancel);
+        if (begun.Count == 0)
+            return new HashSet<Guid>();
+        try
+        {
+            var record = plans.Read(plan);
+            var stocks = begun.Select(at => record.Plan.Layouts[at.Layout].Stock).ToHashSet();
+            return record
+                .Draft.PiecesOf(record.Plan)
+                .Where(used => stocks.Contains(used.Stock.Id))
+                .Select(used => used.PieceId)
+                .ToHashSet();
+        }
+        catch (StoredDocumentException)
+        {
+            // Which they are cannot be told: all of them stay promised.
+            return await db
+                .Promises.Where(promise => promise.PlanId == plan.Id && promise.Active)
+                .Select(promise => promise.PieceId)
+                .ToHashSetAsync(cancel);
+        }
+    }
+
+    private static async Task<List<(int Layout, int Copy)>> BegunAsync(ShopContext db, Guid id, CancellationToken cancel) =>
+        [
+            .. (
+                await db
+                    .Cuts.AsNoTracking()
+                    .Where(cut => cut.PlanId == id && cut.Made)
+                    .Where(cut =>
+                        !db.Finishes.Any(f => f.PlanId == id && f.Layout == cut.Layout && f.Copy == cut.Copy && f.Standing)
+                    )
+                    .Select(cut => new { cut.Layout, cut.Copy })
+                    .Distinct()
+                    .ToListAsync(cancel)
+            ).Select(at => (at.Layout, at.Copy)),
+        ];
+
     public static async Task<Outcome<PlanSummary>> ReinstateAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.FindAsync([id], cancel) is not { } plan)
             return Outcome.Missing<PlanSummary>("plan");
         if (plan.State != PlanState.Withdrawn)
             return await SummaryAsync(db, id, cancel);
+        if (await RefuseDeletedAsync(db, plan, cancel) is { } deleted)
+            return Outcome.Faulty<PlanSummary>(deleted);
         // What the plan has cut up itself is not missing.
         var promises = await db
             .Promises.Where(promise => promise.PlanId == id)
@@ -73,9 +122,27 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             return Outcome.Conflict<PlanSummary>(taken);
         foreach (var promise in promises)
             promise.Active = true;
-        plan.State = await db.Finishes.AnyAsync(f => f.PlanId == id && f.Standing, cancel) ? PlanState.Cutting : PlanState.Ready;
+        var isBegun =
+            await db.Finishes.AnyAsync(f => f.PlanId == id && f.Standing, cancel)
+            || await db.Cuts.AnyAsync(cut => cut.PlanId == id && cut.Made, cancel);
+        (plan.State, plan.WithdrawnWith) = (isBegun ? PlanState.Cutting : PlanState.Ready, null);
         await db.SaveChangesAsync(cancel);
         return await SummaryAsync(db, id, cancel);
+    }
+
+    // Null where a project of the plan is there.
+    private static async Task<Fault?> RefuseDeletedAsync(ShopContext db, StoredPlan plan, CancellationToken cancel)
+    {
+        var own = await db.PlanProjects.Where(one => one.PlanId == plan.Id).Select(one => one.ProjectId).ToListAsync(cancel);
+        if (await db.Projects.AnyAsync(project => own.Contains(project.Id), cancel))
+            return null;
+        return Fault.Of(
+            "plan",
+            plan.Name,
+            own.Count > 0
+                ? "was canceled when its project was deleted: restore the project from the trash first"
+                : "can't come back: its project was deleted"
+        );
     }
 
     private static async Task<Fault?> FindTakenAsync(ShopContext db, StoredPromise promise, CancellationToken cancel)
@@ -83,7 +150,9 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
         var piece = (await StockNow.FindAsync(db, promise.PieceId, cancel))!;
         if (!piece.OnHand)
             return new Fault(piece.Piece.Tag, "", "is no longer on hand");
-        return piece.PromisedPlanId is null ? null : new Fault(piece.Piece.Tag, piece.PromisedTo ?? "", "has it now");
+        return piece.PromisedPlanId is null || piece.PromisedPlanId == promise.PlanId
+            ? null
+            : new Fault(piece.Piece.Tag, piece.PromisedTo ?? "", "has it now");
     }
 
     private static async Task<Outcome<PlanSummary>> SummaryAsync(ShopContext db, Guid id, CancellationToken cancel) =>

@@ -44,7 +44,11 @@ internal sealed class PlanChanges
         foreach (var id in record.Draft.Order.Projects.Distinct())
         {
             if (now.Projects.GetValueOrDefault(id) is not { } project)
+            {
+                changes.Add($"{NameOf(id)} was deleted: plan again to leave its parts out");
                 continue;
+            }
+
             var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
             foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
                 Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.PartOrigins[part.Id].Row), project.Unit);
@@ -52,6 +56,9 @@ internal sealed class PlanChanges
                 NewRows(project.Name, rows.Values);
         }
     }
+
+    private string NameOf(Guid project) =>
+        Basis.Parts.Values.FirstOrDefault(part => part.ProjectId == project)?.Project ?? "A project";
 
     private void NewRows(string project, IEnumerable<PartRow> rows)
     {

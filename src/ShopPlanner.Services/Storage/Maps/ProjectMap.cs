@@ -13,5 +13,6 @@ internal sealed class ProjectMap : IEntityTypeConfiguration<StoredProject>
         builder.HasIndex(project => project.Code).IsUnique();
         builder.HasIndex(project => project.Number).IsUnique();
         builder.Property(project => project.Version).IsConcurrencyToken();
+        builder.HasQueryFilter(project => project.DeletedUtc == null);
     }
 }

@@ -544,6 +544,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
+                    b.Property<Guid?>("WithdrawnWith")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("Number")
@@ -618,6 +621,9 @@ namespace ShopPlanner.Services.Storage.Migrations
 
                     b.Property<string>("Code")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("DeletedUtc")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("MadeUtc")

@@ -35,6 +35,10 @@ internal sealed class StoredPlan : IVersioned
 
     public required string PlannerVersion { get; init; }
 
+    /// <summary>The project with which it went into the trash; null for a plan that was given up by itself or not at
+    /// all.</summary>
+    public Guid? WithdrawnWith { get; set; }
+
     public int Version { get; set; }
 }
 

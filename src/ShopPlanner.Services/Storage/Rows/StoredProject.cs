@@ -22,5 +22,9 @@ internal sealed class StoredProject : IVersioned
 
     public DateTime MadeUtc { get; init; }
 
+    /// <summary>When it was put into the trash; null for one that is there. Queries leave those in the trash out, unless
+    /// they ask for them.</summary>
+    public DateTime? DeletedUtc { get; set; }
+
     public int Version { get; set; }
 }
