@@ -8,7 +8,7 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Setup;
 
 /// <summary>An offcut that was understood.</summary>
-internal sealed record OffcutRead(StoredMaterial Material, Length Length, Length Width, string Note);
+internal sealed record OffcutRead(int Number, StoredMaterial Material, Length Length, Length Width, string Note);
 
 /// <summary>Reads offcuts, one a line.</summary>
 internal sealed partial class OffcutReader(MaterialIndex materials, LengthUnit unit)
@@ -22,15 +22,16 @@ internal sealed partial class OffcutReader(MaterialIndex materials, LengthUnit u
         var read = new List<OffcutRead>();
         var lines = text.ReplaceLineEndings("\n").Split('\n');
         for (var i = 0; i < lines.Length && faults.Count < 100; i++)
-            if (lines[i].Trim() is { Length: > 0 } line && Line(line, $"line {i + 1}", faults) is { } offcut)
+            if (lines[i].Trim() is { Length: > 0 } line && Line(line, i + 1, faults) is { } offcut)
                 read.Add(offcut);
         if (read.Count > MostLines)
             faults.Add(new Fault("lines", $"{read.Count} lines", $"are too many: write at most {MostLines} at a time"));
         return read;
     }
 
-    private OffcutRead? Line(string line, string field, List<Fault> faults)
+    private OffcutRead? Line(string line, int number, List<Fault> faults)
     {
+        var field = FormattableString.Invariant($"line {number}");
         var comma = line.IndexOf(',', StringComparison.Ordinal);
         var (typed, note) = comma < 0 ? (line, "") : (line[..comma], line[(comma + 1)..].Trim());
         if (TextRules.Line(field, note, TextRules.NoteCharacters) is { } wrong)
@@ -49,7 +50,7 @@ internal sealed partial class OffcutReader(MaterialIndex materials, LengthUnit u
             found.Add(Fault.Of("Size", size, "has more than a length and a width"));
         var (length, width) = PieceReader.Sizes(material, sides[0], sides.Length > 1 ? sides[1] : "", unit, found);
         faults.AddRange(found.Select(fault => fault.At($"{field}, {fault.Field.ToLowerInvariant()}")));
-        return found.Count > 0 ? null : new(material, length, width, note);
+        return found.Count > 0 ? null : new(number, material, length, width, note);
     }
 
     // As many words as name a material; what follows is its size.

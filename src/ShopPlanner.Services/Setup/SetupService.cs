@@ -7,7 +7,7 @@ using ShopPlanner.Services.Stores;
 
 namespace ShopPlanner.Services.Setup;
 
-internal sealed class SetupService(ShopCommands commands, TimeProvider clock) : ISetupService
+internal sealed class SetupService(ShopWork work, ShopCommands commands, TimeProvider clock) : ISetupService
 {
     public Task<Outcome<StoreView>> AddStoreAsync(FirstStore store, CommandId command, CancellationToken cancel = default) =>
         TextRules.Name(nameof(store.Name), store.Name) is { } fault
@@ -22,6 +22,19 @@ internal sealed class SetupService(ShopCommands commands, TimeProvider clock) : 
                 },
                 cancel
             );
+
+    public Task<OffcutsRead> PreviewOffcutsAsync(string lines, LengthUnit unit, CancellationToken cancel = default) =>
+        work.ReadAsync(
+            async db =>
+            {
+                var faults = new List<Fault>();
+                var read = new OffcutReader(await MaterialIndex.LoadAsync(db, cancel), unit).Read(lines, faults);
+                return new OffcutsRead([.. read.Select(Line)], [.. faults]);
+            },
+            cancel
+        );
+
+    private static OffcutLine Line(OffcutRead read) => new(read.Number, read.Material.Name, read.Length, read.Width, read.Note);
 
     public Task<Outcome<IReadOnlyList<StockPiece>>> AddOffcutsAsync(
         string lines,

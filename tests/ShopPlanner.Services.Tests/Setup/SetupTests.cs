@@ -98,6 +98,23 @@ public sealed class SetupTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Lines_are_read_as_they_would_be_added_and_nothing_is_stored()
+    {
+        var rows = shop.CountRows();
+        var read = await Setup.PreviewOffcutsAsync(
+            "1x4 pine 33 1/2, knot\n\nmahogany 30\nbirch plywood 3/4 30 x 11 5/8",
+            Some.Inch,
+            TestShop.Cancel
+        );
+        Assert.Equal(rows, shop.CountRows());
+        Assert.Equal(
+            [(1, "Pine 1x4", Length("33 1/2"), "knot"), (4, "Birch plywood 3/4 in", Length("30"), "")],
+            read.Offcuts.Select(one => (one.Line, one.Material, one.Length, one.Note))
+        );
+        Assert.Equal("line 3", Assert.Single(read.Faults).Field);
+    }
+
+    [Fact]
     public async Task Too_many_lines_are_refused()
     {
         var outcome = await AddAsync(string.Concat(Enumerable.Repeat("1x3 pine 20\n", 201)));
