@@ -17,6 +17,7 @@ using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Search;
 using ShopPlanner.Services.Setup;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
@@ -61,6 +62,7 @@ public static class ServicesSetup
         services.AddSingleton<IDemoService, DemoService>();
         services.AddSingleton<IProjectCopies, ProjectCopies>();
         services.AddSingleton<ITrashService, TrashService>();
+        services.AddSingleton<ISearchService, SearchService>();
         AddPlanning(services);
         return services;
     }

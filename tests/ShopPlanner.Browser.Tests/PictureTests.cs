@@ -57,6 +57,8 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["home"] = "/",
             ["projects"] = "/projects",
             ["parts"] = project,
+            ["search"] = "/search?q=pine%201x4",
+            ["trash"] = "/projects/trash",
             ["project-buy"] = project.Replace("/parts", "/buy", StringComparison.Ordinal),
             ["project-cuts"] = project.Replace("/parts", "/cuts", StringComparison.Ordinal),
             ["welcome-units"] = "/welcome/units",

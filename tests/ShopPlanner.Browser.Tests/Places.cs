@@ -36,6 +36,7 @@ internal static partial class Places
         ["/projects/{Id:guid}/parts"] = "first of /projects",
         ["/rack-and-bin"] = "/rack-and-bin",
         ["/rack-and-bin/{Id:guid}"] = "first of /rack-and-bin",
+        ["/search"] = "/search?q=pine",
         ["/shop"] = "/shop",
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",

@@ -26,6 +26,13 @@ public static partial class LengthText
             )
             : string.Create(CultureInfo.InvariantCulture, $"{Longest.ToMillimetres() / 1000:0} m");
 
+    /// <summary>Returns a text with its set fractions in plain digits: <c>34½</c> becomes <c>34 1/2</c>.</summary>
+    public static string Spelled(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return FractionGlyphs.Spell(text);
+    }
+
     private const string Example = "write it like 34 1/2, 8 ft or 600 mm";
 
     /// <summary>Reads a length of zero or more.</summary>

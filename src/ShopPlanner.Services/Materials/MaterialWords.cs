@@ -57,6 +57,9 @@ internal sealed partial class MaterialWords
         return new MaterialWords(words);
     }
 
+    /// <summary>Whether there is nothing in it that tells one material from another.</summary>
+    public bool IsIdle => words.Count == 0;
+
     /// <summary>Whether everything that was typed is in this name.</summary>
     public bool Have(MaterialWords typed) => typed.words.Count > 0 && typed.words.All(Has);
 

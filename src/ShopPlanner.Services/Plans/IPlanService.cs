@@ -77,7 +77,11 @@ public sealed record PlanSummary(
     Money Cost,
     int Stocks,
     ImmutableArray<Guid> Projects
-);
+)
+{
+    /// <summary>A few characters that tell this plan from all others, on screen and paper.</summary>
+    public string ShortId => Id.ToString("N")[^8..];
+}
 
 /// <summary>What a stock id of a plan's request stands for.</summary>
 /// <param name="StockId">In the request.</param>
@@ -120,7 +124,7 @@ public sealed record PlanView(
 )
 {
     /// <summary>A few characters that tell this plan from all others, on screen and paper.</summary>
-    public string ShortId => Summary.Id.ToString("N")[^8..];
+    public string ShortId => Summary.ShortId;
 
     /// <summary>Whether anything that it rests on changed.</summary>
     public bool OutOfDate => !Changes.IsEmpty;

@@ -12,10 +12,14 @@ internal sealed record RailPlace(string Name, string Link, string Picture, bool 
     /// <summary>Whether pages below the address belong to the place. Every address lies below that of Home.</summary>
     public bool HasPages => Link != Links.Home;
 
+    /// <summary>Whether it stands only in the phone's menu: larger screens have a field for it on every page.</summary>
+    public bool IsForPhone { get; init; }
+
     /// <summary>The places in order.</summary>
     public static IReadOnlyList<RailPlace> All { get; } =
     [
         new("Home", Links.Home, "home"),
+        new("Search", Links.Search(), "search", IsSeldom: true) { IsForPhone = true },
         new("Designs", Links.Designs, "designs", IsSeldom: true),
         new("Projects", Links.Projects, "projects"),
         new("Rack & bin", Links.Stock, "rack"),

@@ -40,9 +40,16 @@ public static class Links
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 
+    /// <summary>Looking for anything in the shop.</summary>
+    /// <param name="text">What is looked for.</param>
+    public static string Search(string? text = null) => QueryHelpers.AddQueryString("/search", Given(("q", text)));
+
     /// <summary>A project's parts; past the first screenful when <paramref name="fromRow"/> says so.</summary>
     public static string Parts(Guid project, int fromRow = 0) =>
         fromRow == 0 ? $"{Projects}/{project}/parts" : $"{Projects}/{project}/parts?from={Number(fromRow)}";
+
+    /// <summary>A project's parts as a table of text.</summary>
+    public static string PartsCsv(Guid project) => $"{Projects}/{project}/parts.csv";
 
     /// <summary>What a project needs bought.</summary>
     public static string Buy(Guid project) => $"{Projects}/{project}/buy";
@@ -51,9 +58,6 @@ public static class Links
     public static string Cuts(Guid project) => $"{Projects}/{project}/cuts";
 
     /// <summary>A card of the first setup; the one to go on with where none is named.</summary>
-    /// <summary>A project's parts as a table of text.</summary>
-    public static string PartsCsv(Guid project) => $"{Projects}/{project}/parts.csv";
-
     public static string Welcome(string? card = null) => card is null ? "/welcome" : $"/welcome/{card}";
 
     /// <summary>A project's idea.</summary>

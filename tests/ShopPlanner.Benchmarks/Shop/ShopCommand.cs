@@ -6,6 +6,7 @@ using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Search;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Workings;
 
@@ -36,6 +37,17 @@ internal static class ShopCommand
         Console.WriteLine("| --- | --- | --- | --- |");
         await MeasureAsync(shop, runs, "bench tick", () => TickAsync(shop, plan, 1, made = !made));
         await MeasureAsync(shop, runs, "bench page", () => shop.Get<IBenchService>().GetAsync(plan));
+        await MeasureAsync(shop, runs, "search", () => shop.Get<ISearchService>().FindAsync("4x8 3/4 ply", 5));
+        await MeasureAsync(
+            shop,
+            runs,
+            "bench tick, then search",
+            async () =>
+            {
+                await TickAsync(shop, plan, 1, made = !made);
+                await shop.Get<ISearchService>().FindAsync("leg pine", 5);
+            }
+        );
         foreach (var (name, ask) in Lists(shop).Concat(Tabs(shop, project, plan)))
             await MeasureAsync(shop, runs, name, ask);
     }

@@ -1,6 +1,7 @@
 // Starts the live connection. A tablet sleeps and the Wi-Fi flaps: it is tried again for as long as the page is open, quickly at
 // first.
 import { begin } from "./fields.js";
+import * as find from "./find.js";
 import * as focus from "./focus.js";
 import * as heading from "./heading.js";
 import * as press from "./press.js";
@@ -11,6 +12,7 @@ const detail = event => event.detail;
 begin();
 press.begin();
 focus.begin();
+find.begin();
 window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });
