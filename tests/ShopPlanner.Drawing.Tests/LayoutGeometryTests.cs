@@ -67,6 +67,31 @@ public sealed class LayoutGeometryTests
         Assert.All(wanted, word => Assert.Contains(texts, t => t.Contains(word, StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData(true, "↔ turned: the grain runs across the part")]
+    [InlineData(false, "↔ turned: the part lies across the sheet")]
+    public void A_turned_piece_says_so_by_an_arrow_and_in_words(bool hasGrain, string note)
+    {
+        foreach (var room in Rooms)
+        {
+            var texts = Read(LayoutDrawing.Sheet(Samples.Sheet() with { HasGrain = hasGrain }, room)).Texts;
+            Assert.Contains(texts, t => t.Words == "G1 ↔");
+            Assert.Contains(texts, t => t.Words == note);
+            Assert.DoesNotContain(texts, t => t.Words.StartsWith("A1 ↔", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Without_a_turned_piece_nothing_is_said_of_it()
+    {
+        var sheet = Samples.Sheet();
+        var straight = sheet with { Pieces = [.. sheet.Pieces.Select(p => p with { Turned = false })] };
+        var drawing = LayoutDrawing.Sheet(straight, DrawingRoom.Screen);
+        Assert.DoesNotContain(Read(drawing).Texts, t => t.Words.Contains("turned", StringComparison.Ordinal));
+        Assert.DoesNotContain("turned", drawing.Description, StringComparison.Ordinal);
+        Assert.Contains("13 × 40, turned", LayoutDrawing.Sheet(sheet, DrawingRoom.Screen).Description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Next_cut_is_a_chalk_line_and_a_cut_piece_is_ticked()
     {

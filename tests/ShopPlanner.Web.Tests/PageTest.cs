@@ -1,6 +1,7 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
+using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -25,6 +26,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IconShelf>());
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
         context.Services.AddSingleton(shop.Server.Get<IOrderAdvice>());
+        context.Services.AddSingleton(shop.Server.Get<IBenchService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());

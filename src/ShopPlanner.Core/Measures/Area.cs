@@ -1,29 +1,28 @@
 namespace ShopPlanner.Core.Measures;
 
-/// <summary>An area, exact: a count of square ticks (a tick is 3.125 µm). The default value is nothing. Arithmetic is
-/// checked.</summary>
+/// <summary>An area, exact: a 128-bit count of square ticks (a tick is 3.125 µm), so that the sheets of a large plan can be added
+/// up. The default value is nothing. Arithmetic is checked.</summary>
 public readonly record struct Area : IComparable<Area>, IComparable
 {
     private const decimal TicksPerSquareInch = (decimal)Length.TicksPerInch * Length.TicksPerInch;
     private const decimal TicksPerSquareMetre = (decimal)Length.TicksPerMillimetre * Length.TicksPerMillimetre * 1_000_000;
 
-    private Area(long squareTicks) => SquareTicks = squareTicks;
+    private Area(Int128 squareTicks) => SquareTicks = squareTicks;
 
     /// <summary>No area.</summary>
     public static Area Zero => default;
 
     /// <summary>The count of square ticks.</summary>
-    public long SquareTicks { get; }
+    public Int128 SquareTicks { get; }
 
     /// <summary>A rectangle's.</summary>
-    /// <exception cref="OverflowException">More than about 90,000 m².</exception>
-    public static Area Of(Length a, Length b) => new(checked(a.Ticks * b.Ticks));
+    public static Area Of(Length a, Length b) => new(checked((Int128)a.Ticks * b.Ticks));
 
     /// <summary>In square feet of 144 square inches, to 28 digits.</summary>
-    public decimal ToSquareFeet() => SquareTicks / (TicksPerSquareInch * 144);
+    public decimal ToSquareFeet() => (decimal)SquareTicks / (TicksPerSquareInch * 144);
 
     /// <summary>In square metres, exact.</summary>
-    public decimal ToSquareMetres() => SquareTicks / TicksPerSquareMetre;
+    public decimal ToSquareMetres() => (decimal)SquareTicks / TicksPerSquareMetre;
 
     /// <inheritdoc />
     public int CompareTo(Area other) => SquareTicks.CompareTo(other.SquareTicks);

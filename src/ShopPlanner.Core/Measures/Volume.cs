@@ -18,7 +18,7 @@ public readonly record struct Volume : IComparable<Volume>, IComparable
     public Int128 CubicTicks { get; }
 
     /// <summary>The solid of a face and a thickness.</summary>
-    public static Volume Of(Area face, Length thickness) => new(checked((Int128)face.SquareTicks * thickness.Ticks));
+    public static Volume Of(Area face, Length thickness) => new(checked(face.SquareTicks * thickness.Ticks));
 
     /// <summary>In board feet of 144 cubic inches, to 28 digits.</summary>
     public decimal ToBoardFeet() => (decimal)CubicTicks / (TicksPerCubicInch * 144);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Sequence;
 
@@ -14,42 +13,58 @@ internal sealed record CutChain(int Setting)
 }
 
 /// <summary>The cuts of layouts as chains, each with the chains that have to wait for it.</summary>
-internal sealed class CutChains
+/// <typeparam name="T">What names a setting.</typeparam>
+/// <param name="settingOf">The setting of a cut of the layout with an index.</param>
+internal sealed class CutChains<T>(Func<int, Cut, T> settingOf)
+    where T : notnull
 {
-    private readonly Dictionary<(bool AtHome, CutKind Kind, Length At), int> numbers = [];
-    private readonly List<(bool AtHome, CutKind Kind, Length At)> settings = [];
+    private readonly Dictionary<(bool AtHome, T At), int> numbers = [];
+    private readonly List<bool> settings = [];
     private readonly List<CutChain> begin = [];
+    private readonly List<(int Setting, SharedCut Cut)> inOrder = [];
 
-    /// <summary>Chains that need no other.</summary>
-    public IReadOnlyList<CutChain> All => begin;
-
-    /// <summary>True for each setting of the saw at home, false for the store's.</summary>
-    public IReadOnlyList<bool> Settings => [.. settings.Select(setting => setting.AtHome)];
+    /// <summary>The fewest runs found, in order.</summary>
+    public ImmutableArray<SharedRun> Runs()
+    {
+        var together = SettingOrder
+            .Of(begin, settings)
+            .ConvertAll(chains => Run(chains[0].Setting, chains.SelectMany(one => one.Cuts)));
+        var apart = OneByOne();
+        return [.. Changes(apart) < Changes(together) ? apart : together];
+    }
 
     public void Add(Layout layout, int index)
     {
         var giver = new Dictionary<string, CutChain>();
         foreach (var cut in layout.Cuts)
         {
-            var chain = Chain(giver.GetValueOrDefault(cut.Piece), Number((!cut.ByStore, cut.Kind, cut.At)));
-            chain.Cuts.Add(new(index, layout.Copies, cut.N));
+            var setting = Number((!cut.ByStore, settingOf(index, cut)));
+            var chain = Chain(giver.GetValueOrDefault(cut.Piece), setting);
+            var shared = new SharedCut(index, layout.Copies, cut.N);
+            chain.Cuts.Add(shared);
+            inOrder.Add((setting, shared));
             giver[cut.First] = chain;
             if (cut.Second is { } second)
                 giver[second] = chain;
         }
     }
 
-    /// <summary>Chains of one setting as a run.</summary>
-    public SettingRun Run(IReadOnlyList<CutChain> chains)
+    // Board by board, each in its own order: never worse than that, whatever the search for better comes to.
+    private List<SharedRun> OneByOne()
     {
-        var (atHome, kind, at) = settings[chains[0].Setting];
-        return new(
-            kind,
-            at,
-            !atHome,
-            [.. chains.SelectMany(chain => chain.Cuts).OrderBy(cut => cut.Layout).ThenBy(cut => cut.N)]
-        );
+        var runs = new List<(int Setting, List<SharedCut> Cuts)>();
+        foreach (var (setting, cut) in inOrder.OrderBy(one => settings[one.Setting]))
+            if (runs.Count > 0 && runs[^1].Setting == setting)
+                runs[^1].Cuts.Add(cut);
+            else
+                runs.Add((setting, [cut]));
+        return runs.ConvertAll(run => Run(run.Setting, run.Cuts));
     }
+
+    private static int Changes(List<SharedRun> runs) => runs.Count(run => !run.ByStore);
+
+    private SharedRun Run(int setting, IEnumerable<SharedCut> cuts) =>
+        new(!settings[setting], [.. cuts.OrderBy(cut => cut.Layout).ThenBy(cut => cut.N)]);
 
     private CutChain Chain(CutChain? before, int setting)
     {
@@ -60,12 +75,12 @@ internal sealed class CutChains
         return chain;
     }
 
-    private int Number((bool AtHome, CutKind Kind, Length At) setting)
+    private int Number((bool AtHome, T At) setting)
     {
         if (numbers.TryGetValue(setting, out var number))
             return number;
         numbers.Add(setting, settings.Count);
-        settings.Add(setting);
+        settings.Add(setting.AtHome);
         return settings.Count - 1;
     }
 }

@@ -54,8 +54,9 @@ internal sealed class Labels
     private void AddPiece(PiecePicture piece)
     {
         var figures = chain is null ? Figures.Of(piece.Area, piece.Turned, picture.Unit) : "";
-        var mark = MarkRange.Short(piece.Mark) + (piece.Done ? " ✓" : "");
-        var label = PieceLabel.Fit(mark, figures, Figures.Short(piece.Name), view.Of(piece.Area), room);
+        var mark = TurnedWords.Mark(MarkRange.Short(piece.Mark), piece) + (piece.Done ? " ✓" : "");
+        var name = TurnedWords.After(Figures.Short(piece.Name), piece.Turned);
+        var label = PieceLabel.Fit(mark, figures, name, view.Of(piece.Area), room);
         if (label is null)
             unlabelled.Add(piece);
         else
@@ -94,7 +95,8 @@ internal sealed class Labels
             .Select(g =>
                 FlagOver(
                     Middle([.. g]),
-                    $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: {Figures.Of(g.First().Area, g.Key.Turned, picture.Unit)}"
+                    $"{MarkRange.Of([.. g.Select(p => p.Mark)])}: "
+                        + TurnedWords.After(Figures.Of(g.First().Area, g.Key.Turned, picture.Unit), g.Key.Turned)
                 )
             );
 

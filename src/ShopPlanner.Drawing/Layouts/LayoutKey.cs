@@ -21,8 +21,11 @@ internal sealed class LayoutKey
         entries =
         [
             .. pieces
-                .GroupBy(p => (p.Name, Size: Figures.Of(p.Area, p.Turned, picture.Unit)))
-                .Select(g => $"{MarkRange.Of([.. g.Select(p => p.Mark)])}  {g.Key.Size}  {Figures.Short(g.Key.Name)}"),
+                .GroupBy(p => (p.Name, Size: Figures.Of(p.Area, p.Turned, picture.Unit), p.Turned))
+                .Select(g =>
+                    $"{MarkRange.Of([.. g.Select(p => p.Mark)])}  {g.Key.Size}  "
+                    + TurnedWords.After(Figures.Short(g.Key.Name), g.Key.Turned)
+                ),
         ];
         var longest = entries.Count == 0 ? 0 : entries.Max(e => Typeface.Width(e, Weight.Regular, size));
         columns = Math.Max(1, (int)((width + Gutter) / (longest + Gutter)));

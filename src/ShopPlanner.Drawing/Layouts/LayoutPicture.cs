@@ -45,7 +45,11 @@ public readonly record struct StockArea(Length X, Length Y, Length Dx, Length Dy
 /// <param name="Area">Where it lies.</param>
 /// <param name="Turned">Whether its own length lies across the stock.</param>
 /// <param name="Done">True once it has been cut.</param>
-public sealed record PiecePicture(string Mark, string Name, StockArea Area, bool Turned, bool Done = false);
+public sealed record PiecePicture(string Mark, string Name, StockArea Area, bool Turned, bool Done = false)
+{
+    /// <summary>The mark without the piece's number, for a drawing too small for more; empty for none.</summary>
+    public string Letters { get; init; } = "";
+}
 
 /// <summary>What remains of the stock.</summary>
 /// <param name="Area">Where it lies.</param>

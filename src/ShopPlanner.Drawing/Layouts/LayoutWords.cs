@@ -16,7 +16,10 @@ internal static class LayoutWords
             .Pieces.OrderBy(p => p.Area.X)
             .ThenBy(p => p.Area.Y)
             .Take(Named)
-            .Select(p => $"{p.Mark} {Figures.Short(p.Name)} {Figures.Of(p.Area, p.Turned, unit)}{(p.Done ? ", cut" : "")}");
+            .Select(p =>
+                TurnedWords.After($"{p.Mark} {Figures.Short(p.Name)} {Figures.Of(p.Area, p.Turned, unit)}", p.Turned)
+                + (p.Done ? ", cut" : "")
+            );
         var more = picture.Pieces.Length > Named ? $"; and {picture.Pieces.Length - Named} more" : "";
         var keep = picture.Leftovers.Where(l => l.Keep).Select(l => Figures.Of(l.Area, turned: false, unit)).ToList();
         var kept = keep.Count > 0 ? $" To keep: {string.Join("; ", keep)}." : "";

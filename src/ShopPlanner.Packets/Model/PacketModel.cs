@@ -51,13 +51,22 @@ public sealed record PacketSettings(string Material, ImmutableArray<PacketRun> R
 
 /// <summary>Cuts made one after another at one setting.</summary>
 /// <param name="Way">What they have in common: <c>Rip, table saw</c>.</param>
-/// <param name="Setting">Of the fence or the stop; where ends or edges are trimmed, the width of the strip.</param>
+/// <param name="Setting">Of the fence or the stop.</param>
 /// <param name="Cuts">Which: <c>sheet 1: 2, 3; sheet 4: 1</c>.</param>
 /// <param name="Shared">Whether it is more than one cut.</param>
 public sealed record PacketRun(string Way, Length Setting, string Cuts, bool Shared)
 {
     /// <summary>Of the setting; null for the packet's.</summary>
     public LengthUnit? Unit { get; init; }
+
+    /// <summary>Whether the setting measures what is taken off a part.</summary>
+    public bool TakesOff { get; init; }
+
+    /// <summary>How to set a figure between two marks of a rule; empty for one on a mark.</summary>
+    public string Shimmed { get; init; } = "";
+
+    /// <summary>Whether an end or an edge loses no more than the blade's own width.</summary>
+    public bool IsKerfOnly { get; init; }
 }
 
 /// <summary>Which plan was printed, so that a print can be told from a later one.</summary>
@@ -130,6 +139,12 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
 {
     /// <summary>Whether an end or an edge loses no more than the blade's own width.</summary>
     public bool IsKerfOnly { get; init; }
+
+    /// <summary>Whether the setting measures what is taken off a part.</summary>
+    public bool TakesOff { get; init; }
+
+    /// <summary>How to set a figure between two marks of a rule; empty for one on a mark.</summary>
+    public string Shimmed { get; init; } = "";
 
     /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
     public string Caution { get; init; } = "";

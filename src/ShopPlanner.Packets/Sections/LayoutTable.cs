@@ -59,13 +59,15 @@ internal static class LayoutTable
         [
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
-            new TextCell(cut.IsKerfOnly ? "kerf" : unit.Of(cut.Setting), 12, Weight.Bold),
-            new TextCell($"{cut.Doing}: {cut.Gives}.{(cut.Caution.Length > 0 ? $" {cut.Caution}." : "")}", 9),
+            new TextCell(unit.Of(cut), 12, Weight.Bold),
+            new TextCell($"{cut.Doing}: {cut.Gives}.{After(cut.Shimmed)}{After(cut.Caution)}", 9),
         ];
+
+    private static string After(string sentence) => sentence.Length > 0 ? $" {sentence}." : "";
 
     private static IEnumerable<Cell[]> Pieces(PacketLayout layout, Units unit) =>
         layout
-            .Picture.Pieces.GroupBy(piece => (piece.Name, Size: SizeOf(piece)))
+            .Picture.Pieces.GroupBy(piece => (piece.Name, Size: SizeOf(piece), piece.Turned))
             .Select(alike => Piece([.. alike], alike.Key.Size, layout.Copies, unit))
             .Concat(layout.Picture.Leftovers.Where(leftover => leftover.Keep).Select(leftover => Keeper(leftover, unit)));
 
@@ -76,10 +78,11 @@ internal static class LayoutTable
     private static Cell[] Piece(List<PiecePicture> alike, (Length Length, Length Width) size, int copies, Units unit)
     {
         var count = alike.Count * copies > 1 ? $" ({Words.Of(alike.Count * copies)})" : "";
+        var turned = alike[0].Turned ? $" {TurnedWords.Both}" : "";
         return
         [
             new MarkCell(Words.Of([.. alike.Select(p => p.Mark)])),
-            new TextCell(alike[0].Name + count, 9),
+            new TextCell(alike[0].Name + count + turned, 9),
             new TextCell(unit.Of(size.Length, size.Width), 9.5, Weight.Medium),
         ];
     }
@@ -94,7 +97,10 @@ internal static class LayoutTable
     // The layout's own unit is named beside a figure where it is not the packet's.
     private readonly record struct Units(LengthUnit Layout, LengthUnit Packet)
     {
-        public string Of(Length length) => Words.Of(length, Layout, Packet);
+        public string Of(PacketCut cut) =>
+            cut.IsKerfOnly ? "kerf"
+            : cut.ByStore ? Words.Of(cut.Setting, Layout, Packet)
+            : Words.Setting(cut.Setting, cut.TakesOff, Layout, Packet);
 
         public string Of(Length length, Length width) => Words.Of(length, width, Layout, Packet);
     }

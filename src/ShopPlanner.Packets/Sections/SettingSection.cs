@@ -43,9 +43,12 @@ internal static class SettingSection
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
         [
             new TickCell(),
-            new TextCell(run.Way),
-            new TextCell(Words.Of(run.Setting, run.Unit ?? model.Unit, model.Unit), 12, Weight.Bold),
+            new TextCell(run.Shimmed.Length > 0 ? $"{run.Way}. {run.Shimmed}." : run.Way),
+            new TextCell(Setting(run, model), 12, Weight.Bold),
             Cell.Empty,
             new TextCell(run.Cuts),
         ];
+
+    private static string Setting(PacketRun run, PacketModel model) =>
+        run.IsKerfOnly ? "kerf" : Words.Setting(run.Setting, run.TakesOff, run.Unit ?? model.Unit, model.Unit);
 }

@@ -17,6 +17,18 @@ internal static class Words
         : unit == LengthUnit.Inch ? Of(length, unit) + "″"
         : Of(length, unit) + " mm";
 
+    /// <summary>A setting as a fence or a stop is set to it: <c>11 ¾</c>, <c>just under 11 ¾</c>; a unit that is not the
+    /// packet's is named.</summary>
+    /// <param name="setting">The exact length.</param>
+    /// <param name="takesOff">Whether it measures what is taken off a part.</param>
+    /// <param name="unit">Of the figure.</param>
+    /// <param name="packet">The packet's unit.</param>
+    public static string Setting(Length setting, bool takesOff, LengthUnit unit, LengthUnit packet)
+    {
+        var figure = takesOff ? RuleFigure.NotMore(setting, unit) : RuleFigure.NotShort(setting, unit);
+        return figure.Short(withUnit: unit != packet);
+    }
+
     /// <summary>Length × width.</summary>
     public static string Of(Length length, Length width, LengthUnit unit) => $"{Of(length, unit)} × {Of(width, unit)}";
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
@@ -44,7 +42,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         )
         {
             StoreTolerance = plan.Request.Store?.Tolerance,
-            Settings = [.. SharedSettings.Of(plan.Request, plan.Plan).Select(Settings)],
+            Settings = [.. SettingList.Of(plan).Select(Settings)],
         };
 
     private ImmutableArray<CutStep> Steps(int layout)
@@ -54,35 +52,29 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         return known;
     }
 
-    private PacketSettings Settings(SharedSettings order) =>
-        new(facts.Basis.Materials[order.Material], [.. order.Runs.Where(run => !run.ByStore).SelectMany(Runs)]);
+    private PacketSettings Settings(MaterialSettings settings) =>
+        new(facts.Basis.Materials[settings.Material], [.. settings.Steps.Where(step => !step.ByStore).Select(Run)]);
 
-    // Cuts of one size may be set from the near edge, from the far one, or made with another tool: a line for each.
-    private IEnumerable<PacketRun> Runs(SettingRun run) =>
-        run.Cuts.GroupBy(cut => SettingOf(Steps(cut.Layout)[cut.N - 1])).Select(alike => Run(alike.Key, [.. alike]));
-
-    // Trims share the width of the strip, whatever is left of each piece.
-    private static (string Way, Length At) SettingOf(CutStep step) =>
-        (CutSentences.Way(step), step.Purpose == CutPurpose.TrimEdge ? step.Cut.At : step.Setting);
-
-    private PacketRun Run((string Way, Length At) setting, IReadOnlyList<SharedCut> cuts) =>
+    private PacketRun Run(SettingStep setting) =>
         new(
-            setting.Way,
-            setting.At,
+            CutSentences.Way(setting.Like),
+            setting.Like.Setting,
             string.Join(
                 "; ",
-                cuts.GroupBy(cut => cut.Layout)
-                    .Select(same => $"{PlanLayouts.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.N))}")
+                setting
+                    .Cuts.GroupBy(cut => cut.Layout)
+                    .Select(same =>
+                        $"{PlanLayouts.Number(plan, same.Key)}: {string.Join(", ", same.Select(cut => cut.Step.Cut.N))}"
+                    )
             ),
-            cuts.Sum(cut => cut.Copies) > 1
+            setting.Cuts.Sum(cut => cut.Copies) > 1
         )
         {
-            Unit = Shared(cuts.Select(cut => plan.UnitOfLayout(cut.Layout))),
+            Unit = setting.Unit,
+            TakesOff = setting.Like.TakesOff,
+            Shimmed = CutSentences.Shimmed(setting.Like, setting.Unit),
+            IsKerfOnly = setting.Like.IsKerfOnly,
         };
-
-    // One fence stands at one figure: in the layouts' own unit where they agree.
-    private LengthUnit Shared(IEnumerable<LengthUnit> units) =>
-        units.Distinct().ToList() is [var only] ? only : plan.Request.Unit;
 
     private string? OutOfDate()
     {
@@ -129,18 +121,19 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketLayout Layout(int index)
     {
         var sizes = StoreCutTexts.Of(plan, index).ToDictionary(asked => asked.Cut.N, asked => asked.Sizes);
+        var shimmed = CutSentences.Shimmed(Steps(index), plan.UnitOfLayout(index));
         return new(
             PlanPictures.ForLayout(plan, index),
             PlanLayouts.IsBoard(plan, index),
             plan.Plan.Layouts[index].Copies,
-            [.. Steps(index).Select(step => Cut(step, sizes.GetValueOrDefault(step.Cut.N, "")))]
+            [.. Steps(index).Select((step, i) => Cut(step, sizes.GetValueOrDefault(step.Cut.N, ""), shimmed[i]))]
         )
         {
             Store = plan.Stocks[plan.Plan.Layouts[index].Stock].Store,
         };
     }
 
-    private static PacketCut Cut(CutStep step, string sizes) =>
+    private static PacketCut Cut(CutStep step, string sizes, string shimmed) =>
         new(
             step.Cut.N,
             step.Cut.Piece,
@@ -152,6 +145,8 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         )
         {
             IsKerfOnly = step.IsKerfOnly,
+            TakesOff = step.TakesOff,
+            Shimmed = shimmed,
             Caution = step.Caution,
             Sizes = sizes,
         };

@@ -28,6 +28,32 @@ public static class PlanPictures
         );
     }
 
+    /// <summary>All layouts, to be drawn small: each piece carries its marks and, for want of room, its part's letters.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="isCut">Whether all boards and sheets of a layout, by its index, are cut up.</param>
+    public static ImmutableArray<ThumbPicture> ForOverview(PlanView plan, Func<int, bool> isCut)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(isCut);
+        var marks = new PlanMarks(plan);
+        return
+        [
+            .. Enumerable
+                .Range(0, plan.Plan.Layouts.Length)
+                .Select(index => new ThumbPicture(
+                    Make(
+                        plan,
+                        index,
+                        Title(plan, index, null),
+                        piece => (marks.OfAllCopies(index, piece), isCut(index)),
+                        _ => CutState.Planned,
+                        []
+                    ),
+                    PlanLayouts.IsBoard(plan, index)
+                )),
+        ];
+    }
+
     /// <summary>One physical board or sheet at the bench: its own marks, cuts made and the next one.</summary>
     /// <param name="bench">The plan at the bench.</param>
     /// <param name="number">The board's number, from 1.</param>
@@ -81,7 +107,10 @@ public static class PlanPictures
     }
 
     private static PiecePicture Piece(PlanView plan, PlacedPiece piece, (string Mark, bool Done) mark) =>
-        new(mark.Mark, plan.Parts[piece.Part].Name, new(piece.X, piece.Y, piece.Dx, piece.Dy), piece.Turned, mark.Done);
+        new(mark.Mark, plan.Parts[piece.Part].Name, new(piece.X, piece.Y, piece.Dx, piece.Dy), piece.Turned, mark.Done)
+        {
+            Letters = plan.Parts[piece.Part].Mark,
+        };
 
     // The tags given at the bench belong to the keepers in order, as long as as many went into the bin as were planned.
     private static ImmutableArray<LeftoverPicture> Leftovers(Layout layout, ImmutableArray<string> tags)

@@ -142,6 +142,9 @@ public sealed record PlanView(
     /// <summary>The saws that its cuts are made with; the fence opens as wide as it was planned for.</summary>
     public ShopSaws Saws => (KnownSaws ?? ShopSaws.Of(Request.Saw)) with { WidestRip = Request.Saw.WidestRip };
 
+    /// <summary>Names of the materials, by the request's ids.</summary>
+    public ImmutableDictionary<string, string> Materials { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Units of the projects, by project id; the request's unit where one is missing.</summary>
     public ImmutableDictionary<Guid, LengthUnit> Units { get; init; } = ImmutableDictionary<Guid, LengthUnit>.Empty;
 }

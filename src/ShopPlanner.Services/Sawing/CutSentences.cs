@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 
@@ -36,8 +37,9 @@ public static class CutSentences
         var tool = Name(step.Tool);
         return step.Purpose switch
         {
-            CutPurpose.SquareEnd => $"Square the end, {tool}: take off",
-            CutPurpose.TrimEdge => $"Trim the edge, {tool}: take off",
+            CutPurpose.SquareEnd => $"Square the end, {tool}: width of the strip",
+            CutPurpose.TrimEdge when step.FromFarSide => $"Trim the edge, {tool}, fence against the good side",
+            CutPurpose.TrimEdge => $"Trim the edge, {tool}: width of the strip",
             _ when IsRipByGauge(step) => $"Crosscut to width, {tool}",
             _ => (step.Cut.Kind == CutKind.Crosscut ? "Crosscut, " : "Rip, ")
                 + tool
@@ -63,15 +65,51 @@ public static class CutSentences
         };
     }
 
-    /// <summary>Returns the setting at the nearest mark of a ruler: <c>21 3/16″</c>; <c>kerf</c> where there is nothing to
-    /// measure.</summary>
+    /// <summary>Returns the setting as a fence or a stop is set to it; null where there is nothing to set: the blade's own width
+    /// comes off, or the store is asked for the size.</summary>
+    public static RuleFigure? Figure(CutStep step, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.IsKerfOnly || step.Tool == CutTool.Store ? null
+            : step.TakesOff ? RuleFigure.NotMore(step.Setting, unit)
+            : RuleFigure.NotShort(step.Setting, unit);
+    }
+
+    /// <summary>Returns the setting in words: <c>21 3/16″</c>, <c>just under 21 3/16″ by 1/64″</c>; <c>kerf</c> where there is
+    /// nothing to measure; a store's size to the sixty-fourth or the tenth of a millimeter.</summary>
     public static string Setting(CutStep step, LengthUnit unit)
     {
         ArgumentNullException.ThrowIfNull(step);
-        return step.IsKerfOnly ? "kerf" : AtMark(step.Setting, unit);
+        return step.IsKerfOnly ? "kerf" : Figure(step, unit)?.InWords ?? AtMark(step.Setting, unit);
     }
 
-    /// <summary>Returns a length at the nearest mark of a ruler, since nothing finer can be set.</summary>
+    /// <summary>Returns of each cut how its figure is set, once where cuts at one setting follow one another.</summary>
+    /// <param name="steps">In order.</param>
+    /// <param name="unit">Of the figures.</param>
+    public static ImmutableArray<string> Shimmed(ImmutableArray<CutStep> steps, LengthUnit unit)
+    {
+        var all = steps.Select(step => Shimmed(step, unit)).ToList();
+        return [.. all.Select((words, i) => i > 0 && words == all[i - 1] ? "" : words)];
+    }
+
+    /// <summary>Returns how to set a figure between two marks; empty where it is set by eye. Common practice: a shim goes
+    /// between stop and piece, never along a fence, where it would move with the piece.</summary>
+    public static string Shimmed(CutStep step, LengthUnit unit)
+    {
+        if (Figure(step, unit) is not { Shim.Length: > 0 } figure)
+            return "";
+        if (step.TakesOff)
+            return $"A little more than {figure.Text} comes off: {figure.Shim}";
+        return step.Tool switch
+        {
+            CutTool.Fence => $"Set the fence at {figure.Text}, then move it {figure.Shim} toward the blade",
+            CutTool.Gauge or CutTool.MiterSaw or CutTool.MiterSawOrGauge =>
+                $"Set the stop at {figure.Text}, and hold a {figure.Shim} shim between stop and piece",
+            _ => $"Draw the line {figure.Shim} short of {figure.Text}",
+        };
+    }
+
+    /// <summary>Returns a length at the nearest sixty-fourth of an inch or tenth of a millimeter.</summary>
     public static string AtMark(Length length, LengthUnit unit) =>
         LengthFormat.Set(length, unit).Text + (unit == LengthUnit.Inch ? "″" : " mm");
 
@@ -120,5 +158,10 @@ public static class CutSentences
             _ => "at the store",
         };
 
-    private static string Piece(Cut cut) => cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
+    /// <summary>Returns what is cut: <c>the board</c>, <c>piece 2b</c>.</summary>
+    public static string Piece(Cut cut)
+    {
+        ArgumentNullException.ThrowIfNull(cut);
+        return cut.Piece is "board" or "sheet" ? "the " + cut.Piece : "piece " + cut.Piece;
+    }
 }

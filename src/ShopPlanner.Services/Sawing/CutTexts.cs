@@ -34,6 +34,12 @@ public sealed record CutStep(Cut Cut, CutPurpose Purpose, CutTool Tool, Length S
 
     /// <summary>Whether an end or an edge loses no more than the blade's own width: there is nothing to measure.</summary>
     public bool IsKerfOnly => Purpose != CutPurpose.Part && !FromFarSide && Setting == Length.Zero;
+
+    /// <summary>Whether the setting measures what is taken off a part, and not a part: more of it would make the part
+    /// short.</summary>
+    public bool TakesOff =>
+        (Purpose != CutPurpose.Part && !FromFarSide)
+        || (FromFarSide ? (Cut.SecondPart, Cut.FirstPart) : (Cut.FirstPart, Cut.SecondPart)) is (null, not null);
 }
 
 /// <summary>The cuts of a layout in words, the same on screen and paper.</summary>
@@ -49,7 +55,18 @@ public static class CutTexts
     public static ImmutableArray<CutStep> Steps(PlanView plan, int layoutIndex, int? copy = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var words = new CutWords(plan, layoutIndex, new PlanMarks(plan), copy);
+        return Steps(plan, layoutIndex, copy, new PlanMarks(plan));
+    }
+
+    /// <summary>Returns the cuts of a layout, in order, where the plan's marks are counted already.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="layoutIndex">Index into its layouts.</param>
+    /// <param name="copy">Which of the layout's copies, from 1; null names the pieces of all of them.</param>
+    /// <param name="marks">Of all pieces of the plan.</param>
+    public static ImmutableArray<CutStep> Steps(PlanView plan, int layoutIndex, int? copy, PlanMarks marks)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var words = new CutWords(plan, layoutIndex, marks, copy);
         var worked = plan.Plan.Layouts[layoutIndex].Cuts.Select(cut => cut.Piece).ToHashSet();
         var unit = plan.UnitOfLayout(layoutIndex);
         return

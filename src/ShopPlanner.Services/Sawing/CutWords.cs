@@ -24,7 +24,7 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
     private string? Piece(string name, string? part, Drawing.Layouts.StockArea area)
     {
         if (part is not null)
-            return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Trim(part);
+            return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Turned(part, area) + Trim(part);
         if (IsCutLater(name))
             return $"keep {name}";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive)
@@ -43,11 +43,21 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
             ? $" ({words})"
             : "";
 
+    private string Turned(string part, Drawing.Layouts.StockArea area) =>
+        PieceAt(part, area) is { } i && layout.Pieces[i].Turned ? $" ({Drawing.Layouts.TurnedWords.Both})" : "";
+
     private string MarkAt(string part, Drawing.Layouts.StockArea area)
+    {
+        if (PieceAt(part, area) is not { } i)
+            return plan.Parts[part].Mark;
+        return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
+    }
+
+    private int? PieceAt(string part, Drawing.Layouts.StockArea area)
     {
         for (var i = 0; i < layout.Pieces.Length; i++)
             if (layout.Pieces[i].Part == part && layout.Pieces[i].X == area.X && layout.Pieces[i].Y == area.Y)
-                return copy is { } one ? marks.Of(layoutIndex, i, one) : marks.OfAllCopies(layoutIndex, i);
-        return plan.Parts[part].Mark;
+                return i;
+        return null;
     }
 }

@@ -13,6 +13,14 @@ public static class PlanLayouts
     public static bool IsBoard(PlanView plan, int layoutIndex) =>
         MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
 
+    /// <summary>The size of a layout's stock as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>96 × 48 in</c>.</summary>
+    public static string Size(PlanView plan, int layoutIndex)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var stock = StockOf(plan, layoutIndex);
+        return StockWords.Size(stock.Length, stock.Width, MaterialOf(plan, stock).Width, plan.UnitOfLayout(layoutIndex));
+    }
+
     internal static CutStock StockOf(PlanView plan, int layoutIndex) => StockOf(plan.Request, plan.Plan.Layouts[layoutIndex]);
 
     internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) => MaterialOf(plan.Request, stock);

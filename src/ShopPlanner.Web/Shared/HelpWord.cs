@@ -46,6 +46,21 @@ internal sealed record HelpWord(string Key, string Name, string Says)
                 "Offcut",
                 "What is left of a board or sheet. Keep it in the bin with its size and tag, and the next plan uses it."
             ),
+            new(
+                "just-under",
+                "Just under",
+                "Figures are marks of a rule. Just under by 1/64 in: hold a shim that thick at the stop, or nudge the fence in."
+            ),
+            new(
+                "waste",
+                "Waste",
+                "Sawdust, trims and scrap, as a share of the wood you cut up. Offcuts you keep aren't waste. Parts count as cut."
+            ),
+            new(
+                "project-cost",
+                "Cost by project",
+                "Projects share the price of a board or sheet by the area of their parts on it. Your rack and bin are free."
+            ),
         }.ToDictionary(word => word.Key);
 
     /// <summary>The name of its picture among the icons.</summary>

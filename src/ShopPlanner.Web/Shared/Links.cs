@@ -112,6 +112,9 @@ public static class Links
     public static string BenchPlan(Guid plan, int? number = null) =>
         number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
 
+    /// <summary>A plan's cuts at the bench by setting, over all boards and sheets.</summary>
+    public static string BenchSettings(Guid plan) => $"{Bench}/{plan}/settings";
+
     /// <summary>Measuring what a board or sheet leaves.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="number">The board's or sheet's number.</param>

@@ -185,7 +185,7 @@ public sealed class JudgingTests
         Assert.Equal(members.Sum(part => part.Quantity), amounts.Sum(one => one.Pieces));
         Assert.Equal(
             members.Sum(part => part.RoughLength.Ticks * part.RoughWidth.Ticks * part.Quantity),
-            amounts.Sum(one => one.Face.SquareTicks)
+            amounts.Aggregate(Area.Zero, (sum, one) => sum + one.Face).SquareTicks
         );
         Assert.InRange(PieceWeight.Of(piece.Parts).Value, 1, 200);
     }

@@ -92,7 +92,15 @@ public sealed class BoardMeasureTests
 
     [Fact]
     public void Too_large_an_area_overflows_instead_of_wrapping() =>
-        Assert.Throws<OverflowException>(() => Area.Of(Length.FromTicks(long.MaxValue), Length.FromTicks(2)));
+        Assert.Throws<OverflowException>(() => Area.Of(Length.FromTicks(long.MaxValue), Length.FromTicks(long.MaxValue)) * 3);
+
+    // The longest stock that is read, squared, as often as a plan may hold pieces.
+    [Fact]
+    public void Areas_of_the_largest_plan_add_up() =>
+        Assert.Equal(
+            1_000_000_000m,
+            (Area.Of(Length.FromMillimetres(100_000), Length.FromMillimetres(100_000)) * 100_000).ToSquareMetres()
+        );
 
     private static decimal BoardFeet(string thickness, string width, string length) =>
         BoardMeasure.Counted(In(thickness), In(width), In(length), 1, ThinStock.AsOneInch).ToBoardFeet();

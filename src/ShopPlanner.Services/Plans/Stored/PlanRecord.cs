@@ -36,6 +36,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             ByOlderPlanner = Stored.PlannerVersion != CutPlanner.Version,
             CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
             Units = Draft.Basis.Units.ToImmutableDictionary(),
+            Materials = Draft.Basis.Materials.ToImmutableDictionary(pair => pair.Key, pair => Bidi.Isolate(pair.Value)),
         };
 
     // Names stand in the midst of figures, on screen and on paper.

@@ -56,6 +56,7 @@ internal static class BenchEndpoints
     {
         var form = new BenchForm(context.Request.Form);
         var (command, number, cut, made) = (form.Id("Command"), form.Number("Number"), form.Number("Cut"), form.Flag("Made"));
+        var page = form.Box("BySetting") ? Links.BenchSettings(planId) : Links.BenchPlan(planId, number);
         return AtPlaceAsync(
             (planId, number),
             form,
@@ -72,7 +73,7 @@ internal static class BenchEndpoints
                         new CommandId(command),
                         cancel
                     ),
-                    Links.BenchPlan(planId, number)
+                    page
                 ),
             cancel
         );

@@ -66,7 +66,25 @@ function handOn(records) {
   }
 }
 
+// A link to a place on the page: the framework scrolls there, and the keyboard follows. The place may be drawn only then.
+let awaited = "";
+
+function follow(event) {
+  const link = event.target.closest?.("a[href*='#']");
+  if (!link || event.ctrlKey || event.metaKey || event.shiftKey || link.pathname !== location.pathname) return;
+  awaited = decodeURIComponent(link.hash.slice(1));
+  setTimeout(arrive);
+}
+
+function arrive() {
+  const place = awaited && document.getElementById(awaited);
+  if (!place?.hasAttribute("tabindex")) return;
+  awaited = "";
+  place.focus({ preventScroll: true });
+}
+
 function changed(records) {
+  arrive();
   for (const node of records.flatMap(record => [...record.addedNodes])) {
     if (node.nodeType !== Node.ELEMENT_NODE) continue;
     const first = node.matches("[data-begins]") ? node : node.querySelector("[data-begins]");
@@ -80,6 +98,7 @@ export function begin() {
     last = event.target;
     if (!last.closest("[data-note]")) before = last;
   }, true);
+  document.addEventListener("click", follow);
   document.addEventListener("keydown", event => {
     const isUndo = event.altKey && !event.ctrlKey && !event.metaKey && event.code === "KeyZ";
     const undo = isUndo && document.querySelector("[data-note-undo]");
