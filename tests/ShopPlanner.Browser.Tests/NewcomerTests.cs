@@ -29,6 +29,8 @@ public sealed partial class NewcomerTests(EmptyShopFixture shop) : IClassFixture
             await Expect(page.GetByText(tag, new() { Exact = true }).First).ToBeVisibleAsync();
         await page.GotoAsync(plan);
         await Expect(page.GetByText("All cut").First).ToBeVisibleAsync();
+        await page.GotoAsync("/projects");
+        await Expect(page.Locator("main .row .state")).ToHaveTextAsync("Building");
         TestContext.Current.SendDiagnosticMessage($"{clicks.Count} clicks: {string.Join(", ", clicks)}");
         Assert.InRange(clicks.Count, 1, MostClicks);
     }

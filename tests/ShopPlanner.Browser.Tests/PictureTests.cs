@@ -71,6 +71,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["store"] = store,
             ["plans"] = "/plans",
             ["order"] = "/plans/new",
+            ["order-again"] = plan.Replace("/plans/", "/plans/new?replaces=", StringComparison.Ordinal),
             ["cuts"] = plan,
             ["cuts-by-setting"] = plan + "?by=setting",
             ["buy"] = plan + "/buy",

@@ -29,7 +29,7 @@ internal sealed class PlannedShop(TestShop shop, ProjectView project, StoreView 
     }
 
     public PlanOrder Order(bool useBin = true, Guid? replaces = null) =>
-        new([project.Id], null, [store.Id], UseRack: true, useBin, Seconds: 1, replaces);
+        new([project.Id], null, [store.Id], UseRack: true, useBin, Seconds: 1, replaces is { } old ? [old] : []);
 
     /// <summary>Adds an offcut and gives its id.</summary>
     public async Task<Guid> OffcutAsync(string length)

@@ -33,7 +33,7 @@ internal static class Planned
         var project = (await web.Service<IProjectService>().ListAsync(cancel: cancel)).MinBy(project => project.Pieces)!;
         var stores = await web.Service<IStoreService>().ListAsync(cancel);
         var job = await plans.StartAsync(
-            new PlanOrder([project.Id], null, [.. stores.Select(store => store.Id)], true, true, 2, null),
+            new PlanOrder([project.Id], null, [.. stores.Select(store => store.Id)], true, true, 2, []),
             CommandId.New(),
             cancel
         );

@@ -34,12 +34,12 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
     }
 
     public PlanOrder Order(Guid? replaces = null) =>
-        new([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, replaces);
+        new([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, replaces is { } old ? [old] : []);
 
-    public async Task<Guid> PlanAsync()
+    public async Task<Guid> PlanAsync(PlanOrder? order = null)
     {
         var plans = server.Get<IPlanService>();
-        var started = await plans.StartAsync(Order(), CommandId.New(), Cancel);
+        var started = await plans.StartAsync(order ?? Order(), CommandId.New(), Cancel);
         Assert.True(started.Ok, string.Join("; ", started.Faults));
         var job = await EndAsync(plans, started.Value.Id);
         Assert.True(
@@ -61,6 +61,31 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
 
     /// <summary>The plan's first board as it stands at the bench.</summary>
     public async Task<BenchStock> BoardAsync(Guid plan) => (await server.Get<IBenchService>().GetAsync(plan, Cancel))!.Stocks[0];
+
+    /// <summary>Adds a project of one leg of 20 in.</summary>
+    public async Task<ProjectView> AddAsync(string name)
+    {
+        var added = (await server.Get<IProjectService>().CreateAsync(name, LengthUnit.Inch, CommandId.New(), Cancel)).Value!;
+        var leg = new PartTexts(Guid.CreateVersion7(), "A", "Leg", Pine, "20", "", "1", false, "");
+        Assert.True((await server.Get<IPartService>().SaveAsync(added.Id, [new PartEdit(leg, null)], Cancel)).Ok);
+        return added;
+    }
+
+    /// <summary>Sets whether the first cut of the plan's first board is made.</summary>
+    public async Task TickAsync(Guid plan, bool made = true)
+    {
+        var cut = (await BoardAsync(plan)).Cuts[0].Cut.N;
+        var outcome = await server.Get<IBenchService>().SetCutAsync(plan, 0, 1, cut, made, "test", CommandId.New(), Cancel);
+        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
+    }
+
+    /// <summary>Finishes the plan's first board.</summary>
+    public async Task FinishAsync(Guid plan, bool allCutsMade = true)
+    {
+        var finished = new FinishedStock(0, 1, allCutsMade, []);
+        var outcome = await server.Get<IBenchService>().FinishAsync(plan, finished, "test", CommandId.New(), Cancel);
+        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
+    }
 
     public Task<IReadOnlyList<StockPiece>> StockAsync() => server.Get<IStockService>().ListAsync(Cancel);
 

@@ -40,7 +40,7 @@ internal sealed class DemoCutting(ICutPlanner planner, PlanStorage storage, Read
     private async Task<Guid> PlanAsync(ShopContext db, Guid project, CancellationToken cancel)
     {
         var stores = await db.Stores.Select(store => store.Id).ToListAsync(cancel);
-        var order = new PlanOrder([project], null, [.. stores], UseRack: true, UseBin: true, Seconds: 1, Replaces: null);
+        var order = new PlanOrder([project], null, [.. stores], UseRack: true, UseBin: true, Seconds: 1, Replaces: []);
         var draft = RequestBuilder.Build(order, await Snapshot.ForOrderAsync(db, plans, order, cancel));
         DemoSeed.Refuse("projects.json", draft.Faults);
         var plan = planner.Plan(draft.Value!.Request, new SearchControl { Time = Search, Cancel = cancel });

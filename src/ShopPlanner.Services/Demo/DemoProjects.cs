@@ -1,5 +1,4 @@
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
@@ -20,8 +19,6 @@ internal sealed class DemoProjects(BuiltInDesigns designs, TimeProvider clock)
             throw Wrong(Fault.Of("design", demo.Design, "is not a built-in design"));
         var project = await ProjectService.AddAsync(db, design.Name, design.Unit, clock, cancel);
         project.Note = demo.Note;
-        if (demo.IsCutting)
-            project.State = ProjectState.Building;
         var idea = IdeaService.Row(project.Id, design);
         idea.Changed = TextsDocument.Write(demo.Sizes);
         db.Ideas.Add(idea);

@@ -12,8 +12,8 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
 /// <param name="UseBin">Whether offcuts may be cut.</param>
 /// <param name="Seconds">How long to keep searching; more than zero.</param>
-/// <param name="Replaces">A plan that the new one takes the place of: its promises pass over in the same transaction. What it has
-/// cut stays cut.</param>
+/// <param name="Replaces">Plans that the new one takes the place of: their promises pass over in the same transaction. What they have
+/// cut stays cut. Each may hold no other project that is still worked on.</param>
 public sealed record PlanOrder(
     ImmutableArray<Guid> Projects,
     ImmutableArray<Guid>? Parts,
@@ -21,7 +21,7 @@ public sealed record PlanOrder(
     bool UseRack,
     bool UseBin,
     int Seconds,
-    Guid? Replaces
+    ImmutableArray<Guid> Replaces
 )
 {
     /// <summary>True to plan pieces that are cut already once more; otherwise they are left out.</summary>
@@ -81,7 +81,16 @@ public sealed record PlanSummary(
 {
     /// <summary>A few characters that tell this plan from all others, on screen and paper.</summary>
     public string ShortId => Id.ToString("N")[^8..];
+
+    /// <summary>How far the cutting is.</summary>
+    public CutProgress Progress { get; init; } = CutProgress.None;
 }
+
+/// <summary>A plan with something left to cut, as it meets a new order.</summary>
+/// <param name="Summary">The plan.</param>
+/// <param name="Rows">Ids of the rows of the parts lists that it holds; empty where that is not known.</param>
+/// <param name="Refusal">Why another plan cannot take its place now; null where one can.</param>
+public sealed record OpenPlanView(PlanSummary Summary, ImmutableArray<Guid> Rows, Fault? Refusal);
 
 /// <summary>What a stock id of a plan's request stands for.</summary>
 /// <param name="StockId">In the request.</param>
@@ -173,6 +182,9 @@ public interface IPlanService
 
     /// <summary>A project's plans, newest first, without those that were withdrawn.</summary>
     Task<IReadOnlyList<PlanSummary>> ListOfAsync(Guid projectId, CancellationToken cancel = default);
+
+    /// <summary>The plans that something is left to cut of, newest first.</summary>
+    Task<IReadOnlyList<OpenPlanView>> ListOpenAsync(CancellationToken cancel = default);
 
     /// <summary>One plan, or null.</summary>
     /// <exception cref="Storage.Documents.StoredDocumentException">A newer program stored it, or it is damaged; it stays as it

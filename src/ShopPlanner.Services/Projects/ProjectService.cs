@@ -36,19 +36,30 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             : work.WriteAsync(db => SaveAsync(db, project, cancel), cancel);
     }
 
+    public Task<Outcome<ProjectView>> MoveAsync(Guid id, ProjectState state, CancellationToken cancel = default) =>
+        Enum.IsDefined(state)
+            ? work.WriteAsync(db => MoveAsync(db, id, state, cancel), cancel)
+            : Task.FromResult(
+                Outcome.Faulty<ProjectView>(Fault.Of(nameof(ProjectView.State), state.ToString(), "is not a state"))
+            );
+
+    public Task<Outcome<ProjectView>> RestoreAsync(Guid id, CancellationToken cancel = default) =>
+        work.WriteAsync(db => ChangeAsync(db, id, project => project.IsArchived = false, cancel), cancel);
+
     private static async Task<IReadOnlyList<ProjectView>> ListAsync(ShopContext db, bool withPutAway, CancellationToken cancel)
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
         var parts = (await db.Parts.ToListAsync(cancel)).ToLookup(part => part.ProjectId);
         var projects = await db
-            .Projects.Where(p => withPutAway || p.State != ProjectState.PutAway)
+            .Projects.Where(p => withPutAway || !p.IsArchived)
             .OrderByDescending(p => p.Number)
             .ToListAsync(cancel);
+        var standings = await ProjectStandings.LoadAsync(db, null, cancel);
         var ideas = (await db.Ideas.Select(idea => idea.ProjectId).ToListAsync(cancel)).ToHashSet();
         return
         [
             .. projects.Select(project =>
-                View(project, [.. parts[project.Id]], materials) with
+                View(project, [.. parts[project.Id]], materials, standings) with
                 {
                     HasIdea = ideas.Contains(project.Id),
                 }
@@ -77,7 +88,8 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         if (await db.Projects.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, cancel) is not { } project)
             return null;
         var parts = await PartRows.Of(db, id).AsNoTracking().ToListAsync(cancel);
-        return View(project, parts, await MaterialIndex.LoadAsync(db, cancel)) with
+        var standings = await ProjectStandings.LoadAsync(db, [id], cancel);
+        return View(project, parts, await MaterialIndex.LoadAsync(db, cancel), standings) with
         {
             HasIdea = await db.Ideas.AnyAsync(idea => idea.ProjectId == id, cancel),
         };
@@ -142,9 +154,46 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         if (stored.Unit != wanted.Unit)
             await UnitChange.RewritePartsAsync(db, stored.Id, stored.Unit, wanted.Unit, cancel);
         (stored.Name, stored.Code, stored.Unit) = (TextRules.Tidy(wanted.Name), wanted.Code, wanted.Unit);
-        (stored.State, stored.Note) = (wanted.State, wanted.Note);
+        stored.Note = wanted.Note;
         await db.SaveChangesAsync(cancel);
         return (await ViewAsync(db, stored.Id, cancel))!;
+    }
+
+    private static async Task<Outcome<ProjectView>> MoveAsync(
+        ShopContext db,
+        Guid id,
+        ProjectState state,
+        CancellationToken cancel
+    )
+    {
+        if (state == ProjectState.PutAway)
+            return await ChangeAsync(db, id, project => project.IsArchived = true, cancel);
+        if (await ViewAsync(db, id, cancel) is not { Standing: var now })
+            return Outcome.Missing<ProjectView>("project");
+        return await ChangeAsync(
+            db,
+            id,
+            project =>
+            {
+                project.IsArchived = false;
+                HandState.Put(project, state == now.Told ? null : new HandState(state, now.Told, now.Build));
+            },
+            cancel
+        );
+    }
+
+    private static async Task<Outcome<ProjectView>> ChangeAsync(
+        ShopContext db,
+        Guid id,
+        Action<StoredProject> change,
+        CancellationToken cancel
+    )
+    {
+        if (await db.Projects.FindAsync([id], cancel) is not { } stored)
+            return Outcome.Missing<ProjectView>("project");
+        change(stored);
+        await db.SaveChangesAsync(cancel);
+        return (await ViewAsync(db, id, cancel))!;
     }
 
     private static List<Fault> Check(ProjectView project)
@@ -161,12 +210,16 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
                 ),
             TextRules.Free(nameof(project.Note), project.Note, TextRules.NoteCharacters),
             Enum.IsDefined(project.Unit) ? null : Fault.Of(nameof(project.Unit), project.Unit.ToString(), "is not a unit"),
-            Enum.IsDefined(project.State) ? null : Fault.Of(nameof(project.State), project.State.ToString(), "is not a state"),
         ];
         return [.. faults.OfType<Fault>()];
     }
 
-    private static ProjectView View(StoredProject project, IReadOnlyList<StoredPart> parts, MaterialIndex materials)
+    private static ProjectView View(
+        StoredProject project,
+        IReadOnlyList<StoredPart> parts,
+        MaterialIndex materials,
+        ProjectStandings standings
+    )
     {
         var rows = PartRows.Read(project, parts, materials);
         return new ProjectView(
@@ -174,12 +227,14 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             project.Name,
             project.Code,
             project.Unit,
-            project.State,
             project.Note,
             rows.Length,
             rows.Sum(row => row.Part?.Quantity ?? 0),
             rows.Count(row => row.Part is null),
             project.Version
-        );
+        )
+        {
+            Standing = standings.Of(project, rows),
+        };
     }
 }

@@ -40,6 +40,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredPlanProject> PlanProjects => Set<StoredPlanProject>();
 
+    public DbSet<StoredPlanPart> PlanParts => Set<StoredPlanPart>();
+
     public DbSet<StoredJob> Jobs => Set<StoredJob>();
 
     public DbSet<StoredCut> Cuts => Set<StoredCut>();

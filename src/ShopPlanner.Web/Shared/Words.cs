@@ -17,10 +17,29 @@ public static class Words
         state switch
         {
             ProjectState.Planning => "Planning",
+            ProjectState.Buying => "Buying",
+            ProjectState.Cutting => "Cutting",
             ProjectState.Building => "Building",
-            ProjectState.Finished => "Finished",
+            ProjectState.Finishing => "Finishing",
+            ProjectState.Done => "Done",
             _ => "Archived",
         };
+
+    /// <summary>How far the cutting is: <c>12 of 40 cuts done, 2 of 5 boards and sheets finished</c>.</summary>
+    public static string Of(CutProgress progress)
+    {
+        ArgumentNullException.ThrowIfNull(progress);
+        var (cuts, stocks) = (Count(progress.Cuts, "cut"), Stocks(progress.Stocks));
+        return progress.IsBegun
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{progress.CutsMade} of {cuts} done, {progress.StocksFinished} of {stocks} finished"
+            )
+            : $"{stocks}, {cuts}";
+    }
+
+    /// <summary><c>1 board or sheet</c>, <c>3 boards and sheets</c>.</summary>
+    public static string Stocks(int number) => Count(number, "board or sheet", "boards and sheets");
 
     /// <summary>Returns a plan's state in words.</summary>
     public static string Of(PlanState state) =>

@@ -111,7 +111,7 @@ internal sealed class LargeShop : IAsyncDisposable
     private async Task<PlanView> PlanAsync(params Guid[] projects)
     {
         var stores = await Get<IStoreService>().ListAsync();
-        var order = new PlanOrder([.. projects], null, [.. stores.Select(store => store.Id)], true, true, 1, null);
+        var order = new PlanOrder([.. projects], null, [.. stores.Select(store => store.Id)], true, true, 1, []);
         var plans = Get<IPlanService>();
         var job = Sure(await plans.StartAsync(order, CommandId.New()));
         while (job.State is PlanJobState.Waiting or PlanJobState.Running)

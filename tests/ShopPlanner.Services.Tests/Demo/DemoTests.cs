@@ -6,6 +6,7 @@ using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Pictures;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Running;
+using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Tests.Demo;
 
@@ -103,6 +104,24 @@ public sealed class DemoTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Where_its_projects_stand_is_told_by_their_cuts()
+    {
+        var projects = (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).ToDictionary(
+            one => one.Name,
+            one => one.Standing
+        );
+        Assert.Equal(ProjectStanding.New, projects["Boot-room bench"]);
+        Assert.Equal(ProjectStanding.New, projects["Pantry cupboard"]);
+        var plan = Assert.Single(await shop.Plans.ListAsync(cancel: TestShop.Cancel));
+        var stocks = (await shop.Bench.GetAsync(plan.Id, TestShop.Cancel))!.Stocks;
+        var cuts = stocks.SelectMany(stock => stock.Cuts).ToList();
+        var half = new CutProgress(cuts.Count(cut => cut.Made), cuts.Count, stocks.Length / 2, stocks.Length);
+        Assert.InRange(half.CutsMade, 1, half.Cuts - 1);
+        Assert.Equal(half, plan.Progress);
+        Assert.Equal(new(ProjectState.Cutting, ProjectState.Cutting, half), projects["Plant stand"]);
+    }
+
+    [Fact]
     public async Task It_is_loaded_into_an_empty_shop_and_into_no_other()
     {
         await using var empty = await TestShop.OpenAsync();
@@ -138,7 +157,7 @@ public sealed class DemoTests : IAsyncLifetime
         var stores = (await real.Stores.ListAsync(TestShop.Cancel)).Select(store => store.Id);
         var job = (
             await real.Plans.StartAsync(
-                new PlanOrder([.. projects], null, [.. stores], true, true, 3, null),
+                new PlanOrder([.. projects], null, [.. stores], true, true, 3, []),
                 CommandId.New(),
                 TestShop.Cancel
             )

@@ -14,7 +14,7 @@ public sealed class StoredDocumentTests
     private static readonly Guid One = Guid.Parse("019de805-fdc0-7466-ab67-362924ffdb06"),
         Two = Guid.Parse("019de805-fdc0-78ed-9d36-34447447fae4");
 
-    private static readonly PlanOrder Order = new([One], [Two], [], UseRack: true, UseBin: false, Seconds: 20, Replaces: Two)
+    private static readonly PlanOrder Order = new([One], [Two], [], UseRack: true, UseBin: false, Seconds: 20, Replaces: [Two])
     {
         CutAgain = true,
     };
@@ -24,15 +24,24 @@ public sealed class StoredDocumentTests
         """{"Projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"Parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"Stores":[],"UseRack":true,"UseBin":false,"Seconds":20,"Replaces":"019de805-fdc0-78ed-9d36-34447447fae4","CutAgain":true}"""
     )]
     [InlineData(OrderV1)]
+    [InlineData(OrderV2)]
     public void An_order_of_any_version_is_read(string text)
     {
         var read = PlanOrderDocument.Read(text);
-        Assert.Equal(OrderV1, PlanOrderDocument.Write(read));
+        Assert.Equal(OrderV2, PlanOrderDocument.Write(read));
         Assert.Equal(
-            (Order.Projects[0], Order.Parts!.Value[0], Order.Seconds),
-            (read.Projects[0], read.Parts!.Value[0], read.Seconds)
+            (Order.Projects[0], Order.Parts!.Value[0], Order.Seconds, Order.Replaces[0]),
+            (read.Projects[0], read.Parts!.Value[0], read.Seconds, read.Replaces.Single())
         );
     }
+
+    [Fact]
+    public void An_order_that_took_no_plan_s_place_still_takes_none() =>
+        Assert.Empty(
+            PlanOrderDocument
+                .Read(OrderV1.Replace("\"replaces\":\"019de805-fdc0-78ed-9d36-34447447fae4\"", "\"replaces\":null"))
+                .Replaces
+        );
 
     [Theory]
     [InlineData(
@@ -96,8 +105,8 @@ public sealed class StoredDocumentTests
         "cutAgain"
     )]
     [InlineData(
-        """{"format":"shop-planner/plan-order","version":2,"projects":[]}""",
-        "has version 2, and this program reads up to 1"
+        """{"format":"shop-planner/plan-order","version":3,"projects":[]}""",
+        "has version 3, and this program reads up to 2"
     )]
     public void A_damaged_or_newer_document_is_named(string text, string problem)
     {
@@ -126,6 +135,9 @@ public sealed class StoredDocumentTests
 
     private const string OrderV1 =
         """{"format":"shop-planner/plan-order","version":1,"projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":"019de805-fdc0-78ed-9d36-34447447fae4","cutAgain":true}""";
+
+    private const string OrderV2 =
+        """{"format":"shop-planner/plan-order","version":2,"projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":["019de805-fdc0-78ed-9d36-34447447fae4"],"cutAgain":true}""";
 
     private const string NamesV1 =
         """{"format":"shop-planner/plan-names","version":1,"name":"Stand","stocks":{"B7":{"name":"Pine 1x3, 2 ft","tag":"B7","store":null,"tint":"#E6E4C6","note":"knot"}},"parts":{"PS A":{"mark":"A","name":"Leg","project":"019de805-fdc0-7466-ab67-362924ffdb06","projectName":"Stand"}},"rows":{"PS A":"019de805-fdc0-78ed-9d36-34447447fae4"},"pieces":{"B7":"019de805-fdc0-78ed-9d36-34447447fae4"},"pricesSeen":{"x":"2026-05-02"},"materials":{"pine-1x3":"Pine 1x3"},"units":{"019de805-fdc0-7466-ab67-362924ffdb06":"mm"},"cutBefore":{"PS A":2}}""";

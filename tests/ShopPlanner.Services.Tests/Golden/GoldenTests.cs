@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
@@ -30,9 +31,73 @@ public sealed class GoldenTests : IAsyncLifetime
     [Theory, MemberData(nameof(Folders))]
     public async Task Everything_in_it_is_told_as_before(string file)
     {
-        var facts = Unpack(file);
+        var facts = Moved(Unpack(file));
         await using var shop = await TestShop.OpenAsync(folder: folder);
         Assert.Equal(facts, await ShopFacts.TellAsync(shop));
+    }
+
+    // The programs that wrote them left a project's state to people, who left all of these at planning. Their plans tell: one is
+    // stored and begun for two of them, one is stored and to be bought for.
+    private static string Moved(string facts) =>
+        string.Join(
+            '\n',
+            facts
+                .Split('\n')
+                .Select(line =>
+                    !line.StartsWith("project: ", StringComparison.Ordinal) ? line
+                    : line.Contains("| Boot-room bench |", StringComparison.Ordinal) ? line.Replace("| Planning |", "| Buying |")
+                    : line.Contains("| Hall bookcase |", StringComparison.Ordinal) ? line
+                    : line.Replace("| Planning |", "| Cutting |")
+                )
+        );
+
+    [Theory, MemberData(nameof(Folders))]
+    public async Task Lists_tell_of_plans_what_their_documents_say(string file)
+    {
+        Unpack(file);
+        await using var shop = await TestShop.OpenAsync(folder: folder);
+        foreach (var plan in await shop.Plans.ListAsync(withWithdrawn: true, cancel: TestShop.Cancel))
+        {
+            var bench = (await shop.Bench.GetAsync(plan.Id, TestShop.Cancel))!;
+            var cuts = bench.Stocks.SelectMany(stock => stock.Cuts).ToList();
+            var finished = bench.Stocks.Count(stock => stock.Finished);
+            Assert.Equal(new(cuts.Count(cut => cut.Made), cuts.Count, finished, bench.Stocks.Length), plan.Progress);
+            Assert.Equal(plan.Progress, bench.Plan.Summary.Progress);
+            Assert.Equal(
+                bench.Plan.Plan.Buy.Sum(buy => buy.Quantity),
+                int.Parse(shop.Ask($"SELECT ToBuy FROM Plans WHERE Id = '{plan.Id.ToString().ToUpperInvariant()}'"))
+            );
+        }
+    }
+
+    // 1 was building, 2 finished, 3 archived.
+    [Theory]
+    [InlineData("Boot-room bench", 1, ProjectState.Building)]
+    [InlineData("Plant stand", 1, ProjectState.Cutting)]
+    [InlineData("Plant stand", 2, ProjectState.Done)]
+    [InlineData("Hall bookcase", 1, ProjectState.Building)]
+    [InlineData("Hall bookcase", 2, ProjectState.Done)]
+    [InlineData("Hall bookcase", 3, ProjectState.PutAway)]
+    public async Task A_state_that_was_set_by_hand_is_told_in_the_words_of_now(string project, int old, ProjectState now)
+    {
+        Unpack("shop-2.zip");
+        await using (var file = new SqliteConnection($"Data Source={Path.Combine(folder, "shop.db")};Pooling=False"))
+        {
+            await file.OpenAsync(TestShop.Cancel);
+            await using var set = file.CreateCommand();
+            set.CommandText = "UPDATE Projects SET State = $state WHERE Name = $name";
+            set.Parameters.AddWithValue("$state", old);
+            set.Parameters.AddWithValue("$name", project);
+            Assert.Equal(1, await set.ExecuteNonQueryAsync(TestShop.Cancel));
+        }
+
+        for (var starts = 0; starts < 2; starts++)
+        {
+            await using var shop = await TestShop.OpenAsync(folder: folder);
+            var projects = await shop.Projects.ListAsync(true, TestShop.Cancel);
+            Assert.Equal(now, projects.Single(one => one.Name == project).State);
+            Assert.Equal("0", shop.Ask("SELECT COUNT(*) FROM Projects WHERE SetState IS NOT NULL AND SetBuild = 0"));
+        }
     }
 
     [Theory, MemberData(nameof(Folders))]

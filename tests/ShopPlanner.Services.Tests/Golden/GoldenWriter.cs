@@ -120,7 +120,7 @@ public sealed class GoldenWriter
         private async Task<Guid> PlanAsync(params Guid[] projects)
         {
             var stores = (await shop.Stores.ListAsync(Cancel)).Select(store => store.Id);
-            var order = new PlanOrder([.. projects], null, [.. stores], UseRack: true, UseBin: true, Seconds: 2, Replaces: null);
+            var order = new PlanOrder([.. projects], null, [.. stores], UseRack: true, UseBin: true, Seconds: 2, Replaces: []);
             var job = Sure(await shop.Plans.StartAsync(order, CommandId.New(), Cancel));
             while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
                 await Task.Delay(20, Cancel);

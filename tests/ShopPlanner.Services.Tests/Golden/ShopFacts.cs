@@ -71,7 +71,7 @@ internal sealed class ShopFacts(TestShop shop)
         Line("changes", plan.OutOfDate, plan.Changes.Length);
         var order = plan.Order;
         Line("projects", string.Join(", ", order.Projects), string.Join(", ", order.Stores), order.Parts?.Length);
-        Line("order", order.UseRack, order.UseBin, order.Seconds, order.Replaces, order.CutAgain);
+        Line("order", order.UseRack, order.UseBin, order.Seconds, Replaced(order), order.CutAgain);
         foreach (var name in plan.Stocks.Values.OrderBy(name => (name.Name, name.Tag, name.Store)))
             Line("stock", name.Name, name.Tag, name.Store, name.Tint, name.Note);
         foreach (var name in plan.Parts.Values.OrderBy(name => (name.ProjectId, name.Mark)))
@@ -82,6 +82,8 @@ internal sealed class ShopFacts(TestShop shop)
         Line("plan file", await shop.Plans.ExportAsync(plan.Summary.Id, true, TestShop.Cancel));
         await TellBenchAsync(plan);
     }
+
+    private static string? Replaced(PlanOrder order) => order.Replaces.IsEmpty ? null : string.Join(", ", order.Replaces);
 
     private async Task TellBenchAsync(PlanView plan)
     {

@@ -87,6 +87,6 @@ public sealed class OrderAdviceTests
         if (parts.Length > 0)
             await shop.Parts.SaveAsync(project.Id, [.. parts.Select(Some.New)], TestShop.Cancel);
         var store = await Some.StoreAsync(shop, prices);
-        return new PlanOrder([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, null);
+        return new PlanOrder([project.Id], null, [store.Id], UseRack: true, UseBin: true, Seconds: 1, []);
     }
 }

@@ -47,7 +47,7 @@ public sealed class RealLimitsTests : IAsyncLifetime
         await shop.Stock.AddAsync(Some.Offcut("80"), Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
         var job = (
             await shop.Plans.StartAsync(
-                new PlanOrder([project.Id], null, [store.Id], true, true, 2, null),
+                new PlanOrder([project.Id], null, [store.Id], true, true, 2, []),
                 CommandId.New(),
                 TestShop.Cancel
             )

@@ -33,7 +33,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
         );
         var store = await Some.StoreAsync(shop, Some.Price(), Some.Price("96", "64.00", Some.Birch, "48"));
         await shop.Stock.AddAsync(Some.Offcut("41 3/8"), Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
-        var order = new PlanOrder([project.Id], null, [store.Id], true, true, 2, null);
+        var order = new PlanOrder([project.Id], null, [store.Id], true, true, 2, []);
         var job = (await shop.Plans.StartAsync(order, CommandId.New(), TestShop.Cancel)).Value!;
         while (shop.Plans.FindJob(job.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
             await Task.Delay(10, TestShop.Cancel);
@@ -78,7 +78,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
     {
         var sliver = Some.Offcut("6", Some.Birch) with { Width = "1/16" };
         Assert.True((await shop.Stock.AddAsync(sliver, Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
-        var preview = (await shop.Plans.PreviewAsync(plan.Order with { Replaces = plan.Summary.Id }, TestShop.Cancel)).Value!;
+        var preview = (await shop.Plans.PreviewAsync(plan.Order with { Replaces = [plan.Summary.Id] }, TestShop.Cancel)).Value!;
         Assert.Equal(["B1"], preview.Request.Stock.Where(stock => stock.Offcut).Select(stock => stock.Id));
     }
 

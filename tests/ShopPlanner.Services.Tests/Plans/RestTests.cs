@@ -92,7 +92,7 @@ public sealed class RestTests : IAsyncLifetime
     {
         await FinishAsync(0);
         await given.Shop.Plans.WithdrawAsync(plan, TestShop.Cancel);
-        await given.Shop.Projects.SaveAsync(given.Project with { State = ProjectState.Finished }, TestShop.Cancel);
+        await given.Shop.Projects.MoveAsync(given.Project.Id, ProjectState.Done, TestShop.Cancel);
         Assert.Equal(3, await WantedAsync());
     }
 

@@ -41,7 +41,7 @@ public sealed class ProjectTests : IAsyncLifetime
             ["Second", "First"],
             (await shop.Projects.ListAsync(cancel: TestShop.Cancel)).Select(project => project.Name)
         );
-        await shop.Projects.SaveAsync(first with { State = ProjectState.PutAway }, TestShop.Cancel);
+        await shop.Projects.MoveAsync(first.Id, ProjectState.PutAway, TestShop.Cancel);
         Assert.Single(await shop.Projects.ListAsync(cancel: TestShop.Cancel));
         Assert.Equal(2, (await shop.Projects.ListAsync(true, TestShop.Cancel)).Count);
     }

@@ -83,7 +83,7 @@ internal static class RandomPlans
         );
         return new PlanView(
             summary,
-            new PlanOrder([Project], null, [], UseRack: true, UseBin: true, Seconds: 1, Replaces: null),
+            new PlanOrder([Project], null, [], UseRack: true, UseBin: true, Seconds: 1, Replaces: []),
             request,
             plan,
             request.Stock.ToImmutableDictionary(

@@ -119,7 +119,7 @@ public sealed class ToolTests : IAsyncLifetime
         var project = await Some.ProjectAsync(shop, "Bench");
         await shop.Stock.AddAsync(Some.Offcut("60"), Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
         await shop.Parts.PasteAsync(project.Id, "A\tRail\tpine-1x3\t12\t\t2", CommandId.New(), TestShop.Cancel);
-        var order = new PlanOrder([project.Id], null, [], true, true, 1, null);
+        var order = new PlanOrder([project.Id], null, [], true, true, 1, []);
         var preview = await shop.Plans.PreviewAsync(order, TestShop.Cancel);
         Assert.True(preview.Ok, string.Join("; ", preview.Faults));
         return preview.Value!.Request;

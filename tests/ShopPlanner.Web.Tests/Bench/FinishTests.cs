@@ -63,6 +63,7 @@ public sealed class FinishTests
         );
         var finished = await browser.OpenAsync(answer.Headers.Location!.OriginalString.Split('#')[0]);
         Assert.Contains("Not cut: A1 Leg, A2 Leg. Plan the rest", finished.Body!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(finished.QuerySelector($"a[href='{Links.NewPlan([shop.Project.Id], plan)}']"));
         Assert.All(finished.QuerySelectorAll(".bench-cuts li"), cut => Assert.EndsWith("not done", cut.TextContent.Trim()));
     }
 

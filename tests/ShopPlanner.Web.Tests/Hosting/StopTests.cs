@@ -89,7 +89,7 @@ public sealed class StopTests : IDisposable
             UseRack: true,
             UseBin: true,
             Seconds: 3600,
-            Replaces: null
+            Replaces: []
         );
         var job = await plans.StartAsync(order, CommandId.New(), Cancel);
         Assert.True(job.Ok, string.Join('\n', job.Faults));

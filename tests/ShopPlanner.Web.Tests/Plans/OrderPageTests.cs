@@ -46,20 +46,16 @@ public sealed class OrderPageTests
     }
 
     [Fact]
-    public async Task Parts_that_stand_in_another_plan_are_warned_of_and_what_is_cut_is_left_out()
+    public async Task What_is_cut_is_left_out_unless_it_is_to_be_cut_again()
     {
         await using var shop = await PlannedShop.OpenAsync();
         var plan = await shop.PlanAsync();
-        await using var context = PageTest.For(shop);
-
-        var page = context.Render<NewPlanPage>();
-        page.WaitForAssertion(() => Assert.Contains("already has a plan: ready to cut", page.Find(".notice.warn").TextContent));
-
         var bench = shop.Server.Get<Services.Bench.IBenchService>();
         foreach (var cut in (await shop.BoardAsync(plan)).Cuts.Where(cut => cut.Cut.FirstPart is not null).Take(1))
             await bench.SetCutAsync(plan, 0, 1, cut.Cut.N, true, "test", CommandId.New(), ShopServer.Cancel);
-        await using var later = PageTest.For(shop);
-        page = later.Render<NewPlanPage>();
+        await using var context = PageTest.For(shop);
+
+        var page = Open(context, Links.NewPlan([shop.Project.Id]));
         page.WaitForAssertion(() => Assert.Contains("1 piece is already cut and left out.", page.Markup));
         page.FindAll("label")
             .Single(label => label.TextContent.Contains("Cut these pieces again"))
@@ -130,6 +126,12 @@ public sealed class OrderPageTests
         page.WaitForAssertion(() =>
             Assert.EndsWith(Links.Plan(shop.Server.Get<IPlanService>().FindJob(job)!.PlanId!.Value), addresses.Uri)
         );
+    }
+
+    private static IRenderedComponent<NewPlanPage> Open(BunitContext context, string address)
+    {
+        context.Services.GetRequiredService<NavigationManager>().NavigateTo(address);
+        return context.Render<NewPlanPage>();
     }
 
     private static IElement Button(IRenderedComponent<NewPlanPage> page) =>

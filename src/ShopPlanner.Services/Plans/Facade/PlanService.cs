@@ -44,6 +44,9 @@ internal sealed class PlanService(
     public Task<IReadOnlyList<PlanSummary>> ListOfAsync(Guid projectId, CancellationToken cancel = default) =>
         work.ReadAsync(db => PlanHeaders.ListOfAsync(db, projectId, cancel), cancel);
 
+    public Task<IReadOnlyList<OpenPlanView>> ListOpenAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(db => withdrawal.ListOpenAsync(db, cancel), cancel);
+
     public Task<PlanView?> GetAsync(Guid id, CancellationToken cancel = default) =>
         work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel);
 
@@ -68,8 +71,9 @@ internal sealed class PlanService(
         if (!made.Draft.Ok)
             return new Outcome<PlanJobView>(made.Draft.Kind, null, made.Draft.Faults);
         job.Draft = made;
-        return job.Order.Replaces is { } replaced && await withdrawal.RefuseAsync(db, replaced, cancel) is { } fault
-            ? Outcome.Faulty<PlanJobView>(fault.At(nameof(PlanOrder.Replaces)))
-            : null;
+        foreach (var replaced in job.Order.Replaces)
+            if (await withdrawal.RefuseReplacingAsync(db, replaced, job.Order, cancel) is { } fault)
+                return Outcome.Faulty<PlanJobView>(fault);
+        return null;
     }
 }

@@ -23,6 +23,19 @@ internal static class PlanHeaders
             cancel
         );
 
+    /// <summary>The plans that something is left to cut of, newest first.</summary>
+    public static Task<IReadOnlyList<PlanSummary>> ListOpenAsync(ShopContext db, CancellationToken cancel) =>
+        SummariesAsync(db, db.Plans.Where(plan => plan.State == PlanState.Ready || plan.State == PlanState.Cutting), cancel);
+
+    /// <summary>How far the cutting of a plan is.</summary>
+    public static async Task<CutProgress> ProgressAsync(ShopContext db, StoredPlan plan, CancellationToken cancel) =>
+        new(
+            await db.Cuts.CountAsync(cut => cut.PlanId == plan.Id && cut.Made, cancel),
+            plan.Cuts,
+            await db.Finishes.CountAsync(finish => finish.PlanId == plan.Id && finish.Standing, cancel),
+            plan.Stocks
+        );
+
     /// <summary>One plan's line in a list; null where there is none.</summary>
     public static async Task<PlanSummary?> FindSummaryAsync(ShopContext db, Guid id, CancellationToken cancel) =>
         (await SummariesAsync(db, db.Plans.Where(plan => plan.Id == id), cancel)).SingleOrDefault();
@@ -60,6 +73,9 @@ internal static class PlanHeaders
                 plan.Status,
                 plan.Cost,
                 plan.Stocks,
+                plan.Cuts,
+                Made = db.Cuts.Count(cut => cut.PlanId == plan.Id && cut.Made),
+                Finished = db.Finishes.Count(finish => finish.PlanId == plan.Id && finish.Standing),
                 Projects = db
                     .PlanProjects.Where(own => own.PlanId == plan.Id)
                     .OrderBy(own => own.Position)
@@ -78,7 +94,10 @@ internal static class PlanHeaders
                 row.Cost,
                 row.Stocks,
                 [.. row.Projects]
-            )),
+            )
+            {
+                Progress = new(row.Made, row.Cuts, row.Finished, row.Stocks),
+            }),
         ];
     }
 }

@@ -20,8 +20,10 @@ internal sealed class PlanReading(ReadPlans plans)
         if (await db.Plans.AsNoTracking().SingleOrDefaultAsync(plan => plan.Id == id, cancel) is not { } stored)
             return null;
         var record = plans.Read(stored);
-        return record.View(await ChangesAsync(db, record, cancel)) with
+        var view = record.View(await ChangesAsync(db, record, cancel));
+        return view with
         {
+            Summary = view.Summary with { Progress = await PlanHeaders.ProgressAsync(db, stored, cancel) },
             KnownSaws = Saws(ShopTools.Of(await ShopService.ReadAsync(db, cancel))),
         };
     }

@@ -34,8 +34,9 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
     {
         if (await DeletedAsync(db, draft, cancel) is { } deleted)
             return Outcome.Conflict<PlanSummary>(deleted);
-        if (draft.Order.Replaces is { } replaced && await ReplaceAsync(db, replaced, cancel) is { } refusal)
-            return refusal;
+        foreach (var replaced in draft.Order.Replaces)
+            if (await ReplaceAsync(db, replaced, draft.Order, cancel) is { } refusal)
+                return refusal;
         var lost = await LostAsync(db, draft, plan, cancel);
         if (lost.Count > 0)
             return Outcome.Conflict<PlanSummary>(lost);
@@ -86,6 +87,8 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
             Status = plan.Status,
             Cost = plan.Cost,
             Stocks = plan.Layouts.Sum(layout => layout.Copies),
+            Cuts = PlanFigures.Cuts(plan),
+            ToBuy = PlanFigures.ToBuy(plan),
             OrderJson = PlanOrderDocument.Write(draft.Order),
             RequestJson = request,
             PlanJson = CutPlanJson.Write(plan),
@@ -103,9 +106,11 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
                             PlanId = stored.Id,
                             ProjectId = id,
                             Position = i,
+                            Build = draft.Builds.GetValueOrDefault(id, 1),
                         }
                 )
         );
+        db.PlanParts.AddRange(PlanFigures.Parts(stored.Id, draft, plan));
         return db.Plans.Add(stored).Entity;
     }
 
@@ -127,12 +132,17 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
     }
 
     // The replaced plan's promises are released first, so that the new plan may take the same pieces.
-    private async Task<Outcome<PlanSummary>?> ReplaceAsync(ShopContext db, Guid replaced, CancellationToken cancel)
+    private async Task<Outcome<PlanSummary>?> ReplaceAsync(
+        ShopContext db,
+        Guid replaced,
+        PlanOrder order,
+        CancellationToken cancel
+    )
     {
         if (await db.Plans.FindAsync([replaced], cancel) is not { } old)
             return null;
-        if (await withdrawal.RefuseAsync(db, replaced, cancel) is { } fault)
-            return Outcome.Faulty<PlanSummary>(fault.At(nameof(PlanOrder.Replaces)));
+        if (await withdrawal.RefuseReplacingAsync(db, replaced, order, cancel) is { } fault)
+            return Outcome.Faulty<PlanSummary>(fault);
         old.State = PlanState.Withdrawn;
         await ReleaseAsync(db, replaced, cancel);
         return null;

@@ -95,6 +95,57 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             ).Select(at => (at.Layout, at.Copy)),
         ];
 
+    /// <summary>Why the plan of an order cannot take another's place: that one cannot be given up, or it holds a project that is
+    /// still worked on and is not ordered. Null where it can.</summary>
+    public async Task<Fault?> RefuseReplacingAsync(ShopContext db, Guid id, PlanOrder order, CancellationToken cancel)
+    {
+        if (await RefuseAsync(db, id, cancel) is { } fault)
+            return fault.At(nameof(PlanOrder.Replaces));
+        var ordered = order.Projects.ToList();
+        var others = await (
+            from own in db.PlanProjects
+            join project in db.Projects on own.ProjectId equals project.Id
+            where own.PlanId == id && !ordered.Contains(project.Id) && !project.IsArchived && project.DeletedUtc == null
+            orderby own.Position
+            select project.Name
+        ).ToListAsync(cancel);
+        return others.Count == 0
+            ? null
+            : Fault.Of(
+                nameof(PlanOrder.Replaces),
+                string.Join(", ", others),
+                "is in the earlier plan too: plan it here as well, or keep the earlier plan"
+            );
+    }
+
+    /// <summary>The plans that something is left to cut of, newest first.</summary>
+    public async Task<IReadOnlyList<OpenPlanView>> ListOpenAsync(ShopContext db, CancellationToken cancel)
+    {
+        var open = await PlanHeaders.ListOpenAsync(db, cancel);
+        var ids = open.Select(plan => plan.Id).ToList();
+        var rows = (await db.PlanParts.AsNoTracking().Where(part => ids.Contains(part.PlanId)).ToListAsync(cancel)).ToLookup(
+            part => part.PlanId,
+            part => part.RowId
+        );
+        var views = new List<OpenPlanView>();
+        foreach (var plan in open)
+            views.Add(new(plan, [.. rows[plan.Id]], await RefuseUnreadAsync(db, plan, cancel)));
+        return views;
+    }
+
+    // The boards that are begun are numbered by the plan's document.
+    private async Task<Fault?> RefuseUnreadAsync(ShopContext db, PlanSummary plan, CancellationToken cancel)
+    {
+        try
+        {
+            return await RefuseAsync(db, plan.Id, cancel);
+        }
+        catch (StoredDocumentException problem)
+        {
+            return Fault.Of("plan", plan.Name, problem.Message.TrimEnd('.'));
+        }
+    }
+
     public static async Task<Outcome<PlanSummary>> ReinstateAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.FindAsync([id], cancel) is not { } plan)

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Cutting;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage;
@@ -19,49 +18,54 @@ internal sealed class CutPieces
     /// <summary>Nothing is cut yet.</summary>
     public static CutPieces None { get; } = new([]);
 
-    /// <summary>Reads what is cut for some projects, of those still being worked on and those whose plans stand. A project
-    /// that is finished or put away starts from nothing when it is planned again.</summary>
+    /// <summary>Reads what is cut for some projects, each in one of its builds: a project that was done starts from nothing when it
+    /// is planned again.</summary>
+    /// <param name="db">The database.</param>
+    /// <param name="plans">Reads the plans' documents.</param>
+    /// <param name="builds">Which build counts, by project id.</param>
+    /// <param name="cancel">Stops the reading.</param>
     public static async Task<CutPieces> LoadAsync(
         ShopContext db,
         ReadPlans plans,
-        IReadOnlyCollection<Guid> projects,
+        IReadOnlyDictionary<Guid, int> builds,
         CancellationToken cancel
     )
     {
-        var wanted = projects.Count == 0 ? [] : await WantedAsync(db, projects, cancel);
+        var wanted = builds.Count == 0 ? [] : await WantedAsync(db, builds, cancel);
         if (wanted.Count == 0)
             return None;
-        var begun = await db.Plans.AsNoTracking().Where(plan => wanted.Contains(plan.Id)).ToListAsync(cancel);
-        var made = await db.Cuts.AsNoTracking().Where(cut => wanted.Contains(cut.PlanId) && cut.Made).ToListAsync(cancel);
+        var ids = wanted.Select(own => own.Plan).Distinct().ToList();
+        var begun = await db.Plans.AsNoTracking().Where(plan => ids.Contains(plan.Id)).ToListAsync(cancel);
+        var made = await db.Cuts.AsNoTracking().Where(cut => ids.Contains(cut.PlanId) && cut.Made).ToListAsync(cancel);
         var finished = await db
             .Finishes.AsNoTracking()
-            .Where(finish => wanted.Contains(finish.PlanId) && finish.Standing)
+            .Where(finish => ids.Contains(finish.PlanId) && finish.Standing)
             .ToListAsync(cancel);
         var (cuts, ends) = (made.ToLookup(cut => cut.PlanId), finished.ToLookup(finish => finish.PlanId));
-        return new(begun.SelectMany(plan => Entries(plans.Read(plan), cuts[plan.Id], ends[plan.Id])));
+        return new(
+            begun
+                .SelectMany(plan => Entries(plans.Read(plan), cuts[plan.Id], ends[plan.Id]))
+                .Where(entry => wanted.Contains((entry.Plan, entry.Project)))
+        );
     }
 
     // Whole plans are large: which are wanted is told by what stands beside their documents.
-    private static Task<List<Guid>> WantedAsync(ShopContext db, IReadOnlyCollection<Guid> projects, CancellationToken cancel)
+    private static async Task<HashSet<(Guid Plan, Guid Project)>> WantedAsync(
+        ShopContext db,
+        IReadOnlyDictionary<Guid, int> builds,
+        CancellationToken cancel
+    )
     {
-        var planned =
-            from own in db.PlanProjects
-            join plan in db.Plans on own.PlanId equals plan.Id
-            where plan.State == PlanState.Ready || plan.State == PlanState.Cutting
-            select own.ProjectId;
-        var inWork = db
-            .Projects.Where(project => project.State == ProjectState.Planning || project.State == ProjectState.Building)
-            .Select(project => project.Id)
-            .Union(planned);
-        return db
-            .Plans.Where(plan =>
-                db.Cuts.Any(cut => cut.PlanId == plan.Id && cut.Made)
-                || db.Finishes.Any(finish => finish.PlanId == plan.Id && finish.Standing)
+        var projects = builds.Keys.ToList();
+        var begun = await db
+            .PlanProjects.AsNoTracking()
+            .Where(own => projects.Contains(own.ProjectId))
+            .Where(own =>
+                db.Cuts.Any(cut => cut.PlanId == own.PlanId && cut.Made)
+                || db.Finishes.Any(finish => finish.PlanId == own.PlanId && finish.Standing)
             )
-            .Where(plan => db.PlanProjects.Any(own => own.PlanId == plan.Id && projects.Contains(own.ProjectId)))
-            .Where(plan => db.PlanProjects.Any(own => own.PlanId == plan.Id && inWork.Contains(own.ProjectId)))
-            .Select(plan => plan.Id)
             .ToListAsync(cancel);
+        return [.. begun.Where(own => own.Build == builds[own.ProjectId]).Select(own => (own.PlanId, own.ProjectId))];
     }
 
     /// <summary>Pieces of a row that are cut to the size that it has now.</summary>
@@ -85,7 +89,12 @@ internal sealed class CutPieces
         return from layout in Enumerable.Range(0, layouts.Length)
             from copy in Enumerable.Range(1, layouts[layout].Copies)
             from piece in Freed(request, layouts[layout], ticks[(layout, copy)].ToHashSet(), ended.Contains((layout, copy)))
-            select new Entry(record.Stored.Id, record.Draft.Basis.Rows[piece], request.Parts.Single(part => part.Id == piece));
+            select new Entry(
+                record.Stored.Id,
+                record.Draft.Basis.Parts[piece].ProjectId,
+                record.Draft.Basis.Rows[piece],
+                request.Parts.Single(part => part.Id == piece)
+            );
     }
 
     // A piece that no cut frees is as long as its board, and is there when the board is finished.
@@ -100,5 +109,5 @@ internal sealed class CutPieces
         return freed.Concat(whole.Select(piece => piece.Part));
     }
 
-    private sealed record Entry(Guid Plan, Guid Row, CutPart Part);
+    private sealed record Entry(Guid Plan, Guid Project, Guid Row, CutPart Part);
 }

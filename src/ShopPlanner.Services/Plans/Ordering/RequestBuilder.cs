@@ -30,6 +30,7 @@ internal sealed class RequestBuilder
         string,
         int
     >(StringComparer.Ordinal);
+    private readonly List<HeldRow> cutWhole = [];
     private int cutAlready;
 
     private RequestBuilder(PlanOrder order, Snapshot shop) => (this.order, this.shop) = (order, shop);
@@ -83,7 +84,12 @@ internal sealed class RequestBuilder
         var wrong = request.Check();
         return wrong.Length > 0
             ? Outcome.Faulty<PlanDraft>(wrong.Select(fault => fault.At(Named(fault.Field))))
-            : new PlanDraft(order, request, Basis(projects, materials, stock), [.. leftOut]) { CutAlready = cutAlready };
+            : new PlanDraft(order, request, Basis(projects, materials, stock), [.. leftOut])
+            {
+                CutAlready = cutAlready,
+                CutWhole = [.. cutWhole],
+                Builds = shop.Builds,
+            };
     }
 
     private CutRequest Request(
@@ -155,6 +161,8 @@ internal sealed class RequestBuilder
         var id = IdOf(project, part.Id);
         var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
         var wanted = part with { Id = id, Quantity = Wanted(id, row, part, part.Quantity, isPractice: false) };
+        if (wanted.Quantity == 0)
+            cutWhole.Add(new HeldRow(row.Texts.Id, part.Material, part.Length, part.Width, part.Quantity));
         Add(wanted, row, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
         if (row.Practice > 0 && wanted.Quantity > 0)
             AddPractice(project, row, wanted, mark);

@@ -75,7 +75,7 @@ internal sealed class RequestStock
         shop
             .OnHand.Values.Where(piece => piece.Piece.Place == StockPlace.Bin ? order.UseBin : order.UseRack)
             .Where(piece => materials.Contains(piece.Piece.MaterialId))
-            .Where(piece => piece.PromisedPlanId is null || piece.PromisedPlanId == order.Replaces)
+            .Where(piece => piece.PromisedPlanId is not { } plan || order.Replaces.Contains(plan))
             .OrderBy(piece => piece.Piece.Place)
             .ThenBy(piece => piece.Piece.Tag.Length)
             .ThenBy(piece => piece.Piece.Tag, StringComparer.Ordinal);

@@ -29,46 +29,39 @@ internal sealed class Snapshot
 
     public required ShopSettings Shop { get; init; }
 
+    /// <summary>Which time each project is built, by its id.</summary>
+    public required IReadOnlyDictionary<Guid, int> Builds { get; init; }
+
     public required CutPieces Cut { get; init; }
 
     /// <summary>Reads what the request of an order is made from.</summary>
-    public static async Task<Snapshot> ForOrderAsync(
-        ShopContext db,
-        ReadPlans plans,
-        PlanOrder order,
-        CancellationToken cancel
-    ) =>
-        await LoadAsync(
-            db,
-            order.Projects,
-            await StockNow.OnHandAsync(db, cancel),
-            await CutPieces.LoadAsync(db, plans, order.Projects, cancel),
-            cancel
-        );
+    public static async Task<Snapshot> ForOrderAsync(ShopContext db, ReadPlans plans, PlanOrder order, CancellationToken cancel)
+    {
+        var builds = await ProjectStandings.NextBuildsAsync(db, order.Projects, cancel);
+        return await LoadAsync(db, plans, order.Projects, builds, await StockNow.OnHandAsync(db, cancel), cancel);
+    }
 
     /// <summary>Reads what a plan is held against: of the pieces on hand, only those that it cuts.</summary>
     public static async Task<Snapshot> ForPlanAsync(ShopContext db, ReadPlans plans, PlanRecord record, CancellationToken cancel)
     {
         var projects = record.Draft.Order.Projects;
         var pieces = record.Draft.PiecesOf(record.Plan).Select(used => used.PieceId).ToList();
-        return await LoadAsync(
-            db,
-            projects,
-            await StockNow.OnHandAsync(db, pieces, cancel),
-            await CutPieces.LoadAsync(db, plans, projects, cancel),
-            cancel
-        );
+        var builds = await db
+            .PlanProjects.Where(own => own.PlanId == record.Stored.Id)
+            .ToDictionaryAsync(own => own.ProjectId, own => own.Build, cancel);
+        return await LoadAsync(db, plans, projects, builds, await StockNow.OnHandAsync(db, pieces, cancel), cancel);
     }
 
     /// <summary>Reads what there is to cut from, and no project.</summary>
     public static async Task<Snapshot> OfStockAsync(ShopContext db, CancellationToken cancel) =>
-        await LoadAsync(db, [], await StockNow.OnHandAsync(db, cancel), CutPieces.None, cancel);
+        await LoadAsync(db, null, [], new Dictionary<Guid, int>(), await StockNow.OnHandAsync(db, cancel), cancel);
 
     private static async Task<Snapshot> LoadAsync(
         ShopContext db,
+        ReadPlans? plans,
         IReadOnlyCollection<Guid> projects,
+        IReadOnlyDictionary<Guid, int> builds,
         List<PieceNow> onHand,
-        CutPieces cut,
         CancellationToken cancel
     ) =>
         new(await PartsAsync(db, projects, cancel))
@@ -79,7 +72,8 @@ internal sealed class Snapshot
             Prices = await db.Prices.AsNoTracking().ToDictionaryAsync(price => price.Id, cancel),
             OnHand = onHand.ToDictionary(piece => piece.Piece.Id),
             Shop = await ShopService.ReadAsync(db, cancel),
-            Cut = cut,
+            Builds = builds,
+            Cut = plans is null ? CutPieces.None : await CutPieces.LoadAsync(db, plans, builds, cancel),
         };
 
     private static async Task<ILookup<Guid, StoredPart>> PartsAsync(

@@ -98,13 +98,17 @@ internal sealed class PlanRun(
             ? jobs.EndAsync(job, PlanJobState.Stopped, null, PlanJobStore.CutShort)
             : jobs.EndAsync(job, PlanJobState.Stopped, null);
 
-    // Planning again begins from the plan that is replaced.
+    // Planning again begins from the plan that is replaced; of several, from the one with the most boards and sheets.
     private async Task<EarlierPlan?> EarlierAsync(PlanOrder order, CancellationToken cancel)
     {
-        if (order.Replaces is not { } id)
-            return null;
-        var replaced = await work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel);
-        return replaced is null ? null : new EarlierPlan(replaced.Request, replaced.Plan);
+        PlanView? most = null;
+        foreach (var id in order.Replaces)
+            if (
+                await work.ReadAsync(db => reading.FindAsync(db, id, cancel), cancel) is { } replaced
+                && replaced.Summary.Stocks > (most?.Summary.Stocks ?? -1)
+            )
+                most = replaced;
+        return most is null ? null : new EarlierPlan(most.Request, most.Plan);
     }
 
     private async Task StoreAsync(LiveJob job, PlanDraft draft, CutPlan plan, bool again, CancellationToken shutdown)

@@ -46,6 +46,13 @@ internal sealed record PlanDraft(PlanOrder Order, CutRequest Request, PlanBasis 
     /// <summary>Pieces of the rows wanted that are cut already.</summary>
     public int CutAlready { get; init; }
 
+    /// <summary>Rows wanted of which every piece is cut already: the request has none of them. Not stored with the
+    /// documents.</summary>
+    public ImmutableArray<HeldRow> CutWhole { get; init; } = [];
+
+    /// <summary>Which time each project is built, by its id. Not stored with the documents.</summary>
+    public IReadOnlyDictionary<Guid, int> Builds { get; init; } = ImmutableDictionary<Guid, int>.Empty;
+
     /// <summary>Pieces of the rack and the bin that a plan cuts.</summary>
     public IEnumerable<(CutStock Stock, Guid PieceId)> PiecesOf(CutPlan plan)
     {

@@ -7,7 +7,7 @@ namespace ShopPlanner.Services.Plans.Stored;
 internal static class PlanOrderDocument
 {
     /// <summary>Format <c>shop-planner/plan-order</c>.</summary>
-    private static readonly StoredFormat<PlanOrder> Format = new("shop-planner/plan-order", First)
+    private static readonly StoredFormat<PlanOrder> Format = new("shop-planner/plan-order", First, Second)
     {
         Names = MemberNames.Of<PlanOrder>(
             (nameof(PlanOrder.Projects), "projects"),
@@ -40,4 +40,14 @@ internal static class PlanOrderDocument
             ("Replaces", "replaces"),
             ("CutAgain", "cutAgain")
         );
+
+    // A plan took the place of one other at most.
+    private static JsonObject Second(JsonNode order)
+    {
+        var members = order.AsObject();
+        if (!members.ContainsKey("replaces"))
+            throw new KeyNotFoundException("the member replaces is missing");
+        members["replaces"] = members["replaces"] is { } one ? new JsonArray(one.DeepClone()) : new JsonArray();
+        return members;
+    }
 }

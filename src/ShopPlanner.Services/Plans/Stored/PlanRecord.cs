@@ -9,6 +9,7 @@ namespace ShopPlanner.Services.Plans.Stored;
 /// <summary>A stored plan with its documents read.</summary>
 internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Plan)
 {
+    /// <summary>The plan's line in a list, with nothing cut yet.</summary>
     public PlanSummary Summary =>
         new(
             Stored.Id,
@@ -19,7 +20,10 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
             Stored.Cost,
             Stored.Stocks,
             Draft.Order.Projects
-        );
+        )
+        {
+            Progress = new(0, Stored.Cuts, 0, Stored.Stocks),
+        };
 
     public PlanView View(ImmutableArray<string> changes) =>
         new(

@@ -23,6 +23,12 @@ internal sealed class StoredPlan : IVersioned
 
     public int Stocks { get; init; }
 
+    /// <summary>Cuts of all its boards and sheets.</summary>
+    public int Cuts { get; init; }
+
+    /// <summary>Boards and sheets of new stock.</summary>
+    public int ToBuy { get; init; }
+
     public required string OrderJson { get; init; }
 
     public required string RequestJson { get; init; }
@@ -51,6 +57,27 @@ internal sealed class StoredPlanProject
 
     /// <summary>Among the plan's projects as ordered, from 0.</summary>
     public int Position { get; init; }
+
+    /// <summary>Which time the project is built, from 1: planned after it was done, it is built again.</summary>
+    public int Build { get; init; } = 1;
+}
+
+/// <summary>A row of a parts list as a plan holds it, so that what no plan holds is known without the documents.</summary>
+internal sealed class StoredPlanPart
+{
+    public required Guid PlanId { get; init; }
+
+    /// <summary>The row of the parts list, which may be gone.</summary>
+    public required Guid RowId { get; init; }
+
+    public required string MaterialId { get; init; }
+
+    public Length Length { get; init; }
+
+    public Length Width { get; init; }
+
+    /// <summary>Pieces that it places, and those that were cut before it was made.</summary>
+    public int Pieces { get; init; }
 }
 
 /// <summary>A planning run, kept so that its end is known after the server was stopped.</summary>

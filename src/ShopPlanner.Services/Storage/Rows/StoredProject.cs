@@ -13,7 +13,17 @@ internal sealed class StoredProject : IVersioned
 
     public LengthUnit Unit { get; set; }
 
-    public ProjectState State { get; set; }
+    /// <summary>Whether it is archived; where it stood before is kept.</summary>
+    public bool IsArchived { get; set; }
+
+    /// <summary>The state that a person set; null where plans and cuts tell it. All else about a state is derived.</summary>
+    public ProjectState? SetState { get; set; }
+
+    /// <summary>Where plans and cuts put it when a person set its state.</summary>
+    public ProjectState SetFrom { get; set; }
+
+    /// <summary>The build in which a person set its state; 0 where an older program stored it and it is not settled yet.</summary>
+    public int SetBuild { get; set; }
 
     public string Note { get; set; } = "";
 

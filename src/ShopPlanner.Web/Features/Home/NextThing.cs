@@ -23,8 +23,11 @@ internal sealed record NextThing(string Words, string Link)
         return OpenPlan.Of(plans, project.Id) switch
         {
             null => new("Plan the cuts", Links.NewPlan([project.Id])),
-            { State: PlanState.Ready } => new("See what to buy", Links.Buy(project.Id)),
+            { State: PlanState.Ready } when project.State <= ProjectState.Buying => new("See what to buy", Links.Buy(project.Id)),
+            { State: PlanState.Ready } plan => new("Start cutting", Links.BenchPlan(plan.Id)),
             { State: PlanState.Cutting } plan => new("Keep cutting", Links.BenchPlan(plan.Id)),
+            { Progress.HasLeftOut: true } plan => new("Plan the rest", Links.NewPlan(plan.Projects, plan.Id)),
+            _ when project.State == ProjectState.Planning => new("Plan the rest", Links.NewPlan([project.Id])),
             _ => new("All cut: see the cuts", Links.Cuts(project.Id)),
         };
     }

@@ -21,14 +21,14 @@ public sealed partial class NewPlanPage
     private PlanPreview? preview;
     private ImmutableArray<Fault> faults = [];
     private bool isLoaded;
-    private IReadOnlyList<PlanSummary> standing = [];
+    private IReadOnlyList<OpenPlanView> open = [];
     private bool isRest;
 
     /// <summary>Ids of projects to begin with, parted by commas.</summary>
     [SupplyParameterFromQuery]
     public string? Projects { get; set; }
 
-    /// <summary>The plan that the new one takes the place of.</summary>
+    /// <summary>The plan whose order the form begins with.</summary>
     [SupplyParameterFromQuery(Name = "replaces")]
     public string? OldPlan { get; set; }
 
@@ -52,25 +52,27 @@ public sealed partial class NewPlanPage
 
     private string Title =>
         isRest ? "Plan the rest"
-        : draft.Replaces is null ? "Plan the cuts"
+        : Earlier is null ? "Plan the cuts"
         : "Plan again";
 
     // What is ticked for one order is not ticked for another.
     private string FormName => $"order {Projects} {OldPlan}".Trim();
 
-    private Guid? Replaces => QueryText.Id(OldPlan);
+    private Guid? Earlier => QueryText.Id(OldPlan);
+
+    private IReadOnlyList<EarlierChoice> Choices => EarlierChoice.Of(open, draft, projects, sheets);
 
     protected override async Task OnInitializedAsync()
     {
+        open = await Plans.ListOpenAsync();
+        var planned = open.SelectMany(plan => plan.Summary.Projects).ToHashSet();
         projects =
         [
-            .. (await AllProjects.ListAsync()).Where(project => project.State != ProjectState.Finished || IsNamed(project.Id)),
+            .. (await AllProjects.ListAsync()).Where(one =>
+                one.State != ProjectState.Done || planned.Contains(one.Id) || IsNamed(one.Id)
+            ),
         ];
         stores = await Stores.ListAsync();
-        standing =
-        [
-            .. (await Plans.ListAsync()).Where(plan => plan.Id != Replaces && plan.State is PlanState.Ready or PlanState.Cutting),
-        ];
         sheets = await ReadSheetsAsync();
         draft.Seconds = (await Shop.GetAsync()).PlanSeconds.ToString(CultureInfo.InvariantCulture);
         await BeginAsync();
@@ -90,25 +92,28 @@ public sealed partial class NewPlanPage
 
     private async Task BeginAsync()
     {
-        draft.Replaces = Replaces;
-        if (Replaces is { } old && await Plans.GetAsync(old) is { } plan)
+        if (Earlier is { } old && await Plans.GetAsync(old) is { } plan)
         {
-            isRest = plan.Summary.State == PlanState.Cutting;
-            draft.Begin(
-                plan.Order,
-                plan.Order.Projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id)
-            );
+            isRest = plan.Summary.Progress.IsBegun;
+            draft.Begin(plan.Order, sheets, stores.Select(store => store.Id));
             return;
         }
 
         foreach (var store in stores)
             draft.SetStore(store.Id, true);
-        foreach (var project in projects.Where(project => HasParts(project) && (Projects is null || IsNamed(project.Id))))
+        foreach (
+            var project in projects.Where(project =>
+                HasParts(project) && (Projects is null ? IsNext(project) : IsNamed(project.Id))
+            )
+        )
             draft.SetProject(project.Id, true);
     }
 
-    // Planned twice, parts are bought and cut twice.
-    private IEnumerable<PlanSummary> AlsoPlanned => standing.Where(plan => plan.Projects.Any(draft.HasProject));
+    // A project with a plan is planned again when somebody says so, not because the form was opened.
+    private bool IsNext(ProjectView project) =>
+        project.State == ProjectState.Planning && !open.Any(plan => plan.Summary.Projects.Contains(project.Id));
+
+    private PlanOrder ToOrder() => draft.ToOrder(sheets, Choices.Where(one => one.IsReplaced).Select(one => one.Plan.Summary.Id));
 
     private bool AsksOfCut =>
         draft.CutAgain || preview is { CutAlready: > 0 } || faults.Any(fault => fault.Field == nameof(PlanOrder.Parts));
@@ -126,7 +131,7 @@ public sealed partial class NewPlanPage
 
     private async Task PreviewAsync()
     {
-        var order = draft.ToOrder(sheets);
+        var order = ToOrder();
         if (order.Projects.IsEmpty)
         {
             (preview, faults) = (null, []);
@@ -139,9 +144,17 @@ public sealed partial class NewPlanPage
 
     private async Task StartAsync(CommandPress press)
     {
-        var outcome = await Plans.StartAsync(draft.ToOrder(sheets), press.Id);
+        if (Choices.FirstOrDefault(one => one.IsUndecided) is { } undecided)
+        {
+            faults = [Fault.Of("", undecided.Plan.Summary.Name, "already has a plan: choose at the top what happens to it")];
+            return;
+        }
+
+        var outcome = await Plans.StartAsync(ToOrder(), press.Id);
         (faults, press.IsDone) = (outcome.Faults, outcome.Ok);
         if (outcome.Ok)
             Navigation.NavigateTo(Links.PlanRun(outcome.Value.Id));
+        else
+            open = await Plans.ListOpenAsync();
     }
 }

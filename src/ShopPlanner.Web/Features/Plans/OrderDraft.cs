@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Plans;
@@ -12,6 +13,7 @@ public sealed class OrderDraft
     private readonly HashSet<Guid> projects = [];
     private readonly HashSet<Guid> leftOut = [];
     private readonly HashSet<Guid> stores = [];
+    private readonly HashSet<Guid> kept = [];
 
     /// <summary>Whether boards and sheets of the rack may be cut.</summary>
     public bool UseRack { get; set; } = true;
@@ -25,19 +27,19 @@ public sealed class OrderDraft
     /// <summary>How long to keep searching, as typed.</summary>
     public string Seconds { get; set; } = "10";
 
-    /// <summary>The plan that the new one takes the place of.</summary>
-    public Guid? Replaces { get; set; }
-
-    /// <summary>Begins as an earlier plan was ordered.</summary>
+    /// <summary>Begins as an earlier plan was ordered, with what there still is of it.</summary>
     /// <param name="order">The earlier order.</param>
-    /// <param name="rows">All rows of its projects: those that it did not name are left out.</param>
-    public void Begin(PlanOrder order, IEnumerable<Guid> rows)
+    /// <param name="sheets">The parts lists that can be chosen from: rows that the order did not name are left out.</param>
+    /// <param name="sellers">The stores that there are.</param>
+    public void Begin(PlanOrder order, IReadOnlyDictionary<Guid, PartSheet> sheets, IEnumerable<Guid> sellers)
     {
-        projects.UnionWith(order.Projects);
-        stores.UnionWith(order.Stores);
+        ArgumentNullException.ThrowIfNull(order);
+        projects.UnionWith(order.Projects.Where(sheets.ContainsKey));
+        stores.UnionWith(order.Stores.Intersect(sellers));
         (UseRack, UseBin, CutAgain) = (order.UseRack, order.UseBin, order.CutAgain);
+        Seconds = order.Seconds.ToString(CultureInfo.InvariantCulture);
         if (order.Parts is { } wanted)
-            leftOut.UnionWith(rows.Except(wanted));
+            leftOut.UnionWith(projects.SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).Except(wanted));
     }
 
     /// <summary>Whether a project, a row or a store is ticked.</summary>
@@ -49,6 +51,9 @@ public sealed class OrderDraft
     /// <inheritdoc cref="HasProject" />
     public bool HasStore(Guid id) => stores.Contains(id);
 
+    /// <summary>Whether an earlier plan is kept beside the new one.</summary>
+    public bool IsKept(Guid plan) => kept.Contains(plan);
+
     /// <summary>Ticks a project, a row or a store, or clears it.</summary>
     public void SetProject(Guid id, bool wanted) => Set(projects, id, wanted);
 
@@ -58,21 +63,18 @@ public sealed class OrderDraft
     /// <inheritdoc cref="SetProject" />
     public void SetStore(Guid id, bool wanted) => Set(stores, id, wanted);
 
+    /// <summary>Keeps an earlier plan beside the new one, or lets the new one take its place.</summary>
+    public void SetKept(Guid plan, bool wanted) => Set(kept, plan, wanted);
+
     /// <summary>The order. Rows are named only when some are left out, so that rows added later belong to it too.</summary>
     /// <param name="sheets">The parts lists of the projects.</param>
-    public PlanOrder ToOrder(IReadOnlyDictionary<Guid, PartSheet> sheets)
+    /// <param name="replaced">The plans that the new one takes the place of.</param>
+    public PlanOrder ToOrder(IReadOnlyDictionary<Guid, PartSheet> sheets, IEnumerable<Guid> replaced)
     {
         var rows = projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).ToList();
         ImmutableArray<Guid>? named = rows.Any(leftOut.Contains) ? [.. rows.Where(HasRow)] : null;
-        var seconds = int.TryParse(
-            Seconds.Trim(),
-            System.Globalization.NumberStyles.None,
-            System.Globalization.CultureInfo.InvariantCulture,
-            out var number
-        )
-            ? number
-            : 0;
-        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, Replaces) { CutAgain = CutAgain };
+        var seconds = int.TryParse(Seconds.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
+        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, [.. replaced]) { CutAgain = CutAgain };
     }
 
     /// <summary>What a request comes to, in a sentence.</summary>
