@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
@@ -55,6 +56,10 @@ public static class ServicesSetup
         services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();
         services.AddSingleton<CutTicks>();
+        services.AddSingleton<IBuyingService, BuyingService>();
+        services.AddSingleton<ListReading>();
+        services.AddSingleton<SupplyKeeping>();
+        services.AddSingleton<DesignSupplies>();
         services.AddSingleton<ISetupService, SetupService>();
         services.AddSingleton<DemoProjects>();
         services.AddSingleton<DemoCutting>();

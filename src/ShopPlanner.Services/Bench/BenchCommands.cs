@@ -1,4 +1,5 @@
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Bought;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Storage;
 
@@ -45,6 +46,7 @@ internal sealed class BenchCommands(ShopCommands commands, ReadPlans plans, Benc
         await db.SaveChangesAsync(cancel);
         await plan.SettleStateAsync(db, cancel);
         await db.SaveChangesAsync(cancel);
+        await BoughtPromises.SettleAsync(db, plan.Record, cancel);
         return (await reading.FindAsync(db, planId, cancel))!;
     }
 }

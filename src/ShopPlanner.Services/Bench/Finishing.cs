@@ -3,6 +3,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Plans.Bought;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -65,11 +66,29 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
             )
             .Entity;
 
+    // What was bought for the plan is cut first; without any, it is bought now, at the plan's price.
     private async Task<Outcome<BenchView>?> CutNewAsync(CutStock stock, StoredFinish finish)
     {
-        var bought = Note(stock.Length, stock.Width, $"bought for {plan.Record.Stored.Name}", finish);
-        var piece = await Ledger.EnterAsync(db, StockPlace.Rack, stock.Material, StockEntryKind.Bought, bought, clock, cancel);
-        await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, Cut(stock, finish), null, clock, cancel);
+        var line = (await BoughtLines.LoadAsync(db, plan.Record, cancel)).Single(one => one.Stock.Id == stock.Id);
+        if (line.Ready.FirstOrDefault() is { Now: var bought })
+        {
+            await CutUpAsync(bought, finish);
+            return null;
+        }
+
+        var booking = new Booking(db, plan.Record, device, clock, cancel);
+        var store = plan.Record.Draft.Basis.Stocks[stock.Id].Store ?? "";
+        var piece = await booking.BuyAsync(stock, new Booked(line.FreePlace, stock.Price, store, finish));
+        await Ledger.WriteAsync(
+            db,
+            piece,
+            StockEntryKind.Cut,
+            -1,
+            Cut(stock.Length, stock.Width, "", finish),
+            null,
+            clock,
+            cancel
+        );
         return null;
     }
 
@@ -82,29 +101,21 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
             );
         if (now.PromisedPlanId is { } other && other != finish.PlanId)
             return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, $"is promised to {now.PromisedTo} now"));
-        var piece = await db.Pieces.SingleAsync(p => p.Id == now.Piece.Id, cancel);
-        await Ledger.WriteAsync(
-            db,
-            piece,
-            StockEntryKind.Cut,
-            -1,
-            Cut(stock, finish) with
-            {
-                Length = now.Length,
-                Width = now.Width,
-                Note = now.Note,
-            },
-            null,
-            clock,
-            cancel
-        );
-        foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel))
-            promise.Active = false;
+        await CutUpAsync(now, finish);
         return null;
     }
 
-    private LedgerNote Cut(CutStock stock, StoredFinish finish) =>
-        Note(stock.Length, stock.Width, $"cut for {plan.Record.Stored.Name}", finish);
+    private async Task CutUpAsync(PieceNow now, StoredFinish finish)
+    {
+        var piece = await db.Pieces.SingleAsync(p => p.Id == now.Piece.Id, cancel);
+        var note = Cut(now.Length, now.Width, now.Note, finish);
+        await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, note, null, clock, cancel);
+        foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel))
+            promise.Active = false;
+    }
+
+    private LedgerNote Cut(Length length, Length width, string note, StoredFinish finish) =>
+        new(length, width, note, $"cut for {plan.Record.Stored.Name}", device, finish.Id);
 
     private LedgerNote Note(Length length, Length width, string reason, StoredFinish finish) =>
         new(length, width, "", reason, device, finish.Id);

@@ -84,9 +84,9 @@ public interface IBenchService
         CancellationToken cancel = default
     );
 
-    /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock is entered as bought and cut), the
-    /// leftovers kept enter the bin with tags. Cuts that are not made stay so, and their parts are still to be cut. One
-    /// transaction.</summary>
+    /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock that was not bought yet is entered as
+    /// bought at the plan's price), the leftovers kept enter the bin with tags. Cuts that are not made stay so, and their parts
+    /// are still to be cut. One transaction.</summary>
     Task<Outcome<BenchView>> FinishAsync(
         Guid planId,
         FinishedStock finished,
@@ -95,7 +95,8 @@ public interface IBenchService
         CancellationToken cancel = default
     );
 
-    /// <summary>Takes a finish back, where none of its leftovers has been used or promised since.</summary>
+    /// <summary>Takes a finish back, where none of its leftovers has been used or promised since. What it bought is taken back
+    /// with it; a board ticked on the shopping list stays bought.</summary>
     Task<Outcome<BenchView>> ReopenAsync(
         Guid planId,
         int layout,

@@ -7,7 +7,8 @@ using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Bench;
 
-/// <summary>Takes a finish back: each of its ledger lines by a new one, last first.</summary>
+/// <summary>Takes a finish back: each of its ledger lines by a new one, last first, and what it bought. A board that was bought
+/// before stays bought.</summary>
 internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, TimeProvider clock, CancellationToken cancel)
 {
     private const string Reason = "reopened at the bench";
@@ -27,6 +28,8 @@ internal sealed class Reopening(ShopContext db, BenchPlan plan, string device, T
             return Outcome.Conflict<BenchView>(faults);
         foreach (var piece in pieces)
             await TakeBackAsync(piece, finish);
+        foreach (var purchase in await db.Purchases.Where(one => one.FinishId == finish.Id).ToListAsync(cancel))
+            purchase.Standing = false;
         finish.Standing = false;
         return null;
     }

@@ -23,4 +23,7 @@ public enum StockEntryKind
 
     /// <summary>Takes an earlier entry back.</summary>
     Undone,
+
+    /// <summary>Taken back to the store, or not bought after all; the money came back with it.</summary>
+    Returned,
 }

@@ -150,6 +150,7 @@ public sealed class ShopDatabase : IDisposable
         await using var db = file.CreateDbContext();
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await new DocumentUpgrade(db, log).RunAsync(cancel);
+        await new PurchaseUpgrade(db, log).RunAsync(cancel);
         await MaterialSeed.AddMissingAsync(db, cancel);
         await new FigureUpgrade(db, log).RunAsync(cancel);
         await PlanJobStore.StopAbandonedAsync(db, cancel);

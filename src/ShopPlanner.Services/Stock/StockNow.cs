@@ -28,10 +28,11 @@ internal static class StockNow
         ShopContext db,
         IReadOnlyCollection<Guid> ids,
         CancellationToken cancel
-    ) =>
-        ids.Count == 0
-            ? []
-            : [.. (await SumAsync(db, db.Pieces.Where(piece => ids.Contains(piece.Id)), cancel)).Where(piece => piece.OnHand)];
+    ) => ids.Count == 0 ? [] : [.. (await FindAsync(db, ids, cancel)).Where(piece => piece.OnHand)];
+
+    /// <summary>Some pieces, on hand or not.</summary>
+    public static Task<List<PieceNow>> FindAsync(ShopContext db, IReadOnlyCollection<Guid> ids, CancellationToken cancel) =>
+        SumAsync(db, db.Pieces.Where(piece => ids.Contains(piece.Id)), cancel);
 
     /// <summary>One piece, on hand or not; null when there never was one.</summary>
     public static async Task<PieceNow?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>

@@ -227,7 +227,10 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         };
         if (why is not null)
             return Outcome.Faulty<Done>(Fault.Of(piece.Tag, entry.Reason, why));
+        if (await PurchaseUndo.FindHindranceAsync(db, entry, piece.Tag, cancel) is { } fault)
+            return Outcome.Conflict<Done>(fault);
         await Ledger.TakeBackAsync(db, piece, standing, $"undone: {entry.Reason}", device, clock, cancel);
+        await PurchaseUndo.FollowAsync(db, entry, cancel);
         return Done.Value;
     }
 

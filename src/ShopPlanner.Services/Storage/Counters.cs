@@ -12,7 +12,9 @@ internal static class Counters
     public const string Plans = "plans",
         Jobs = "plan jobs",
         PartSteps = "part steps",
-        IdeaSteps = "idea steps";
+        IdeaSteps = "idea steps",
+        Purchases = "purchases",
+        Supplies = "supplies";
 
     /// <summary>The next number of a series; taken for good when the transaction is.</summary>
     public static async Task<long> NextAsync(this ShopContext db, string series, CancellationToken cancel)

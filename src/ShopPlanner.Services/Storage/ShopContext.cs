@@ -36,6 +36,10 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredPromise> Promises => Set<StoredPromise>();
 
+    public DbSet<StoredPurchase> Purchases => Set<StoredPurchase>();
+
+    public DbSet<StoredSupply> Supplies => Set<StoredSupply>();
+
     public DbSet<StoredPlan> Plans => Set<StoredPlan>();
 
     public DbSet<StoredPlanProject> PlanProjects => Set<StoredPlanProject>();

@@ -19,7 +19,7 @@ using ShopPlanner.Services.Workings;
 namespace ShopPlanner.Services.Tests.Commands;
 
 /// <summary>Every method of the services that makes something.</summary>
-internal static class MakingCases
+internal static partial class MakingCases
 {
     private const string Request = """
         { "format": "shop-planner/cut-request", "version": 1, "unit": "in",
@@ -36,7 +36,8 @@ internal static class MakingCases
 
     private static CancellationToken Cancel => TestShop.Cancel;
 
-    public static IReadOnlyList<MakingCase> All { get; } = [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench()];
+    public static IReadOnlyList<MakingCase> All { get; } =
+    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying()];
 
     private static IEnumerable<MakingCase> Setup() =>
         [

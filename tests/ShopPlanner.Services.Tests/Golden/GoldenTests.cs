@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Storage;
@@ -177,6 +178,27 @@ public sealed class GoldenTests : IAsyncLifetime
         var again = new FinishedStock(layout, copy, AllCutsMade: true, [.. leftovers]);
         var view = Sure(await shop.Bench.FinishAsync(plan, again, Some.Device, CommandId.New(), TestShop.Cancel));
         Assert.Equal(finished.Binned.Length, view.Stocks.Single(stock => stock.Finished).Binned.Length);
+    }
+
+    // An earlier program entered the board at the bench and left the money out.
+    [Theory, MemberData(nameof(Folders))]
+    public async Task What_was_bought_at_the_bench_is_counted_once_at_its_plan_s_price(string file)
+    {
+        Unpack(file);
+        var paid = 0;
+        for (var opened = 1; opened <= 2; opened++)
+        {
+            await using var shop = await TestShop.OpenAsync(folder: folder);
+            paid = 0;
+            foreach (var plan in await shop.Plans.ListAsync(withWithdrawn: true, cancel: TestShop.Cancel))
+            {
+                var list = (await shop.Get<IBuyingService>().OfPlanAsync(plan.Id, TestShop.Cancel))!;
+                Assert.All(list.Lines, line => Assert.All(line.Bought, one => Assert.Equal(line.Planned, one.Price)));
+                paid += list.Lines.Sum(line => line.Bought.Length);
+            }
+        }
+
+        Assert.NotEqual(0, paid);
     }
 
     [Theory, MemberData(nameof(Folders))]

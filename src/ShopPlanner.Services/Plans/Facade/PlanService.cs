@@ -54,7 +54,7 @@ internal sealed class PlanService(
         work.WriteAsync(db => withdrawal.WithdrawAsync(db, id, cancel), cancel);
 
     public Task<Outcome<PlanSummary>> ReinstateAsync(Guid id, CancellationToken cancel = default) =>
-        work.WriteAsync(db => PlanWithdrawal.ReinstateAsync(db, id, cancel), cancel);
+        work.WriteAsync(db => withdrawal.ReinstateAsync(db, id, cancel), cancel);
 
     public async Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default) =>
         await GetAsync(id, cancel) is not { } view ? null

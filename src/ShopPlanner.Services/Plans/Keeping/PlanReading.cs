@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Bought;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Staleness;
 using ShopPlanner.Services.Plans.Stored;
@@ -45,7 +46,8 @@ internal sealed class PlanReading(ReadPlans plans)
             : PlanChanges.Find(
                 record,
                 await Snapshot.ForPlanAsync(db, plans, record, cancel),
-                await CutPiecesAsync(db, record.Stored.Id, cancel)
+                await CutPiecesAsync(db, record.Stored.Id, cancel),
+                BoughtLines.Settled(await BoughtLines.LoadAsync(db, record, cancel))
             );
 
     // Pieces of the plan cut up by a finish that stands.

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Plans.Bought;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
@@ -146,7 +147,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
         }
     }
 
-    public static async Task<Outcome<PlanSummary>> ReinstateAsync(ShopContext db, Guid id, CancellationToken cancel)
+    public async Task<Outcome<PlanSummary>> ReinstateAsync(ShopContext db, Guid id, CancellationToken cancel)
     {
         if (await db.Plans.FindAsync([id], cancel) is not { } plan)
             return Outcome.Missing<PlanSummary>("plan");
@@ -154,17 +155,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             return await SummaryAsync(db, id, cancel);
         if (await RefuseDeletedAsync(db, plan, cancel) is { } deleted)
             return Outcome.Faulty<PlanSummary>(deleted);
-        // What the plan has cut up itself is not missing.
-        var promises = await db
-            .Promises.Where(promise => promise.PlanId == id)
-            .Where(promise =>
-                !db.Entries.Any(entry =>
-                    entry.PieceId == promise.PieceId
-                    && entry.Kind == StockEntryKind.Cut
-                    && db.Finishes.Any(f => f.Id == entry.FinishId && f.PlanId == id && f.Standing)
-                )
-            )
-            .ToListAsync(cancel);
+        var promises = await PlannedAsync(db, id, cancel);
         var taken = new List<Fault>();
         foreach (var promise in promises)
             if (await FindTakenAsync(db, promise, cancel) is { } fault)
@@ -178,6 +169,7 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
             || await db.Cuts.AnyAsync(cut => cut.PlanId == id && cut.Made, cancel);
         (plan.State, plan.WithdrawnWith) = (isBegun ? PlanState.Cutting : PlanState.Ready, null);
         await db.SaveChangesAsync(cancel);
+        await BoughtPromises.SettleAsync(db, plans.Read(plan), cancel);
         return await SummaryAsync(db, id, cancel);
     }
 
@@ -195,6 +187,20 @@ internal sealed class PlanWithdrawal(ReadPlans plans)
                 : "can't come back: its project was deleted"
         );
     }
+
+    // What the plan has cut up itself is not missing; nor is what was bought for it since: it can be bought again.
+    private static Task<List<StoredPromise>> PlannedAsync(ShopContext db, Guid id, CancellationToken cancel) =>
+        db
+            .Promises.Where(promise => promise.PlanId == id)
+            .Where(promise => !db.Purchases.Any(one => one.PlanId == id && one.PieceId == promise.PieceId))
+            .Where(promise =>
+                !db.Entries.Any(entry =>
+                    entry.PieceId == promise.PieceId
+                    && entry.Kind == StockEntryKind.Cut
+                    && db.Finishes.Any(f => f.Id == entry.FinishId && f.PlanId == id && f.Standing)
+                )
+            )
+            .ToListAsync(cancel);
 
     private static async Task<Fault?> FindTakenAsync(ShopContext db, StoredPromise promise, CancellationToken cancel)
     {

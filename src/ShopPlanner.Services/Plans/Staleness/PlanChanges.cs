@@ -14,9 +14,11 @@ internal sealed class PlanChanges
 {
     private readonly PlanRecord record;
     private readonly Snapshot now;
+    private readonly IReadOnlySet<string> bought;
     private readonly List<string> changes = [];
 
-    private PlanChanges(PlanRecord record, Snapshot now) => (this.record, this.now) = (record, now);
+    private PlanChanges(PlanRecord record, Snapshot now, IReadOnlySet<string> bought) =>
+        (this.record, this.now, this.bought) = (record, now, bought);
 
     private CutRequest Request => record.Draft.Request;
 
@@ -26,11 +28,20 @@ internal sealed class PlanChanges
     public static bool IsHistory(PlanRecord record) => record.Stored.State is PlanState.Cut or PlanState.Withdrawn;
 
     /// <summary>Empty for a plan that is history.</summary>
-    public static ImmutableArray<string> Find(PlanRecord record, Snapshot now, IReadOnlySet<Guid> cutPieces)
+    /// <param name="record">The plan.</param>
+    /// <param name="now">The shop as it stands.</param>
+    /// <param name="cutPieces">Pieces of rack and bin that the plan has cut up.</param>
+    /// <param name="bought">Materials of which it needs nothing bought any more.</param>
+    public static ImmutableArray<string> Find(
+        PlanRecord record,
+        Snapshot now,
+        IReadOnlySet<Guid> cutPieces,
+        IReadOnlySet<string> bought
+    )
     {
         if (IsHistory(record))
             return [];
-        var found = new PlanChanges(record, now);
+        var found = new PlanChanges(record, now, bought);
         found.Parts();
         found.Materials();
         found.Prices();
@@ -153,18 +164,21 @@ internal sealed class PlanChanges
     {
         var known = new HashSet<Guid>();
         foreach (var stock in Request.Stock)
-            if (Basis.StockOrigins[stock.Id] is StockOrigin.PriceOrigin sold && known.Add(sold.Price))
+            if (Basis.StockOrigins[stock.Id] is StockOrigin.PriceOrigin sold && known.Add(sold.Price) && IsToBuy(stock.Material))
                 ComparePrice(stock, now.Prices.GetValueOrDefault(sold.Price), Basis.Stocks[stock.Id]);
         foreach (
             var price in RequestStock
                 .ForSale(record.Draft.Order, now, Basis.Materials.Keys.ToHashSet())
-                .Where(price => !known.Contains(price.Id))
+                .Where(price => !known.Contains(price.Id) && IsToBuy(price.MaterialId))
         )
         {
             var name = RequestStock.NameOf(price, now, Request.Unit);
             changes.Add($"{name.Store} now has {name.Name} at {price.Price}");
         }
     }
+
+    // What is bought is paid for, whatever it costs today.
+    private bool IsToBuy(string material) => !bought.Contains(material);
 
     private void ComparePrice(CutStock was, StoredPrice? price, PlanStockName name)
     {

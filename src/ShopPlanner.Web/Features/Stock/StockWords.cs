@@ -51,6 +51,7 @@ internal static class StockWords
             StockEntryKind.Corrected => "Measured again",
             StockEntryKind.Cut => "Cut up",
             StockEntryKind.Discarded => "Thrown away",
+            StockEntryKind.Returned => "Returned",
             _ => "Undone",
         };
 }
