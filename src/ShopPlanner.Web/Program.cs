@@ -4,6 +4,7 @@ using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
+using ShopPlanner.Web.Features.Shopping;
 using ShopPlanner.Web.Features.Stores;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Hosting;
@@ -48,6 +49,7 @@ public static class Program
         app.MapProjectDownloads();
         app.MapIdeaDownloads();
         app.MapBench();
+        app.MapShopping();
         return app;
     }
 }

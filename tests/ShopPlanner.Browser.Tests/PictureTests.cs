@@ -75,6 +75,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["cuts"] = plan,
             ["cuts-by-setting"] = plan + "?by=setting",
             ["buy"] = plan + "/buy",
+            ["shopping"] = plan.Replace("/plans/", "/shopping/", StringComparison.Ordinal),
             ["placed"] = plan + "/parts",
             ["bench-list"] = "/bench",
             ["bench"] = bench,

@@ -39,6 +39,8 @@ internal static partial class Places
         ["/rack-and-bin/{Id:guid}"] = "first of /rack-and-bin",
         ["/search"] = "/search?q=pine",
         ["/shop"] = "/shop",
+        ["/shopping/project/{Project:guid}"] = "shopping of project",
+        ["/shopping/{Plan:guid}"] = "shopping",
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",
         ["/welcome"] = "/welcome",
@@ -59,13 +61,15 @@ internal static partial class Places
             await Fields.SettledAsync(page);
     }
 
-    private static Task<string> AddressAsync(IPage page, string way) =>
+    /// <summary>Returns the address of a way, and makes what it needs.</summary>
+    public static Task<string> AddressAsync(IPage page, string way) =>
         way.Split(' ') switch
         {
             ["idea"] => IdeaAsync(page),
             ["first", "of", var list] => FirstAsync(page, list),
             ["project", var step] => StepAsync(page, step),
-            ["bench" or "plans", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
+            ["shopping", "of", "project"] => ShoppingAsync(page),
+            ["bench" or "plans" or "shopping", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
             _ => Task.FromResult(way),
         };
 
@@ -74,6 +78,11 @@ internal static partial class Places
         await page.GotoAsync(list);
         return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
     }
+
+    private static async Task<string> ShoppingAsync(IPage page) =>
+        (await FirstAsync(page, "/projects"))
+            .Replace("/projects/", "/shopping/project/", StringComparison.Ordinal)
+            .Replace("/parts", "", StringComparison.Ordinal);
 
     private static async Task<string> StepAsync(IPage page, string step) =>
         (await FirstAsync(page, "/projects")).Replace("/parts", "/" + step, StringComparison.Ordinal);

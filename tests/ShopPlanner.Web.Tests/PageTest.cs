@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -27,6 +28,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
         context.Services.AddSingleton(shop.Server.Get<IOrderAdvice>());
         context.Services.AddSingleton(shop.Server.Get<IBenchService>());
+        context.Services.AddSingleton(shop.Server.Get<IBuyingService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());

@@ -54,6 +54,15 @@ public static class Links
     /// <summary>What a project needs bought.</summary>
     public static string Buy(Guid project) => $"{Projects}/{project}/buy";
 
+    /// <summary>Lists to shop by.</summary>
+    public const string Shopping = "/shopping";
+
+    /// <summary>A plan's shopping list for a phone at the store.</summary>
+    public static string ShoppingList(Guid plan) => $"{Shopping}/{plan}";
+
+    /// <summary>The shopping list for a phone of a project without a plan.</summary>
+    public static string ShoppingListOf(Guid project) => $"{Shopping}/project/{project}";
+
     /// <summary>The cuts of a project's plan.</summary>
     public static string Cuts(Guid project) => $"{Projects}/{project}/cuts";
 

@@ -19,6 +19,7 @@ internal static class FieldPages
     /// <summary>Pages without a live connection: plain forms, tried by tests of their own.</summary>
     public static bool IsPlain(string route) =>
         route.StartsWith("/bench", StringComparison.Ordinal)
+        || route.StartsWith("/shopping", StringComparison.Ordinal)
         || route is "/not-found" or "/error"
         || route.StartsWith("/failed", StringComparison.Ordinal);
 }

@@ -20,11 +20,11 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/plans/new"] = "/plans/new",
         ["/plans/runs/{Id:guid}"] = null,
         ["/plans/{Id:guid}"] = null,
-        ["/plans/{Id:guid}/{Tab}"] = null,
+        ["/plans/{Id:guid}/{Tab}"] = "plan to buy",
         ["/projects"] = "/projects",
         ["/projects/trash"] = null,
         ["/projects/{Id:guid}"] = "first of /projects",
-        ["/projects/{Id:guid}/buy"] = null,
+        ["/projects/{Id:guid}/buy"] = "plan to buy",
         ["/projects/{Id:guid}/cuts"] = null,
         ["/projects/{Id:guid}/idea"] = "idea",
         ["/projects/{Id:guid}/parts"] = "first of /projects",
@@ -131,6 +131,8 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
     {
         if (place == "idea")
             return await BeginIdeaAsync(page);
+        if (place == "plan to buy")
+            return await Places.AddressAsync(page, "plans /buy");
         if (!place.StartsWith("first of ", StringComparison.Ordinal))
             return place;
         var list = place["first of ".Length..];

@@ -132,6 +132,8 @@ public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<Runn
             ("plans", "Id") or ("bench", "PlanId") => (await Planned.OneAsync(web)).ToString(),
             ("plans", "Tab") => "buy",
             ("bench", "Number") => "1",
+            ("shopping", "Plan") => (await Planned.OneAsync(web)).ToString(),
+            ("shopping", "Project") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("welcome", "Card") => "store",
             ("workings", "Name") => WorkingForms.All[0].Name,
             _ => throw new InvalidOperationException($"give a good value for {parameter} of a page under /{place} here"),

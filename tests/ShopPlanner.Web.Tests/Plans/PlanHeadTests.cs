@@ -75,8 +75,8 @@ public sealed class PlanHeadTests
 
         var page = context.Render<PlanBuy>(given => given.Add(buy => buy.Plan, plan).Add(buy => buy.Sign, "$"));
 
-        Assert.Equal("Corner lumber", page.Find("section h2").TextContent);
-        Assert.Contains("$6.48", page.Find("tfoot").TextContent);
+        Assert.Equal("Corner lumber", page.WaitForElement("section h2").TextContent);
+        Assert.Contains("$6.48", page.Find(".buy-sum").TextContent);
         Assert.Contains("30″ + 30″", page.Find(".lengths").TextContent);
     }
 

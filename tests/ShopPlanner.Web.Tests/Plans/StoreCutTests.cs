@@ -41,7 +41,7 @@ public sealed class StoreCutTests
         await using var context = PageTest.For(shop);
         var plan = FirstCutByStore(await PlanOf(shop));
         var page = context.Render<PlanBuy>(given => given.Add(buy => buy.Plan, plan).Add(buy => buy.Sign, "$"));
-        var cut = page.Find(".store-cuts li");
+        var cut = page.WaitForElement(".store-cuts li");
         Assert.StartsWith("Board 1 Pine 1x3, 8 ft", page.Find(".store-cuts h4").TextContent, StringComparison.Ordinal);
         Assert.Equal(
             ("1", LengthFormat.WithUnit(plan.Plan.Layouts[0].Cuts[0].At, plan.Plan.Unit)),

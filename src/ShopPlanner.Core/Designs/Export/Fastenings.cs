@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
@@ -55,13 +56,22 @@ public static class Fastenings
     // Through the thinner part into the other, as the packet draws it.
     private static string Screw(Length from, Length into, LengthUnit unit) =>
         Choose(Length.Min(from, into), Length.Max(from, into), ScrewJoint.Face) is { } choice
-            ? $"Wood screws, #{choice.Gauge.Gauge} × {LengthFormat.WithUnit(choice.Length.Value, unit)}"
+            ? $"Wood screws, #{choice.Gauge.Gauge} × {Size(choice.Length.Value, unit)}"
             : "Wood screws, short";
 
     private static string Pocket(Length from, Length into, LengthUnit unit) =>
         Choose(from, into, ScrewJoint.Pocket) is { } choice
-            ? $"Pocket screws, {LengthFormat.WithUnit(choice.Length.Value, unit)}"
+            ? $"Pocket screws, {Size(choice.Length.Value, unit)}"
             : "Pocket screws";
+
+    // Screws are sold by inches; beside millimetres, the nearest whole one tells how long that is.
+    private static string Size(Length screw, LengthUnit unit)
+    {
+        var inches = LengthFormat.WithUnit(screw, LengthUnit.Inch);
+        return unit == LengthUnit.Inch
+            ? inches
+            : string.Create(CultureInfo.InvariantCulture, $"{inches} ({Math.Round(screw.ToMillimetres())} mm)");
+    }
 
     private static ScrewChoice? Choose(Length near, Length into, ScrewJoint joint) =>
         ScrewChoice.Of(Working.Given("near", near), Working.Given("into", into), joint).Choice;

@@ -1,5 +1,7 @@
 // Buttons and forms that make something. A press has an id, the same for a double click, a press repeated after an outage, and a
 // press after the page was opened again, until the server says that it was done.
+import { newId } from "./ids.js";
+
 const prefix = "shop-planner command ";
 const pages = new Map();
 const pressed = new WeakMap(), leftWithoutLine = new Set();
@@ -88,15 +90,6 @@ function idOf(name, form) {
   made.set(at, kept);
   attempt(store => store.setItem(at, JSON.stringify(kept)));
   return kept.id;
-}
-
-// crypto.randomUUID is missing on plain http to another computer.
-export function newId() {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  bytes[6] = bytes[6] & 0x0f | 0x40;
-  bytes[8] = bytes[8] & 0x3f | 0x80;
-  const hex = [...bytes].map(byte => byte.toString(16).padStart(2, "0")).join("");
-  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
 }
 
 function attempt(act) {

@@ -1,7 +1,7 @@
 // Keys and pasting of the parts list. What is typed is kept and sent by fields.js.
 import { ask } from "./ask.js";
 import { lineIsDown } from "./fields.js";
-import { newId } from "./commands.js";
+import { newId } from "./ids.js";
 
 // Beyond this the line to the server would break: more than the longest list holds.
 const mostPasted = 500_000;

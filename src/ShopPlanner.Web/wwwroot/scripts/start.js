@@ -5,6 +5,7 @@ import * as find from "./find.js";
 import * as focus from "./focus.js";
 import * as heading from "./heading.js";
 import * as press from "./press.js";
+import * as share from "./share.js";
 
 const pause = attempt => attempt < 10 ? 500 : attempt < 60 ? 2000 : 5000;
 const detail = event => event.detail;
@@ -13,6 +14,7 @@ begin();
 press.begin();
 focus.begin();
 find.begin();
+share.begin();
 window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });

@@ -1,7 +1,7 @@
 // The keys for undo and redo of a page that keeps steps. Typing that is not stored belongs to its field: there the browser's
 // own undo works. Elsewhere it must not: some browsers would take back what was typed last anywhere on the page, stored or not.
 import { ask } from "./ask.js";
-import { newId } from "./commands.js";
+import { newId } from "./ids.js";
 import { isTyped, lineIsDown, undoKept } from "./fields.js";
 
 const isText = el => el.matches("textarea, input:not([type=checkbox], [type=radio], [type=range], [type=file])");
