@@ -263,21 +263,11 @@ public sealed class ProjectMovesTests : IAsyncLifetime
         );
     }
 
-    private async Task TickAsync(PlanView plan, int cut, bool made) =>
-        Assert.True(
-            (
-                await given.Shop.Bench.SetCutAsync(
-                    plan.Summary.Id,
-                    0,
-                    1,
-                    cut,
-                    made,
-                    Some.Device,
-                    CommandId.New(),
-                    TestShop.Cancel
-                )
-            ).Ok
-        );
+    private async Task TickAsync(PlanView plan, int cut, bool made)
+    {
+        var (bench, id) = (given.Shop.Bench, plan.Summary.Id);
+        Assert.True((await bench.SetCutAsync(id, 0, 1, cut, made, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
+    }
 
     private Task<Outcome<BenchView>> ReopenAsync(PlanView plan, int layout) =>
         given.Shop.Bench.ReopenAsync(plan.Summary.Id, layout, 1, Some.Device, CommandId.New(), TestShop.Cancel);
@@ -297,14 +287,8 @@ public sealed class ProjectMovesTests : IAsyncLifetime
 
     private async Task FinishAsync(PlanView plan, int layout)
     {
-        var finished = new FinishedStock(layout, 1, AllCutsMade: true, []);
-        var outcome = await given.Shop.Bench.FinishAsync(
-            plan.Summary.Id,
-            finished,
-            Some.Device,
-            CommandId.New(),
-            TestShop.Cancel
-        );
+        var (bench, finished) = (given.Shop.Bench, new FinishedStock(layout, 1, AllCutsMade: true, []));
+        var outcome = await bench.FinishAsync(plan.Summary.Id, finished, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
     }
 }
