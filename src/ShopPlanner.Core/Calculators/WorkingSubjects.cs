@@ -13,10 +13,11 @@ public static class WorkingSubjects
     private static readonly (string Title, string[] Names)[] Order =
     [
         ("Sizes and amounts", ["actual-size", "board-feet", "weight"]),
-        ("Wood movement", ["moisture", "movement", "glue-up"]),
+        ("Joints", ["mortise", "dado", "groove", "dowels"]),
+        ("Doors and drawers", ["door", "hinges", "hinge-overlay", "butt-hinges", "drawer", "fronts", "slides"]),
+        ("Wood movement", ["moisture", "movement", "top-fastening", "glue-up"]),
         ("Strength and stability", ["sag", "stability"]),
-        ("Fitting parts", ["spacing", "groove", "door", "drawer"]),
-        ("Holes and hardware", ["screws", "dowels", "hinges", "pins"]),
+        ("Screws, holes and spacing", ["screws", "pins", "spacing"]),
         ("Finishing", ["coats"]),
     ];
 

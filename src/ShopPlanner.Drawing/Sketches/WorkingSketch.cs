@@ -26,6 +26,13 @@ public static class WorkingSketch
         ["dowels"] = HoleSketches.Dowels,
         ["screws"] = ScrewSketches.Screws,
         ["coats"] = StockSketches.Coats,
+        ["mortise"] = JointSketches.Mortise,
+        ["dado"] = JointSketches.Dado,
+        ["fronts"] = FrontSketches.Fronts,
+        ["slides"] = FrontSketches.Slides,
+        ["butt-hinges"] = HingeSketches.Butt,
+        ["hinge-overlay"] = HingeSketches.Overlay,
+        ["top-fastening"] = HeldSketches.Top,
     };
 
     /// <summary>The drawing, or null for a form that has none.</summary>
