@@ -11,6 +11,7 @@ public static class WorkingForms
     [
         SizeCalculator.Form,
         BoardFootCalculator.Form,
+        ConvertCalculator.Form,
         MoistureCalculator.Form,
         MovementCalculator.Form,
         WeightCalculator.Form,
@@ -32,6 +33,13 @@ public static class WorkingForms
         PinCalculator.Form,
         ScrewCalculator.Form,
         DowelCalculator.Form,
+        SquareCalculator.Form,
+        TaperCalculator.Form,
+        MiterCalculator.Form,
+        ArcCalculator.Form,
+        KerfCalculator.Form,
+        FiveCutCalculator.Form,
+        ParallelCalculator.Form,
         CoatCalculator.Form,
     ];
 

@@ -12,12 +12,14 @@ public static class WorkingSubjects
 {
     private static readonly (string Title, string[] Names)[] Order =
     [
-        ("Sizes and amounts", ["actual-size", "board-feet", "weight"]),
+        ("Sizes and amounts", ["actual-size", "board-feet", "convert", "weight"]),
         ("Joints", ["mortise", "dado", "groove", "dowels"]),
         ("Doors and drawers", ["door", "hinges", "hinge-overlay", "butt-hinges", "drawer", "fronts", "slides"]),
         ("Wood movement", ["moisture", "movement", "top-fastening", "glue-up"]),
         ("Strength and stability", ["sag", "stability"]),
         ("Screws, holes and spacing", ["screws", "pins", "spacing"]),
+        ("Angles and curves", ["square", "miter", "taper", "arc"]),
+        ("Your saw", ["kerf", "five-cuts", "parallel"]),
         ("Finishing", ["coats"]),
     ];
 

@@ -33,6 +33,14 @@ public static class WorkingSketch
         ["butt-hinges"] = HingeSketches.Butt,
         ["hinge-overlay"] = HingeSketches.Overlay,
         ["top-fastening"] = HeldSketches.Top,
+        ["square"] = AngleSketches.Square,
+        ["taper"] = AngleSketches.Taper,
+        ["miter"] = AngleSketches.Miter,
+        ["arc"] = AngleSketches.Arc,
+        ["kerf"] = SawSketches.Kerf,
+        ["five-cuts"] = SawSketches.FiveCuts,
+        ["parallel"] = SawSketches.Parallel,
+        ["convert"] = BuyingSketches.Convert,
     };
 
     /// <summary>The drawing, or null for a form that has none.</summary>

@@ -20,6 +20,8 @@ internal static class EverydayValues
         ["count"] = "5",
         ["stock"] = "3/4 in",
         ["groove"] = "1/4 in",
+        ["strip"] = "1 in",
+        ["rest"] = "3/4 in",
     };
 
     // What must be given, and of optional keys those without which a form asks back.

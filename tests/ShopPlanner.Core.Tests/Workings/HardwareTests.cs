@@ -230,6 +230,8 @@ public sealed class HardwareTests
                 (given["thickness"], given["width"], given["length"]) = ("1", "8", "36");
             if (form.Name == "spacing")
                 (given["span"], given["count"]) = ("60", "3");
+            if (form.Name == "kerf")
+                given["strip"] = "1";
             if (form.Name is "groove")
                 given["stock"] = "3/4";
             if (form.Name is "dowels")
