@@ -11,6 +11,7 @@ public static class WorkingForms
     [
         SizeCalculator.Form,
         BoardFootCalculator.Form,
+        PriceCalculator.Form,
         ConvertCalculator.Form,
         MoistureCalculator.Form,
         MovementCalculator.Form,
@@ -25,6 +26,7 @@ public static class WorkingForms
         TopCalculator.Form,
         GlueUpCalculator.Form,
         SagCalculator.Form,
+        SlatCalculator.Form,
         StabilityCalculator.Form,
         HingeCalculator.Form,
         ButtHingeCalculator.Form,
@@ -32,6 +34,8 @@ public static class WorkingForms
         SpacingCalculator.Form,
         PinCalculator.Form,
         ScrewCalculator.Form,
+        HoldingCalculator.Form,
+        WallCalculator.Form,
         DowelCalculator.Form,
         SquareCalculator.Form,
         TaperCalculator.Form,
@@ -41,6 +45,7 @@ public static class WorkingForms
         FiveCutCalculator.Form,
         ParallelCalculator.Form,
         CoatCalculator.Form,
+        BandCalculator.Form,
     ];
 
     /// <summary>The form with this name.</summary>

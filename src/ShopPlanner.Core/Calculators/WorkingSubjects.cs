@@ -12,15 +12,15 @@ public static class WorkingSubjects
 {
     private static readonly (string Title, string[] Names)[] Order =
     [
-        ("Sizes and amounts", ["actual-size", "board-feet", "convert", "weight"]),
+        ("Sizes and amounts", ["actual-size", "board-feet", "price", "convert", "weight"]),
         ("Joints", ["mortise", "dado", "groove", "dowels"]),
         ("Doors and drawers", ["door", "hinges", "hinge-overlay", "butt-hinges", "drawer", "fronts", "slides"]),
         ("Wood movement", ["moisture", "movement", "top-fastening", "glue-up"]),
-        ("Strength and stability", ["sag", "stability"]),
-        ("Screws, holes and spacing", ["screws", "pins", "spacing"]),
+        ("Strength and stability", ["sag", "slats", "stability", "wall"]),
+        ("Screws, holes and spacing", ["screws", "screw-holding", "pins", "spacing"]),
         ("Angles and curves", ["square", "miter", "taper", "arc"]),
         ("Your saw", ["kerf", "five-cuts", "parallel"]),
-        ("Finishing", ["coats"]),
+        ("Finishing", ["coats", "edge-band"]),
     ];
 
     /// <summary>All of them; a form that no subject names comes last, under a heading of its own.</summary>

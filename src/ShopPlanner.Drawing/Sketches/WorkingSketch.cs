@@ -33,6 +33,9 @@ public static class WorkingSketch
         ["butt-hinges"] = HingeSketches.Butt,
         ["hinge-overlay"] = HingeSketches.Overlay,
         ["top-fastening"] = HeldSketches.Top,
+        ["wall"] = HeldSketches.Wall,
+        ["screw-holding"] = HeldSketches.Screw,
+        ["slats"] = HeldSketches.Slat,
         ["square"] = AngleSketches.Square,
         ["taper"] = AngleSketches.Taper,
         ["miter"] = AngleSketches.Miter,
@@ -40,6 +43,8 @@ public static class WorkingSketch
         ["kerf"] = SawSketches.Kerf,
         ["five-cuts"] = SawSketches.FiveCuts,
         ["parallel"] = SawSketches.Parallel,
+        ["price"] = BuyingSketches.Price,
+        ["edge-band"] = BuyingSketches.Band,
         ["convert"] = BuyingSketches.Convert,
     };
 

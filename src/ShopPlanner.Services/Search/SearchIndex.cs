@@ -3,6 +3,7 @@ using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans.Keeping;
@@ -33,10 +34,12 @@ internal sealed class SearchIndex(ShopContext db, BuiltInDesigns builtIn, Cancel
         materials = await MaterialIndex.LoadAsync(db, cancel);
         var projects = await db.Projects.AsNoTracking().OrderByDescending(project => project.Number).ToListAsync(cancel);
         var stock = await StockNow.OnHandAsync(db, cancel);
+        var rows = await RowsAsync(projects);
+        var standings = await ProjectStandings.LoadAsync(db, null, cancel);
         return
         [
-            .. projects.Select(Project),
-            .. await PartsAsync(projects),
+            .. projects.Select(project => Project(project, standings.Of(project, rows[project.Id]).State)),
+            .. projects.SelectMany(project => rows[project.Id].Select((row, place) => Part(project, row, place))),
             .. stock.OrderBy(piece => piece.Piece.Tag.Length).ThenBy(piece => piece.Piece.Tag).Select(Piece),
             .. await MaterialsAsync(stock.ToLookup(piece => piece.Piece.MaterialId)),
             .. (await db.Stores.AsNoTracking().OrderBy(store => store.NameKey).ToListAsync(cancel)).Select(Store),
@@ -47,16 +50,17 @@ internal sealed class SearchIndex(ShopContext db, BuiltInDesigns builtIn, Cancel
         ];
     }
 
-    private static SearchEntry Project(StoredProject project) =>
-        new(new(SearchKind.Project, project.Name, "") { Id = project.Id, State = project.State }, [project.Code], project.Note);
+    private static SearchEntry Project(StoredProject project, ProjectState state) =>
+        new(new(SearchKind.Project, project.Name, "") { Id = project.Id, State = state }, [project.Code], project.Note);
 
-    private async Task<IEnumerable<SearchEntry>> PartsAsync(List<StoredProject> projects)
+    private async Task<Dictionary<Guid, IReadOnlyList<PartRow>>> RowsAsync(List<StoredProject> projects)
     {
         var all = (
             await db.Parts.AsNoTracking().OrderBy(part => part.Position).ThenBy(part => part.Id).ToListAsync(cancel)
         ).ToLookup(part => part.ProjectId);
-        return projects.SelectMany(project =>
-            PartRows.Read(project, [.. all[project.Id]], materials).Select((row, place) => Part(project, row, place))
+        return projects.ToDictionary(
+            project => project.Id,
+            IReadOnlyList<PartRow> (project) => PartRows.Read(project, [.. all[project.Id]], materials)
         );
     }
 

@@ -119,7 +119,7 @@ internal sealed class TrashService(ShopWork work, PlanWithdrawal withdrawal, Tim
         ];
     }
 
-    private static async Task<Outcome<RestoredProject>> RestoreAsync(ShopContext db, Guid projectId, CancellationToken cancel)
+    private async Task<Outcome<RestoredProject>> RestoreAsync(ShopContext db, Guid projectId, CancellationToken cancel)
     {
         if (await db.Projects.IgnoreQueryFilters().SingleOrDefaultAsync(one => one.Id == projectId, cancel) is not { } project)
             return Outcome.Missing<RestoredProject>("project");
@@ -131,7 +131,7 @@ internal sealed class TrashService(ShopWork work, PlanWithdrawal withdrawal, Tim
             // From now on it is a plan like others, whether its pieces are free or not.
             plan.WithdrawnWith = null;
             await db.SaveChangesAsync(cancel);
-            var outcome = await PlanWithdrawal.ReinstateAsync(db, plan.Id, cancel);
+            var outcome = await withdrawal.ReinstateAsync(db, plan.Id, cancel);
             if (outcome.Ok)
                 back.Add(outcome.Value);
             else
