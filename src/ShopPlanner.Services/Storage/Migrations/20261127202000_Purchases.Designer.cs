@@ -500,6 +500,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Cost")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Cuts")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("MadeUtc")
                         .HasColumnType("TEXT");
 
@@ -543,6 +546,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<int>("Stocks")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("ToBuy")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
@@ -555,6 +561,32 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Plans", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanPart", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Length")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MaterialId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Width")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PlanId", "RowId");
+
+                    b.ToTable("PlanParts", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanProject", b =>
                 {
                     b.Property<Guid>("PlanId")
@@ -562,6 +594,9 @@ namespace ShopPlanner.Services.Storage.Migrations
 
                     b.Property<Guid>("ProjectId")
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Build")
+                        .HasColumnType("INTEGER");
 
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
@@ -623,6 +658,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("IsArchived")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("MadeUtc")
                         .HasColumnType("TEXT");
 
@@ -637,7 +675,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Number")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("State")
+                    b.Property<int>("SetBuild")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("SetFrom")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("SetState")
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("Unit")
@@ -1021,6 +1065,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("MaterialId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanPart", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 

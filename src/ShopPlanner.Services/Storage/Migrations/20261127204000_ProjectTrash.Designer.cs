@@ -500,6 +500,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Cost")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Cuts")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("MadeUtc")
                         .HasColumnType("TEXT");
 
@@ -543,6 +546,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<int>("Stocks")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("ToBuy")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
@@ -558,6 +564,32 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Plans", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanPart", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Length")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MaterialId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Width")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PlanId", "RowId");
+
+                    b.ToTable("PlanParts", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanProject", b =>
                 {
                     b.Property<Guid>("PlanId")
@@ -565,6 +597,9 @@ namespace ShopPlanner.Services.Storage.Migrations
 
                     b.Property<Guid>("ProjectId")
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Build")
+                        .HasColumnType("INTEGER");
 
                     b.Property<int>("Position")
                         .HasColumnType("INTEGER");
@@ -629,6 +664,9 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<DateTime?>("DeletedUtc")
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("IsArchived")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("MadeUtc")
                         .HasColumnType("TEXT");
 
@@ -643,7 +681,13 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<long>("Number")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("State")
+                    b.Property<int>("SetBuild")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("SetFrom")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("SetState")
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("Unit")
@@ -687,6 +731,61 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasIndex("PlanId");
 
                     b.ToTable("Promises", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPurchase", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("FinishId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Price")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Standing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Stock")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Store")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("FinishId");
+
+                    b.HasIndex("PieceId")
+                        .IsUnique();
+
+                    b.HasIndex("PlanId", "Stock", "Place")
+                        .IsUnique()
+                        .HasFilter("\"Standing\" = 1");
+
+                    b.ToTable("Purchases", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredShop", b =>
@@ -825,6 +924,46 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Stores", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredSupply", b =>
+                {
+                    b.Property<Guid>("ProjectId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Key")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Amount")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Bought")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Own")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("Price")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ProjectId", "Key");
+
+                    b.ToTable("ProjectSupplies", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWorking", b =>
                 {
                     b.Property<Guid>("Id")
@@ -935,6 +1074,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanPart", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPlanProject", b =>
                 {
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
@@ -976,6 +1124,35 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
                         .WithMany()
                         .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredPurchase", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredFinish", null)
+                        .WithMany()
+                        .HasForeignKey("FinishId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredSupply", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredProject", null)
+                        .WithMany()
+                        .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
