@@ -102,6 +102,30 @@ public static class Cautions
         new("Common practice", CommonPractice)
     );
 
+    /// <summary>Drilling and driving screws.</summary>
+    public static readonly Caution Drilling = new(
+        "drilling",
+        "Clamp the work: a bit that catches spins it. Keep the other hand out of line with the bit or the screw, which can come "
+            + "through, tie back hair and sleeves, take no gloves to a drill press, and wear eye protection.",
+        new("Common practice", CommonPractice)
+    );
+
+    /// <summary>Large bits, such as the one for a hinge cup.</summary>
+    public static readonly Caution LargeBit = new(
+        "large-bit",
+        "A 35 mm bit grabs: clamp the door to a drill press table or use a boring jig, run slowly, and set the depth stop on "
+            + "scrap first. Never hold the door by hand alone.",
+        new("Common practice", CommonPractice)
+    );
+
+    /// <summary>Jointing edges.</summary>
+    public static readonly Caution Jointer = new(
+        "jointer",
+        "Keep the jointer's guard over the knives and pass no hand above them: use push blocks. Joint nothing shorter than about "
+            + "12 in (300 mm), take light cuts, and stand out of line with the work. The machine's manual comes first.",
+        new("29 CFR 1910.213, jointers; the length is common practice", FromMemory)
+    );
+
     /// <summary>All of them.</summary>
     public static readonly ImmutableArray<Caution> All =
     [
@@ -116,5 +140,8 @@ public static class Cautions
         Tipping,
         ShelfLoad,
         WallFixing,
+        Drilling,
+        LargeBit,
+        Jointer,
     ];
 }

@@ -59,11 +59,18 @@ public sealed record FineLengthFigure(Length Length) : Figure
 /// <param name="Digits">Decimals shown.</param>
 public sealed record QuantityFigure(double Value, QuantityKind Kind, int Digits) : Figure
 {
+    /// <summary>Whether it is the least that will do, so that it is rounded up.</summary>
+    public bool IsLeast { get; init; }
+
     /// <inheritdoc />
     public override string Text(LengthUnit unit)
     {
         var name = UnitName(unit);
-        var number = Math.Round(Number(unit)!.Value, Digits, MidpointRounding.AwayFromZero)
+        var number = Math.Round(
+                Number(unit)!.Value,
+                Digits,
+                IsLeast ? MidpointRounding.ToPositiveInfinity : MidpointRounding.AwayFromZero
+            )
             .ToString("0." + new string('#', Digits), CultureInfo.InvariantCulture);
         return name switch
         {
@@ -99,13 +106,18 @@ public sealed record WordFigure(string Words) : Figure
 /// <param name="Denominator">The fraction of an inch they are shown to.</param>
 public sealed record LengthsFigure(ImmutableArray<Length> Lengths, int Denominator = LengthFormat.FinestDenominator) : Figure
 {
+    /// <summary>Whether a fence or stop is set to them, so that they are told as marks of a rule and sheets of paper.</summary>
+    public bool AreSettings { get; init; }
+
     /// <inheritdoc />
-    public override string Text(LengthUnit unit) =>
-        string.Join(", ", Lengths.Select(one => LengthFormat.WithUnit(one, unit, Denominator)));
+    public override string Text(LengthUnit unit) => string.Join(", ", Lengths.Select(one => Told(one, unit)));
 
     /// <inheritdoc />
     public override string UnitName(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
 
     /// <inheritdoc />
     public override double? Number(LengthUnit unit) => null;
+
+    private string Told(Length one, LengthUnit unit) =>
+        AreSettings ? SettingFigure.Of(one, unit) : LengthFormat.WithUnit(one, unit, Denominator);
 }

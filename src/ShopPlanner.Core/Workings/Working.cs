@@ -32,10 +32,11 @@ public abstract record Working
     public abstract Figure Figure { get; }
 
     /// <summary>The formula in words: <c>width × coefficient</c>.</summary>
-    public string Formula => Fill(input => input.Name.ToLowerInvariant());
+    public string Formula => Fill(input => input.Name.ToLowerInvariant(), word => word.Contains(' '));
 
-    /// <summary>The formula with the numbers: <c>12″ × 0.00369</c>.</summary>
-    public string Filled(LengthUnit unit) => Fill(input => input.Figure.Text(unit));
+    /// <summary>The formula with the numbers: <c>12″ × 0.00369</c>. A figure that is raised to a power stands in brackets,
+    /// <c>(¾″)³</c>, since its unit is raised as well.</summary>
+    public string Filled(LengthUnit unit) => Fill(input => input.Figure.Text(unit), _ => true);
 
     /// <summary>Where a figure was typed in by the person who asks.</summary>
     public static readonly SourceNote AsGiven = new("As entered", Certainty.Read);
@@ -93,11 +94,16 @@ public abstract record Working
         params (string Key, Working Input)[] inputs
     ) => new(name, value, figure, template, source, [.. inputs.Select(one => new WorkingInput(one.Key, one.Input))]);
 
-    private string Fill(Func<Working, string> word) =>
-        Inputs.Aggregate(
-            Template,
-            (text, input) => text.Replace("{" + input.Key + "}", word(input.Working), StringComparison.Ordinal)
-        );
+    private string Fill(Func<Working, string> word, Func<string, bool> isBracketed) =>
+        Inputs.Aggregate(Template, (text, input) => Put(text, "{" + input.Key + "}", word(input.Working), isBracketed));
+
+    private static string Put(string text, string key, string word, Func<string, bool> isBracketed)
+    {
+        var raised = isBracketed(word) ? "(" + word + ")" : word;
+        return text.Replace(key + "²", raised + "²", StringComparison.Ordinal)
+            .Replace(key + "³", raised + "³", StringComparison.Ordinal)
+            .Replace(key, word, StringComparison.Ordinal);
+    }
 }
 
 /// <summary>What went into a figure.</summary>
@@ -120,4 +126,8 @@ public sealed record Working<T> : Working
 
     /// <summary>The same figure under another name.</summary>
     internal Working<T> Named(string name) => new(name, Value, Figure, Template, Source, Inputs) { OutsideRange = OutsideRange };
+
+    /// <summary>The same value shown in another way.</summary>
+    internal Working<T> Shown(Figure figure) =>
+        new(Name, Value, figure, Template, Source, Inputs) { OutsideRange = OutsideRange };
 }

@@ -97,6 +97,8 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
         {
             LengthFigure one => one.Length,
             FineLengthFigure fine => fine.Length,
+            OwnUnitFigure own => own.Length,
+            SettingFigure setting => setting.Length,
             _ => null,
         };
 
