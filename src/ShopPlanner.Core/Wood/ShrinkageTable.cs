@@ -20,12 +20,23 @@ public sealed record Shrinkage(
     double TangentialCoefficient,
     SourceNote ShrinkageSource,
     SourceNote CoefficientSource
-);
+)
+{
+    // These woods begin to shrink near 22% (Wood Handbook, ch. 13).
+    private static readonly string[] Early = ["redwood-old-growth", "cedar-western-red", "cedar-northern-white"];
+
+    /// <summary>Moisture at which it begins to shrink when it dries, percent.</summary>
+    public double Saturation => IsEarly(SpeciesId) ? 22 : 30;
+
+    /// <summary>Whether a wood begins to shrink later than others, near 22%.</summary>
+    internal static bool IsEarly(string speciesId) => Early.Contains(speciesId);
+}
 
 /// <summary>Shrinkage of woods.</summary>
 public static class ShrinkageTable
 {
     private const string Shrinks = "Wood Handbook, FPL-GTR-190, Table 4-3";
+    private const string Mixed = ": the woods sold under this name";
     private const string Coefficients = "Wood Handbook, FPL-GTR-190, Table 13-5";
 
     /// <summary>By species.</summary>
@@ -67,11 +78,24 @@ public static class ShrinkageTable
         Of("pine-lodgepole", 4.3, 6.7, FromMemory, 0.00148, 0.00234, FromMemory),
         Of("pine-loblolly", 4.8, 7.4, FromMemory, 0.00165, 0.00259, FromMemory),
         Of("pine-longleaf", 5.1, 7.5, FromMemory, 0.00176, 0.00263, FromMemory),
+        SprucePineFir,
         Of("spruce-sitka", 4.3, 7.5, FromMemory, 0.00148, 0.00263, FromMemory),
         Of("redwood-old-growth", 2.6, 4.4, FromMemory, 0.00120, 0.00205, FromMemory),
         Of("mahogany-true", 3.0, 4.1, FromMemory, 0.00172, 0.00238, FromMemory),
         Of("teak", 2.5, 5.8, FromMemory, 0.00101, 0.00186, FromMemory),
     ];
+
+    // Sold mixed: it moves as much as the one that moves most.
+    private static Shrinkage SprucePineFir =>
+        new(
+            "spruce-pine-fir",
+            4.7,
+            8.2,
+            0.00162,
+            0.00289,
+            new(Shrinks + Mixed + " shrink 2.6 to 4.7 and 6.6 to 8.2%; the most, white spruce", FromMemory),
+            new(Coefficients + ", from the shrinkage by C = S / (3000 − 20 S)" + Mixed + ", the most", FromMemory)
+        );
 
     /// <summary>The row of a wood; null where none is published here.</summary>
     public static Shrinkage? Find(string speciesId) => All.FirstOrDefault(row => row.SpeciesId == speciesId);
@@ -94,7 +118,9 @@ public static class ShrinkageTable
             new(Shrinks, shrinkage),
             new(
                 coefficient == Derived
-                    ? Coefficients + ", from the shrinkage by C = S / (3000 − 20 S), for cedars S / (2200 − 12 S)"
+                    ? Coefficients
+                        + ", from the shrinkage by C = S / "
+                        + (Shrinkage.IsEarly(id) ? "(2200 − 12 S)" : "(3000 − 20 S)")
                     : Coefficients,
                 coefficient
             )

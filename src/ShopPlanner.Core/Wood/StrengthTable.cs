@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Workings;
 using static ShopPlanner.Core.Workings.Certainty;
@@ -10,22 +11,29 @@ namespace ShopPlanner.Core.Wood;
 /// <param name="Id">Id of a species, or of a kind of panel: <c>mdf</c>.</param>
 /// <param name="Name">As shown.</param>
 /// <param name="Gravity">Specific gravity: ovendry weight over volume at 12%, relative to water; a panel's as it is.</param>
-/// <param name="Elasticity">Modulus of elasticity, GPa.</param>
+/// <param name="Elasticity">Modulus of elasticity, GPa; the lowest where a range is published.</param>
 /// <param name="IsPanel">True for a panel, whose gravity counts its moisture already.</param>
-/// <param name="StiffnessSource">Where gravity and elasticity come from.</param>
+/// <param name="GravitySource">Where the gravity comes from.</param>
+/// <param name="StiffnessSource">Where the elasticity comes from.</param>
 public sealed record Strength(
     string Id,
     string Name,
     double Gravity,
     double Elasticity,
     bool IsPanel,
+    SourceNote GravitySource,
     SourceNote StiffnessSource
-);
+)
+{
+    /// <summary>Gravity of the lightest in a mixed lot; else the same as <see cref="Gravity"/>.</summary>
+    public double Lightest { get; init; } = Gravity;
+}
 
 /// <summary>Weight and stiffness of woods and panels.</summary>
 public static class StrengthTable
 {
     private const string Handbook = "Wood Handbook, FPL-GTR-190, Tables 5-3b and 12-1: clear wood at 12% moisture";
+    private const string Panels = "Wood Handbook, FPL-GTR-190, Table 12-1: ";
 
     /// <summary>By species, then panels.</summary>
     public static readonly ImmutableArray<Strength> All =
@@ -59,55 +67,24 @@ public static class StrengthTable
         Wood("pine-loblolly", 0.51, 1.79, FromMemory),
         Wood("cedar-western-red", 0.32, 1.11, FromMemory),
         Wood("spruce-sitka", 0.40, 1.57, FromMemory),
-        Panel(
-            "plywood",
-            "Plywood",
-            0.5,
-            1.12,
-            "Wood Handbook, FPL-GTR-190, Table 12-1: plywood 1.01 to 1.24 million psi, gravity 0.4 to 0.6; the middle"
-        ),
-        Panel(
-            "plywood-douglas-fir",
-            "Douglas-fir plywood",
-            0.5,
-            0.95,
-            "Architectural Woodwork Standards 2009, 4.4.14: veneer-core Douglas-fir plywood; gravity of plywood in general"
-        ),
+        SprucePineFir,
+        Panel("plywood", "Plywood", Middle(0.5, "0.4 to 0.6"), Lowest(1.01, "1.01 to 1.24")),
+        Panel("plywood-douglas-fir", "Douglas-fir plywood", Middle(0.5, "0.4 to 0.6"), Faced(0.95, "veneer-core Douglas-fir")),
         Panel(
             "plywood-hardwood-faced",
             "Plywood with hardwood faces",
-            0.55,
-            1.80,
-            "Architectural Woodwork Standards 2009, 4.4.14: with hardwood faces on both sides; gravity of plywood in general"
+            (0.55, new(Panels + "plywood 0.4 to 0.6; our figure for hardwood faces", CommonPractice)),
+            Faced(1.80, "hardwood-faced")
         ),
         Panel(
             "mdf",
             "MDF",
-            0.77,
-            0.52,
-            "Wood Handbook, FPL-GTR-190, Table 12-1: gravity 0.7 to 0.9; 48 lb/ft³ is common practice"
+            (0.77, new(Panels + "gravity 0.7 to 0.9; 48 lb/ft³ is common practice", CommonPractice)),
+            (0.52, new(Panels + "0.52 million psi", Read))
         ),
-        Panel(
-            "hardboard",
-            "Hardboard",
-            0.95,
-            0.625,
-            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.45 to 0.80 million psi; the middle"
-        ),
-        Panel(
-            "particleboard",
-            "Particleboard",
-            0.7,
-            0.50,
-            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.40 to 0.60 million psi; the middle"
-        ),
-        Panel(
-            "osb",
-            "Oriented strandboard",
-            0.65,
-            0.775,
-            "Wood Handbook, FPL-GTR-190, Table 12-1: 0.64 to 0.91 million psi; the middle"
-        ),
+        Panel("hardboard", "Hardboard", Middle(0.95, "0.9 to 1.0"), Lowest(0.45, "0.45 to 0.80")),
+        Panel("particleboard", "Particleboard", Middle(0.7, "0.6 to 0.8"), Lowest(0.40, "0.40 to 0.60")),
+        Panel("osb", "Oriented strandboard", Middle(0.65, "0.5 to 0.8"), Lowest(0.64, "0.64 to 0.91")),
     ];
 
     /// <summary>The row of a wood or a panel; null where none is published here.</summary>
@@ -126,16 +103,72 @@ public static class StrengthTable
         );
     }
 
+    // Sold mixed: as stiff as the least stiff of them, as heavy as its design values say, as light as the lightest.
+    private static Strength SprucePineFir =>
+        Row(
+            "spruce-pine-fir",
+            0.42,
+            1.29,
+            new(
+                "National Design Specification 2018, Table 12.3.3A, as quoted; the woods sold under this name have 0.32 to 0.43",
+                Quoted
+            ),
+            new(
+                "Wood Handbook, FPL-GTR-190, Table 5-3b: the woods sold under this name have 1.29 (subalpine fir) to 1.61 million "
+                    + "psi (red and black spruce); the lowest",
+                FromMemory
+            )
+        ) with
+        {
+            Lightest = 0.32,
+        };
+
     private static Strength Wood(string id, double gravity, double million, Certainty stiffness, bool green = false) =>
+        Row(id, gravity, million, new(green ? Handbook + "; gravity green" : Handbook, stiffness), new(Handbook, stiffness));
+
+    private static Strength Row(string id, double gravity, double million, SourceNote heavy, SourceNote stiff) =>
         new(
             id,
             MaterialCatalogue.TryFindSpecies(id, out var species) ? species.Name : id,
             gravity,
             QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch),
             false,
-            new(green ? Handbook + "; gravity green" : Handbook, stiffness)
+            heavy,
+            stiff
         );
 
-    private static Strength Panel(string id, string name, double gravity, double million, string source) =>
-        new(id, name, gravity, QuantityKind.Modulus.ToMetric(million, Measures.LengthUnit.Inch), true, new(source, Read));
+    private static Strength Panel(
+        string id,
+        string name,
+        (double Of, SourceNote Source) gravity,
+        (double Of, SourceNote Source) million
+    ) =>
+        new(
+            id,
+            name,
+            gravity.Of,
+            QuantityKind.Modulus.ToMetric(million.Of, Measures.LengthUnit.Inch),
+            true,
+            gravity.Source,
+            million.Source
+        );
+
+    private static (double, SourceNote) Middle(double gravity, string range) =>
+        (gravity, new(Panels + "gravity " + range + "; our middle", CommonPractice));
+
+    // A shelf of the least stiff sheet must not be told to hang less than it does.
+    private static (double, SourceNote) Lowest(double million, string range) =>
+        (million, new(Panels + range + " million psi; the lowest", Read));
+
+    private static (double, SourceNote) Faced(double million, string what) =>
+        (
+            million,
+            new(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Architectural Woodwork Standards 2009, 4.4.14: {what} plywood, {million} million psi"
+                ),
+                Read
+            )
+        );
 }

@@ -22,20 +22,25 @@ public static class Weight
     public static Working<double> Density(Strength row, Working<double> moisture)
     {
         ArgumentNullException.ThrowIfNull(row);
-        var gravity = Working.Looked("Specific gravity of " + row.Name, row.Gravity, QuantityKind.Bare, 2, row.StiffnessSource);
+        return Density(row, row.Gravity, moisture);
+    }
+
+    /// <summary>Density where little weight is the unsafe side, kg/m³: of the lightest of a mixed lot.</summary>
+    /// <inheritdoc cref="Density(Strength, Working{double})" path="/param"/>
+    public static Working<double> LeastDensity(Strength row, Working<double> moisture)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return Density(row, row.Lightest, moisture);
+    }
+
+    private static Working<double> Density(Strength row, double value, Working<double> moisture)
+    {
+        var gravity = Working.Looked("Specific gravity of " + row.Name, value, QuantityKind.Bare, 2, row.GravitySource);
         return row.IsPanel
-            ? Working.Of(
-                "Density",
-                1000 * row.Gravity,
-                QuantityKind.Density,
-                0,
-                "62.4 lb/ft³ × {gravity}",
-                Rule,
-                ("gravity", gravity)
-            )
+            ? Working.Of("Density", 1000 * value, QuantityKind.Density, 0, "62.4 lb/ft³ × {gravity}", Rule, ("gravity", gravity))
             : Working.Of(
                 "Density",
-                1000 * row.Gravity * (1 + (moisture.Value / 100)),
+                1000 * value * (1 + (moisture.Value / 100)),
                 QuantityKind.Density,
                 0,
                 "62.4 lb/ft³ × {gravity} × (1 + {moisture})",

@@ -25,7 +25,7 @@ public static class PieceWeight
             part.Material.Species is { } species && StrengthTable.Find(species) is { } known
                 ? known
                 : StrengthTable.Find(Lightest)!;
-        var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var density = Weight.LeastDensity(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
         return Weight.Of(Area.Of(part.Length.Value, part.Width.Value) * part.Thickness.Value * part.Copies.Length, density).Value;
     }
 }
