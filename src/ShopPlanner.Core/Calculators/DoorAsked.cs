@@ -25,6 +25,7 @@ internal sealed record DoorAsked(
     string? Species,
     double BuiltAt,
     double Dampest,
+    double Driest,
     Working<Length> Shim
 ) : Question(Unit)
 {
@@ -64,6 +65,7 @@ internal sealed record DoorAsked(
             reader.MaybeChoice("species"),
             reader.Number("built-at"),
             reader.Number("dampest"),
+            reader.Number("driest"),
             Fine("Card", reader.Length("shim"))
         );
     }

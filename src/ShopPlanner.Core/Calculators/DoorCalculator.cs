@@ -33,6 +33,7 @@ internal static class DoorCalculator
         Key.Choice("species", "Wood of a solid panel", null, WoodChoices.Shrinking).Optional(),
         Key.Number("built-at", "Moisture when built, %", "8", "4", "25"),
         Key.Number("dampest", "Moisture in the most humid season, %", "11", "4", "25"),
+        Key.Number("driest", "Moisture in the driest season, %", "6", "2", "25"),
         Key.Length("shim", "Thickness of a playing card", "0.0115 in", "0.005 in", "1/4 in"),
     ];
 
@@ -68,6 +69,11 @@ internal static class DoorCalculator
             asked => asked.Panel >= asked.Thickness,
             asked => $"is as thick as the frame: it must be less than {asked.Say(asked.Thickness)}"
         ),
+        new(
+            "driest",
+            asked => asked.Driest > asked.Dampest,
+            asked => FormattableString.Invariant($"is damper than the most humid season: at most {asked.Dampest:0.##}")
+        ),
         new("clearance", asked => asked.Across.Value >= asked.Groove.Value, FallsOut),
         new("clearance-along", asked => asked.Along.Value >= asked.Groove.Value, FallsOut),
     ];
@@ -78,13 +84,21 @@ internal static class DoorCalculator
             Fails,
             made => made.Growth is { } growth && growth.Value > made.Asked.Across.Value * 2,
             made =>
-                $"The panel grows by {made.Say(made.Growth!.Value)} across and would push the frame apart: leave at least "
-                + $"{made.Say(Length.FromTicks((made.Growth.Value.Ticks + 1) / 2))} at each side."
+                $"The panel grows by {made.Growth!.Figure.Text(made.Asked.Unit)} across and would push the frame apart: leave at "
+                + $"least {made.Say(made.Wanted)} at each side."
         ),
         new(
             Fails,
             made => made.Slips,
             "Pushed to one side, the panel slips out at the other. Cut the groove deeper or leave less clearance."
+        ),
+        new(
+            Fails,
+            made => made.FallsOut,
+            made =>
+                $"In the driest season the panel shrinks by {made.Shrinkage!.Figure.Text(made.Asked.Unit)}, "
+                + $"and pushed to one side it slips out at the other. Cut the groove at least {made.Say(made.DeepEnough)} deep, or pin the panel in the "
+                + "middle of each rail."
         ),
         new(
             Watch,
@@ -127,7 +141,7 @@ internal static class DoorCalculator
         Read = DoorAsked.Read,
         Refusals = Refusals,
         Make = DoorMade.Of,
-        Results = made => [.. made.Sizes, .. made.Numbers, made.Shims.Count, made.Shims.Thickness, made.Growth],
+        Results = made => [.. made.Sizes, .. made.Numbers, made.Shims.Count, made.Shims.Thickness, made.Growth, made.Shrinkage],
         Verdicts = Verdicts,
         MostSevereFirst = true,
         Cautions = [Cautions.Guards, Cautions.GrooveWithoutGuard, Cautions.TrappedCutoff, Cautions.SmallParts],

@@ -11,8 +11,54 @@ namespace ShopPlanner.Core.Calculators;
 /// <param name="Parts">Sizes of its parts.</param>
 /// <param name="Shims">What sets its gap.</param>
 /// <param name="Growth">How much a solid panel grows until the dampest season; null where its wood is not named.</param>
-internal sealed record DoorMade(DoorAsked Asked, FrameDoor Parts, Shims Shims, Working<Length>? Growth)
+/// <param name="Dried">How much narrower it gets until the driest season, less than zero; null where it does not.</param>
+internal sealed record DoorMade(DoorAsked Asked, FrameDoor Parts, Shims Shims, Working<Length>? Growth, Working<Length>? Dried)
 {
+    private static readonly Length StaysIn = Length.FromInches(0.125m);
+
+    /// <summary>How much a solid panel shrinks until the driest season; null where it does not.</summary>
+    public Working<Length>? Shrinkage =>
+        Dried is { } dried
+            ? Working.Of(
+                "Panel shrinks by, until the driest season",
+                -dried.Value,
+                new FineLengthFigure(-dried.Value),
+                "−({change})",
+                Working.Geometry,
+                ("change", dried)
+            )
+            : null;
+
+    /// <summary>Room at each side that a panel which grows wants. More room makes it narrower, so that it grows less.</summary>
+    public Length Wanted
+    {
+        get
+        {
+            var share = Share(Growth);
+            var whole = Parts.PanelWidth.Value + (Asked.Across.Value * 2);
+            return LengthSteps.HalfMarkUp(
+                Length.FromTicks((long)Math.Ceiling(share * whole.Ticks / (2 * (1 + share)))),
+                Asked.Unit
+            );
+        }
+    }
+
+    /// <summary>Whether the panel, pushed to one side, falls out at the other in the driest season.</summary>
+    public bool FallsOut => Shrinkage is { } shrinkage && !Slips && Needed(shrinkage.Value) >= Asked.Groove.Value;
+
+    /// <summary>A groove that still holds the panel by 1/8 in then. A deeper groove takes a wider panel, which
+    /// shrinks more.</summary>
+    public Length DeepEnough
+    {
+        get
+        {
+            var share = Share(Shrinkage);
+            var clear = Parts.PanelWidth.Value - (Asked.Groove.Value * 2);
+            var deep = ((Asked.Across.Value.Ticks * 2) + (share * clear.Ticks)) / (1 - (2 * share));
+            return LengthSteps.HalfMarkUp(Length.FromTicks((long)Math.Ceiling(deep)) + StaysIn, Asked.Unit);
+        }
+    }
+
     /// <summary>Whether the panel slips out of one groove when it is pushed into the other.</summary>
     public bool Slips => Asked.Across.Value * 2 >= Asked.Groove.Value;
 
@@ -54,22 +100,32 @@ internal sealed record DoorMade(DoorAsked Asked, FrameDoor Parts, Shims Shims, W
         var door = asked.Door;
         var parts = FrameDoor.Of(door.Width, door.Height, asked.Stile, asked.Rail, asked.Groove, asked.Across, asked.Along);
         var gap = asked is { IsOverlay: true, Middle: { } middle } ? middle : asked.Gap;
-        return new(asked, parts, Shims.Of(gap, asked.Shim), Grows(asked, parts.PanelWidth));
+        var panel = parts.PanelWidth;
+        var damp = Moves(asked, panel, "Moisture in the most humid season", asked.Dampest, "Change in the panel's width");
+        var dry = Moves(asked, panel, "Moisture in the driest season", asked.Driest, "Change until the driest season");
+        return new(asked, parts, Shims.Of(gap, asked.Shim), damp, dry is { Value.Ticks: < 0 } ? dry : null);
     }
 
     /// <summary>The length as a person reads it.</summary>
     public string Say(Length length) => Asked.Say(length);
 
-    private static Working<Length>? Grows(DoorAsked asked, Working<Length> panel)
-    {
-        if (ShrinkageTable.All.FirstOrDefault(row => row.SpeciesId == asked.Species) is not { } wood)
-            return null;
-        var (from, to) = (
-            Working.Given("Moisture when built", asked.BuiltAt, QuantityKind.Percent, 1),
-            Working.Given("Moisture in the most humid season", asked.Dampest, QuantityKind.Percent, 1)
-        );
-        return Movement.Change(wood, panel, from, to, Sawn.Flat).Named("Change in the panel's width");
-    }
+    private static Working<Length>? Moves(DoorAsked asked, Working<Length> panel, string season, double percent, string name) =>
+        ShrinkageTable.Find(asked.Species ?? "") is { } wood
+            ? Movement
+                .Change(
+                    wood,
+                    panel,
+                    Working.Given("Moisture when built", asked.BuiltAt, QuantityKind.Percent, 1),
+                    Working.Given(season, percent, QuantityKind.Percent, 1),
+                    Sawn.Flat
+                )
+                .Named(name)
+            : null;
+
+    private double Share(Working<Length>? change) => (change?.Value.Ticks ?? 0) / (double)Parts.PanelWidth.Value.Ticks;
+
+    // What the groove must be deeper than, the panel standing at its far side.
+    private Length Needed(Length shrinkage) => (Asked.Across.Value * 2) + shrinkage;
 
     private Working<double> Number(string name, int each, string template) =>
         Working.Of(

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Wood;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Calculators;
@@ -25,6 +24,43 @@ internal static class MovementCalculator
         ),
     ];
 
+    private static readonly ImmutableArray<Remark<MovementMade>> Verdicts =
+    [
+        new(
+            Severity.Fine,
+            made => made.IsFixedSafe,
+            "It hardly moves, so you can fasten it all across (common practice: up to about 1/16 in)."
+        ),
+        new(
+            Severity.Watch,
+            made => !made.IsFixedSafe,
+            "Don't glue or screw it tight across its width: it would split or bow. Use slotted screws or buttons, or let it "
+                + "float in a groove."
+        ),
+        new(
+            Severity.Watch,
+            made => made is { IsFixedSafe: false, Shrinks: true },
+            made =>
+                $"It shrinks, so a panel pulls out of its grooves. Let its edges in by at least "
+                + "{made.Say(made.Hold.Value)}, or pin it in the middle of each rail so that both sides share the shrinkage. Set slotted screws at the outer end "
+                + "of their slots."
+        ),
+        new(
+            Severity.Watch,
+            made => made is { IsFixedSafe: false, Shrinks: false },
+            made =>
+                $"It swells, so leave a panel {made.Say(made.Room.Value)} at each side. Set slotted screws at the "
+                + "inner end of their slots."
+        ),
+        new(
+            Severity.Watch,
+            made => made.ByShrinkage is not null,
+            made =>
+                "Two tables of the Wood Handbook differ on this wood. The figure follows Table 13-5, made for this range; by the "
+                + $"shrinkage in Table 4-3 it would be {made.ByShrinkage!.Figure.Text(made.Asked.Unit)}. Allow for the larger."
+        ),
+    ];
+
     /// <summary>The form.</summary>
     public static readonly WorkingForm Form = new Calculator<MovementAsked, MovementMade>(
         "movement",
@@ -34,21 +70,8 @@ internal static class MovementCalculator
     {
         Keys = Keys,
         Read = MovementAsked.Read,
-        Make = asked => new(asked.Width, Movement.Change(asked.Wood, asked.Width, asked.From, asked.To, asked.Sawn)),
+        Make = MovementMade.Of,
         Results = made => made.Changes,
-        Verdicts =
-        [
-            new(
-                Severity.Fine,
-                made => made.IsFixedSafe,
-                "It hardly moves, so you can fasten it all across (common practice: up to about 1/16 in)."
-            ),
-            new(
-                Severity.Watch,
-                made => !made.IsFixedSafe,
-                "Don't glue or screw it tight across its width: it would split or bow. Use slotted screws or buttons, or let it "
-                    + "float in a groove."
-            ),
-        ],
+        Verdicts = Verdicts,
     }.Form;
 }
