@@ -5,82 +5,89 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Calculators;
 
 /// <summary>What is asked of a shelf.</summary>
+/// <param name="Unit">Of the rule.</param>
+/// <param name="Elasticity">GPa.</param>
+/// <param name="Material">Gives weight and creep.</param>
+/// <param name="IsNamed">Whether the material was named; else a stiffness was given alone, and the material is a guess.</param>
+/// <param name="Span">Between supports.</param>
+/// <param name="Depth">Front to back.</param>
+/// <param name="Thickness">Of the shelf.</param>
+/// <param name="Load">What stands on it.</param>
+/// <param name="Strip">Height of the edge strip; nothing for none.</param>
+/// <param name="StripThickness">Of the edge strip.</param>
+/// <param name="IsFixed">Whether both ends are clamped.</param>
+/// <param name="CountsItself">Whether the shelf's own weight counts.</param>
 internal sealed record SagAsked(
+    LengthUnit Unit,
     Working<double> Elasticity,
-    Strength? Material,
+    Strength Material,
+    bool IsNamed,
     Working<Length> Span,
     Working<Length> Depth,
     Working<Length> Thickness,
-    Working<double> Load,
-    Length Strip,
+    ShelfLoad Load,
+    Working<Length> Strip,
     Working<Length> StripThickness,
-    bool IsFixed
-)
+    bool IsFixed,
+    bool CountsItself
+) : Question(Unit)
 {
-    /// <summary>How many times stiffer an edge strip makes the shelf.</summary>
-    public Working<double> Stiffer =>
-        Strip.IsPositive
-            ? Sag.EdgeStrip(Depth, Thickness, Working.Given("Strip height", Strip), StripThickness)
-            : Working.Given("Edge strip", 1, QuantityKind.Bare, 0);
+    // Of what is usual for shelves it is the heaviest and creeps the most.
+    private const string Worst = "mdf";
+
+    /// <summary>The shelf at any span.</summary>
+    public Shelf Shelf =>
+        new(
+            Elasticity,
+            Depth,
+            Thickness,
+            IsFixed,
+            Strip.Value.IsPositive
+                ? Sag.EdgeStrip(Depth, Thickness, Strip, StripThickness)
+                : Working.Given("Edge strip", 1, QuantityKind.Bare, 0),
+            Sag.Creep(Material),
+            span => Load.On(span, Depth),
+            CountsItself ? Weigh : null
+        );
 
     public static SagAsked Read(FormReader reader)
     {
-        var row = StrengthTable.Find(reader.Choice("species"))!;
         var given = reader.MaybeGivenQuantity("Modulus of elasticity", "modulus", 2);
+        var isNamed = given is null || reader.Has("species");
+        var species = reader.Choice("species");
+        var row = StrengthTable.Find(isNamed ? species : Worst)!;
         var (span, depth) = (reader.Given("Span", "span"), reader.Given("Depth", "depth"));
         return new(
+            reader.Unit,
             given ?? StrengthTable.Elasticity(row),
-            given is null ? row : null,
+            row,
+            isNamed,
             span,
             depth,
             reader.Given("Thickness", "thickness"),
-            ReadLoad(reader, span.Value),
-            reader.Length("edge-strip"),
+            ShelfLoad.Read(reader, span, depth),
+            reader.Given("Strip height", "edge-strip"),
             reader.Given("Strip thickness", "strip-thickness"),
-            reader.Choice("support") == "fixed"
+            reader.Choice("support") == "fixed",
+            reader.Choice("own-weight") == "counted"
         );
     }
 
-    private static Working<double> ReadLoad(FormReader reader, Length span)
+    private Working<double> Weigh(Working<Length> span)
     {
-        var text = reader.Text("load") ?? "0";
-        if (QuantityText.TryNumber(text, out _))
-            return Ask(reader, text);
-        if (QuantityText.Read(text, QuantityKind.Mass, reader.Unit) is { } total)
-            return Within(reader, Working.Given("Load", total, QuantityKind.Mass, 0));
-        if (QuantityText.Read(text, QuantityKind.LineLoad, reader.Unit) is { } each)
-            return Within(reader, Total(each, span));
-        reader.Refuse("load", "is not a load: write a total like 75 lb or 34 kg, or a load per length like 25 lb/ft or 37 kg/m");
-        return None;
-    }
-
-    private static Working<double> None => Working.Given("Load", 0, QuantityKind.Mass, 0);
-
-    // A bare number may be the load in all or of each foot, several times as much: a guess could break a shelf.
-    private static Working<double> Ask(FormReader reader, string text)
-    {
-        var (each, total) = (QuantityKind.LineLoad.Name(reader.Unit), QuantityKind.Mass.Name(reader.Unit));
-        var foot = reader.Unit == LengthUnit.Inch ? "foot" : "meter";
-        reader.Refuse("load", $"could be {text} {each} (each {foot} of shelf) or {text} {total} (the whole shelf): add the unit");
-        return None;
-    }
-
-    private static Working<double> Total(double each, Length span) =>
-        Working.Of(
-            "Load",
-            each * (double)span.ToMillimetres() / 1000,
+        var density = Weight.Density(Material, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var strip = Strip.Value.IsPositive ? Area.Of(Strip.Value, StripThickness.Value) : default;
+        var volume = (Area.Of(Depth.Value, Thickness.Value) + strip) * span.Value;
+        (string, Working)[] inputs = [("density", density), ("span", span), ("depth", Depth), ("thickness", Thickness)];
+        return Working.Of(
+            "Own weight",
+            (double)volume.ToCubicMetres() * density.Value,
             QuantityKind.Mass,
-            0,
-            "{each} × {span}",
-            Working.Geometry,
-            ("each", Working.Given("Load per length", each, QuantityKind.LineLoad, 0)),
-            ("span", Working.Given("Span", span))
+            1,
+            "{density} × {span} × {depth} × {thickness}"
+                + (Strip.Value.IsPositive ? ", and {strip} × {stripthickness} of edge strip" : ""),
+            Weight.Rule,
+            Strip.Value.IsPositive ? [.. inputs, ("strip", Strip), ("stripthickness", StripThickness)] : inputs
         );
-
-    private static Working<double> Within(FormReader reader, Working<double> load)
-    {
-        if (load.Value is <= 0 or > 5000)
-            reader.Refuse("load", "is out of range: more than 0, at most 11,000 lb (5,000 kg)");
-        return load;
     }
 }

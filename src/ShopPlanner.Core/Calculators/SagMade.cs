@@ -5,35 +5,35 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Calculators;
 
 /// <summary>A shelf's bend worked out.</summary>
-/// <param name="Span">Between supports.</param>
-/// <param name="First">Deflection at once.</param>
-/// <param name="Creep">How many times as much it is in years.</param>
-internal sealed record SagMade(Working<Length> Span, Working<Length> First, Working<double> Creep)
+/// <param name="Asked">What it was worked out from.</param>
+internal sealed record SagMade(SagAsked Asked)
 {
+    private static readonly Length LeastFeet = Length.FromTicks(1);
+
+    private readonly Shelf shelf = Asked.Shelf;
+
     /// <summary>Whether it bends more than the limit in years.</summary>
-    public bool IsOver => Years > Limit.Value;
+    public bool IsOver => !shelf.Holds(Asked.Span.Value);
 
     /// <summary>Deflection in years for each foot of span.</summary>
-    public Length Foot => Length.FromTicks((long)(Years.Ticks / Math.Max(1e-9, (double)Span.Value.ToInches() / 12)));
+    public Length Foot =>
+        Length.FromTicks(Years.Value.Ticks * Length.TicksPerFoot / Length.Max(Asked.Span.Value, LeastFeet).Ticks);
+
+    /// <summary>Whether it is so short for its thickness that it bends by shear as well.</summary>
+    public bool IsStubby => Asked.Span.Value < Asked.Thickness.Value * 10;
 
     /// <summary>Deflections, the limit, and the longest span that keeps to it.</summary>
-    public IEnumerable<Working> Deflections => [First, LongTerm, PerFoot, Limit, Sag.LongestSpan(LongTerm, Span)];
-
-    private Length Years => Length.FromTicks((long)Math.Min(First.Value.Ticks * Creep.Value, long.MaxValue / 4.0));
-
-    private Working<Length> LongTerm =>
-        Working.Of(
-            "Sag after years",
+    public IEnumerable<Working?> Deflections =>
+        [
+            shelf.First(Asked.Span),
+            shelf.ByItself(Asked.Span),
             Years,
-            new FineLengthFigure(Years),
-            "{first} × {creep}",
-            Creep.Source,
-            ("first", First),
-            ("creep", Creep)
-        ) with
-        {
-            OutsideRange = First.OutsideRange,
-        };
+            Years.Figure is BoundFigure ? null : PerFoot,
+            Shelf.Limit(Asked.Span),
+            shelf.Longest(Asked.Unit),
+        ];
+
+    private Working<Length> Years => field ??= shelf.Years(Asked.Span);
 
     private Working<Length> PerFoot =>
         Working.Of(
@@ -42,24 +42,7 @@ internal sealed record SagMade(Working<Length> Span, Working<Length> First, Work
             new FineLengthFigure(Foot),
             "{years} ÷ {span} in feet",
             Working.Geometry,
-            ("years", LongTerm),
-            ("span", Span)
-        );
-
-    private Working<Length> Limit =>
-        Working.Of(
-            "Limit",
-            Length.FromTicks(Span.Value.Ticks / 144),
-            new FineLengthFigure(Length.FromTicks(Span.Value.Ticks / 144)),
-            "{span} ÷ 144",
-            Sag.Limit,
-            ("span", Span)
-        );
-
-    public static SagMade Of(SagAsked asked) =>
-        new(
-            asked.Span,
-            Sag.Deflection(asked.Elasticity, asked.Span, asked.Depth, asked.Thickness, asked.Load, asked.IsFixed, asked.Stiffer),
-            Sag.Creep(asked.Material)
+            ("years", Years),
+            ("span", Asked.Span)
         );
 }

@@ -24,6 +24,9 @@ public static class Sag
         Certainty.FromMemory
     );
 
+    /// <summary>The span over the limit.</summary>
+    public const int LimitDivisor = 144;
+
     private const double Gravity = 9.80665;
 
     /// <summary>First deflection at mid-span under a uniform load.</summary>
@@ -44,14 +47,19 @@ public static class Sag
         Working<double> stiffer
     )
     {
-        var (l, b, t) = (Metres(span.Value), Metres(depth.Value), Metres(thickness.Value));
-        var inertia = b * t * t * t / 12 * stiffer.Value;
-        var metres = (isFixed ? 1.0 : 5.0) / 384 * load.Value * Gravity * l * l * l / (elasticity.Value * 1e9 * inertia);
-        var value = Length.FromMillimetres((decimal)Math.Min(metres, 10) * 1000);
+        var metres = Bend(
+            elasticity.Value,
+            span.Value,
+            depth.Value,
+            thickness.Value,
+            load.Value,
+            isFixed ? Ends.Clamped : Ends.Resting,
+            stiffer.Value
+        );
         return Working.Of(
             "Sag at first",
-            value,
-            new FineLengthFigure(value),
+            Within(metres, span.Value),
+            Shown(metres, span.Value),
             (isFixed ? "1" : "5") + " ÷ 384 × {load} × {span}³ ÷ ({elasticity} × {depth} × {thickness}³ ÷ 12 × {stiffer})",
             Beam,
             ("load", load),
@@ -62,31 +70,12 @@ public static class Sag
             ("stiffer", stiffer)
         ) with
         {
-            OutsideRange =
-                metres * 10 > l
-                    ? "it sags more than a tenth of its span: the formula is for small deflections, and the "
-                        + "shelf would break"
-                    : null,
+            OutsideRange = IsBeyond(metres, span.Value),
         };
     }
 
-    /// <summary>The longest span that keeps to span ÷ 144 in the long run under the same load for each unit of length.</summary>
-    public static Working<Length> LongestSpan(Working<Length> longTerm, Working<Length> span)
-    {
-        var ratio = (double)(span.Value.Ticks / 144.0 / Math.Max(1, longTerm.Value.Ticks));
-        var longest = Length.FromTicks((long)(span.Value.Ticks * Math.Cbrt(ratio)));
-        return Working.Of(
-            "Longest span within the limit",
-            longest,
-            new LengthFigure(longest, 8),
-            "{span} × ∛({span} ÷ 144 ÷ {deflection})",
-            Limit,
-            ("span", span),
-            ("deflection", longTerm)
-        );
-    }
-
     /// <summary>How many times the first deflection it comes to in years.</summary>
+    /// <param name="row">Null for solid wood of any kind.</param>
     public static Working<double> Creep(Strength? row)
     {
         var factor =
@@ -123,6 +112,39 @@ public static class Sag
             ("thickness", thickness)
         );
     }
+
+    /// <summary>How the ends are held: the numerator over 384 of the beam formula.</summary>
+    internal enum Ends
+    {
+        /// <summary>They can't turn.</summary>
+        Clamped = 1,
+
+        /// <summary>They rest on something.</summary>
+        Resting = 5,
+    }
+
+    /// <summary>First deflection in metres.</summary>
+    internal static double Bend(double gpa, Length span, Length depth, Length thickness, double kg, Ends ends, double stiffer)
+    {
+        var (l, b, t) = (Metres(span), Metres(depth), Metres(thickness));
+        return (int)ends / 384.0 * kg * Gravity * l * l * l / (gpa * 1e9 * (b * t * t * t / 12 * stiffer));
+    }
+
+    /// <summary>The deflection as a length; no more than the span, beyond which nothing hangs between the supports.</summary>
+    internal static Length Within(double metres, Length span) =>
+        IsMoreThanSpan(metres, span) ? span : Length.FromMillimetres((decimal)metres * 1000);
+
+    /// <summary>The deflection as it is shown.</summary>
+    internal static Figure Shown(double metres, Length span) =>
+        IsMoreThanSpan(metres, span) ? new BoundFigure("more than", span) : new FineLengthFigure(Within(metres, span));
+
+    /// <summary>Why the beam formula does not hold for such a deflection; null where it does.</summary>
+    internal static string? IsBeyond(double metres, Length span) =>
+        metres * 10 > Metres(span)
+            ? "it sags more than a tenth of its span: the formula is for small deflections, and the shelf would break"
+            : null;
+
+    private static bool IsMoreThanSpan(double metres, Length span) => metres > Metres(span);
 
     private static double Metres(Length length) => (double)length.ToMillimetres() / 1000;
 }

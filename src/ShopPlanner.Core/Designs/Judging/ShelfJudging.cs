@@ -73,10 +73,10 @@ internal static class ShelfJudging
         var span = Working.Given("Span", part.Copies.Max(copy => Span(copy, copies)));
         if (!span.Value.IsPositive)
             return null;
-        var years = InYears(part, row, span);
-        var limit = Length.FromTicks(span.Value.Ticks / 144);
+        var shelf = Loaded(part, row);
+        var years = shelf.Years(span);
         var foot = (decimal)span.Value.Ticks / Length.TicksPerFoot;
-        if (years.Value > limit)
+        if (!shelf.Holds(span.Value))
             return new(
                 Severity.Fails,
                 $"{part.Name} will sag more than it should over the years. Use a shorter span, a thicker shelf, an edge strip "
@@ -95,29 +95,22 @@ internal static class ShelfJudging
             : null;
     }
 
-    private static Working<Length> InYears(PiecePart part, Strength row, Working<Length> span)
-    {
-        var load = Load(span, part.Width);
-        var first = Sag.Deflection(
+    private static Shelf Loaded(PiecePart part, Strength row) =>
+        new(
             StrengthTable.Elasticity(row),
-            span,
             part.Width,
             part.Thickness,
-            load,
             false,
-            Working.Given("Edge strip", 1, QuantityKind.Bare, 0)
+            Working.Given("Edge strip", 1, QuantityKind.Bare, 0),
+            Sag.Creep(row),
+            span => Load(span, part.Width),
+            span => Weigh(span, part, row)
         );
-        var creep = Sag.Creep(row);
-        var years = Length.FromTicks((long)Math.Min(first.Value.Ticks * creep.Value, long.MaxValue / 4.0));
-        return Working.Of(
-            "Sag after years",
-            years,
-            new FineLengthFigure(years),
-            "{first} × {creep}",
-            creep.Source,
-            ("first", first),
-            ("creep", creep)
-        );
+
+    private static Working<double> Weigh(Working<Length> span, PiecePart part, Strength row)
+    {
+        var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        return Weight.Of(Area.Of(part.Width.Value, part.Thickness.Value) * span.Value, density);
     }
 
     private static Working<double> Load(Working<Length> span, Working<Length> depth)
