@@ -14,7 +14,7 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         {
             { "board-feet", "Thickness as sold=1|Width=5 1/2|Length=8 ft", "3.67 bd ft", "Pieces=12" },
             { "spacing", "Clear span=32 1/2|Width of one=2 1/2|How many=5", "3 ²¹⁄₆₄", "How many=6" },
-            { "stability", "Depth of the base=12|Height=34 1/2|Weight, empty=60 lb", "0.", "Weight, empty=200 lb" },
+            { "stability", "Depth of the case=12|Height=34 1/2|Weight, empty=60 lb", "0.", "Weight, empty=200 lb" },
         };
 
     [Theory]

@@ -47,7 +47,8 @@ internal static class StandingSketches
         canvas.Arrow(body.Centre.X, body.Y + 26, body.Centre.Y + 10, inputs.Quantity("weight"));
         if (open)
             Open(inputs, canvas, body, Inches(reach) * scale, reach);
-        var (x, y) = (body.Right, body.Bottom);
+        var toe = Inches(inputs.MaybeLength("toe") ?? Length.Zero) * scale;
+        var (x, y) = (body.Right - toe, body.Bottom);
         canvas.Add(new Polyline(Stroke.Outline, [new(x, y), new(x - 6, y + 11), new(x + 6, y + 11)], true));
         canvas.Note("Triangle: the edge it tips over.");
     }

@@ -97,7 +97,7 @@ public sealed class WorkingSketchTests
     {
         var svg = SvgWriter.Write(Draw("stability", Everyday("stability")), "sketch");
         Assert.Contains("role=\"img\"", svg, StringComparison.Ordinal);
-        Assert.Contains("Depth of the base 12", svg, StringComparison.Ordinal);
+        Assert.Contains("Depth of the case 12", svg, StringComparison.Ordinal);
     }
 
     [Fact]
