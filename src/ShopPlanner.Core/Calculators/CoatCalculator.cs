@@ -9,7 +9,7 @@ internal static class CoatCalculator
 {
     private static readonly ImmutableArray<FormKey> Keys =
     [
-        Key.Quantity("area", "Area to coat", QuantityKind.Area, null, "0.01 m²", "10000 ft²")
+        Key.Quantity("area", "Area to coat", QuantityKind.Area, null, "0.1 ft²", "10000 ft²")
             .Hint("Both faces and the edges of every part you coat"),
         Key.Choice("product", "Finish", "paint", [.. Coats.Products.Select(one => new FormChoice(one.Id, one.Name))]),
         Key.Count("coats", "Coats", least: "1", most: "20").Optional(),
@@ -47,7 +47,7 @@ internal static class CoatCalculator
         Cautions =
         [
             Cautions.Solvents,
-            new(Cautions.OilyRags, made => made.IsStain),
+            new(Cautions.OilyRags, made => made.MayHoldOil),
             new(Cautions.LeadPaint, made => !made.IsStain),
             Cautions.Dust,
         ],

@@ -9,25 +9,25 @@ namespace ShopPlanner.Core.Calculators;
 /// <param name="Volume">How much finish is wanted.</param>
 internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
 {
-    // Litres.
-    private const double Quart = 3.785411784 / 4;
-
     private static readonly int[] Grits = [80, 120, 150, 180, 220];
     private static readonly SourceNote SheetRule = new(
         "Common practice: one sheet per 10 ft² and grit",
         Certainty.CommonPractice
     );
 
-    /// <summary>Whether it is a stain, which may hold a drying oil.</summary>
+    /// <summary>Whether it is a stain, which old paint is not under.</summary>
     public bool IsStain => Asked.Product.Id is "stain";
 
+    /// <summary>Whether it may hold a drying oil, so that its rags can catch fire.</summary>
+    public bool MayHoldOil => Asked.Product.MayHoldOil;
+
     /// <summary>Whole cans.</summary>
-    public Working<string> ToBuy =>
+    public Working<double> ToBuy =>
         Working.Of(
             "To buy",
-            Cans,
-            new WordFigure(Cans),
-            "{volume} in quarts, rounded up to whole cans",
+            Volume.Value,
+            new CansFigure(Volume.Value),
+            "{volume}, rounded up to whole quarts, or to half liters",
             Working.Geometry,
             ("volume", Volume)
         );
@@ -55,17 +55,6 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
                 SheetRule,
                 ("area", Asked.Area)
             );
-        }
-    }
-
-    private string Cans
-    {
-        get
-        {
-            var quarts = (int)Math.Ceiling(Volume.Value / Quart);
-            return quarts % 4 == 0 || quarts % 4 == 3 ? $"{(quarts + 3) / 4} gal"
-                : quarts < 4 ? $"{quarts} qt"
-                : $"{quarts / 4} gal and {quarts % 4} qt";
         }
     }
 

@@ -11,14 +11,17 @@ namespace ShopPlanner.Core.Calculators;
 public sealed class FormReader
 {
     private readonly WorkingForm form;
-    private readonly IReadOnlyDictionary<string, string> given;
+    private readonly Dictionary<string, string> given = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<Fault> faults = [];
 
     internal FormReader(WorkingForm form, IReadOnlyDictionary<string, string> given, LengthUnit unit)
     {
-        (this.form, this.given, Unit) = (form, given, unit);
-        foreach (var (name, value) in given.Where(pair => !form.Keys.Any(key => key.Name == pair.Key)))
-            faults.Add(Fault.Of(name, value, $"is not an input of {form.Name}: it takes {Taken()}"));
+        (this.form, Unit) = (form, unit);
+        foreach (var (name, value) in given)
+            if (!form.Keys.Any(key => string.Equals(key.Name, name, StringComparison.OrdinalIgnoreCase)))
+                faults.Add(Fault.Of(name, value, $"is not an input of {form.Name}: it takes {Taken()}"));
+            else if (!this.given.TryAdd(name, value))
+                faults.Add(Fault.Of(name, value, $"is a second value, after '{this.given[name]}': give each input once"));
     }
 
     /// <summary>Unit of lengths without a suffix.</summary>
@@ -55,8 +58,10 @@ public sealed class FormReader
             return Refuse<Length>(read.Fault.At(key));
         var (least, most) = (Limit(which.Least), Limit(which.Most));
         if (read.Value < least)
-            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + Said(which.Least)));
-        return read.Value > most ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + Said(which.Most))) : read.Value;
+            return Refuse<Length>(Fault.Of(key, text, "is too small: at least " + Said(which.Least, true)));
+        return read.Value > most
+            ? Refuse<Length>(Fault.Of(key, text, "is too large: at most " + Said(which.Most, false)))
+            : read.Value;
     }
 
     /// <summary>A length within the key's limits, as a figure that was given.</summary>
@@ -82,12 +87,13 @@ public sealed class FormReader
     /// <summary>A number within the key's limits.</summary>
     public double Number(string key) => MaybeNumber(key) ?? 1;
 
-    /// <summary>A number within the key's limits, a percent sign allowed; null where it is optional and not given.</summary>
+    /// <summary>A number within the key's limits, one percent sign allowed; null where it is optional and not given.</summary>
     public double? MaybeNumber(string key)
     {
         if (Text(key) is not { } text)
             return null;
-        if (!QuantityText.TryNumber(text.TrimEnd('%', ' '), out var number))
+        var bare = text.EndsWith('%') ? text[..^1].TrimEnd() : text;
+        if (!QuantityText.TryNumber(bare, out var number))
             return Refuse<double>(Fault.Of(key, text, "is not a number: " + Wanted(Key(key))));
         return Within(Key(key), number, text) ? number : null;
     }
@@ -101,12 +107,13 @@ public sealed class FormReader
         var which = Key(key);
         if (Text(key) is not { } text)
             return null;
-        if (QuantityText.Read(text, which.Quantity!, Unit) is not { } value)
-            return Refuse<double>(Fault.Of(key, text, "can't be read: " + QuantityText.Wanted(which.Quantity!)));
-        if (which.Least is { } least && value < QuantityText.Read(least, which.Quantity!, Unit))
-            return Refuse<double>(Fault.Of(key, text, "is too small: at least " + least));
-        return which.Most is { } most && value > QuantityText.Read(most, which.Quantity!, Unit)
-            ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + most))
+        var kind = which.Quantity!;
+        if (QuantityText.Parse(text, kind, Unit) is not (var value, var system))
+            return Refuse<double>(Fault.Of(key, text, "can't be read: " + QuantityText.Wanted(kind)));
+        if (which.Least is { } least && QuantityText.Read(least, kind, Unit) is { } low && value < low)
+            return Refuse<double>(Fault.Of(key, text, "is too small: at least " + QuantityText.Limit(low, kind, system, true)));
+        return which.Most is { } most && QuantityText.Read(most, kind, Unit) is { } high && value > high
+            ? Refuse<double>(Fault.Of(key, text, "is too large: at most " + QuantityText.Limit(high, kind, system, false)))
             : value;
     }
 
@@ -136,6 +143,8 @@ public sealed class FormReader
     /// <summary>Notes a fault that the form itself finds between keys.</summary>
     public void Refuse(string key, string message) => faults.Add(Fault.Of(key, given.GetValueOrDefault(key), message));
 
+    private static Length Tenth => Measures.Length.FromMillimetres(0.1m);
+
     private static Length Inch => Measures.Length.FromInches(1);
 
     private FormKey Key(string name) => form.Keys.First(key => key.Name == name);
@@ -143,8 +152,13 @@ public sealed class FormReader
     private Length? Limit(string? text) => text is null ? null : LengthText.Parse(text, Unit).Value;
 
     // Limits are declared in customary units; who works in millimetres reads them in millimetres.
-    private string? Said(string? limit) =>
-        Unit == LengthUnit.Inch || Limit(limit) is not { } length ? limit : LengthFormat.WithUnit(length, Unit);
+    private string? Said(string? limit, bool isLeast)
+    {
+        if (Unit == LengthUnit.Inch || Limit(limit) is not { } length)
+            return limit;
+        var shown = LengthSteps.ShownUp(length, Unit);
+        return LengthFormat.WithUnit(isLeast || shown == length ? shown : LengthSteps.ShownUp(length - Tenth, Unit), Unit);
+    }
 
     private bool Within(FormKey key, double number, string text)
     {

@@ -68,6 +68,19 @@ internal static class WeightCalculator
                 ? SquareFoot * Measures.Length.FromTicks((long)Math.Round(feet * Measures.Length.TicksPerInch))
                 : Area.Of(Width!.Value, Length!.Value) * Thickness!.Value * Count;
 
+        // A volume is that of all pieces: beside it sides or a count would say the same in another way, or contradict it.
+        private void Check(FormReader reader)
+        {
+            if (BoardFeet is null && !IsSized)
+                reader.Refuse("volume", "is missing: enter it, or thickness, width and length");
+            else if (BoardFeet is <= 0)
+                reader.Refuse("volume", "must be more than zero");
+            else if (BoardFeet is not null && (Thickness ?? Width ?? Length) is not null)
+                reader.Refuse("volume", "and sides are both given: enter one or the other");
+            else if (BoardFeet is not null && reader.Has("count"))
+                reader.Refuse("count", "is not used with a volume: enter the volume of all pieces, or sides");
+        }
+
         private bool IsSized => Thickness is not null && Width is not null && Length is not null;
 
         public static WeightAsked Read(FormReader reader)
@@ -78,8 +91,8 @@ internal static class WeightCalculator
             var count = reader.Count("count");
             var moisture = Working.Given("Moisture", reader.Number("moisture"), QuantityKind.Percent, 0);
             WeightAsked asked = new(material, volume, thickness, width, length, count, moisture);
-            if (volume is null && !asked.IsSized && reader.Faults.Count == 0)
-                reader.Refuse("volume", "is missing: enter it, or thickness, width and length");
+            if (reader.Faults.Count == 0)
+                asked.Check(reader);
             return asked;
         }
     }

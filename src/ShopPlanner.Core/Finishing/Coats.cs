@@ -21,7 +21,11 @@ public sealed record FinishProduct(
     double RecoatHours,
     SourceNote RecoatSource,
     int StopGrit
-);
+)
+{
+    /// <summary>Whether some of its kind are made with a drying oil, whose rags can catch fire.</summary>
+    public bool MayHoldOil { get; init; }
+}
 
 /// <summary>What finishes cover, how many coats and how long they wait.</summary>
 public static class Coats
@@ -54,8 +58,8 @@ public static class Coats
     [
         new("primer", "Stain-blocking latex primer", 250, Latex, 1, 24, Primer, 150),
         new("paint", "Latex paint", 375, Latex, 2, 4, Recoat, 150),
-        new("enamel", "Interior enamel", 400, Label, 2, 16, Label, 150),
-        new("stain", "Penetrating stain", 225, Label, 1, 16, Label, 180),
+        new("enamel", "Interior enamel", 400, Label, 2, 16, Label, 150) { MayHoldOil = true },
+        new("stain", "Penetrating stain", 225, Label, 1, 16, Label, 180) { MayHoldOil = true },
         new("clear", "Waterborne clear coat", 425, Label, 3, 3, Recoat, 220),
     ];
 

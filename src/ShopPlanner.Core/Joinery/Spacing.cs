@@ -24,9 +24,11 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
         if (free < 0 || gaps < 1)
             return null;
         var number = Working.Given("Pieces", count, QuantityKind.Bare, 0);
+        var room = Length.FromTicks(free / gaps);
         var gap = Working.Of(
             "Gap",
-            Length.FromTicks(free / gaps),
+            room,
+            new SettingFigure(room),
             "({span} − {members} × {member}) ÷ {gaps}",
             Working.Geometry,
             ("span", span),
@@ -59,11 +61,15 @@ public sealed record Spacing(Working<Length> Gap, Working<ImmutableArray<Length>
     /// <param name="member">Width of one.</param>
     /// <param name="widest">Widest gap allowed, more than zero.</param>
     /// <param name="membersAtEnds">True where a member stands at each end.</param>
-    public static Spacing? Within(Working<Length> span, Working<Length> member, Length widest, bool membersAtEnds)
+    public static Spacing? Within(Working<Length> span, Working<Length> member, Length widest, bool membersAtEnds) =>
+        Of(span, member, (int)Fewest(span.Value, member.Value, widest, membersAtEnds), membersAtEnds);
+
+    /// <summary>How many members leave no gap wider than a limit, whether they fit or not.</summary>
+    /// <inheritdoc cref="Within" path="/param"/>
+    public static long Fewest(Length span, Length member, Length widest, bool membersAtEnds)
     {
-        var (s, m, g) = (span.Value.Ticks, member.Value.Ticks, widest.Ticks);
-        var count = membersAtEnds ? Up(s + g, m + g) : Up(s - g, m + g);
-        return Of(span, member, (int)Math.Max(membersAtEnds ? 2 : 1, count), membersAtEnds);
+        var (s, m, g) = (span.Ticks, member.Ticks, widest.Ticks);
+        return Math.Max(membersAtEnds ? 2 : 1, membersAtEnds ? Up(s + g, m + g) : Up(s - g, m + g));
     }
 
     private static Working<double> Counted(int gaps, Working<double> members, bool membersAtEnds) =>

@@ -9,7 +9,11 @@ namespace ShopPlanner.Core.Materials;
 /// <param name="Rough">As sawn.</param>
 /// <param name="OneSide">Surfaced on one side.</param>
 /// <param name="TwoSides">Surfaced on two sides, as graded. 4/4 is often sold thicker (15/16) or thinner (3/4): measure.</param>
-public sealed record HardwoodThickness(string Name, Length Rough, Length OneSide, Length TwoSides);
+public sealed record HardwoodThickness(string Name, Length Rough, Length OneSide, Length TwoSides)
+{
+    /// <summary>Where the surfaced thicknesses come from.</summary>
+    public SourceNote Source { get; init; } = HardwoodSizes.GradingSource;
+}
 
 /// <summary>Hardwood lumber: thickness in quarters, and the ready-planed boards that stores sell.</summary>
 public static class HardwoodSizes
@@ -18,6 +22,12 @@ public static class HardwoodSizes
     public static readonly SourceNote GradingSource = new(
         "Hardwood lumber grading rules, table of surfaced thickness",
         Certainty.Quoted
+    );
+
+    /// <summary>Where a row comes from that the quoted table leaves out.</summary>
+    public static readonly SourceNote FromMemory = new(
+        "Hardwood lumber grading rules, table of surfaced thickness",
+        Certainty.FromMemory
     );
 
     /// <summary>Where the ready-planed sizes come from.</summary>
@@ -37,6 +47,10 @@ public static class HardwoodSizes
         Of("5/4", "1 1/4", "1 1/8", "1 1/16"),
         Of("6/4", "1 1/2", "1 3/8", "1 5/16"),
         Of("8/4", "2", "1 13/16", "1 3/4"),
+        Of("10/4", "2 1/2", "2 5/16", "2 1/4") with
+        {
+            Source = FromMemory,
+        },
         Of("12/4", "3", "2 13/16", "2 3/4"),
         Of("16/4", "4", "3 13/16", "3 3/4"),
     ];

@@ -83,7 +83,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     {
         var page = Open("spacing?span=820&member=60&count=5&unit=mm");
         Assert.Equal("820", Named(page, "Clear span").GetAttribute("data-shown"));
-        Assert.Equal("just under 86.7 mm", Result(page));
+        Assert.Equal("86.5 mm + 2 sheets of paper", Result(page));
         Services.GetRequiredService<NavigationManager>().NavigateTo("/workings/spacing?span=10&member=1&count=1&unit=in");
         page.WaitForAssertion(() => Assert.Equal("4 ½″", Result(page)));
     }
