@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 using static ShopPlanner.Core.Workings.Severity;
@@ -13,7 +14,7 @@ internal static class HingeCalculator
 
     private static readonly ImmutableArray<FormKey> Keys =
     [
-        Key.Length("height", "Height of the door", least: "4 in", most: "100 in"),
+        Key.Length("height", "Height of the door", least: "1 in", most: "100 in"),
         Key.Length("width", "Width of the door", least: "2 in", most: "4 ft"),
         Key.Quantity("weight", "Weight of the door", QuantityKind.Mass, null, "0.1 lb", "300 lb")
             .Optional()
@@ -40,6 +41,19 @@ internal static class HingeCalculator
         Keys = Keys,
         Read = HingesAsked.Read,
         Make = HingesMade.Of,
+        Failures =
+        [
+            new(
+                made => IsHeavy(made) ? "weight" : "height",
+                made => !Hinges.Fit(made.Asked.Height.Value, made.Count.Value),
+                made =>
+                    $"leaves no room for {made.Count.Value} cup hinges, which need "
+                    + $"{made.Asked.Say(Hinges.Room * made.Count.Value)} of height: use butt hinges"
+            )
+            {
+                Quote = made => (IsHeavy(made) ? (Working)made.Asked.Weight : made.Asked.Height).Figure.Text(made.Asked.Unit),
+            },
+        ],
         Results = made => made.Sizes,
         Verdicts =
         [
@@ -62,6 +76,9 @@ internal static class HingeCalculator
                         : "Overlay: cup distance and plate set how far the door covers the side. Follow the maker's sheet."
             ),
         ],
-        Cautions = [Cautions.SmallParts],
+        Cautions = [Cautions.LargeBit, Cautions.Drilling, Cautions.SmallParts],
     }.Form;
+
+    // Too many hinges because of its weight, not too low for two.
+    private static bool IsHeavy(HingesMade made) => Hinges.Fit(made.Asked.Height.Value, 2);
 }

@@ -22,7 +22,14 @@ internal static class ScrewCalculator
             new("face", "face to face"),
             new("edge", "into an edge or end")
         ),
-        Key.Choice("wood", "Far piece", "softwood", new("softwood", "softwood, plywood, MDF"), new("hardwood", "hardwood")),
+        Key.Choice(
+            "wood",
+            "Far piece",
+            "softwood",
+            new("softwood", "softwood or plywood"),
+            new("hardwood", "hardwood"),
+            new("mdf", "MDF or particleboard")
+        ),
         Key.Length("width", "Width of the joint", "2 1/2 in", most: "8 ft"),
     ];
 
@@ -37,7 +44,26 @@ internal static class ScrewCalculator
         new(
             Fine,
             made => made.Asked.Joint == ScrewJoint.Pocket,
-            made => made.Asked.IsHard ? "Fine thread for hardwood." : "Coarse thread for softwood, plywood and MDF."
+            made =>
+                made.Asked.Wood == PilotWood.Hardwood
+                    ? "Fine thread for hardwood."
+                    : "Coarse thread for softwood, plywood and MDF."
+        ),
+        new(
+            Watch,
+            made => made.Asked.Joint == ScrewJoint.Pocket,
+            "The screw pulls the joint tight, the glue holds it: glue it where it carries a load (common practice)."
+        ),
+        new(
+            Watch,
+            made => made.Asked is { Wood: PilotWood.Mdf, Joint: not ScrewJoint.Pocket },
+            "MDF swells and splits around a screw. Use straight screws, not tapered ones, drill the pilot a little "
+                + "deeper than the screw, and countersink lightly."
+        ),
+        new(
+            Watch,
+            made => made.IsCramped,
+            "The joint is too narrow for the distance a screw needs from its edges. Use a thinner screw, or dowels or a cleat."
         ),
         new(
             Watch,
@@ -78,10 +104,11 @@ internal static class ScrewCalculator
                 made => made.Refusal!.Reason
             )
             {
-                Quote = made => (made.Refusal!.OfNearPiece ? made.Asked.Near : made.Asked.Into).Figure.Text(LengthUnit.Inch),
+                Quote = made => (made.Refusal!.OfNearPiece ? made.Asked.Near : made.Asked.Into).Figure.Text(made.Asked.Unit),
             },
         ],
         Results = made => made.Sizes,
         Verdicts = Verdicts,
+        Cautions = [Cautions.Drilling, Cautions.Dust],
     }.Form;
 }

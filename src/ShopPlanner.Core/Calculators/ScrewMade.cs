@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -11,13 +12,22 @@ namespace ShopPlanner.Core.Calculators;
 internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefusal? Refusal)
 {
     private static readonly SourceNote ByThickness = new("Common practice by thickness", Certainty.CommonPractice);
-    private static readonly SourceNote EdgeRule = new(
-        "Common practice: two screws from 1 1/2 in of width up, then one for each 6 in",
-        Certainty.CommonPractice
-    );
 
-    /// <summary>The screw, its drills, and how many.</summary>
-    public IEnumerable<Working?> Sizes => [Choice.Length, Gauge, .. Drills, Choice.Penetration, Count];
+    // Makers of MDF: the pilot goes deeper than the screw.
+    private static readonly Length MdfDeeper = Length.FromMillimetres(1);
+
+    /// <summary>The screw, its drills, how many and where.</summary>
+    public IEnumerable<Working?> Sizes => [Choice.Length, Gauge, .. Drills, Choice.Penetration, Count, Positions, .. Distances];
+
+    /// <summary>Whether the joint is too narrow for the distances that a screw wants.</summary>
+    public bool IsCramped => Places.IsCramped(Asked.Width.Value);
+
+    private ScrewPlaces Places => new(Choice.Gauge, Asked.Wood, Asked.Joint);
+
+    private Working<ImmutableArray<Length>> Positions => Places.Along(Asked.Width);
+
+    private IEnumerable<Working> Distances =>
+        Asked.Joint == ScrewJoint.Pocket ? [] : [Places.FromEdge(Asked.Unit), Places.FromEnd(Asked.Unit)];
 
     private Working<double> Gauge => Working.Looked("Gauge", Choice.Gauge.Gauge, QuantityKind.Bare, 0, ByThickness);
 
@@ -36,40 +46,37 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
     private Working<Length> ClearanceDrill => Drill("Clearance bit, near piece", Choice.Gauge.Clearance, WoodScrews.DrillSource);
 
     private Working<Length> PilotDrill =>
-        Drill(
-            "Pilot bit, far piece",
-            Asked.IsHard ? Choice.Gauge.PilotHardwood : Choice.Gauge.PilotSoftwood,
-            WoodScrews.PilotSource
-        );
+        Drill("Pilot bit, far piece", Choice.Gauge.Pilot(Asked.Wood), WoodScrews.PilotSourceFor(Asked.Wood));
 
     private Working<Length> PilotStop =>
         Working.Of(
             "Stop collar on the pilot bit at",
-            Choice.Length.Value,
-            "length of {screw}",
-            Working.Geometry,
+            Choice.Length.Value + (Asked.Wood == PilotWood.Mdf ? MdfDeeper : Length.Zero),
+            Asked.Wood == PilotWood.Mdf ? "length of {screw} + 1 mm" : "length of {screw}",
+            Asked.Wood == PilotWood.Mdf ? WoodScrews.MdfPilotSource : Working.Geometry,
             ("screw", Choice.Length)
         );
 
-    private Working<double> Count
-    {
-        get
-        {
-            var width = Asked.Width.Value;
-            var count =
-                width < Length.FromInches(1.5m) ? 1 : 2 + (int)((width - Length.FromTicks(1)).Ticks / Length.FromInches(6).Ticks);
-            return Working.Of("Screws in the joint", count, QuantityKind.Bare, 0, "by {width}", EdgeRule, ("width", Asked.Width));
-        }
-    }
+    private Working<double> Count =>
+        Working.Of(
+            "Screws in the joint",
+            Positions.Value.Length,
+            QuantityKind.Bare,
+            0,
+            "as many as {positions}",
+            Positions.Source,
+            ("positions", Positions)
+        );
 
     public static ScrewMade Of(ScrewAsked asked)
     {
-        var (choice, refusal) = ScrewChoice.Of(asked.Near, asked.Into, asked.Joint);
+        var (choice, refusal) = ScrewChoice.Of(asked.Near, asked.Into, asked.Joint, asked.Unit);
         return new(asked, choice!, refusal);
     }
 
     /// <summary>Whether fewer diameters of the screw than these are in the far piece.</summary>
-    public bool IsShallow(int diameters) => Choice.Penetration.Value < Choice.Gauge.Diameter * diameters;
+    public bool IsShallow(int diameters) =>
+        Asked.Joint != ScrewJoint.Pocket && Choice.Penetration.Value < Choice.Gauge.Diameter * diameters;
 
     private static Working<Length> Drill(string name, Length diameter, SourceNote source) =>
         Working.Looked(name, diameter, new LengthFigure(diameter), source);

@@ -22,6 +22,15 @@ public static class Hinges
         Certainty.Quoted
     );
 
+    /// <summary>How near cups may be to each other and to the ends of a door.</summary>
+    public static readonly SourceNote RoomPractice = new(
+        "Common practice: screws 45 mm apart leave room for one cup on every 2 1/2 in of the edge",
+        Certainty.CommonPractice
+    );
+
+    /// <summary>The least distance of two cups' centers, and twice the least one of a cup's center from an end.</summary>
+    public static readonly Length Room = Length.FromInches(2.5m);
+
     private const double PoundsPerStep = 15;
     private const int MostByWeight = 5;
 
@@ -79,30 +88,54 @@ public static class Hinges
         };
     }
 
-    /// <summary>Centres from the bottom of the door: the end ones 3 1/2 in from the ends, the others between at equal
-    /// distances.</summary>
+    /// <summary>Whether that many cups find room on a door.</summary>
+    /// <param name="height">Of the door.</param>
+    /// <param name="count">Two or more.</param>
+    public static bool Fit(Length height, int count) => height >= Room * count;
+
+    /// <summary>Centres from the bottom of the door: the end ones 3 1/2 in from the ends, nearer where the door is low, the
+    /// others between at equal distances.</summary>
+    /// <param name="height">Of the door.</param>
+    /// <param name="count">Two or more.</param>
     public static Working<ImmutableArray<Length>> Places(Working<Length> height, Working<int> count)
     {
-        var span = (height.Value - (FromEnd * 2)).Ticks;
+        var fromEnd = Length.Min(FromEnd, FromEnds(height.Value, count.Value));
+        var span = (height.Value - (fromEnd * 2)).Ticks;
         ImmutableArray<Length> places =
         [
-            .. Enumerable.Range(0, count.Value).Select(i => FromEnd + Length.FromTicks(span * i / (count.Value - 1))),
+            .. Enumerable.Range(0, count.Value).Select(i => fromEnd + Length.FromTicks(span * i / (count.Value - 1))),
         ];
         return Working.Of(
             "Hinge centers from the bottom",
             places,
             new LengthsFigure(places),
-            "3 1/2 in from each end of {height}, {count} equally spaced",
-            EndDistance,
+            fromEnd == FromEnd
+                ? "3 1/2 in from each end of {height}, {count} equally spaced"
+                : "{count} on {height}, at least 2 1/2 in apart",
+            fromEnd == FromEnd ? EndDistance : RoomPractice,
             ("height", height),
             ("count", count)
         );
     }
 
+    // What cups that stand as near to each other as they may leave at each end; on a door that has no room for them, their
+    // share of it.
+    private static Length FromEnds(Length height, int count) =>
+        Fit(height, count)
+            ? Length.FromTicks((height - (Room * (count - 1))).Ticks / 2)
+            : Length.FromTicks(height.Ticks / (2 * count));
+
     /// <summary>Centre of the cup's hole from the edge of the door.</summary>
     /// <param name="edge">Wood left between the edge and the cup, 3 to 8 mm.</param>
     public static Working<Length> CupCentre(Working<Length> edge) =>
-        Working.Of("Cup center from the door's edge", CupRadius + edge.Value, "17.5 mm + {edge}", MakerSheet, ("edge", edge));
+        Working.Of(
+            "Cup center from the door's edge",
+            CupRadius + edge.Value,
+            new OwnUnitFigure(CupRadius + edge.Value, LengthUnit.Millimetre),
+            "17.5 mm + {edge}",
+            MakerSheet,
+            ("edge", edge)
+        );
 
     private static QuantityFigure Bare(int count) => new(count, QuantityKind.Bare, 0);
 }

@@ -45,6 +45,7 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     // A pocket screw goes in at a slant, so that less is left straight ahead than along it; sheets sold as 3/4 in take the usual
     // screw.
     private static readonly Length PocketLeft = Measures.Length.FromInches(0.0625m);
+    private static readonly Length Thinnest = Inches.Of("1/2");
     private static readonly Length Wanted = Measures.Length.FromInches(1.25m);
 
     // Up to this thickness, the length of a pocket screw.
@@ -61,16 +62,21 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
     /// <param name="near">Thickness of the near piece.</param>
     /// <param name="into">Wood that the far piece offers in the screw's direction.</param>
     /// <param name="joint">How they meet.</param>
+    /// <param name="unit">Of sizes in a refusal.</param>
     /// <returns>The choice, or the reason why no screw will do.</returns>
-    public static (ScrewChoice? Choice, ScrewRefusal? Refused) Of(Working<Length> near, Working<Length> into, ScrewJoint joint) =>
-        joint == ScrewJoint.Pocket ? Pocket(near, into) : Through(near, into);
+    public static (ScrewChoice? Choice, ScrewRefusal? Refused) Of(
+        Working<Length> near,
+        Working<Length> into,
+        ScrewJoint joint,
+        LengthUnit unit = LengthUnit.Inch
+    ) => joint == ScrewJoint.Pocket ? Pocket(near, into, unit) : Through(near, into, unit);
 
-    private static (ScrewChoice?, ScrewRefusal?) Pocket(Working<Length> near, Working<Length> into)
+    private static (ScrewChoice?, ScrewRefusal?) Pocket(Working<Length> near, Working<Length> into, LengthUnit unit)
     {
-        if (near.Value < Inches.Of("1/2"))
-            return (null, new(true, "is too thin for a pocket screw: at least 1/2 in"));
+        if (near.Value < Thinnest)
+            return (null, new(true, $"is too thin for a pocket screw: at least {Text(Thinnest, unit)}"));
         if (near.Value > Pockets[^1].To)
-            return (null, new(true, "is thicker than most pocket jigs take: at most 1 1/2 in"));
+            return (null, new(true, $"is thicker than most pocket jigs take: at most {Text(Pockets[^1].To, unit)}"));
         var length = Pockets.First(row => near.Value <= row.To).Screw;
         var half = Measures.Length.FromTicks(length.Ticks / 2);
         if (half + PocketLeft > into.Value)
@@ -78,59 +84,76 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
                 null,
                 new(
                     false,
-                    $"lets a pocket screw of {Text(length)} break through the far piece: at least "
-                        + $"{Text(half + PocketLeft)} is needed"
+                    $"lets a pocket screw of {Text(length, unit)} break through the far piece: at least "
+                        + $"{Text(half + PocketLeft, unit)} is needed"
                 )
             );
         var screw = Working.Of("Screw length", length, "by thickness {near}", PocketPractice, ("near", near));
-        return (
-            new(
-                screw,
-                Numbered(8),
-                Working.Of("In the far piece", half, "about half of {screw}", PocketPractice, ("screw", screw))
-            ),
-            null
-        );
+        var depth = Working.Of("In the far piece", half, "about half of {screw}", PocketPractice, ("screw", screw));
+        return (new(screw, WoodScrews.Numbered(8), depth), null);
     }
 
-    private static (ScrewChoice?, ScrewRefusal?) Through(Working<Length> near, Working<Length> into)
+    private static (ScrewChoice?, ScrewRefusal?) Through(Working<Length> near, Working<Length> into, LengthUnit unit)
     {
-        var gauge = Numbered(GaugeFor(near.Value));
-        var (most, least) = (near.Value + into.Value - Left, near.Value + Least(gauge));
-        var fitting = WoodScrews.Lengths.Where(one => one <= most && one >= least).ToList();
+        var usual = WoodScrews.Gauges.IndexOf(WoodScrews.Numbered(GaugeFor(near.Value)));
+        var holding = WoodScrews
+            .Gauges.SelectMany(
+                (gauge, index) => gauge.Lengths.Select(length => (Gauge: gauge, Length: length, Off: index - usual))
+            )
+            .Where(one => one.Off is >= -1 and <= 2 && one.Length >= near.Value + Least(one.Gauge))
+            .ToList();
+        if (holding.Count == 0)
+            return (null, new(true, TooThick(unit)));
+        var fitting = holding.Where(one => one.Length + Left <= near.Value + into.Value).ToList();
         if (fitting.Count == 0)
+        {
+            var needed = holding.Min(one => one.Length) + Left - near.Value;
             return (
                 null,
                 new(
                     false,
-                    $"is too thin for a screw to hold without breaking through: more than {Text(Least(gauge) + Left)} "
-                        + $"is needed behind {Text(near.Value)}"
+                    $"is too thin for a screw that is sold to hold without breaking through: at least "
+                        + $"{Text(needed, unit)} is needed behind {Text(near.Value, unit)}"
                 )
             );
-        var length = fitting.MinBy(one => Math.Abs((one - near.Value - Wanted).Ticks));
+        }
+
+        // Of two that come as near to the thread wanted the longer holds more.
+        var best = fitting
+            .OrderBy(one => Math.Abs((one.Length - near.Value - Wanted).Ticks))
+            .ThenByDescending(one => one.Length)
+            .ThenBy(one => Math.Abs(one.Off))
+            .First();
+        return (Chosen(near, into, best.Gauge, best.Length), null);
+    }
+
+    private static ScrewChoice Chosen(Working<Length> near, Working<Length> into, ScrewGauge gauge, Length length)
+    {
         var screw = Working.Of(
             "Screw length",
             length,
-            "nearest to {near} + 1 1/4 in of thread, at most {near} + {into} − 1/8 in",
-            WoodScrews.ThreadSource.And(Beyond),
+            "the one sold that is nearest to {near} + 1 1/4 in of thread, at most {near} + {into} − 1/8 in",
+            WoodScrews.ThreadSource.And(Beyond).And(WoodScrews.SoldSource),
             ("near", near),
             ("into", into)
         );
-        return (
-            new(
-                screw,
-                gauge,
-                Working.Of(
-                    "In the far piece",
-                    length - near.Value,
-                    "{screw} − {near}",
-                    Working.Geometry,
-                    ("screw", screw),
-                    ("near", near)
-                )
-            ),
-            null
+        var depth = Working.Of(
+            "In the far piece",
+            length - near.Value,
+            "{screw} − {near}",
+            Working.Geometry,
+            ("screw", screw),
+            ("near", near)
         );
+        return new(screw, gauge, depth);
+    }
+
+    private static string TooThick(LengthUnit unit)
+    {
+        var most = WoodScrews.Gauges.Max(gauge => gauge.Lengths[^1] - Least(gauge));
+        return $"is too thick for wood screws, which are sold to {Text(WoodScrews.Longest, unit)}: at most "
+            + $"{Text(RuleMarks.Down(most, unit), unit)}. Bore a recess for the head, or use structural screws by "
+            + "their maker's sheet";
     }
 
     // Common practice: with less than three diameters of thread a screw is no fastening.
@@ -143,7 +166,7 @@ public sealed record ScrewChoice(Working<Length> Length, ScrewGauge Gauge, Worki
         : near < Inches.Of("1 1/4") ? 8
         : 10;
 
-    private static ScrewGauge Numbered(int number) => WoodScrews.Gauges.First(one => one.Gauge == number);
-
-    private static string Text(Length length) => LengthFormat.Plain(length, LengthUnit.Inch).Text + " in";
+    // Rounded up: what is told is enough.
+    private static string Text(Length length, LengthUnit unit) =>
+        LengthFormat.Plain(LengthSteps.ShownUp(length, unit), unit).Text + (unit == LengthUnit.Inch ? " in" : " mm");
 }

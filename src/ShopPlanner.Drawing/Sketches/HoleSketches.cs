@@ -17,7 +17,7 @@ internal static class HoleSketches
         var places = inputs.Places.Select(place => Inches(place) * scale).ToList();
         if (places.Count == 0)
             places = [3.5 * scale, door.Height - (3.5 * scale)];
-        var edge = Inches(inputs.ResultLength("center of the cup") ?? Length.FromInches(0.875m)) * scale;
+        var edge = Inches(inputs.ResultLength("cup center") ?? Length.FromInches(0.875m)) * scale;
         foreach (var place in places)
             canvas.Hole(new(door.X + Math.Max(edge, 7), door.Bottom - place), Math.Clamp(0.69 * scale, 4, 14));
         canvas.Up(door.Bottom, door.Y, door.X - 44, door.X, inputs.Shown(high));

@@ -48,6 +48,13 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
                 hung[0],
                 sizes.Width
             );
+        if (!Hinges.Fit(sizes.Height.Value, count.Value))
+            builder.Warn(
+                Severity.Fails,
+                $"A door is too low for its {count.Value} cup hinges. Use butt hinges, or a taller door.",
+                hung[0],
+                sizes.Height
+            );
         if (count.OutsideRange is { } reason)
             builder.Warn(Severity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
         for (var leaf = 0; leaf < hung.Count; leaf++)
