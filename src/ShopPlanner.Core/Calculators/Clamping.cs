@@ -9,10 +9,23 @@ namespace ShopPlanner.Core.Calculators;
 /// <param name="Strip">Width of each jointed strip.</param>
 /// <param name="Spacing">From clamp to clamp, at most.</param>
 /// <param name="Clamps">How many.</param>
-internal sealed record Clamping(GlueUpAsked Asked, Working<Length> Strip, Working<Length> Spacing, Working<double> Clamps)
+/// <param name="AreWeak">Whether it is their force that makes them so many.</param>
+internal sealed record Clamping(
+    GlueUpAsked Asked,
+    Working<Length> Strip,
+    Working<Length> Spacing,
+    Working<double> Clamps,
+    bool AreWeak
+)
 {
+    /// <summary>The most that are told.</summary>
+    public const int Most = 200;
+
+    // Fewer would let the strips swing.
+    private const int Fewest = 2;
+
     /// <summary>The least force that each clamp must press with, newtons.</summary>
-    public Working<double> Least { get; } = Force("least", Asked.Pressure.Least, Asked, Clamps);
+    public Working<double> Least { get; } = ForceOf("least", Asked.Pressure.Least, Asked, Clamps, true);
 
     /// <summary>Clamps, places and forces.</summary>
     public IEnumerable<Working> Results =>
@@ -24,7 +37,7 @@ internal sealed record Clamping(GlueUpAsked Asked, Working<Length> Strip, Workin
             Asked.Pressure.Most,
             GlueUp.Total(Asked.Pressure.Least, Asked.Length, Asked.Thickness),
             Least,
-            Force("most", Asked.Pressure.Most, Asked, Clamps),
+            ForceOf("most", Asked.Pressure.Most, Asked, Clamps, false),
         ];
 
     /// <summary>Whether fewer clamps are at hand than are wanted.</summary>
@@ -35,12 +48,13 @@ internal sealed record Clamping(GlueUpAsked Asked, Working<Length> Strip, Workin
     {
         get
         {
-            var (have, caul) = (Asked.Clamps!.Value, WiderCaul(Asked.Clamps.Value));
-            var cauls =
-                have > 1 && caul > Asked.Caul.Value
-                    ? $", or spread the pressure with stiff cauls at least {LengthFormat.WithUnit(caul, Asked.Unit, 16)} wide."
-                    : ".";
-            return $"{have} of {Clamps.Value:0} clamps on hand: glue in stages{cauls}";
+            var have = Asked.Clamps!.Value;
+            var stronger = AreWeak ? " or stronger ones" : "";
+            var enough = EnoughFor(have) is { } length
+                ? $" Your {have} are enough for a panel up to {LengthFormat.WithUnit(length, Asked.Unit, 16)} long."
+                : "";
+            return $"{have} of {Clamps.Value:0} clamps on hand. Get more clamps{stronger}, or glue up a shorter panel."
+                + "{enough} Neither stages nor cauls add force.";
         }
     }
 
@@ -49,15 +63,36 @@ internal sealed record Clamping(GlueUpAsked Asked, Working<Length> Strip, Workin
         var spacing = GlueUp.Spacing(strip, asked.Caul);
         var clamps = GlueUp.Clamps(asked.Length, spacing);
         var total = GlueUp.Total(asked.Pressure.Least, asked.Length, asked.Thickness);
-        if (asked.ClampForce is { } each && GlueUp.ClampsByForce(total, each) is { } strong && strong.Value > clamps.Value)
-            clamps = strong;
-        return new(asked, strip, spacing, clamps);
+        return asked.ClampForce is { } each && GlueUp.ClampsByForce(total, each) is { } strong && strong.Value > clamps.Value
+            ? new(asked, strip, spacing, strong, true)
+            : new(asked, strip, spacing, clamps, false);
     }
 
-    // Fewer clamps reach as far with wider cauls: each covers twice the strip and the caul together.
-    private Length WiderCaul(int have) =>
-        Length.FromTicks((Asked.Length.Value.Ticks + (2 * have) - 1) / (2 * have)) - Strip.Value;
+    // The longest finished panel that so many clamps press, down to a mark of the rule; null where there is none.
+    private Length? EnoughFor(int have)
+    {
+        if (have < Fewest)
+            return null;
+        var rough = Spacing.Value * have;
+        if (Asked.ClampForce is { } each)
+        {
+            var perMillimetre = Asked.Pressure.Least.Value * (double)Asked.Thickness.Value.ToMillimetres();
+            rough = Length.Min(rough, Length.FromMillimetres((decimal)(each.Value * have / perMillimetre)));
+        }
 
-    private static Working<double> Force(string which, Working<double> pressure, GlueUpAsked asked, Working<double> clamps) =>
-        GlueUp.Force(pressure, asked.Length, asked.Thickness, clamps).Named("Force of each clamp, " + which);
+        var finished = RuleMarks.Down(rough - Asked.Oversize, Asked.Unit);
+        return finished.IsPositive ? finished : null;
+    }
+
+    private static Working<double> ForceOf(
+        string which,
+        Working<double> pressure,
+        GlueUpAsked asked,
+        Working<double> clamps,
+        bool isLeast
+    )
+    {
+        var force = GlueUp.Force(pressure, asked.Length, asked.Thickness, clamps).Named("Force of each clamp, " + which);
+        return isLeast ? force.Shown(new QuantityFigure(force.Value, QuantityKind.Force, 0) { IsLeast = true }) : force;
+    }
 }

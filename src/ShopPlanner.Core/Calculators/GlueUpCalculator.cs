@@ -121,12 +121,23 @@ internal static class GlueUpCalculator
         Read = GlueUpAsked.Read,
         Refusals = Refusals,
         Make = GlueUpMade.Of,
+        Failures =
+        [
+            new(
+                made => made.Clamping.AreWeak ? "clamp-force" : "caul",
+                made => made.IsGlued && made.Clamping.Clamps.Value > Clamping.Most,
+                made =>
+                    FormattableString.Invariant($"takes {made.Clamping.Clamps.Value:0} clamps: at most {Clamping.Most}, ")
+                    + (made.Clamping.AreWeak ? "so use stronger ones" : "so use wider cauls or wider strips")
+            ),
+        ],
         Results = made => made.IsGlued ? [.. made.Sizes, .. made.Clamping.Results, .. made.Glue] : made.Sizes,
         Verdicts = Verdicts,
         MostSevereFirst = true,
         Cautions =
         [
             Cautions.Guards,
+            Cautions.Jointer,
             Cautions.TrappedCutoff,
             new(Cautions.GrooveWithoutGuard, made => made.Asked.Joint != EdgeJoint.Butt),
             new(Cautions.SmallParts, made => made.Strip.Value < NarrowStrip),
