@@ -15,8 +15,9 @@ internal static class DrawerCalculator
         Key.Length("opening-width", "Opening width", most: "6 ft"),
         Key.Length("opening-height", "Opening height", most: "3 ft"),
         Key.Length("opening-depth", "Depth behind the front", most: "4 ft"),
-        Key.LengthOrZero("slide-clearance", "Clearance at each side", "1/2 in", "2 in")
-            .Hint("From the slide's sheet; 1/2 in for most side-mount slides (common practice)"),
+        Key.LengthOrZero("slide-clearance", "Clearance at each side", most: "2 in")
+            .Optional()
+            .Hint("From the slide's sheet. Blank = 1/2 in with slides, 1/16 in on wood runners"),
         Key.Choice("slides", "Runs on", "side", new("side", "side-mount slides as long as the box"), new("none", "wood runners")),
         Key.Choice(
             "joint",
@@ -31,6 +32,8 @@ internal static class DrawerCalculator
         Key.Length("bottom", "Thickness of the bottom", "1/4 in", most: "1 in"),
         Key.LengthOrZero("groove", "Depth of the bottom's groove", "1/4 in", "1 in")
             .Hint("0 = the bottom is fastened on from below"),
+        Key.LengthOrZero("groove-height", "Groove above the lower edge", "1/4 in", "6 in")
+            .Hint("1/4 in is common practice; undermount slides say their own"),
         Key.LengthOrZero("play", "Bottom smaller than its grooves by", "1/16 in", "1/2 in"),
         Key.LengthOrZero("height-clearance", "Clearance above and below, total", "1 in", "6 in"),
         Key.LengthOrZero("depth-clearance", "Clearance behind the box", "0 in", "12 in"),
@@ -44,7 +47,10 @@ internal static class DrawerCalculator
             asked =>
                 $"and sides of {asked.Say(asked.Side.Value)} leave nothing between them: "
                 + $"an opening of {asked.Say(asked.Width.Value)} holds both sides and more"
-        ),
+        )
+        {
+            Quote = asked => asked.Say(asked.Clearance.Value),
+        },
         new(
             "height-clearance",
             asked => asked.Room.Value >= asked.Height.Value,
@@ -59,6 +65,13 @@ internal static class DrawerCalculator
             "bottom",
             asked => asked.Bottom >= asked.Height.Value - asked.Room.Value,
             asked => $"is as thick as the box is high: it must be less than {asked.Say(asked.Height.Value - asked.Room.Value)}"
+        ),
+        new(
+            "groove-height",
+            asked => !asked.IsPlanted && asked.GrooveHeight + asked.Bottom >= asked.Height.Value - asked.Room.Value,
+            asked =>
+                "leaves no side above the bottom: it must be less than "
+                + asked.Say(asked.Height.Value - asked.Room.Value - asked.Bottom)
         ),
         new(
             "play",

@@ -28,8 +28,21 @@ internal sealed record DrawerMade(DrawerAsked Asked, DrawerBox Box, Working<Leng
             Box.BottomWidth,
             Box.BottomDepth,
             DrawerBox.LetInto(Asked.Side, Asked.Joint),
+            GrooveWidth,
+            Asked.IsPlanted ? null : Working.Given("Groove above the lower edge", Asked.GrooveHeight),
             Slide,
         ];
+
+    private Working<Length>? GrooveWidth =>
+        Asked.IsPlanted
+            ? null
+            : Working.Of(
+                "Groove width",
+                Asked.Bottom,
+                "the measured thickness of {bottom}",
+                CentredGroove.Panel,
+                ("bottom", Working.Given("Bottom", Asked.Bottom))
+            );
 
     /// <summary>Parts for a project.</summary>
     public ImmutableArray<ProposedPart> Proposed =>
@@ -45,15 +58,16 @@ internal sealed record DrawerMade(DrawerAsked Asked, DrawerBox Box, Working<Leng
         var depth = slide is null
             ? Working.Of("Box depth", asked.Behind.Value, "{behind}", Working.Geometry, ("behind", asked.Behind))
             : Working.Of("Box depth", slide.Value, "as long as the {slide}", Slides.Lengths, ("slide", slide));
-        var height = Working.Of(
-            "Box height",
-            asked.Height.Value - asked.Room.Value,
-            "{opening} − {room}",
-            Working.Geometry,
-            ("opening", asked.Height),
-            ("room", asked.Room)
+        var box = DrawerBox.Of(
+            asked.Width,
+            asked.SideHeight,
+            depth,
+            asked.Clearance,
+            asked.Side,
+            asked.Joint,
+            asked.Groove,
+            asked.Play
         );
-        var box = DrawerBox.Of(asked.Width, height, depth, asked.Clearance, asked.Side, asked.Joint, asked.Groove, asked.Play);
         return new(asked, box, slide);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 using static ShopPlanner.Core.Workings.Severity;
 
 namespace ShopPlanner.Core.Calculators;
@@ -89,6 +90,7 @@ internal static class GrooveCalculator
             made => made.Settings > ManySettings,
             made => $"{made.Settings} settings is a lot. A wider cutter takes fewer."
         ),
+        new(Fine, made => made.TakesPaper, SettingFigure.Paper),
         new(
             Fine,
             made => made.Passes == 1,

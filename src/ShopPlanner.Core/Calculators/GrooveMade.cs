@@ -16,6 +16,10 @@ internal sealed record GrooveMade(GrooveAsked Asked, CentredGroove Groove)
     /// <summary>How many settings of the fence it takes.</summary>
     public int Settings => Groove.Settings.Value.Length;
 
+    /// <summary>Whether a setting takes paper beside the marks of a rule.</summary>
+    public bool TakesPaper =>
+        Groove.Settings.Value.Append(Groove.Cheek.Value).Any(one => SettingFigure.TakesPaper(one, Asked.Unit));
+
     /// <summary>Settings and sizes.</summary>
     public IEnumerable<Working> Sizes =>
         [

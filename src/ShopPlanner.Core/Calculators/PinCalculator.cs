@@ -42,7 +42,8 @@ internal static class PinCalculator
                 Quote = made => made.Asked.First.Figure.Text(LengthUnit.Inch),
             },
         ],
-        Results = made => [made.Holes, made.Count, made.Asked.Setback, made.Depth],
+        Results = made => [made.Holes, made.Count, made.Asked.Setback, made.Depth, PinsMade.Bit],
+        Cautions = [Cautions.Drilling, Cautions.Dust],
         Verdicts =
         [
             new(
@@ -68,6 +69,14 @@ internal static class PinCalculator
             "Common practice: half the length of a pin, never through",
             Certainty.CommonPractice
         );
+
+        public static Working<string> Bit =>
+            Working.Looked(
+                "Bit",
+                "5 mm",
+                new WordFigure("5 mm, or 1/4 in for quarter-inch pins: try a pin in scrap first"),
+                ShelfPins.System32.And(DepthRule)
+            );
 
         public Working<double> Count =>
             Working.Of(

@@ -13,6 +13,14 @@ public static class ShelfPins
         Certainty.Read
     );
 
+    /// <summary>Another pitch.</summary>
+    public static readonly SourceNote OwnPitch = new(
+        "Geometry; the pitch is your own, made with a template of holes as far apart",
+        Certainty.CommonPractice
+    );
+
+    private static readonly Length SystemPitch = Length.FromMillimetres(32);
+
     /// <summary>Heights of the holes above the inside bottom.</summary>
     /// <param name="height">Clear height of the side.</param>
     /// <param name="first">Height of the lowest hole.</param>
@@ -35,7 +43,7 @@ public static class ShelfPins
             holes,
             new LengthsFigure(holes),
             "{first} + n × {pitch}, up to {height} − {clear}",
-            System32,
+            pitch.Value == SystemPitch ? System32 : OwnPitch,
             ("first", first),
             ("pitch", pitch),
             ("height", height),

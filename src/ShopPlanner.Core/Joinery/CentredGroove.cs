@@ -75,18 +75,22 @@ public sealed record CentredGroove(
     /// <param name="fit">How much thinner the tongue is than the groove.</param>
     public static CentredGroove Of(Working<Length> stock, Working<Length> blade, Working<Length> width, Working<Length> fit)
     {
+        var first = HalfUp(stock.Value - width.Value);
         var fence = Working.Of(
             "First fence setting",
-            HalfUp(stock.Value - width.Value),
+            first,
+            new SettingFigure(first),
             "({stock} − {groove}) ÷ 2",
             Working.Geometry,
             ("stock", stock),
             ("groove", width)
         );
         var settings = Fences(stock, blade, width, fence);
+        var off = HalfUp(stock.Value - width.Value + fit.Value);
         var cheek = Working.Of(
             "Taken off each face",
-            HalfUp(stock.Value - width.Value + fit.Value),
+            off,
+            new SettingFigure(off),
             "({stock} − ({groove} − {fit})) ÷ 2",
             Fit,
             ("stock", stock),
@@ -125,7 +129,7 @@ public sealed record CentredGroove(
         return Working.Of(
             "Fence settings",
             settings,
-            new LengthsFigure(settings),
+            new LengthsFigure(settings) { AreSettings = true },
             "from {fence} until the cuts meet in the middle",
             Working.Geometry,
             ("fence", fence)
