@@ -28,7 +28,7 @@ public sealed class WorkCommandTests
     [Fact]
     public async Task A_result_comes_with_formula_numbers_inputs_and_source()
     {
-        var run = await ShopPlannerProgram.RunAsync(EightFeet);
+        var run = await ShopPlannerProgram.RunAsync([.. EightFeet, "--workings"]);
         Assert.Equal((0, ""), (run.Exit, run.Error));
         var lines = run.Output.Split('\n').Select(line => line.Trim()).ToList();
         Assert.Equal("Board feet: 8 bd ft", lines[0]);
@@ -46,9 +46,16 @@ public sealed class WorkCommandTests
     [Fact]
     public async Task Inputs_of_inputs_verdicts_and_cautions_are_printed_and_a_habit_of_the_trade_is_called_one()
     {
-        var spacing = await ShopPlannerProgram.RunAsync("work", "spacing", "span=32 1/2", "member=2 1/2", "count=5");
+        var spacing = await ShopPlannerProgram.RunAsync(
+            "work",
+            "spacing",
+            "span=32 1/2",
+            "member=2 1/2",
+            "count=5",
+            "--workings"
+        );
         Assert.Contains(
-            "\n    Gaps: 6 [Geometry]\n      = pieces + 1\n      = 5 + 1\n",
+            "\n  Gaps: 6\n    = pieces + 1\n    = 5 + 1\n    source: Geometry\n",
             spacing.Output,
             StringComparison.Ordinal
         );
@@ -57,6 +64,39 @@ public sealed class WorkCommandTests
         var screws = await ShopPlannerProgram.RunAsync("work", "screws", "thickness=3/4", "into=1 1/2", "joint=edge");
         Assert.Contains("ommon practice", screws.Output, StringComparison.Ordinal);
         Assert.Contains("\nCheck: End grain", screws.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_answer_comes_first_and_how_it_came_about_only_where_it_is_asked_for()
+    {
+        string[] shelf = ["work", "sag", "span=36", "load=75 lb", "species=pine-ponderosa"];
+        var plain = await ShopPlannerProgram.RunAsync(shelf);
+        Assert.StartsWith("Sag at first: 0.089″\n", plain.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("source:", plain.Output, StringComparison.Ordinal);
+        Assert.Contains("--workings", plain.Output, StringComparison.Ordinal);
+        Assert.Contains("\nSafety: ", plain.Output, StringComparison.Ordinal);
+        // A remembered figure is marked without being asked about.
+        Assert.Contains("[Unverified: check before you rely on it]", plain.Output, StringComparison.Ordinal);
+        var worked = await ShopPlannerProgram.RunAsync([.. shelf, "--workings"]);
+        Assert.StartsWith(
+            plain.Output[..plain.Output.IndexOf("\n--workings", StringComparison.Ordinal)],
+            worked.Output,
+            StringComparison.Ordinal
+        );
+        var steps = worked.Output[worked.Output.IndexOf("How it was worked out", StringComparison.Ordinal)..].Split('\n');
+        var figures = steps.Where(line => line.StartsWith("  ", StringComparison.Ordinal) && line[2] != ' ').ToList();
+        Assert.Equal(figures.Distinct(), figures);
+        Assert.InRange(figures.Count, 12, 30);
+    }
+
+    [Fact]
+    public async Task The_case_of_a_key_does_not_matter_and_two_of_one_key_are_refused()
+    {
+        var run = await ShopPlannerProgram.RunAsync("work", "board-feet", "Thickness=1", "WIDTH=6", "length=8 ft", "count=2");
+        Assert.Equal((0, ""), (run.Exit, run.Error));
+        var twice = await ShopPlannerProgram.RunAsync("work", "board-feet", "thickness=1", "width=6", "Width=7", "length=8 ft");
+        Assert.Equal(2, twice.Exit);
+        Assert.Contains("Width: '7' is a second value, after '6'", twice.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -89,12 +129,15 @@ public sealed class WorkCommandTests
     }
 
     [Fact]
-    public async Task A_list_of_lengths_has_no_value_but_values()
+    public async Task A_list_of_lengths_has_a_list_of_numbers_as_its_value()
     {
         var root = await JsonAsync(["work", "spacing", "span=32 1/2", "member=2 1/2", "count=5", "--json"]);
         var positions = root.GetProperty("results").EnumerateArray().Last();
-        Assert.Equal(JsonValueKind.Null, positions.GetProperty("value").ValueKind);
-        Assert.Equal(5, positions.GetProperty("values").GetArrayLength());
+        Assert.Equal(5, positions.GetProperty("value").GetArrayLength());
+        Assert.Equal(
+            positions.GetProperty("value").EnumerateArray().Select(one => one.GetDouble()),
+            positions.GetProperty("values").EnumerateArray().Select(one => one.GetDouble())
+        );
         Assert.Equal("geometry", Text(root.GetProperty("source"), "text"), ignoreCase: true);
         Assert.Equal("small-parts", Text(root.GetProperty("cautions")[0], "id"));
         Assert.Equal(

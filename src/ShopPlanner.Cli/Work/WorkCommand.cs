@@ -29,13 +29,18 @@ internal static class WorkCommand
 
     private static readonly Option<bool> Keys = new("--keys") { Description = "List the inputs instead of working it out." };
 
+    private static readonly Option<bool> Workings = new("--workings")
+    {
+        Description = "Say how each figure came about: formula, inputs, source.",
+    };
+
     private static readonly Option<bool> Json = new("--json") { Description = "Print JSON." };
 
     public static Command Create()
     {
         var command = new Command(
             "work",
-            "Works out a figure and shows how: formula, inputs, source. "
+            "Works out a figure, and with --workings says how: formula, inputs, source. "
                 + "Exit status 0: done; 2: an input is wrong or missing, one fault on each line, and nothing was printed."
         )
         {
@@ -43,6 +48,7 @@ internal static class WorkCommand
             Pairs,
             Unit,
             Keys,
+            Workings,
             Json,
         };
         command.SetAction(parsed =>
@@ -51,7 +57,7 @@ internal static class WorkCommand
                 parsed.GetValue(Pairs) ?? [],
                 parsed.GetValue(Unit),
                 parsed.GetValue(Keys),
-                parsed.GetValue(Json)
+                new WorkOutput(parsed.GetValue(Workings), parsed.GetValue(Json))
             )
         );
         return command;

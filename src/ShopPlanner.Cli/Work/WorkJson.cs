@@ -6,7 +6,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Cli.Work;
 
-/// <summary>Workings as a document: numbers where there are numbers, null beside a text where there are none.</summary>
+/// <summary>Workings as a document: numbers where there are numbers, a list of them for a row of positions, null beside a text where
+/// there are none.</summary>
 internal static class WorkJson
 {
     /// <summary>All forms.</summary>
@@ -61,9 +62,16 @@ internal static class WorkJson
     private static void Figure(Utf8JsonWriter json, Working working, LengthUnit unit)
     {
         json.WriteString("name", working.Name);
-        Number(json, "value", working.Figure.Number(unit));
         if (working.Figure is LengthsFigure list)
-            Numbers(json, list, unit);
+        {
+            Numbers(json, "value", list, unit);
+            Numbers(json, "values", list, unit);
+        }
+        else
+        {
+            Number(json, "value", working.Figure.Number(unit));
+        }
+
         json.WriteString("unit", working.Figure.UnitName(unit));
         json.WriteString("text", working.Figure.Text(unit));
         json.WriteString("formula", working.Formula);
@@ -81,9 +89,10 @@ internal static class WorkJson
         json.WriteString("outsideRange", working.OutsideRange);
     }
 
-    private static void Numbers(Utf8JsonWriter json, LengthsFigure list, LengthUnit unit)
+    // "values" is how a list was named before; both hold the same.
+    private static void Numbers(Utf8JsonWriter json, string name, LengthsFigure list, LengthUnit unit)
     {
-        json.WriteStartArray("values");
+        json.WriteStartArray(name);
         foreach (var one in list.Lengths)
             json.WriteNumberValue((double)one.To(unit));
         json.WriteEndArray();

@@ -3,26 +3,31 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cli.Work;
 
+/// <summary>How an answer is printed.</summary>
+/// <param name="HasWorkings">Whether it says how each figure came about; JSON always does.</param>
+/// <param name="IsJson">Whether it is for a program.</param>
+internal sealed record WorkOutput(bool HasWorkings, bool IsJson);
+
 /// <summary>One run of the command: find the form, read the pairs, work it out, print.</summary>
 internal static class WorkRun
 {
     /// <summary>The exit status.</summary>
-    public static int Run(string? name, IReadOnlyList<string> pairs, LengthUnit unit, bool keys, bool json)
+    public static int Run(string? name, IReadOnlyList<string> pairs, LengthUnit unit, bool keys, WorkOutput output)
     {
         if (name is null)
         {
-            Print(json ? WorkJson.List() : WorkText.List());
+            Print(output.IsJson ? WorkJson.List() : WorkText.List());
             return ExitStatus.Done;
         }
 
         var form = Find(name);
         if (!keys)
-            return WorkOut(form, Read(pairs), unit, json);
-        Print(json ? WorkJson.Keys(form) : WorkText.Keys(form));
+            return WorkOut(form, Read(pairs), unit, output);
+        Print(output.IsJson ? WorkJson.Keys(form) : WorkText.Keys(form));
         return ExitStatus.Done;
     }
 
-    private static int WorkOut(WorkingForm form, Dictionary<string, string> given, LengthUnit unit, bool json)
+    private static int WorkOut(WorkingForm form, Dictionary<string, string> given, LengthUnit unit, WorkOutput output)
     {
         var (answer, faults) = form.Run(given, unit);
         if (answer is null)
@@ -32,7 +37,7 @@ internal static class WorkRun
             return ExitStatus.Refused;
         }
 
-        Print(json ? WorkJson.Answer(form, answer, unit) : WorkText.Answer(answer, unit));
+        Print(output.IsJson ? WorkJson.Answer(form, answer, unit) : WorkText.Answer(answer, unit, output.HasWorkings));
         return ExitStatus.Done;
     }
 
@@ -45,7 +50,7 @@ internal static class WorkRun
 
     private static Dictionary<string, string> Read(IReadOnlyList<string> pairs)
     {
-        var given = new Dictionary<string, string>(StringComparer.Ordinal);
+        var given = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var pair in pairs)
         {
             var (key, text) = pair.Split('=', 2) is [{ Length: > 0 } left, var right] ? (left.Trim(), right) : throw NoPair(pair);

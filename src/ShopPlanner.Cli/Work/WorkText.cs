@@ -36,18 +36,25 @@ internal static class WorkText
         return text.ToString();
     }
 
-    /// <summary>Each result with how it came about, then what follows from them.</summary>
-    public static string Answer(Answer answer, LengthUnit unit)
+    /// <summary>The figures asked for, then what follows from them; where it is asked for, how they came about.</summary>
+    public static string Answer(Answer answer, LengthUnit unit, bool hasWorkings)
     {
         var text = new StringBuilder();
         foreach (var result in answer.Results)
             Result(text, result, unit);
+        foreach (var reason in WorkingSteps.Outside(answer.Results))
+            text.Append("Outside the range: ").Append(reason).Append('\n');
         foreach (var verdict in answer.Verdicts)
             text.Append(SeverityWords.Of(verdict.Severity)).Append(": ").Append(verdict.Text).Append('\n');
         foreach (var part in answer.Parts)
             text.Append("Part: ").Append(Of(part, unit)).Append('\n');
         foreach (var caution in answer.Cautions)
             text.Append("Safety: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
+        if (!hasWorkings)
+            return text.Append("\n--workings says how each figure came about.\n").ToString();
+        text.Append("\nHow it was worked out\n");
+        foreach (var step in WorkingSteps.Of(answer.Results))
+            Worked(text, step, unit);
         return text.ToString();
     }
 
@@ -81,35 +88,26 @@ internal static class WorkText
         : key.Optional ? "; optional"
         : "; required";
 
+    // What must not be relied on unseen is marked beside the figure itself.
     private static void Result(StringBuilder text, Working result, LengthUnit unit)
     {
-        text.Append(result.Name).Append(": ").Append(result.Figure.Text(unit)).Append('\n');
-        Formula(text, result, unit, Step);
-        if (!result.Inputs.IsEmpty)
-            text.Append(Step).Append("from\n");
-        foreach (var input in result.Inputs)
-            Input(text, input.Working, unit, Step + Step);
-        text.Append(Step).Append("source: ").Append(SourceWords.Of(result.Source)).Append("\n\n");
+        text.Append(result.Name).Append(": ").Append(result.Figure.Text(unit));
+        if (result.Source.Certainty == Certainty.FromMemory)
+            text.Append(" [").Append(SourceWords.Short(result.Source)).Append(']');
+        text.Append('\n');
     }
 
-    private static void Input(StringBuilder text, Working input, LengthUnit unit, string indent)
+    private static void Worked(StringBuilder text, Working step, LengthUnit unit)
     {
-        text.Append(indent).Append(input.Name).Append(": ").Append(input.Figure.Text(unit));
-        text.Append(" [").Append(SourceWords.Of(input.Source)).Append("]\n");
-        Formula(text, input, unit, indent + Step);
-        foreach (var deeper in input.Inputs)
-            Input(text, deeper.Working, unit, indent + Step);
-    }
-
-    private static void Formula(StringBuilder text, Working working, LengthUnit unit, string indent)
-    {
-        if (working.Template.Length > 0)
+        text.Append(Step).Append(step.Name).Append(": ").Append(step.Figure.Text(unit));
+        if (step.Template.Length == 0)
         {
-            text.Append(indent).Append("= ").Append(working.Formula).Append('\n');
-            text.Append(indent).Append("= ").Append(working.Filled(unit)).Append('\n');
+            text.Append(" [").Append(SourceWords.Of(step.Source)).Append("]\n");
+            return;
         }
 
-        if (working.OutsideRange is { } outside)
-            text.Append(indent).Append("outside the range: ").Append(outside).Append('\n');
+        text.Append('\n').Append(Step + Step).Append("= ").Append(step.Formula).Append('\n');
+        text.Append(Step + Step).Append("= ").Append(step.Filled(unit)).Append('\n');
+        text.Append(Step + Step).Append("source: ").Append(SourceWords.Of(step.Source)).Append('\n');
     }
 }

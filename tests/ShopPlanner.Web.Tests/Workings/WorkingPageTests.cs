@@ -110,11 +110,13 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     }
 
     [Fact]
-    public void Inputs_open_down_to_what_was_given_and_verdicts_have_a_word()
+    public void Each_step_down_to_what_was_given_is_told_once_and_verdicts_have_a_word()
     {
         var page = Open("stability?depth=12&height=30&weight=40");
         Assert.Contains(page.FindAll(".verdict b"), word => word.TextContent is "Fix this.");
-        Assert.NotEmpty(page.FindAll(".inputs li"));
+        var steps = page.FindAll(".worked-steps > li").Select(step => step.TextContent.Trim()).ToList();
+        Assert.Equal(steps.Distinct(), steps);
+        Assert.Contains(steps, step => step.StartsWith("Weight, empty", StringComparison.Ordinal));
         Assert.Contains("as quoted", page.Find(".source").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll(".notice.warn li"));
     }
@@ -132,6 +134,14 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
             )
         );
         Assert.Equal("Outside its range. The table ends at 2 kg.", how.Find(".outside").TextContent.Trim());
+    }
+
+    [Fact]
+    public void What_a_figure_rests_on_and_lies_outside_of_its_range_is_said_once_beside_the_figures()
+    {
+        var page = Open("movement?width=12&from=6&to=99 RH");
+        var said = Assert.Single(page.FindAll(".outside"));
+        Assert.Equal("Outside its range. Above 95% humidity the equation is unreliable.", said.TextContent.Trim());
     }
 
     [Theory]
