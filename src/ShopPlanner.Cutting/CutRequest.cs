@@ -56,7 +56,8 @@ public sealed record CarryLimit(Length Longest, Length Widest);
 /// <param name="SheetEdgeTrim">Unusable margin along all four edges of a new sheet.</param>
 public sealed record SawSettings(Length Kerf, Length BoardEndTrim, Length SheetEdgeTrim)
 {
-    /// <summary>The usual saw. Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end; a quarter
+    /// <summary>The usual saw. Common practice: a full-kerf table-saw blade cuts 1/8 in; half an inch squares a board's end;
+    /// a quarter
     /// takes a sheet's bruised edge.</summary>
     public static readonly SawSettings Usual = new(Length.FromInches(0.125m), Length.FromInches(0.5m), Length.FromInches(0.25m));
 

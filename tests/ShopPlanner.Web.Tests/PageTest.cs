@@ -8,6 +8,7 @@ using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Services.Trash;
 using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Shared;
 
@@ -30,6 +31,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IBenchService>());
         context.Services.AddSingleton(shop.Server.Get<IBuyingService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
+        context.Services.AddSingleton(shop.Server.Get<ITrashService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());
         context.Services.AddSingleton(shop.Server.Get<IMaterialService>());

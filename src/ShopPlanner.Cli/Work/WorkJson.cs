@@ -6,7 +6,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Cli.Work;
 
-/// <summary>Workings as a document: numbers where there are numbers, a list of them for a row of positions, null beside a text where
+/// <summary>Workings as a document: numbers where there are numbers, a list of them for a row of positions, null beside a
+/// text where
 /// there are none.</summary>
 internal static class WorkJson
 {

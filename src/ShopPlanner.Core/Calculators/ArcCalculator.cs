@@ -51,7 +51,8 @@ internal static class ArcCalculator
             ),
             new(
                 Fine,
-                "Mark the points, drive small nails beside them, and bend a strip of clear wood along the nails to draw the curve."
+                "Mark the points, drive small nails beside them, and bend "
+                    + "a strip of clear wood along the nails to draw the curve."
             ),
         ],
         MostSevereFirst = true,

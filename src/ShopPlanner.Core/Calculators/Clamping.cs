@@ -54,7 +54,7 @@ internal sealed record Clamping(
                 ? $" Your {have} are enough for a panel up to {LengthFormat.WithUnit(length, Asked.Unit, 16)} long."
                 : "";
             return $"{have} of {Clamps.Value:0} clamps on hand. Get more clamps{stronger}, or glue up a shorter panel."
-                + "{enough} Neither stages nor cauls add force.";
+                + $"{enough} Neither stages nor cauls add force.";
         }
     }
 

@@ -53,7 +53,8 @@ internal static class ConvertCalculator
                 asked => asked.Below.Value != asked.Above.Value,
                 asked =>
                     "Between two marks: set the lower one and add a shim of "
-                    + $"{new FineLengthFigure(asked.Size.Value - asked.Below.Value).Text(asked.Unit)}, or take the size from the part itself."
+                    + $"{new FineLengthFigure(asked.Size.Value - asked.Below.Value).Text(asked.Unit)}, "
+                    + "or take the size from the part itself."
             ),
         ],
     }.Form;

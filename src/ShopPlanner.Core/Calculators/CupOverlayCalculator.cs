@@ -74,7 +74,8 @@ internal static class CupOverlayCalculator
         ),
         new(
             Fine,
-            "Hinges, cups and plates are made in millimeters: set them in millimeters. The hinge maker's sheet has the last word. "
+            "Hinges, cups and plates are made in millimeters: set them "
+                + "in millimeters. The hinge maker's sheet has the last word. "
                 + "The screws of the hinge move the door a few millimeters either way."
         ),
     ];
@@ -96,7 +97,7 @@ internal static class CupOverlayCalculator
         Results = made => made.Sizes,
         Verdicts = Verdicts,
         MostSevereFirst = true,
-        Cautions = [ShopCautions.LargeBit, Cautions.SmallParts],
+        Cautions = [Cautions.LargeBit, Cautions.SmallParts],
     }.Form;
 
     private sealed record OverlayAsked(

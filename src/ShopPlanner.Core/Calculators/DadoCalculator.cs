@@ -72,14 +72,16 @@ internal static class DadoCalculator
             Fine,
             made => made.Passes is { Value: > 1 },
             made =>
-                $"Cut the far side first, then move the fence by {made.Say(made.Shift!.Value)} for the last pass. Check the width "
+                "Cut the far side first, then move the fence by "
+                + $"{made.Say(made.Shift!.Value)} for the last pass. Check the width "
                 + "with an offcut of the same sheet."
         ),
         new(
             Fine,
             made => made.Asked.Joint == LetInJoint.Dado,
             made =>
-                $"Stop the dado {made.Say(Length.FromInches(0.5m))} from the front edge, and notch the shelf, if the joint should "
+                $"Stop the dado {made.Say(Length.FromInches(0.5m))} from "
+                + "the front edge, and notch the shelf, if the joint should "
                 + "not show (Mission Furniture, part 3)."
         ),
         new(

@@ -97,7 +97,8 @@ internal static class DoorCalculator
             made => made.FallsOut,
             made =>
                 $"In the driest season the panel shrinks by {made.Shrinkage!.Figure.Text(made.Asked.Unit)}, "
-                + $"and pushed to one side it slips out at the other. Cut the groove at least {made.Say(made.DeepEnough)} deep, or pin the panel in the "
+                + "and pushed to one side it slips out at the other. Cut the groove at "
+                + $"least {made.Say(made.DeepEnough)} deep, or pin the panel in the "
                 + "middle of each rail."
         ),
         new(

@@ -46,7 +46,8 @@ internal static class FiveCutCalculator
                 Watch,
                 made => !made.IsSquare && made.Radians > 0,
                 made =>
-                    $"The cut corner is wider than square. Move the fence toward the work by {made.Move.Figure.Text(made.Asked.Unit)}, "
+                    "The cut corner is wider than square. Move the fence toward "
+                    + $"the work by {made.Move.Figure.Text(made.Asked.Unit)}, "
                     + "measured at that distance from the pivot, on the side of the piece you keep. Then cut five times again."
             ),
             new(
@@ -54,7 +55,8 @@ internal static class FiveCutCalculator
                 made => !made.IsSquare && made.Radians < 0,
                 made =>
                     $"The cut corner is narrower than square. Move the fence away from the work by "
-                    + $"{made.Move.Figure.Text(made.Asked.Unit)}, measured at that distance from the pivot, on the side of the piece you "
+                    + $"{made.Move.Figure.Text(made.Asked.Unit)}, measured at that "
+                    + "distance from the pivot, on the side of the piece you "
                     + "keep. Then cut five times again."
             ),
             new(

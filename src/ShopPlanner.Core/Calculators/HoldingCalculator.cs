@@ -106,7 +106,7 @@ internal static class HoldingCalculator
     private sealed record HoldingMade(HoldingAsked Asked)
     {
         private static readonly SourceNote EndGrain = new(
-            "Wood Handbook: no withdrawal load from end grain; sideways 67% of side grain (from memory of the design "
+            "Wood Handbook: no withdrawal load from end grain; sideways 67% of side grain (unverified, the design "
                 + "specification)",
             Certainty.FromMemory
         );

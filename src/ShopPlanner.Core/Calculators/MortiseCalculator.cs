@@ -117,7 +117,8 @@ internal static class MortiseCalculator
             made => made.Asked.Kind == TenonKind.Haunched && made.Asked.Groove.Value.IsPositive,
             made =>
                 "The old rule reads both ways: half of the rail, less the groove, or half of what the groove leaves, "
-                + $"{made.Say(made.WiderReading)}. Anything between works; the narrower tenon leaves more wood at the stile's end."
+                + $"{made.Say(made.WiderReading)}. Anything between works; "
+                + "the narrower tenon leaves more wood at the stile's end."
         ),
         new(Fine, "Cut the mortise first and fit the tenon to it. It should push in by hand."),
     ];

@@ -42,7 +42,8 @@ internal static class MovementCalculator
             made => made is { IsFixedSafe: false, Shrinks: true },
             made =>
                 $"It shrinks, so a panel pulls out of its grooves. Let its edges in by at least "
-                + "{made.Say(made.Hold.Value)}, or pin it in the middle of each rail so that both sides share the shrinkage. Set slotted screws at the outer end "
+                + $"{made.Say(made.Hold.Value)}, or pin it in the middle of each rail so that "
+                + "both sides share the shrinkage. Set slotted screws at the outer end "
                 + "of their slots."
         ),
         new(

@@ -51,7 +51,8 @@ internal static class ParallelCalculator
                 Safety,
                 made => made is { IsFence: true, Closing: { IsPositive: true } closing } && closing > Close,
                 made =>
-                    "The fence closes in behind the blade: the piece is pinched and thrown back. Don't rip with it. Move its back end "
+                    "The fence closes in behind the blade: the piece is pinched "
+                    + "and thrown back. Don't rip with it. Move its back end "
                     + $"away from the blade by {made.Move.Figure.Text(made.Asked.Unit)}."
             ),
             new(
@@ -70,7 +71,8 @@ internal static class ParallelCalculator
                 Watch,
                 made => !made.IsFence && made.Off > Close,
                 made =>
-                    $"Move the blade's mounting, or the table, until both distances agree: by {made.Move.Figure.Text(made.Asked.Unit)} "
+                    "Move the blade's mounting, or the table, until both "
+                    + $"distances agree: by {made.Move.Figure.Text(made.Asked.Unit)} "
                     + "over the length adjusted. The saw's manual says how. Then set the fence to the slot."
             ),
             new(

@@ -60,7 +60,8 @@ internal static class PriceCalculator
                 made => made.Asked.Waste.Value > 0,
                 made =>
                     made.Asked.IsShare
-                        ? "Waste is counted as a share of what you buy. Added to the parts instead, the same percentage buys less."
+                        ? "Waste is counted as a share of what you buy. Added "
+                            + "to the parts instead, the same percentage buys less."
                         : "Waste is added to the parts. As a share of what you buy, the same percentage buys more."
             ),
             new(

@@ -55,14 +55,6 @@ public static class ShopCautions
         new("29 CFR 1910.147 and saw makers' manuals: shut the power off before adjusting", FromMemory)
     );
 
-    /// <summary>Large bits, such as the one for a hinge cup.</summary>
-    public static readonly Caution LargeBit = new(
-        "large-bit",
-        "A 35 mm bit grabs: clamp the door to a drill press or use a boring jig, run slowly, and set the depth stop on scrap "
-            + "first. Never hold the door by hand alone.",
-        new("Common practice", CommonPractice)
-    );
-
     /// <summary>What people sit or lie on.</summary>
     public static readonly Caution PeopleLoad = new(
         "people-load",
@@ -97,7 +89,6 @@ public static class ShopCautions
         TaperJig,
         CurvedCuts,
         Unplugged,
-        LargeBit,
         PeopleLoad,
         HangingLoad,
         HotIron,

@@ -45,7 +45,8 @@ internal static class SlatCalculator
             Watch,
             made => made.IsSpringy,
             made =>
-                $"It gives more than a hundredth of its span ({made.Asked.Say(made.Springy)}) and feels springy. A rail under the "
+                "It gives more than a hundredth of its span "
+                + $"({made.Asked.Say(made.Springy)}) and feels springy. A rail under the "
                 + "middle makes it eight times as stiff."
         ),
         new(Fine, "A load that others share on a mattress isn't counted: each slat must carry one person alone."),

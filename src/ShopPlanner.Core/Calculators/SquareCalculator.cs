@@ -30,7 +30,8 @@ internal static class SquareCalculator
             Watch,
             made => made.IsMisread,
             made =>
-                $"The diagonals don't go with these sides: both should be near {made.Say(made.Asked.Diagonal.Value)}. Measure all "
+                "The diagonals don't go with these sides: both should be "
+                + $"near {made.Say(made.Asked.Diagonal.Value)}. Measure all "
                 + "four again."
         ),
         new(
@@ -42,7 +43,8 @@ internal static class SquareCalculator
             Watch,
             made => made.Longer is { } longer && !Squareness.IsSquare(longer.Value, made.Long),
             made =>
-                $"Out of square: the longer diagonal, {made.Say(made.LongDiagonal)}, joins the two acute corners. A frame: squeeze "
+                $"Out of square: the longer diagonal, {made.Say(made.LongDiagonal)}, "
+                + "joins the two acute corners. A frame: squeeze "
                 + $"along it until both measure {made.Say(made.Target)}. A panel with parallel sides: trim a wedge off each end, "
                 + $"from nothing at one corner to {made.Shorter!.Figure.Text(made.Asked.Unit)} at the acute one."
         ),

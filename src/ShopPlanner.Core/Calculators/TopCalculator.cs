@@ -76,7 +76,8 @@ internal static class TopCalculator
             made => made.Asked.Fastener is "buttons" or "clips",
             made =>
                 "Leave a gap on both sides of each tongue in its groove: "
-                + $"{made.Swells.Figure.Text(made.Asked.Unit)} outward and {made.Shrinks.Figure.Text(made.Asked.Unit)} inward, or "
+                + $"{made.Swells.Figure.Text(made.Asked.Unit)} outward and "
+                + $"{made.Shrinks.Figure.Text(made.Asked.Unit)} inward, or "
                 + "a little more."
         ),
         new(

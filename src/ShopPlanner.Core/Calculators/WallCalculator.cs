@@ -58,8 +58,10 @@ internal static class WallCalculator
             Fails,
             made => made.Reached is { } reached && reached < made.Needed.Value,
             made =>
-                $"The studs behind it take {made.Reached:0} {(made.Reached == 1 ? "fixing" : "fixings")} for certain and it needs "
-                + $"{made.Needed.Value:0}. Screw a cleat across more studs first and hang the piece on it, use stronger fixings, or "
+                "The studs behind it take "
+                + $"{made.Reached:0} {(made.Reached == 1 ? "fixing" : "fixings")} for certain and it needs "
+                + $"{made.Needed.Value:0}. Screw a cleat across more studs "
+                + "first and hang the piece on it, use stronger fixings, or "
                 + "hang less."
         ),
         new(
@@ -75,12 +77,14 @@ internal static class WallCalculator
         new(
             Watch,
             made => made.Asked.Rows > 1,
-            "Keep fixings in one stud at least 3 in (75 mm) apart, and not above each other on one line of grain, or the stud splits."
+            "Keep fixings in one stud at least 3 in (75 mm) apart, and not "
+                + "above each other on one line of grain, or the stud splits."
         ),
         new(
             Watch,
             made => made.Asked.IsAnchor,
-            "Drywall alone carries no cabinet. Only the anchor maker's own figure for your wall counts, and an old or damp wall holds "
+            "Drywall alone carries no cabinet. Only the anchor maker's own "
+                + "figure for your wall counts, and an old or damp wall holds "
                 + "less."
         ),
         new(

@@ -16,7 +16,8 @@ internal static class ScrewHolding
 {
     /// <summary>Allowable withdrawal.</summary>
     public static readonly SourceNote Withdrawal = new(
-        "Wood Handbook (older rule): allowable withdrawal from side grain 2,850 × gravity² × diameter, lb for each inch of thread",
+        "Wood Handbook (older rule): allowable withdrawal from side "
+            + "grain 2,850 × gravity² × diameter, lb for each inch of thread",
         Certainty.Read
     );
 

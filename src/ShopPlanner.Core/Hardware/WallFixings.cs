@@ -17,7 +17,8 @@ internal static class WallFixings
 {
     /// <summary>Pull of a lag screw.</summary>
     public static readonly SourceNote LagPull = new(
-        "National Design Specification, Table 12.2A: 1,800 × gravity^1.5 × diameter^0.75, lb for each inch of thread without its tip",
+        "National Design Specification, Table 12.2A: 1,800 × gravity^1.5 "
+            + "× diameter^0.75, lb for each inch of thread without its tip",
         Certainty.Read
     );
 

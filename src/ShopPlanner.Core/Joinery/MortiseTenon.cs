@@ -34,7 +34,8 @@ internal static class MortiseTenon
 
     /// <summary>How long a through tenon is.</summary>
     public static readonly SourceNote AllTheWay = new(
-        "Handwork in Wood (1910), ch. VII, no. 31: at least as long as the piece is thick; 1/16 in more to trim is common practice",
+        "Handwork in Wood (1910), ch. VII, no. 31: at least as long as "
+            + "the piece is thick; 1/16 in more to trim is common practice",
         Certainty.CommonPractice
     );
 
@@ -122,7 +123,8 @@ internal static class MortiseTenon
             ("edge", edge)
         );
 
-    /// <summary>Width of a haunched tenon: half of the rail less the groove, or two thirds of it where there is no groove.</summary>
+    /// <summary>Width of a haunched tenon: half of the rail less the groove, or two thirds of it where there is no
+    /// groove.</summary>
     public static Working<Length> HaunchedWidth(Working<Length> rail, Working<Length> groove, LengthUnit unit) =>
         groove.Value.IsPositive
             ? Working.Of(

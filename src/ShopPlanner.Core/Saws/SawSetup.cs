@@ -15,7 +15,8 @@ internal static class SawSetup
     /// <summary>A length finer than a rule shows, as calipers and shims are read.</summary>
     public static readonly QuantityKind Fine = new("mm", "in", 25.4);
 
-    /// <summary>Error of the corner at the fence, in radians: more than zero where the kept corner is wider than square.</summary>
+    /// <summary>Error of the corner at the fence, in radians: more than zero where the kept corner is wider than
+    /// square.</summary>
     /// <param name="far">Width of the strip at the end far from the fence.</param>
     /// <param name="near">Width of the strip at the fence.</param>
     /// <param name="length">Of the strip.</param>

@@ -114,7 +114,8 @@ public static class StrengthTable
                 Quoted
             ),
             new(
-                "Wood Handbook, FPL-GTR-190, Table 5-3b: the woods sold under this name have 1.29 (subalpine fir) to 1.61 million "
+                "Wood Handbook, FPL-GTR-190, Table 5-3b: the woods sold "
+                    + "under this name have 1.29 (subalpine fir) to 1.61 million "
                     + "psi (red and black spruce); the lowest",
                 FromMemory
             )

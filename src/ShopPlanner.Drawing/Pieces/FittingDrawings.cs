@@ -19,12 +19,10 @@ internal static class DowelDrawing
     {
         var (from, into) = (scene.From.Box, scene.Into.Box);
         var width = Length.Min(from.Extent(scene.Normal), into.Extent(scene.Normal));
-        var dowels = Dowels.Of(
-            Working.Given("thickness", Length.Min(from.Extent(scene.Across), into.Extent(scene.Across))),
-            Working.Given("width", width)
-        );
-        if (dowels is null)
+        var thickness = Length.Min(from.Extent(scene.Across), into.Extent(scene.Across));
+        if (Dowels.Rod(thickness) is not { } fits || width < Dowels.Narrowest(fits))
             return "The parts are too thin for dowels.";
+        var dowels = Dowels.Of(Working.Given("thickness", thickness), Working.Given("width", width), null);
         var depth = dowels.HoleDepth.Value;
         var inThat = Length.Max(Least, Length.Min(depth, into.Extent(scene.Along) - Left));
         var shorter = depth - inThat;

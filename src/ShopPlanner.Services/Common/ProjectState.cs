@@ -1,6 +1,7 @@
 namespace ShopPlanner.Services.Common;
 
-/// <summary>Where a project stands, in the order of the work. Plans, purchases and cuts move it; a person can correct it.</summary>
+/// <summary>Where a project stands, in the order of the work. Plans, purchases and cuts move it; a person can correct
+/// it.</summary>
 public enum ProjectState
 {
     /// <summary>Being thought out: nothing is planned, or its parts list holds pieces that no plan has.</summary>

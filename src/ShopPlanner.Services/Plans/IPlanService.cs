@@ -12,7 +12,8 @@ namespace ShopPlanner.Services.Plans;
 /// <param name="UseRack">Whether boards and sheets in the rack may be cut.</param>
 /// <param name="UseBin">Whether offcuts may be cut.</param>
 /// <param name="Seconds">How long to keep searching; more than zero.</param>
-/// <param name="Replaces">Plans that the new one takes the place of: their promises pass over in the same transaction. What they have
+/// <param name="Replaces">Plans that the new one takes the place of: their promises pass over in the same transaction. What
+/// they have
 /// cut stays cut. Each may hold no other project that is still worked on.</param>
 public sealed record PlanOrder(
     ImmutableArray<Guid> Projects,

@@ -53,7 +53,8 @@ public interface IProjectService
     Task<Outcome<ProjectView>> SaveAsync(ProjectView project, CancellationToken cancel = default);
 
     /// <summary>
-    /// Sets a project's state by hand; archived ones come back by it. It holds until a plan, a purchase or a cut moves the project
+    /// Sets a project's state by hand; archived ones come back by it. It holds until a plan, a purchase or a cut moves the
+    /// project
     /// past it. It gives way, too, when the project falls back behind where it stands now, and when it is planned again after it
     /// was done. The state that plans and cuts tell anyhow is not set: those go on moving it.
     /// </summary>

@@ -13,7 +13,8 @@ internal sealed class PlanToBuy
 }
 
 /// <summary>
-/// What is left to buy of plans: the only place that the states of projects ask. What was bought for a plan and is in the rack for
+/// What is left to buy of plans: the only place that the states of projects ask. What was bought for a plan and is in the
+/// rack for
 /// it, or cut up for it, is not bought again.
 /// </summary>
 internal static class LeftToBuy

@@ -124,7 +124,8 @@ internal static class PriceCsv
                 Fault.Of(
                     "end",
                     cells[^1],
-                    "is one cell too many: a comma splits a cell. Write prices without commas, like 1038.98, and quote names with one"
+                    "is one cell too many: a comma splits a cell. Write prices "
+                        + "without commas, like 1038.98, and quote names with one"
                 )
             );
         var stock = ReadInStock(Cell("in stock"));

@@ -94,7 +94,8 @@ public static class Links
 
     /// <summary>Choosing what to plan.</summary>
     /// <param name="projects">Ticked to begin with.</param>
-    /// <param name="replaces">The plan whose order the form begins with; where it can still be cut, the new one takes its place.</param>
+    /// <param name="replaces">The plan whose order the form begins with; where it can still be cut, the new one takes its
+    /// place.</param>
     public static string NewPlan(IEnumerable<Guid>? projects = null, Guid? replaces = null) =>
         QueryHelpers.AddQueryString(
             Plans + "/new",

@@ -18,7 +18,8 @@ internal sealed class CutPieces
     /// <summary>Nothing is cut yet.</summary>
     public static CutPieces None { get; } = new([]);
 
-    /// <summary>Reads what is cut for some projects, each in one of its builds: a project that was done starts from nothing when it
+    /// <summary>Reads what is cut for some projects, each in one of its builds: a project that was done starts from nothing
+    /// when it
     /// is planned again.</summary>
     /// <param name="db">The database.</param>
     /// <param name="plans">Reads the plans' documents.</param>

@@ -22,7 +22,8 @@ internal sealed class StoredProject : IVersioned
     /// <summary>Where plans and cuts put it when a person set its state.</summary>
     public ProjectState SetFrom { get; set; }
 
-    /// <summary>The build in which a person set its state; 0 where an older program stored it and it is not settled yet.</summary>
+    /// <summary>The build in which a person set its state; 0 where an older program stored it and it is not settled
+    /// yet.</summary>
     public int SetBuild { get; set; }
 
     public string Note { get; set; } = "";
