@@ -3,6 +3,7 @@ using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Buying;
+using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -31,6 +32,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IBenchService>());
         context.Services.AddSingleton(shop.Server.Get<IBuyingService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());
+        context.Services.AddSingleton(shop.Server.Get<IProjectCopies>());
         context.Services.AddSingleton(shop.Server.Get<ITrashService>());
         context.Services.AddSingleton(shop.Server.Get<IPartService>());
         context.Services.AddSingleton(shop.Server.Get<IStoreService>());
