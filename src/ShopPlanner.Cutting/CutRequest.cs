@@ -94,11 +94,30 @@ public sealed record CutMaterial(string Id, StockForm Form, Length? Thickness, L
 /// narrower).</param>
 /// <param name="Price">What one costs; an offcut's is its keeping value, usually zero.</param>
 /// <param name="Quantity">How many there are; null for as many as wanted.</param>
-/// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it.</param>
+/// <param name="Offcut">True for what is in the rack or the bin already: no trims are taken from it, unless
+/// <see cref="Untrimmed"/> says so.</param>
 public sealed record CutStock(string Id, string Material, Length Length, Length Width, Money Price, int? Quantity, bool Offcut)
 {
     /// <summary>Whether its seller makes no first cuts, whatever <see cref="CutRequest.Store"/> says of others.</summary>
     public bool SoldUncut { get; init; }
+
+    /// <summary>The edges that are still to be trimmed; null for what is usual: one end of a new board, all round a new sheet, no
+    /// edge of an offcut. A board has ends only.</summary>
+    public StockEdges? Untrimmed { get; init; }
+
+    /// <summary>Where nothing may be cut from; none beyond the stock. Only a stock of one piece has any, at most
+    /// <see cref="MostBadPlaces"/>. The store makes no first cuts in it.</summary>
+    public BadPlaces BadPlaces { get; init; } = BadPlaces.None;
+
+    /// <summary>The most bad places of one board or sheet.</summary>
+    public const int MostBadPlaces = 20;
+
+    /// <summary>Returns the edges that the trim comes off.</summary>
+    /// <param name="form">Of the material.</param>
+    public StockEdges EdgesToTrim(StockForm form) => Untrimmed ?? (Offcut ? StockEdges.None : EdgesAsBought(form));
+
+    /// <summary>Returns the edges that the trim comes off a new board or sheet.</summary>
+    public static StockEdges EdgesAsBought(StockForm form) => form == StockForm.Board ? StockEdges.Near : StockEdges.All;
 }
 
 /// <summary>Which way a part may lie.</summary>

@@ -66,7 +66,10 @@ internal sealed record CutRequestDraft(
             Material = Name(stock.Material),
             Length = Size(stock.Length),
             Width = Size(stock.Width),
+            BadPlaces = [.. stock.BadPlaces.Select(InRange)],
         };
+
+    private static PlaceDraft InRange(PlaceDraft place) => new(Length(place.X), Length(place.Y), Size(place.Dx), Size(place.Dy));
 
     private static PartDraft InRange(PartDraft part) =>
         part with
@@ -101,7 +104,11 @@ internal sealed record CutRequestDraft(
             stock.Quantity,
             stock.Offcut,
             StoreCuts: !stock.SoldUncut
-        );
+        )
+        {
+            Untrimmed = stock.Untrimmed,
+            BadPlaces = [.. stock.BadPlaces.Select(place => new PlaceDraft(place.X, place.Y, place.Dx, place.Dy))],
+        };
 
     private static PartDraft Of(CutPart part) =>
         new(part.Id, part.Name, part.Material, part.Length, part.Width, part.Grain, part.Quantity)
@@ -134,7 +141,15 @@ internal sealed record StockDraft(
     int? Quantity,
     bool Offcut,
     bool StoreCuts
-);
+)
+{
+    public StockEdges? Untrimmed { get; init; }
+
+    public PlaceDraft[] BadPlaces { get; init; } = [];
+}
+
+/// <summary>A bad place; where nothing is said, it begins at the edge and goes across the whole board or sheet.</summary>
+internal sealed record PlaceDraft(Length? X, Length? Y, Length? Dx, Length? Dy);
 
 /// <summary>A kind of part.</summary>
 internal sealed record PartDraft(

@@ -95,9 +95,9 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
         Size("carry.widest", draft.Carry?.Widest);
     }
 
-    private void Each<T>(string list, T[] entries, Action<string, T> check)
+    private void Each<T>(string list, T[] entries, Action<string, T> check, int most = CutRequestRanges.MostEntries)
     {
-        Note(list, Text(entries.Length), CutRequestRanges.Entries(entries.Length, CutRequestRanges.MostEntries));
+        Note(list, Text(entries.Length), CutRequestRanges.Entries(entries.Length, most));
         for (var i = 0; i < entries.Length; i++)
             check($"{list}[{i}]", entries[i]);
     }
@@ -118,6 +118,15 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
         if (stock.Price is { } price)
             Note(path + ".price", Text(price.Amount), CutRequestRanges.Price(price.Amount, MoneyText.Largest.Amount));
         Count(path + ".quantity", stock.Quantity, 0, CutRequestRanges.MostStock);
+        Each(path + ".badPlaces", stock.BadPlaces, Place, CutStock.MostBadPlaces);
+    }
+
+    private void Place(string path, PlaceDraft place)
+    {
+        Length(path + ".x", place.X);
+        Length(path + ".y", place.Y);
+        Size(path + ".dx", place.Dx);
+        Size(path + ".dy", place.Dy);
     }
 
     private void Part(string path, PartDraft part)

@@ -82,6 +82,7 @@ internal sealed class CutRequestRules
             );
         if (material?.Form is { } form && stock.Length is { } length && (stock.Width ?? material.Width) is { } width)
             Saw(new(path, stock, length, width), form);
+        new StockPlaceRules(draft.Unit, note).Check(path, stock, material?.Form, stock.Width ?? material?.Width);
     }
 
     private void Saw(Wood wood, StockForm form)
@@ -89,11 +90,14 @@ internal sealed class CutRequestRules
         var (narrower, offcut) = (Length.Min(wood.Length, wood.Width), wood.Stock.Offcut);
         if (draft.Saw.Kerf > narrower)
             Refuse("kerf", draft.Saw.Kerf, "is wider than", wood);
-        if (form == StockForm.Board && !offcut && draft.Saw.BoardEndTrim >= wood.Length)
+        var (along, across) = StockPlaceRules.Trims(wood.Stock, form);
+        if (form == StockForm.Board && !offcut && along > 0 && draft.Saw.BoardEndTrim * along >= wood.Length)
             Refuse("boardEndTrim", draft.Saw.BoardEndTrim, "leaves nothing of", wood);
-        if (form == StockForm.Sheet && !offcut && draft.Saw.SheetEdgeTrim * 2 >= narrower)
+        if (form == StockForm.Sheet && !offcut && (Uses(along, wood.Length) || Uses(across, wood.Width)))
             Refuse("sheetEdgeTrim", draft.Saw.SheetEdgeTrim, "on every edge leaves nothing of", wood);
     }
+
+    private bool Uses(int edges, Length side) => edges > 0 && draft.Saw.SheetEdgeTrim * edges >= side;
 
     // One stock is enough to show that a member of the saw is wrong.
     private void Refuse(string member, Length? value, string message, Wood wood)

@@ -34,7 +34,7 @@ public static class CutPlanJson
     private static CutPlan? ReadPlan(DocumentValue value)
     {
         var root = value.Required("write an object {…}").Object();
-        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Plan))
+        if (value.Faults.Count > 0 || Words.VersionOf(root, Words.Plan) is null)
             return null;
         return new CutPlanReader(root, Words.ReadUnit(root)).Read();
     }

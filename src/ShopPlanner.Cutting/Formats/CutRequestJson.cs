@@ -5,8 +5,9 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>
-/// The open cut request format, version 1 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
-/// ignored; a later version is refused. Every fault names the member's path and the value that stands there. What a shop's limits
+/// The open cut request format, versions 1 and 2 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
+/// ignored; a later version is refused. Version 2 is written only where stock has <c>badPlaces</c> or says what is
+/// <c>untrimmed</c>. Every fault names the member's path and the value that stands there. What a shop's limits
 /// are may be absent: <c>saw.widestRip </c>, <c>saw.longestCrosscut </c>, <c>store </c> (<c>cuts</c>, <c>tolerance </c>),
 /// <c>carry </c> (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>, <c>practiceFor</c>.
 /// </summary>
@@ -36,9 +37,9 @@ public static class CutRequestJson
     private static CutRequestDraft? ReadDraft(DocumentValue value)
     {
         var root = value.Required("write an object {…}").Object();
-        if (value.Faults.Count > 0 || !Words.IsOurs(root, Words.Request))
+        if (value.Faults.Count > 0 || Words.VersionOf(root, Words.Request) is not { } version)
             return null;
-        var draft = new CutRequestReader(root, Words.ReadUnit(root)).Read();
+        var draft = new CutRequestReader(root, Words.ReadUnit(root), version).Read();
         CutRequestRules.Check(draft, fault => Note(value, fault));
         return draft;
     }
@@ -94,7 +95,16 @@ public static class CutRequestJson
         )
         {
             SoldUncut = !stock.StoreCuts,
+            Untrimmed = stock.Untrimmed,
+            BadPlaces = [.. stock.BadPlaces.Select(place => Build(place, (stock.Width ?? material.Width)!.Value))],
         };
+
+    // A bad place goes across the whole stock where nothing else is said.
+    private static BadPlace Build(PlaceDraft place, Length width)
+    {
+        var y = place.Y ?? Length.Zero;
+        return new(place.X ?? Length.Zero, y, place.Dx!.Value, place.Dy ?? width - y);
+    }
 
     private static CutPart Build(PartDraft part, MaterialDraft material) =>
         new(

@@ -4,7 +4,7 @@ namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>Reads the members of a cut request one by one; what holds between members is for <see cref="CutRequestRules"/>.
 /// </summary>
-internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
+internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit, int version)
 {
     private const double DefaultSeconds = 10;
 
@@ -84,7 +84,44 @@ internal sealed class CutRequestReader(DocumentObject root, LengthUnit unit)
             stock["quantity"].Count(0, CutRequestRanges.MostStock),
             stock["offcut"].Flag() ?? false,
             stock["storeCuts"].Flag() ?? true
-        );
+        )
+        {
+            Untrimmed = Edges(Later(stock["untrimmed"])),
+            BadPlaces =
+            [
+                .. Later(stock["badPlaces"])
+                    .Items(CutStock.MostBadPlaces)
+                    .Select(item => Place(item.Required("write an object {…}").Object())),
+            ],
+        };
+
+    // Another program would pass such a member over in a document of the first version.
+    private DocumentValue Later(DocumentValue value)
+    {
+        if (value.Present && version < Words.PlacesVersion)
+            value.Refuse($"belongs to version {Words.PlacesVersion}: write \"version\": {Words.PlacesVersion}");
+        return value;
+    }
+
+    private static StockEdges? Edges(DocumentValue list)
+    {
+        if (!list.Present)
+            return null;
+        var edges = StockEdges.None;
+        foreach (var item in list.Items(Words.Edges.Count))
+        {
+            if (item.Required("write one of " + string.Join(", ", Words.Edges.Keys)).OneOf(Words.Edges) is not { } edge)
+                continue;
+            if (edges.HasFlag(edge))
+                item.Refuse("is given twice: keep one of the two");
+            edges |= edge;
+        }
+
+        return edges;
+    }
+
+    private PlaceDraft Place(DocumentObject place) =>
+        new(place["x"].Length(unit), place["y"].Length(unit), Size(place["dx"]), place["dy"].Size(unit));
 
     private PartDraft Part(DocumentObject part) =>
         new(

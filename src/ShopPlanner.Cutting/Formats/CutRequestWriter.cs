@@ -10,7 +10,7 @@ internal static class CutRequestWriter
     public static string Write(CutRequest request) =>
         JsonOutput.Object(writer =>
         {
-            writer.Header(Words.Request, request.Unit);
+            writer.Header(Words.Request, request.Unit, request.Stock.Any(SaysPlaces) ? Words.PlacesVersion : Words.Version);
             writer.Member("saw", inner => Saw(inner, request.Saw, request.Unit));
             if (request.Store is { } store)
                 writer.Member("store", inner => Store(inner, store, request.Unit));
@@ -73,6 +73,20 @@ internal static class CutRequestWriter
         writer.WriteBoolean("offcut", stock.Offcut);
         if (stock.SoldUncut)
             writer.WriteBoolean("storeCuts", false);
+        if (stock.Untrimmed is { } edges)
+            writer.Texts("untrimmed", Words.Edges.Where(word => edges.HasFlag(word.Value)).Select(word => word.Key));
+        if (!stock.BadPlaces.IsEmpty)
+            writer.List("badPlaces", stock.BadPlaces, (inner, place) => Place(inner, place, unit));
+    }
+
+    private static bool SaysPlaces(CutStock stock) => stock.Untrimmed is not null || !stock.BadPlaces.IsEmpty;
+
+    private static void Place(Utf8JsonWriter writer, BadPlace place, LengthUnit unit)
+    {
+        writer.Length("x", place.X, unit);
+        writer.Length("y", place.Y, unit);
+        writer.Length("dx", place.Dx, unit);
+        writer.Length("dy", place.Dy, unit);
     }
 
     private static void Part(Utf8JsonWriter writer, CutPart part, LengthUnit unit)

@@ -7,7 +7,13 @@ namespace ShopPlanner.Cutting.Formats;
 /// <summary>The words of both formats and what they stand for.</summary>
 internal static class Words
 {
+    /// <summary>The version of every document that needs no later one.</summary>
     public const int Version = 1;
+
+    /// <summary>The version of a request whose stock has bad places, or names the edges to trim: a program that passes over what
+    /// it does not know would cut parts from bad wood.</summary>
+    public const int PlacesVersion = 2;
+
     public const string Request = "shop-planner/cut-request";
     public const string Plan = "shop-planner/cut-plan";
 
@@ -15,6 +21,14 @@ internal static class Words
     {
         ["board"] = StockForm.Board,
         ["sheet"] = StockForm.Sheet,
+    };
+
+    public static readonly Dictionary<string, StockEdges> Edges = new()
+    {
+        ["near"] = StockEdges.Near,
+        ["far"] = StockEdges.Far,
+        ["front"] = StockEdges.Front,
+        ["back"] = StockEdges.Back,
     };
 
     public static readonly Dictionary<string, Grain> Grains = new() { ["length"] = Grain.Length, ["any"] = Grain.Any };
@@ -32,17 +46,17 @@ internal static class Words
     public static readonly Dictionary<string, bool> Makers = new() { ["store"] = true };
 
     /// <summary>The members that every document begins with.</summary>
-    public static void Header(this Utf8JsonWriter writer, string format, LengthUnit unit)
+    public static void Header(this Utf8JsonWriter writer, string format, LengthUnit unit, int version = Version)
     {
         writer.WriteString("format", format);
-        writer.WriteNumber("version", Version);
+        writer.WriteNumber("version", version);
         writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, unit));
     }
 
-    /// <summary>True when the document is of the format and of a version read here; if not, nothing more of it can be
-    /// judged.</summary>
-    public static bool IsOurs(DocumentObject root, string format) =>
-        IsFormat(root["format"], format) && IsVersion(root["version"]);
+    /// <summary>The document's version when it is of the format and of a version read here; null if not: then nothing more of it
+    /// can be judged.</summary>
+    public static int? VersionOf(DocumentObject root, string format) =>
+        IsFormat(root["format"], format) ? ReadVersion(root["version"], format == Request ? PlacesVersion : Version) : null;
 
     /// <summary>The document's unit; inches when that is a fault, so that the other members can be judged too.</summary>
     public static LengthUnit ReadUnit(DocumentObject root) =>
@@ -58,13 +72,17 @@ internal static class Words
         return false;
     }
 
-    private static bool IsVersion(DocumentValue value)
+    private static int? ReadVersion(DocumentValue value, int latest)
     {
         if (value.Required($"write {Version}").Count(1, int.MaxValue) is not { } version)
-            return false;
-        if (version <= Version)
-            return true;
-        value.Refuse($"is a later version than this program reads: it reads version {Version}");
-        return false;
+            return null;
+        if (version <= latest)
+            return version;
+        value.Refuse(
+            latest == Version
+                ? $"is a later version than this program reads: it reads version {Version}"
+                : $"is a later version than this program reads: it reads versions {Version} to {latest}"
+        );
+        return null;
     }
 }

@@ -1,27 +1,28 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cutting.Boards;
 using ShopPlanner.Cutting.Problems;
-using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>
 /// Boards cut to length: a kerf is added to every part and every stock, since n pieces in a row need Σa + (n−1)k ≤ S exactly when
 /// Σ(a+k) ≤ S+k, and sizes are divided by the parts' common measure, stocks rounded down. Parts of one length are one item, so
-/// that thousands of parts under names of their own weigh no more than their lengths.
+/// that thousands of parts under names of their own weigh no more than their lengths. A board with bad places is several stocks,
+/// one for each clear length; they share its price, and where that does not settle what is cheapest, each choice of such boards
+/// is planned by itself.
 /// </summary>
 internal sealed class BoardJob
 {
     private readonly Job job;
-    private readonly ImmutableArray<CutStock> stocks;
-    private readonly long scale;
+    private readonly BoardLots lots;
+    private readonly BoardMeasure measure;
     private readonly BoardHandOut parts;
 
     private BoardJob(Job job)
     {
         this.job = job;
-        stocks = [.. job.Stock.Where(stock => stock.Width == job.Material.Width)];
-        scale = Scale.Of(job.Parts.Select(part => part.Length.Ticks + job.Kerf));
+        lots = new(job);
+        measure = new(job, Scale.Of(job.Parts.Select(part => part.Length.Ticks + job.Kerf)));
         parts = new(job.Parts);
     }
 
@@ -34,54 +35,98 @@ internal sealed class BoardJob
 
     private JobResult Solve(SearchControl control, ImmutableArray<KeptLayout> start)
     {
-        var problem = new BoardProblem(
-            [.. stocks.Select(new BoardMeasure(job, scale).Of)],
-            [.. parts.Sizes.Select(size => new BoardItem((size.Length.Ticks + job.Kerf) / scale, size.Pieces))]
-        )
+        ImmutableHashSet<CutStock>[] choices = control.Time <= TimeSpan.Zero ? [] : [.. lots.Choices()];
+        var each = control with { Time = control.Time / (choices.Length + 1) };
+        var shared = Shared(each, start);
+        if (choices.Length == 0 || shared.Proven || !shared.Complete)
+            return shared;
+        var (best, bound) = (shared, long.MaxValue);
+        foreach (var choice in choices)
         {
-            Seed = [.. Seeds(start)],
+            var (found, atLeast) = Opened(choice, each, start);
+            bound = Math.Min(bound, atLeast);
+            best = found is { Complete: true } && found.Cost < best.Cost ? found : best;
+        }
+
+        return best with
+        {
+            Bound = lots.IsExact ? Math.Max(shared.Bound, Math.Min(bound, best.Cost)) : 0,
         };
-        var solution = BoardSolver.Solve(problem, control);
-        ImmutableArray<CutUpStock> cut = [.. solution.Patterns.SelectMany(Lay)];
-        return new(cut, parts.Rest(), solution.Cost, solution.Bound, solution is { Complete: false, Proven: true });
+    }
+
+    // Shares of a price that is paid once come to no more than the price: what they come to at least, the boards do too.
+    private JobResult Shared(SearchControl control, ImmutableArray<KeptLayout> start) =>
+        Result(lots.All, BoardSolver.Solve(Problem(lots.All, lot => lot.Share, start), control));
+
+    // The lots of the boards chosen are free, since their price is paid; those of the others are not there.
+    private (JobResult? Found, long Bound) Opened(
+        ImmutableHashSet<CutStock> chosen,
+        SearchControl control,
+        ImmutableArray<KeptLayout> start
+    )
+    {
+        ImmutableArray<BoardLot> offered =
+        [
+            .. lots.All.Where(lot => chosen.Contains(lot.Stock) || !lots.Dear.Contains(lot.Stock)),
+        ];
+        if (offered.IsEmpty || parts.Sizes.Max(size => size.Length.Ticks) > offered.Max(lot => lot.Length))
+            return (null, long.MaxValue);
+        var solution = BoardSolver.Solve(Problem(offered, lot => chosen.Contains(lot.Stock) ? 0 : lot.Share, start), control);
+        var paid = chosen.Sum(job.Weight);
+        if (!solution.Complete)
+            return (null, solution.Proven ? long.MaxValue : paid);
+        return (Result(offered, solution), paid + solution.Bound);
+    }
+
+    private BoardProblem Problem(
+        ImmutableArray<BoardLot> offered,
+        Func<BoardLot, long> weight,
+        ImmutableArray<KeptLayout> start
+    ) =>
+        new([.. offered.Select(lot => measure.Of(lot, weight(lot)))], [.. parts.Sizes.Select(measure.Of)])
+        {
+            Seed = [.. start.SelectMany(kept => Lots(kept, offered)).GroupBy(Like).Select(Seed)],
+        };
+
+    // Where each piece of an earlier layout lay: by board, or by the length of it between bad places.
+    private IEnumerable<(int Lot, int Times, IEnumerable<int> Pieces)> Lots(KeptLayout kept, ImmutableArray<BoardLot> offered)
+    {
+        if (kept.Stock < 0)
+            return [];
+        var stock = job.Stock[kept.Stock];
+        return kept
+            .Pieces.GroupBy(piece =>
+                Enumerable
+                    .Range(0, offered.Length)
+                    .Where(i => offered[i].Stock == stock && (stock.BadPlaces.IsEmpty || offered[i].Holds(piece.X)))
+                    .Append(-1)
+                    .First()
+            )
+            .Where(lot => lot.Key >= 0)
+            .Select(lot => (lot.Key, kept.Times, lot.Select(piece => piece.Part)));
     }
 
     // Layouts that differ in the names of their parts only are one pattern.
-    private IEnumerable<BoardPattern> Seeds(ImmutableArray<KeptLayout> start)
-    {
-        var index = job.Stock.Select(stocks.IndexOf).ToArray();
-        return start
-            .Where(kept => index[kept.Stock] >= 0)
-            .GroupBy(kept => (kept.Stock, string.Join(' ', parts.Sorted(kept.Pieces.Select(piece => piece.Part)))))
-            .Select(alike => new BoardPattern(
-                index[alike.Key.Stock],
-                alike.Sum(kept => kept.Times),
-                parts.Counts(alike.First().Pieces.Select(piece => piece.Part))
-            ));
-    }
+    private (int, string) Like((int Lot, int Times, IEnumerable<int> Pieces) row) =>
+        (row.Lot, string.Join(' ', parts.Sorted(row.Pieces)));
 
-    private IEnumerable<CutUpStock> Lay(BoardPattern pattern)
-    {
-        var stock = stocks[pattern.Stock];
-        return parts.Take(pattern).Select(taken => new CutUpStock(stock, taken.Times, Lay(stock, taken.Parts)));
-    }
+    private BoardPattern Seed(IEnumerable<(int Lot, int Times, IEnumerable<int> Pieces)> alike) =>
+        new(alike.First().Lot, alike.Sum(row => row.Times), parts.Counts(alike.First().Pieces));
 
-    // From the squared end; what is left is at the other.
-    private LayoutNode Lay(CutStock stock, IEnumerable<int> row)
+    private JobResult Result(ImmutableArray<BoardLot> offered, BoardSolution solution)
     {
-        var (start, width) = (job.StartX(stock), stock.Width.Ticks);
-        var end = start + job.UsableX(stock);
-        var x = start;
-        var children = ImmutableArray.CreateBuilder<LayoutNode>();
-        foreach (var part in row)
-        {
-            var length = job.Parts[part].Length.Ticks;
-            children.Add(LayoutNode.Piece(part, false, x, 0, length, width));
-            x += length + job.Kerf;
-        }
-
-        if (x < end)
-            children.Add(LayoutNode.Remnant(x, 0, end - x, width));
-        return new(start, 0, end - start, width, null, false, true, children.ToImmutable());
+        var handOut = new BoardHandOut(job.Parts);
+        var writer = new BoardWriter(job);
+        foreach (var pattern in solution.Patterns)
+        foreach (var (times, row) in handOut.Take(pattern))
+            writer.Add(offered[pattern.Stock], times, row);
+        var cut = writer.Write();
+        return new(
+            cut,
+            handOut.Rest(),
+            cut.Sum(one => job.Weight(one.Stock) * one.Times),
+            lots.IsExact ? solution.Bound : 0,
+            lots.IsExact && solution is { Complete: false, Proven: true }
+        );
     }
 }

@@ -79,7 +79,7 @@ internal static class Fitting
     // Fitting is a matter of size, and of the limits where there are any.
     private sealed class Fit(Job whole)
     {
-        private readonly PracticableLayouts? layouts = whole.IsLimited ? new(whole) : null;
+        private readonly PracticableLayouts? layouts = whole.IsLimited || whole.HasBadPlaces ? new(whole) : null;
 
         public Job Whole => whole;
 

@@ -35,6 +35,9 @@ internal sealed record Job(
     /// <summary>True when saw or car are too small for every cut of some stock.</summary>
     public bool IsLimited => Stock.Any(Binds);
 
+    /// <summary>True when some stock has bad places.</summary>
+    public bool HasBadPlaces => Stock.Any(stock => !stock.BadPlaces.IsEmpty);
+
     /// <summary>Boards cut to length only, by a saw and for a car that set them no limits.</summary>
     public bool IsCrosscutOnly =>
         IsBoard
@@ -64,19 +67,25 @@ internal sealed record Job(
     public int Pieces => Parts.Sum(part => part.Quantity);
 
     /// <summary>Where the usable wood of a stock begins, along its length.</summary>
-    public long StartX(CutStock stock) =>
-        stock.Offcut ? 0
-        : IsBoard ? Saw.BoardEndTrim.Ticks
-        : Saw.SheetEdgeTrim.Ticks;
+    public long StartX(CutStock stock) => Begin(Trim(stock, StockEdges.Near), stock.BadPlaces.Any(place => place.X.Ticks < Kerf));
 
     /// <summary>Where the usable wood of a stock begins, across.</summary>
-    public long StartY(CutStock stock) => stock.Offcut || IsBoard ? 0 : Saw.SheetEdgeTrim.Ticks;
+    public long StartY(CutStock stock) =>
+        Begin(Trim(stock, StockEdges.Front), stock.BadPlaces.Any(place => place.Y.Ticks < Kerf));
 
     /// <summary>Usable length of a stock, in ticks; may be less than zero.</summary>
-    public long UsableX(CutStock stock) => stock.Length.Ticks - (StartX(stock) * (IsBoard ? 1 : 2));
+    public long UsableX(CutStock stock) => stock.Length.Ticks - StartX(stock) - Trim(stock, StockEdges.Far);
 
     /// <summary>Usable width of a stock, in ticks; may be less than zero.</summary>
-    public long UsableY(CutStock stock) => stock.Width.Ticks - (2 * StartY(stock));
+    public long UsableY(CutStock stock) => stock.Width.Ticks - StartY(stock) - Trim(stock, StockEdges.Back);
+
+    // A cut that takes less than a kerf off a raw edge is known by the trim alone; beside a bad place it takes a whole kerf.
+    private long Begin(long trim, bool isBad) => trim > 0 && isBad ? Math.Max(trim, Kerf) : trim;
+
+    private long Trim(CutStock stock, StockEdges edge) =>
+        !stock.EdgesToTrim(Material.Form).HasFlag(edge) ? 0
+        : IsBoard ? Saw.BoardEndTrim.Ticks
+        : Saw.SheetEdgeTrim.Ticks;
 
     /// <summary>True when some layouts of a stock cannot be cut, or what they leave cannot be carried home.</summary>
     public bool Binds(CutStock stock) => !GoesHome(stock) || stock.Width > Saw.LongestCrosscut || stock.Width > Saw.WidestRip * 2;

@@ -2,11 +2,13 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Planning;
 
-/// <summary>Says which limit keeps a part that would fit its stock from being cut.</summary>
+/// <summary>Says which limit, or that a bad place, keeps a part that would fit its stock from being cut.</summary>
 internal static class LimitReasons
 {
     public static string Of(Job job, CutPart part, LengthUnit unit)
     {
+        if (job.HasBadPlaces && CanCut(job with { Stock = [.. job.Stock.Select(Sound)] }, part))
+            return "every piece of this material that is large enough has a bad place in the way";
         if (job.Carry is { } car && CanCut(job with { Carry = null }, part))
             return Carried(job, part, car, unit);
         if (job.Saw.LongestCrosscut is { } crosscut && CanCut(job with { Saw = job.Saw with { LongestCrosscut = null } }, part))
@@ -15,6 +17,8 @@ internal static class LimitReasons
             return $"needs a wider rip than your saw makes, {Text(rip, unit)}";
         return "cannot be cut within these limits: " + string.Join(", ", All(job, unit));
     }
+
+    private static CutStock Sound(CutStock stock) => stock with { BadPlaces = BadPlaces.None };
 
     private static bool CanCut(Job job, CutPart part)
     {

@@ -93,7 +93,7 @@ internal static class PlanWriter
             Length.FromTicks(node.Y),
             Length.FromTicks(node.Dx),
             Length.FromTicks(node.Dy),
-            job.Keep.Keeps(job.Material, Length.FromTicks(node.Dx), Length.FromTicks(node.Dy))
+            !node.Blocked && job.Keep.Keeps(job.Material, Length.FromTicks(node.Dx), Length.FromTicks(node.Dy))
         );
 
     private static IEnumerable<UnplacedPart> Missing(Job job, JobResult result) =>

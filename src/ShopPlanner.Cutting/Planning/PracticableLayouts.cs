@@ -1,3 +1,4 @@
+using ShopPlanner.Cutting.Clearing;
 using ShopPlanner.Cutting.Problems;
 using ShopPlanner.Cutting.Sequence;
 using ShopPlanner.Cutting.Sheets.Writing;
@@ -6,9 +7,9 @@ using ShopPlanner.Cutting.Trees;
 namespace ShopPlanner.Cutting.Planning;
 
 /// <summary>
-/// Layouts that can be cut in this shop: as many first cuts by the store as are needed, panels that go into the car, and an order
-/// of cuts at home within the reach of fence and blade. Sides are ticks and carry one kerf. Where the stock as bought can be
-/// carried and cut at home, the store makes no cut, since its tolerance costs wood.
+/// Layouts that can be cut in this shop: parts clear of bad places, as many first cuts by the store as are needed, panels that go
+/// into the car, and an order of cuts at home within the reach of fence and blade. Sides are ticks and carry one kerf. Where the
+/// stock as bought can be carried and cut at home, the store makes no cut, since its tolerance costs wood.
 /// </summary>
 internal sealed class PracticableLayouts : ILayoutRule
 {
@@ -17,6 +18,7 @@ internal sealed class PracticableLayouts : ILayoutRule
     private readonly WithinReach reach;
     private readonly WoodWriter wood;
     private readonly LayoutWriter[] writers;
+    private readonly ClearWriter?[] clear;
 
     public PracticableLayouts(Job job)
     {
@@ -27,12 +29,21 @@ internal sealed class PracticableLayouts : ILayoutRule
         wood = new(job, 1, 1);
         var highest = job.Saw.LongestCrosscut is { } longest ? longest.Ticks + job.Kerf : long.MaxValue;
         writers = [.. models.Select(model => new LayoutWriter(model, highest))];
+        clear =
+        [
+            .. job.Stock.Select((stock, i) => stock.BadPlaces.IsEmpty ? null : ClearWood.Writer(job, stock, models[i], highest)),
+        ];
     }
 
-    public bool Binds(int stock) => job.Binds(job.Stock[stock]);
+    public bool Binds(int stock) => job.Binds(job.Stock[stock]) || clear[stock] is not null;
+
+    public bool Allows(int stock, LayoutNode root) =>
+        clear[stock] is { } writer && !job.Binds(job.Stock[stock]) ? writer.CanWrite(root) : Write(stock, root) is not null;
 
     public LayoutNode? Write(int stock, LayoutNode root)
     {
+        if (clear[stock] is { } writer)
+            return job.GoesHome(job.Stock[stock]) && writer.Write(root) is { } layout ? Cuttable(stock, layout) : null;
         if (job.GoesHome(job.Stock[stock]) && Cuttable(stock, writers[stock].Write(root)) is { } whole)
             return whole;
         if (job.Stock[stock] is { Offcut: true } or { SoldUncut: true } || job.Store is not { } store)

@@ -7,21 +7,22 @@ namespace ShopPlanner.Cutting.Planning;
 /// <summary>
 /// Sheets, and boards that are ripped, which are narrow sheets without turning. A kerf is added to both sides of every part and
 /// stock, and each direction divided by its common measure, or by one for both where a part may be turned. Where limits of saw or
-/// car bind, nothing is divided: their figures need not share the measure.
+/// car bind, or stock has bad places, nothing is divided: their figures need not share the measure.
 /// </summary>
 internal static class SheetJob
 {
     /// <summary>The best answer found.</summary>
-    /// <param name="job">Sheets, or boards that are ripped or limited.</param>
+    /// <param name="job">Sheets, or boards that are ripped or limited; bad places lower no bound.</param>
     /// <param name="control">When to stop and whom to tell.</param>
     /// <param name="start">Layouts to begin with; they need not fit the job.</param>
     public static JobResult Solve(Job job, SearchControl control, ImmutableArray<KeptLayout> start)
     {
-        var (scaleX, scaleY) = job.IsLimited ? (1, 1) : Measures(job);
+        var isRuled = job.IsLimited || job.HasBadPlaces;
+        var (scaleX, scaleY) = isRuled ? (1, 1) : Measures(job);
         var measure = new SheetMeasure(job, scaleX, scaleY);
         var problem = new SheetProblem([.. job.Stock.Select(measure.Of)], [.. job.Parts.Select(measure.Of)])
         {
-            Rule = job.IsLimited ? new PracticableLayouts(job) : null,
+            Rule = isRuled ? new PracticableLayouts(job) : null,
             Seed = [.. start.Select(Seed).OfType<SheetSeed>()],
         };
         var solution = SheetSolver.Solve(problem, control);

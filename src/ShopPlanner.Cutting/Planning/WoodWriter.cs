@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Planning;
@@ -22,22 +23,48 @@ internal sealed class WoodWriter(Job job, long scaleX, long scaleY)
         var (x, y) = (job.StartX(stock) + (node.X * scaleX), job.StartY(stock) + (node.Y * scaleY));
         if (node.Item is { } item)
             return LayoutNode.Piece(item, node.Turned, x, y, dx, dy);
+        if (node.IsRemnant)
+            return Remnant(node, x, y, dx, dy, stock);
         var children = node.Children.Select(child => Real(child, stock)).OfType<LayoutNode>().ToImmutableArray();
-        return new(x, y, dx, dy, null, false, node.AlongX, node.AlongX ? children : Peeled(children));
+        return FromFirst(new(x, y, dx, dy, null, false, node.AlongX, node.AlongX ? children : Peeled(children)));
     }
+
+    // Where the first child of a row has become sawdust, the row begins with the next.
+    private static LayoutNode FromFirst(LayoutNode row) =>
+        row.Children.IsEmpty ? row
+        : row.AlongX ? row with { X = row.Children[0].X, Dx = row.EndX - row.Children[0].X }
+        : row with { Y = row.Children[0].Y, Dy = row.EndY - row.Children[0].Y };
+
+    // Beside bad places a leftover that is kept is cut free on all sides, or the bad wood would stay on it.
+    private LayoutNode Remnant(LayoutNode node, long x, long y, long dx, long dy, CutStock stock) =>
+        LayoutNode.Remnant(x, y, dx, dy) with
+        {
+            Blocked = node.Blocked,
+            Freed = !node.Blocked && !stock.BadPlaces.IsEmpty && Keeps(dx, dy),
+        };
+
+    private bool Keeps(long dx, long dy) => job.Keep.Keeps(job.Material, Length.FromTicks(dx), Length.FromTicks(dy));
 
     // Beside something wider than the fence opens, waste and leftovers can only be taken off in strips that it does open for.
     private ImmutableArray<LayoutNode> Peeled(ImmutableArray<LayoutNode> rows)
     {
         if (widestRip is not { } widest || !rows.Any(row => row.HasItem && row.Dy > widest))
             return rows;
-        return [.. rows.SelectMany(row => row.HasItem ? [row] : Strips(row, widest))];
+        return [.. rows.SelectMany(row => row.IsRemnant ? Strips(row, widest) : [row])];
     }
 
     private IEnumerable<LayoutNode> Strips(LayoutNode row, long widest)
     {
         for (var y = row.Y; y < row.EndY; y += widest + job.Kerf)
-            yield return LayoutNode.Remnant(row.X, y, row.Dx, Math.Min(widest, row.EndY - y));
+        {
+            var dy = Math.Min(widest, row.EndY - y);
+            yield return row with
+            {
+                Y = y,
+                Dy = dy,
+                Freed = row.Freed && Keeps(row.Dx, dy),
+            };
+        }
     }
 
     // Each panel reaches to the store's cuts; what becomes of it, if anything remains, lies inside the wood that was left on for

@@ -101,7 +101,7 @@ internal sealed class CutSequencer
             return null;
         var bare = piece.Unwrap();
         if (bare.IsFinished)
-            return partOf(bare.Node.Item!.Value);
+            return bare.Node.Item is { } item ? partOf(item) : null;
         if (bare.IsWanted)
             waiting.Add(bare);
         return null;

@@ -16,11 +16,15 @@ namespace ShopPlanner.Cutting.Sequence;
 /// <param name="EndY">Where the wood ends.</param>
 internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y, long EndX, long EndY)
 {
-    /// <summary>True for a part with every edge cut.</summary>
-    public bool IsFinished => Node.Item is not null && X == Node.X && Y == Node.Y && EndX == Node.EndX && EndY == Node.EndY;
+    /// <summary>True for a part with every edge cut, and for a leftover that had to be cut free like one.</summary>
+    public bool IsFinished => IsToBeFreed && X == Node.X && Y == Node.Y && EndX == Node.EndX && EndY == Node.EndY;
 
-    /// <summary>Whether more cuts are wanted: a part lies in it, or panels that have to be carried home.</summary>
-    public bool IsWanted => (Node.HasItem && !IsFinished) || Node.ByStore;
+    /// <summary>Whether more cuts are wanted: a part lies in it, a leftover that bad wood lies beside, or panels that have to be
+    /// carried home.</summary>
+    public bool IsWanted => (Node.HasWanted && !IsFinished) || Node.ByStore;
+
+    /// <summary>Whether all of it is a part, or a leftover that is cut free like one.</summary>
+    public bool IsToBeFreed => Node.Item is not null || Node.Freed;
 
     public double Area => (double)(EndX - X) * (EndY - Y);
 
@@ -59,7 +63,7 @@ internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y,
 
     private Step? Part()
     {
-        if (Node.Item is null)
+        if (!IsToBeFreed)
             return null;
         if (EndX > Node.EndX)
             return new(CutKind.Crosscut, Node.Dx, this with { EndX = Node.EndX }, null);
@@ -86,13 +90,17 @@ internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y,
             : new(CutKind.Rip, first.Dy, this with { Node = first, EndY = first.EndY }, Rest(rest, Node.X, first.EndY + kerf));
     }
 
-    private PieceInHand Rest(ImmutableArray<LayoutNode> children, long x, long y) =>
-        this with
+    // The next child may begin farther on than the wood, where bad wood between the two has become sawdust.
+    private PieceInHand Rest(ImmutableArray<LayoutNode> children, long x, long y)
+    {
+        var (fromX, fromY) = Node.AlongX ? (children[0].X, y) : (x, children[0].Y);
+        return this with
         {
-            Node = Node with { X = x, Y = y, Dx = Node.EndX - x, Dy = Node.EndY - y, Children = children },
+            Node = Node with { X = fromX, Y = fromY, Dx = Node.EndX - fromX, Dy = Node.EndY - fromY, Children = children },
             X = x,
             Y = y,
         };
+    }
 }
 
 /// <summary>A cut that a piece in hand needs next.</summary>

@@ -41,7 +41,7 @@ internal sealed class WithinReach(SawReach reach, long kerf)
         if (node.ByStore)
             return [Split(piece, 1)];
         var edge = piece.EdgeOff() is { } step ? [step] : Enumerable.Empty<Step>();
-        return Square(piece).Concat(edge).Concat(node.Item is null ? Divide(piece) : Trim(piece));
+        return Square(piece).Concat(edge).Concat(piece.IsToBeFreed ? Trim(piece) : Divide(piece));
     }
 
     private IEnumerable<Step> Square(PieceInHand piece)

@@ -31,6 +31,13 @@ public sealed record LayoutNode(
     /// them, and a side of a panel that is all waste may be less than zero.</summary>
     public bool ByStore { get; init; }
 
+    /// <summary>Whether a bad place lies in this remnant, or may lie in it: it is waste, however large.</summary>
+    public bool Blocked { get; init; }
+
+    /// <summary>Whether this remnant is kept from a stock with bad places, so that it must be cut free on all sides like an
+    /// item.</summary>
+    public bool Freed { get; init; }
+
     /// <summary>The far end along the stock's length.</summary>
     public long EndX => X + Dx;
 
@@ -42,6 +49,9 @@ public sealed record LayoutNode(
 
     /// <summary>Whether some item lies in the node.</summary>
     public bool HasItem => Item is not null || Children.Any(child => child.HasItem);
+
+    /// <summary>Whether something lies in the node that is to be cut free.</summary>
+    public bool HasWanted => Item is not null || Freed || Children.Any(child => child.HasWanted);
 
     /// <summary>Returns a node that is left over.</summary>
     public static LayoutNode Remnant(long x, long y, long dx, long dy) => new(x, y, dx, dy, null, false, false, []);

@@ -13,21 +13,27 @@ internal sealed class CutReplay
     private readonly long skimX;
     private readonly long skimY;
     private readonly Layout layout;
+    private readonly PlaceCheck places;
     private readonly string where;
 
-    private CutReplay(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
+    private CutReplay(CutRequest request, CutStock stock, bool sheet, Layout layout, PlaceCheck places, string where)
     {
-        (kerf, this.layout, this.where) = (request.Saw.Kerf.Ticks, layout, where);
+        (kerf, this.layout, this.places, this.where) = (request.Saw.Kerf.Ticks, layout, places, where);
         limits = new(request, stock, sheet);
-        // A squaring cut at 0 skims the raw edge: the blade hangs over it and takes the trim, where that is less than the kerf.
-        skimX = Math.Min(kerf, stock.Offcut ? 0 : (sheet ? request.Saw.SheetEdgeTrim : request.Saw.BoardEndTrim).Ticks);
-        skimY = Math.Min(kerf, stock.Offcut || !sheet ? 0 : request.Saw.SheetEdgeTrim.Ticks);
+        (skimX, skimY) = (places.SkimX, places.SkimY);
         hand[sheet ? "sheet" : "board"] = new(0, 0, stock.Length.Ticks, stock.Width.Ticks);
     }
 
-    public static IReadOnlyList<Fault> Of(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
+    public static IReadOnlyList<Fault> Of(
+        CutRequest request,
+        CutStock stock,
+        bool sheet,
+        Layout layout,
+        PlaceCheck places,
+        string where
+    )
     {
-        var replay = new CutReplay(request, stock, sheet, layout, where);
+        var replay = new CutReplay(request, stock, sheet, layout, places, where);
         for (var i = 0; i < layout.Cuts.Length; i++)
             replay.Make(layout.Cuts[i], i);
         replay.faults.AddRange(replay.limits.AtEnd(layout, where));
@@ -98,8 +104,14 @@ internal sealed class CutReplay
         }
 
         foreach (var left in layout.Leftovers.Where(left => left.Keep).Select(Box.Of))
-            if (!hand.Values.Any(box => box.Contains(left)))
+        {
+            var whole = hand.Values.Where(box => box.Contains(left)).ToList();
+            if (whole.Count == 0)
                 faults.Add(Fault.Of(where, layout.Stock, "has a leftover to keep that the list of cuts cuts through"));
+            else if (whole.Exists(places.IsBad))
+                faults.Add(Fault.Of(where, layout.Stock, "has a leftover to keep that stays on a bad place"));
+        }
+
         if (finished.Count > layout.Pieces.Length)
             faults.Add(Fault.Of(where, layout.Stock, "finishes more parts by its cuts than it has pieces"));
     }

@@ -15,30 +15,26 @@ internal static class LayoutCheck
     {
         var material = request.Materials.First(one => one.Id == stock.Material);
         var sheet = material.Form == StockForm.Sheet;
+        var places = new PlaceCheck(request, stock, sheet);
         if (layout.Copies < 1)
             yield return Fault.Of(where + ".copies", $"{layout.Copies}", "must be one or more");
         foreach (
             var fault in layout.Pieces.SelectMany(
-                (piece, i) => Piece(request, parts.GetValueOrDefault(piece.Part), stock, sheet, piece, $"{where}.pieces[{i}]")
+                (piece, i) => Piece(parts.GetValueOrDefault(piece.Part), stock, sheet, piece, $"{where}.pieces[{i}]")
             )
         )
             yield return fault;
+        foreach (var fault in places.Of(layout, where))
+            yield return fault;
         foreach (var fault in Whole(request, stock, sheet, layout, where))
             yield return fault;
-        foreach (var fault in Kept(request.Keep, material, layout, where))
+        foreach (var fault in Kept(request.Keep, material, layout, places, where))
             yield return fault;
-        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, where))
+        foreach (var fault in CutReplay.Of(request, stock, sheet, layout, places, where))
             yield return fault;
     }
 
-    private static IEnumerable<Fault> Piece(
-        CutRequest request,
-        CutPart? part,
-        CutStock stock,
-        bool sheet,
-        PlacedPiece piece,
-        string where
-    )
+    private static IEnumerable<Fault> Piece(CutPart? part, CutStock stock, bool sheet, PlacedPiece piece, string where)
     {
         if (part is null)
         {
@@ -53,14 +49,6 @@ internal static class LayoutCheck
         var (dx, dy) = piece.Turned ? (part.Width, part.Length) : (part.Length, part.Width);
         if (piece.Dx != dx || piece.Dy != dy)
             yield return Fault.Of(where, $"{piece.Dx} × {piece.Dy}", $"is not the size wanted, {dx} × {dy}");
-        if (!Usable(request, stock, sheet).Contains(Box.Of(piece)))
-            yield return Fault.Of(where, piece.Part, "leaves the usable wood");
-    }
-
-    private static Box Usable(CutRequest request, CutStock stock, bool sheet)
-    {
-        var margin = sheet && !stock.Offcut ? request.Saw.SheetEdgeTrim.Ticks : 0;
-        return new(margin, margin, stock.Length.Ticks - margin, stock.Width.Ticks - margin);
     }
 
     private static IEnumerable<Fault> Whole(CutRequest request, CutStock stock, bool sheet, Layout layout, string where)
@@ -70,7 +58,7 @@ internal static class LayoutCheck
         var kept = layout.Leftovers.Where(left => left.Keep).Select(Box.Of).ToList();
         if (boxes.Count == 0)
             yield return Fault.Of(where, layout.Stock, "is cut for no part");
-        if (!sheet && !stock.Offcut && boxes.Count > 0 && !HasSquareEnd(request, stock, boxes))
+        if (!sheet && stock is { Offcut: false, Untrimmed: null } && boxes.Count > 0 && !HasSquareEnd(request, stock, boxes))
             yield return Fault.Of(where, layout.Stock, "has no end squared by the trim");
         if (!Box.CanBeCutFree(boxes, kerf))
             yield return Fault.Of(
@@ -85,17 +73,20 @@ internal static class LayoutCheck
             yield return Fault.Of(where, layout.Stock, "has a leftover outside the stock");
     }
 
-    private static IEnumerable<Fault> Kept(KeepRule keep, CutMaterial material, Layout layout, string where)
+    // Wood with a bad place in it is waste, however large.
+    private static IEnumerable<Fault> Kept(KeepRule keep, CutMaterial material, Layout layout, PlaceCheck places, string where)
     {
-        foreach (var left in layout.Leftovers.Where(left => left.Keep != IsWorthKeeping(keep, material, left)))
-            yield return Fault.Of(
-                where,
-                $"{left.Dx} × {left.Dy}",
-                left.Keep
-                    ? "is a leftover to keep that is smaller than what is worth keeping"
-                    : "is a leftover marked as waste that is worth keeping"
-            );
+        foreach (var left in layout.Leftovers)
+        {
+            var isWorth = IsWorthKeeping(keep, material, left);
+            if (left.Keep && !isWorth)
+                yield return Kept(left, where, "is a leftover to keep that is smaller than what is worth keeping");
+            if (!left.Keep && isWorth && !places.IsBad(Box.Of(left)))
+                yield return Kept(left, where, "is a leftover marked as waste that is worth keeping");
+        }
     }
+
+    private static Fault Kept(Leftover left, string where, string message) => Fault.Of(where, $"{left.Dx} × {left.Dy}", message);
 
     // The rule as its words have it, worked out here once more: the planner's own answer is what is checked.
     private static bool IsWorthKeeping(KeepRule keep, CutMaterial material, Leftover left)

@@ -37,10 +37,12 @@ public sealed class MutatedDocumentTests
         }.Select(Encoding.UTF8.GetBytes),
     ];
 
-    [Fact]
-    public void A_damaged_request_is_read_or_refused() =>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_damaged_request_is_read_or_refused(int version) =>
         EachDamage(
-            Documents.Request,
+            version == 1 ? Documents.Request : PlaceMembersTests.Second,
             utf8 => CutRequestJson.Read(utf8) is var (request, faults) && request is null == faults.Length > 0
         );
 

@@ -51,6 +51,11 @@ public sealed class RequestCheckTests
         ["stock[1].width"] = r => Stock(r, 1, one => one with { Width = Some.Of("3") }),
         ["stock[2].price"] = r => Stock(r, 2, one => one with { Price = Money.From(-1) }),
         ["stock[2].quantity"] = r => Stock(r, 2, one => one with { Quantity = -1 }),
+        ["stock[1].untrimmed"] = r => Stock(r, 1, one => one with { Untrimmed = StockEdges.All }),
+        ["stock[0].quantity"] = r => Stock(r, 0, one => one with { BadPlaces = [Place("1", "2 1/2")] }),
+        ["stock[1].badPlaces[0].dx"] = r => Stock(r, 1, one => one with { BadPlaces = [Place("41", "2 1/2")] }),
+        ["stock[1].badPlaces[0].dy"] = r => Stock(r, 1, one => one with { BadPlaces = [Place("1", "3")] }),
+        ["stock[1].badPlaces"] = r => Stock(r, 1, one => one with { BadPlaces = [.. Enumerable.Repeat(Place("1", "1"), 21)] }),
         ["parts[0].id"] = r => Part(r, 0, one => one with { Id = " " }),
         ["parts[1].id"] = r => Part(r, 1, one => one with { Id = "A" }),
         ["parts[0].name"] = r => Part(r, 0, one => one with { Name = new string('x', 4001) }),
@@ -92,6 +97,8 @@ public sealed class RequestCheckTests
         Assert.Equal(101, faults.Length);
         Assert.Equal("and 50 more", faults[100].Value);
     }
+
+    private static BadPlace Place(string dx, string dy) => new(Length.Zero, Length.Zero, Some.Of(dx), Some.Of(dy));
 
     private static CutRequest Stock(CutRequest request, int index, Func<CutStock, CutStock> spoil) =>
         request with

@@ -71,7 +71,8 @@ public sealed class KeepRuleTests
         // 95 in and an odd bit do not divide by the parts' measure of 1/4 in.
         var job = JobOf(Oak, Some.Of(kerf));
         var scale = Some.Of("1/4").Ticks;
-        var stock = new BoardMeasure(job, scale).Of(job.Stock[0]);
+        var lot = Assert.Single(new BoardLots(job).All);
+        var stock = new BoardMeasure(job, scale).Of(lot, lot.Share);
         for (var used = 0L; used < stock.Capacity; used++)
         {
             var left = job.UsableX(job.Stock[0]) - (used * scale);

@@ -13,10 +13,13 @@ internal sealed class TreeRule(SheetModel model, ILayoutRule rule)
     public bool Binds(int stock) => rule.Binds(stock);
 
     /// <summary>True when the tree can be cut; an empty one can.</summary>
-    public bool Allows(CutTree tree) => tree.IsEmpty || !rule.Binds(tree.Stock) || (tree.CanBeCut ??= Write(tree) is not null);
+    public bool Allows(CutTree tree) =>
+        tree.IsEmpty || !rule.Binds(tree.Stock) || (tree.CanBeCut ??= rule.Allows(tree.Stock, Read(tree)));
 
     /// <summary>The layout of a tree that can be cut; null for another.</summary>
-    public LayoutNode? Write(CutTree tree) => rule.Write(tree.Stock, tree.Read(model.Scale.X, model.Scale.Y));
+    public LayoutNode? Write(CutTree tree) => rule.Write(tree.Stock, Read(tree));
+
+    private LayoutNode Read(CutTree tree) => tree.Read(model.Scale.X, model.Scale.Y);
 
     /// <summary>True when a piece of the type alone can be cut from the stock.</summary>
     public bool Takes(StockType stock, int type)
@@ -33,6 +36,5 @@ internal sealed class TreeRule(SheetModel model, ILayoutRule rule)
         Alone(stock, type.W, type.H) || (type.CanTurn && Alone(stock, type.H, type.W));
 
     private bool Alone(StockType stock, int w, int h) =>
-        stock.Holds(w, h)
-        && rule.Write(stock.Index, LayoutNode.Piece(0, false, 0, 0, w * model.Scale.X, h * model.Scale.Y)) is not null;
+        stock.Holds(w, h) && rule.Allows(stock.Index, LayoutNode.Piece(0, false, 0, 0, w * model.Scale.X, h * model.Scale.Y));
 }

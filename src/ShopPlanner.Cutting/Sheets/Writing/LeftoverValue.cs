@@ -19,7 +19,7 @@ internal static class LeftoverValue
     /// <summary>Of all remnants of a layout.</summary>
     public static double OfAll(SheetStock stock, LayoutNode node)
     {
-        if (node.Item is not null)
+        if (node.Item is not null || node.Blocked)
             return 0;
         return node.Children.IsEmpty ? Of(stock, node.Dx, node.Dy) : node.Children.Sum(child => OfAll(stock, child));
     }
