@@ -25,10 +25,8 @@ internal sealed record HandState(ProjectState State, ProjectState Told, int Buil
 /// <summary>
 /// Where a project stands. What happened to its plans tells a state, and is never stored: undoing what happened takes the state
 /// back. A state that a person set holds until something moves the project past it. It gives way, too, when the project falls
-/// back
-/// behind where it stood when the state was set (a board was reopened, a plan canceled, parts were added), and when the
-/// project is
-/// built again. What gave way by a fall holds again once that is made good.
+/// back behind where it stood when the state was set (a board was reopened, a plan canceled, parts were added), and when
+/// the project is built again. What gave way by a fall holds again once that is made good.
 /// </summary>
 internal static class ProjectStates
 {

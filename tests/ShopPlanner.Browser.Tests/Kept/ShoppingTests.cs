@@ -206,6 +206,5 @@ public sealed class ShoppingTests(KeptFixture kept) : IClassFixture<KeptFixture>
 
     private static ILocator State(IPage page) => page.Locator("[data-state]");
 
-    private static System.Text.RegularExpressions.Regex KeptHere() =>
-        new("^[0-9]+ changes? kept on this phone, not sent yet$", System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+    private static System.Text.RegularExpressions.Regex KeptHere() => new("^[0-9]+ changes? kept on this phone, not sent yet$");
 }

@@ -10,7 +10,7 @@ public sealed class CutRequestFaultTests
 {
     [Theory]
     [InlineData("shop-planner/cut-request", "shop-planner/cut-plan", "format", "shop-planner/cut-plan")]
-    [InlineData("\"version\": 1", "\"version\": 2", "version", "2")]
+    [InlineData("\"version\": 1", "\"version\": 3", "version", "3")]
     [InlineData("\"version\": 1", "\"version\": 0", "version", "0")]
     [InlineData("\"version\": 1", "\"version\": \"1\"", "version", "1")]
     [InlineData("\"version\": 1, ", "", "version", "")]

@@ -77,7 +77,7 @@ function follow(event) {
 }
 
 function arrive() {
-  const place = awaited && document.getElementById(awaited);
+  const place = awaited ? document.getElementById(awaited) : null;
   if (!place?.hasAttribute("tabindex")) return;
   awaited = "";
   place.focus({ preventScroll: true });
