@@ -30,7 +30,7 @@ public sealed class AskTests(BrowserFixture browser)
                     """
             },
             {
-                "sheet.js",
+                "steps.js",
                 """
                     attach(place, owner);
                     place.dispatchEvent(new KeyboardEvent("keydown", { key: "z", ctrlKey: true, bubbles: true }));

@@ -14,9 +14,9 @@ internal sealed record BoardLot(CutStock Stock, long Start, long Length, long Sh
 }
 
 /// <summary>
-/// The boards of a job as lots. A piece of full width lies in one lot whatever the width of a bad place, so boards with bad places
-/// are planned exactly. Between two lots a whole kerf has to go on each side: a narrower bad place counts as two kerfs wide,
-/// and the lots are then no longer exact.
+/// The boards of a job as lots. A piece of full width lies in one lot whatever the width of a bad place, so boards with bad
+/// places are planned exactly. Between two lots a whole kerf has to go on each side: a narrower bad place counts as two
+/// kerfs wide, and the lots are then no longer exact.
 /// </summary>
 internal sealed class BoardLots
 {

@@ -3,7 +3,8 @@ using ShopPlanner.Cutting.Problems;
 
 namespace ShopPlanner.Cutting.Planning;
 
-/// <summary>The bad places of a stock as layouts meet them: in ticks from where the usable wood begins, sides with a kerf.</summary>
+/// <summary>The bad places of a stock as layouts meet them: in ticks from where the usable wood begins, sides with a
+/// kerf.</summary>
 internal static class ClearWood
 {
     public static BadWood Of(Job job, CutStock stock)

@@ -32,8 +32,8 @@ internal sealed class PlaceCheck
     /// <summary>What lies within the trims.</summary>
     public Box Usable { get; }
 
-    /// <summary>What a cut at 0 takes off the stock's own end: the blade hangs over it and takes the trim, where that is less than
-    /// a kerf; where a bad place begins within a kerf of the end, a whole kerf.</summary>
+    /// <summary>What a cut at 0 takes off the stock's own end: the blade hangs over it and takes the trim, where that is
+    /// less than a kerf; where a bad place begins within a kerf of the end, a whole kerf.</summary>
     public long SkimX => Skim(StockEdges.Near, bad.Exists(box => box.Left < kerf));
 
     /// <summary>As <see cref="SkimX"/>, of the long edge.</summary>
