@@ -76,7 +76,7 @@ public sealed class PartImportTests : IAsyncLifetime
 
     [Theory]
     [InlineData("{", "")]
-    [InlineData("""{ "format": "shop-planner/cut-request", "version": 2 }""", "version")]
+    [InlineData("""{ "format": "shop-planner/cut-request", "version": 3 }""", "version")]
     [InlineData("""{ "format": "shop-planner/cut-plan", "version": 1 }""", "format")]
     public async Task A_document_that_is_none_is_refused_whole(string document, string field)
     {
