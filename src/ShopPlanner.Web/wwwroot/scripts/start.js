@@ -4,6 +4,7 @@ import { begin } from "./fields.js";
 import * as find from "./find.js";
 import * as focus from "./focus.js";
 import * as heading from "./heading.js";
+import * as live from "./live.js";
 import * as press from "./press.js";
 import * as share from "./share.js";
 
@@ -15,15 +16,16 @@ press.begin();
 focus.begin();
 find.begin();
 share.begin();
+live.begin();
 window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });
 Blazor.registerCustomEventType("command", { browserEventName: "shop-command", createEventArgs: detail });
-Blazor.start({ circuit: { reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
+Blazor.start({ circuit: { configureSignalR: live.watch, reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
 
 const notice = document.getElementById("components-reconnect-modal");
 notice.addEventListener("components-reconnect-state-changed", event => {
   document.dispatchEvent(new CustomEvent("shop-line", { detail: event.detail.state }));
   // The server knows this page no more (it was started anew, or the pause was long): every page restores itself from its address.
-  if (event.detail.state === "rejected") location.reload();
+  if (event.detail.state === "rejected") live.openAgain();
 });
