@@ -20,6 +20,14 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
     /// material are made together, in the order of <see cref="SharedSettings"/>. At least <see cref="Settings"/>.</summary>
     public int SettingChanges { get; init; }
 
+    /// <summary>Rips at home, over all copies, of pieces whose edge is short for a fence (<see cref="FenceEdge"/>): those are cut
+    /// with a gauge, a sled or a straightedge.</summary>
+    public int ShortRips { get; init; }
+
+    /// <summary>Strips of waste narrower than half an inch that cuts at home take off, over all copies; squaring cuts are among
+    /// them.</summary>
+    public int Slivers { get; init; }
+
     /// <summary>Quarter turns of pieces in hand, over all copies: one for each cut at home that runs the other way than the cut
     /// at home which gave its piece. Stock as bought, and a panel from the store, are laid on the saw as their first cut wants
     /// them.</summary>
@@ -48,9 +56,29 @@ public sealed record PlanMeasures(int FromBin, int NewStock, int Kept, int Setti
         )
         {
             SettingChanges = SharedSettings.Of(request, plan).Sum(material => material.Changes),
+            ShortRips = Count(layout => CutSizes.Of(request.Saw.Kerf.Ticks, stock[layout.Stock], layout).Count(IsShortAtHome)),
+            Slivers = Count(layout => SliversOf(request, stock[layout.Stock], layout)),
             Turns = Count(TurnsOf),
         };
     }
+
+    private static bool IsShortAtHome(SizedCut cut) => !cut.Cut.ByStore && cut.IsShortRip;
+
+    // Strips that nobody cuts further, uses or keeps.
+    private static int SliversOf(CutRequest request, CutStock stock, Layout layout)
+    {
+        var cuts = CutSizes.Of(request.Saw.Kerf.Ticks, stock, layout).Where(cut => !cut.Cut.ByStore).ToList();
+        var used = cuts.Select(cut => cut.Cut.Piece).ToHashSet();
+        bool IsSliver(string? name, string? part, (long Along, long Across)? size) =>
+            name is not null && part is null && !used.Contains(name) && size is { } strip && IsThin(strip);
+        return cuts.Sum(cut =>
+            (IsSliver(cut.Cut.First, cut.Cut.FirstPart, cut.First) ? 1 : 0)
+            + (IsSliver(cut.Cut.Second, cut.Cut.SecondPart, cut.Second) ? 1 : 0)
+        );
+    }
+
+    private static bool IsThin((long Along, long Across) strip) =>
+        Math.Min(strip.Along, strip.Across) is > 0 and < Length.TicksPerInch / 2;
 
     private static int TurnsOf(Layout layout)
     {

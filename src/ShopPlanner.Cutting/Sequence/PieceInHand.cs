@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Trees;
 
 namespace ShopPlanner.Cutting.Sequence;
@@ -39,8 +38,7 @@ internal sealed record PieceInHand(string Name, LayoutNode Node, long X, long Y,
             ? new(CutKind.Rip, Node.EndY - Y, this with { EndY = Node.EndY }, null)
             : null;
 
-    // Common practice: a fence guides no edge that is shorter than a foot, or than the piece is wide.
-    private bool IsShortAlongFence => EndX > Node.EndX && Node.Dx < Math.Max(Length.TicksPerFoot, Node.Dy);
+    private bool IsShortAlongFence => EndX > Node.EndX && FenceEdge.IsShort(Node.Dx, Node.Dy);
 
     private bool IsRowOfOneWidth =>
         Node.AlongX

@@ -5,7 +5,7 @@ internal sealed partial class CutTree
     // Recomputes parents, least sizes and available sizes.
     private void Refresh()
     {
-        (LeftoverValue, Settings, CanBeCut) = (null, null, null);
+        (LeftoverValue, Settings, ShortRips, CanBeCut) = (null, null, null, null);
         if (Count == 0)
             return;
         LinkParents();

@@ -42,6 +42,9 @@ internal sealed partial class CutTree
     /// <summary>Fence settings it takes, once somebody has counted them.</summary>
     public int? Settings { get; set; }
 
+    /// <summary>Rips of pieces that are short for a fence, once somebody has counted them.</summary>
+    public int? ShortRips { get; set; }
+
     /// <summary>True when it can be cut within the limits of the shop, once somebody has tried.</summary>
     public bool? CanBeCut { get; set; }
 
@@ -78,7 +81,7 @@ internal sealed partial class CutTree
     {
         (Stock, W, H, RootAlongX) = (other.Stock, other.W, other.H, other.RootAlongX);
         (Used, Area, Count, deepest) = (other.Used, other.Area, other.Count, other.deepest);
-        (LeftoverValue, Settings, CanBeCut) = (other.LeftoverValue, other.Settings, other.CanBeCut);
+        (LeftoverValue, Settings, ShortRips, CanBeCut) = (other.LeftoverValue, other.Settings, other.ShortRips, other.CanBeCut);
         EnsureRoom(Count);
         other.Nodes.CopyTo(nodes);
         if (misfits.Length < other.misfits.Length)

@@ -82,10 +82,7 @@ public sealed class SawReachTests
                 [Some.Part("A", "40", 4, "11 1/4")]
             )
             .Saw(crosscut: "8");
-        Assert.Equal(
-            "needs a longer crosscut than your saw makes, 8 in",
-            Assert.Single(Some.Planned(request).Unplaced).Reason
-        );
+        Assert.Equal("needs a longer crosscut than your saw makes, 8 in", Assert.Single(Some.Planned(request).Unplaced).Reason);
     }
 
     [Fact]

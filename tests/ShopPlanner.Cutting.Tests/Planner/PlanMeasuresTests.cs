@@ -13,7 +13,12 @@ public sealed class PlanMeasuresTests
         var stock = new[] { Some.Stock("new", "96", price: 6), Some.Stock("B1", "41 3/8", quantity: 1, offcut: true) };
         var request = Some.Request([Some.Board()], stock, [Some.Part("A", "30", 6), Some.Part("C", "20")], endTrim: "1/2");
         Assert.Equal(
-            new PlanMeasures(1, 2, 1, 3, 9, 0) { SettingChanges = 3, Turns = 0 },
+            new PlanMeasures(1, 2, 1, 3, 9, 0)
+            {
+                SettingChanges = 3,
+                Turns = 0,
+                Slivers = 2,
+            },
             PlanMeasures.Of(request, Some.Planned(request))
         );
     }

@@ -9,17 +9,22 @@ namespace ShopPlanner.Cutting.Sheets.Polishing;
 /// <param name="FromBin">Area of the pieces that are cut from offcuts; more is better.</param>
 /// <param name="NewStocks">Sheets cut that are not from the bin; fewer are better.</param>
 /// <param name="Leftovers">Of the remnants worth keeping and of the offcuts that were not touched; more is better.</param>
+/// <param name="ShortRips">Rips of pieces that are short for a fence; fewer are better.</param>
 /// <param name="Settings">Fence settings, counted for each sheet on its own; fewer are better.</param>
-internal readonly record struct PackingObjectives(long FromBin, int NewStocks, double Leftovers, int Settings)
+internal readonly record struct PackingObjectives(long FromBin, int NewStocks, double Leftovers, int ShortRips, int Settings)
 {
-    /// <summary>The bin counts first, then new stock, leftovers and settings.</summary>
-    public bool IsNoWorseThan(PackingObjectives other) => CompareTo(other, Settings, other.Settings) >= 0;
+    /// <summary>The bin counts first, then new stock, leftovers, short rips and settings.</summary>
+    public bool IsNoWorseThan(PackingObjectives other) =>
+        SavingsTo(other) is var savings and not 0
+            ? savings > 0
+            : (-ShortRips, -Settings).CompareTo((-other.ShortRips, -other.Settings)) >= 0;
 
-    /// <summary>The same, whatever the settings.</summary>
-    public bool SavesNoLessThan(PackingObjectives other) => CompareTo(other, 0, 0) >= 0;
+    /// <summary>The same, however often the fence is set.</summary>
+    public bool SavesNoLessThan(PackingObjectives other) =>
+        SavingsTo(other) is var savings and not 0 ? savings > 0 : ShortRips <= other.ShortRips;
 
-    private int CompareTo(PackingObjectives other, int settings, int otherSettings) =>
-        (FromBin, -NewStocks, Leftovers, -settings).CompareTo((other.FromBin, -other.NewStocks, other.Leftovers, -otherSettings));
+    private int SavingsTo(PackingObjectives other) =>
+        (FromBin, -NewStocks, Leftovers).CompareTo((other.FromBin, -other.NewStocks, other.Leftovers));
 }
 
 /// <summary>Works the objectives out; what belongs to one sheet is kept with it.</summary>
@@ -33,7 +38,7 @@ internal sealed class PackingEvaluator(SheetModel model)
 
     public PackingObjectives Of(Packing packing)
     {
-        var (fromBin, opened, leftovers, count) = (0L, 0, 0.0, 0);
+        var (fromBin, opened, leftovers, rips, count) = (0L, 0, 0.0, 0, 0);
         foreach (var tree in packing.Trees)
         {
             if (model.Stocks[tree.Stock].FromBin)
@@ -41,11 +46,12 @@ internal sealed class PackingEvaluator(SheetModel model)
             else
                 opened++;
             leftovers += Leftovers(tree);
+            rips += tree.ShortRips ??= FenceSides.ShortRips(model, tree);
             count += tree.Settings ??= CountSettings(tree);
         }
         for (var s = 0; s < untouched.Length; s++)
             leftovers += untouched[s] * (model.Stocks[s].Limit - packing.StockUsed[s]);
-        return new(fromBin, opened, leftovers, count);
+        return new(fromBin, opened, leftovers, rips, count);
     }
 
     /// <summary>Of one sheet.</summary>
