@@ -35,6 +35,25 @@ internal sealed class BuyingService(
             cancel
         );
 
+    public Task<Outcome<ShoppingList>> BuyRestAsync(
+        Guid plan,
+        string store,
+        string device,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        RunAsync(
+            plan,
+            command,
+            Making.Asked("rest", plan, store),
+            async (db, record) =>
+            {
+                var list = await reading.OfPlanAsync(db, plan, cancel);
+                return await new StockBuying(db, record, device, clock, cancel).BuyRestAsync(list!, store);
+            },
+            cancel
+        );
+
     public Task<Outcome<ShoppingList>> ReturnAsync(
         Guid plan,
         PiecesReturned returned,

@@ -52,6 +52,16 @@ public interface IBuyingService
         CancellationToken cancel = default
     );
 
+    /// <summary>Buys all that is still to be bought at a store, at the prices known now. What the store was seen without is left
+    /// to buy. A fault where nothing is.</summary>
+    Task<Outcome<ShoppingList>> BuyRestAsync(
+        Guid plan,
+        string store,
+        string device,
+        CommandId command,
+        CancellationToken cancel = default
+    );
+
     /// <summary>Takes pieces of a line back: they leave the rack, and the money with them. A conflict, with the reason, where one
     /// of them was cut, thrown away or promised to another plan.</summary>
     Task<Outcome<ShoppingList>> ReturnAsync(

@@ -63,6 +63,9 @@ public sealed record StockLine(
         return [.. Enumerable.Range(1, taken.Count + count).Where(place => !taken.Contains(place)).Take(count)];
     }
 
+    /// <summary>Whether some of it is to be bought and the store was not seen without it.</summary>
+    public bool IsToBuy => Left > 0 && (InStock || Now is null);
+
     /// <summary>What was paid for the line.</summary>
     public Money Paid => Bought.Aggregate(Money.Zero, (sum, one) => sum + one.Price);
 }
@@ -75,6 +78,9 @@ public sealed record StoreLines(string Name, DateOnly? Seen, ImmutableArray<Stoc
 {
     /// <summary>What the plan counted on for all of them.</summary>
     public Money Planned => Lines.Aggregate(Money.Zero, (sum, line) => sum + (line.Planned * line.Asked));
+
+    /// <summary>What is still to be bought here and is not known to be out of stock.</summary>
+    public IEnumerable<StockLine> Rest => Lines.Where(line => line.IsToBuy);
 
     /// <summary>What is still to pay here.</summary>
     public Money Left => Lines.Aggregate(Money.Zero, (sum, line) => sum + (line.Price * line.Left));

@@ -43,6 +43,22 @@ internal sealed class StockBuying(ShopContext db, PlanRecord record, string devi
     }
 
     /// <summary>Null when it was done.</summary>
+    public async Task<Outcome<ShoppingList>?> BuyRestAsync(ShoppingList list, string store)
+    {
+        if (RefuseState() is { } over)
+            return Outcome.Faulty<ShoppingList>(over);
+        var rest = list.Stores.Where(one => one.Name == store).SelectMany(one => one.Rest).ToList();
+        if (rest.Count == 0)
+            return Outcome.Faulty<ShoppingList>(
+                Fault.Of("store", store, "has nothing on this list that is still to be bought and in stock: open the list again")
+            );
+        foreach (var line in rest)
+            if (await BuyAsync(new PiecesBought(line.Stock, line.FreePlaces(line.Left), line.PriceText)) is { } refusal)
+                return refusal;
+        return null;
+    }
+
+    /// <summary>Null when it was done.</summary>
     public async Task<Outcome<ShoppingList>?> ReturnAsync(PiecesReturned asked)
     {
         var faults = Check(asked.Places);

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Bought;
 
@@ -47,6 +48,34 @@ public sealed class BuyTests : IAsyncLifetime
         Assert.Equal([Money.From(7.29m), Money.Zero], list.Lines.Single().Bought.Select(one => one.Price));
         Assert.Equal((Money.From(7.29m), Each), (list.Totals.Spent, list.Totals.Left));
     }
+
+    [Fact]
+    public async Task The_rest_is_bought_at_the_prices_known_now_and_once()
+    {
+        await given.BoughtAsync(2);
+        await NoteAsync(new SeenInStore(given.Line, "7.29", null));
+        BuyingShop.Sure(await given.BuyRestAsync());
+        var line = await given.LineAsync();
+        Assert.Equal(
+            [(1, Money.From(7.29m)), (2, Each), (3, Money.From(7.29m))],
+            line.Bought.Select(one => (one.Place, one.Price))
+        );
+        Assert.Equal(0, line.Left);
+        Assert.Contains("nothing on this list", (await given.BuyRestAsync()).Faults.Single().Message);
+        Assert.Equal(3, (await given.LineAsync()).Bought.Length);
+    }
+
+    [Fact]
+    public async Task What_the_store_was_seen_without_is_not_bought_with_the_rest()
+    {
+        await NoteAsync(new SeenInStore(given.Line, null, false));
+        Assert.Equal(OutcomeKind.Faulty, (await given.BuyRestAsync()).Kind);
+        Assert.Equal(3, (await given.LineAsync()).Left);
+        Assert.Equal(Money.Zero, await given.SpentAsync());
+    }
+
+    private async Task NoteAsync(SeenInStore seen) =>
+        BuyingShop.Sure(await given.Buying.NoteAsync(given.Plan, seen, CommandId.New(), TestShop.Cancel));
 
     [Fact]
     public async Task More_than_the_plan_cuts_is_free_stock_of_the_rack()

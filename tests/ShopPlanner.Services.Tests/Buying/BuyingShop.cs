@@ -58,6 +58,9 @@ internal sealed class BuyingShop(PlannedShop given, Guid plan, string line) : IA
     public Task<Outcome<ShoppingList>> BuyAsync(string price, params int[] places) =>
         Buying.BuyAsync(plan, new PiecesBought(line, [.. places], price), Some.Device, CommandId.New(), Cancel);
 
+    public Task<Outcome<ShoppingList>> BuyRestAsync(Guid? of = null) =>
+        Buying.BuyRestAsync(of ?? plan, given.Store.Name, Some.Device, CommandId.New(), Cancel);
+
     public Task<Outcome<ShoppingList>> ReturnAsync(params int[] places) =>
         Buying.ReturnAsync(plan, new PiecesReturned(line, [.. places]), Some.Device, CommandId.New(), Cancel);
 

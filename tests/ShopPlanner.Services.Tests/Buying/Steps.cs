@@ -30,6 +30,7 @@ internal sealed class Steps(BuyingShop given)
         Task step = kind switch
         {
             0 => BuyAsync(plan, Enumerable.Range(number, 1 + (more % 2)), ""),
+            1 when more % 2 == 0 => given.BuyRestAsync(plan),
             1 => BuyAsync(plan, Enumerable.Range(1, Boards), ""),
             2 => BuyAsync(plan, Enumerable.Range(1, Boards + 2), more % 2 == 0 ? "7.25" : ""),
             3 => ReturnAsync(plan, Enumerable.Range(number, 1 + (more % 3))),

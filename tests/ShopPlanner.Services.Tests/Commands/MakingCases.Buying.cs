@@ -13,6 +13,11 @@ internal static partial class MakingCases
                 (buying, plan, line, id) => buying.BuyAsync(plan, new PiecesBought(line, [1], ""), Some.Device, id, Cancel)
             ),
             Bought(
+                nameof(IBuyingService.BuyRestAsync),
+                0,
+                (buying, plan, _, id) => buying.BuyRestAsync(plan, "Corner lumber", Some.Device, id, Cancel)
+            ),
+            Bought(
                 nameof(IBuyingService.ReturnAsync),
                 1,
                 (buying, plan, line, id) => buying.ReturnAsync(plan, new PiecesReturned(line, [1]), Some.Device, id, Cancel)
