@@ -22,13 +22,13 @@ internal sealed class PlannedShop(ShopServer server, ProjectView project, StoreV
     private static CancellationToken Cancel => ShopServer.Cancel;
 
     /// <summary>Two legs of 30 in from one board of 96 in: about 35 in are left over.</summary>
-    public static async Task<PlannedShop> OpenAsync()
+    public static async Task<PlannedShop> OpenAsync(int legs = 2)
     {
         var server = await ShopServer.OpenAsync();
         var project = (
             await server.Get<IProjectService>().CreateAsync("Boot-room bench", LengthUnit.Inch, CommandId.New(), Cancel)
         ).Value!;
-        var leg = new PartTexts(Guid.CreateVersion7(), "A", "Leg", Pine, "30", "", "2", false, "");
+        var leg = new PartTexts(Guid.CreateVersion7(), "A", "Leg", Pine, "30", "", $"{legs}", false, "");
         Assert.True((await server.Get<IPartService>().SaveAsync(project.Id, [new PartEdit(leg, null)], Cancel)).Ok);
         return new PlannedShop(server, project, await SellAsync(server));
     }

@@ -122,6 +122,13 @@ public static class Links
     public static string BenchPlan(Guid plan, int? number = null) =>
         number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
 
+    /// <summary>A board or sheet at the bench, with what to write on the leftovers of the one before it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="number">The board's or sheet's number.</param>
+    /// <param name="finished">The number of the one that was finished.</param>
+    public static string BenchAfter(Guid plan, int number, int finished) =>
+        $"{BenchPlan(plan, number)}?finished={Number(finished)}";
+
     /// <summary>A plan's cuts at the bench by setting, over all boards and sheets.</summary>
     public static string BenchSettings(Guid plan) => $"{Bench}/{plan}/settings";
 

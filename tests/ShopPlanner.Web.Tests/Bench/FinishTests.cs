@@ -82,6 +82,56 @@ public sealed class FinishTests
         Assert.Single(await shop.StockAsync());
     }
 
+    [Fact]
+    public async Task Finished_on_the_way_to_the_next_board_its_page_has_the_tags_to_write_first()
+    {
+        await using var shop = await PlannedShop.OpenAsync(legs: 8);
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf("Finish, then board 2");
+
+        var kept = ("Leftovers[0].Keep", "true");
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).With(("Next", "2"), ("Leftovers[0].Length", "5"), ("Leftovers[0].Width", "2 1/2"), kept)
+        );
+
+        Assert.Equal(Links.BenchAfter(plan, 2, 1) + "#earlier", answer.Headers.Location!.OriginalString);
+        var page = await browser.OpenAsync(Links.BenchAfter(plan, 2, 1));
+        Assert.StartsWith("Board 2 of ", page.QuerySelector("h1")!.TextContent.Trim());
+        var earlier = page.QuerySelector("#earlier")!.TextContent;
+        Assert.Contains("Board 1: finished", earlier);
+        var piece = Assert.Single(await shop.StockAsync());
+        Assert.Contains($"Write {piece.Tag} on the", earlier);
+        Assert.Null((await browser.OpenAsync(Links.BenchPlan(plan, 2))).QuerySelector("#earlier"));
+    }
+
+    [Theory]
+    [InlineData("1")]
+    [InlineData("7")]
+    [InlineData("-2")]
+    public async Task A_next_board_that_is_none_leads_to_the_finished_one(string next)
+    {
+        await using var shop = await PlannedShop.OpenAsync(legs: 8);
+        using var browser = shop.Server.Browse();
+        var plan = await shop.PlanAsync();
+        var form = (await browser.OpenAsync(Links.BenchFinish(plan, 1, allCutsMade: true))).FormOf(Finish);
+        using var answer = await browser.PostAsync(
+            form.GetAttribute("action")!,
+            PlainBrowser.FieldsOf(form).With(("Next", next))
+        );
+        Assert.Equal(Links.BenchPlan(plan, 1) + "#next", answer.Headers.Location!.OriginalString);
+    }
+
+    [Fact]
+    public async Task Left_before_its_last_cut_a_board_is_only_finished()
+    {
+        await using var shop = await PlannedShop.OpenAsync(legs: 8);
+        using var browser = shop.Server.Browse();
+        var page = await browser.OpenAsync(Links.BenchFinish(await shop.PlanAsync(), 1));
+        Assert.DoesNotContain(page.QuerySelectorAll("button"), button => button.TextContent.Contains("Finish, then"));
+    }
+
     [Theory]
     [InlineData("35 1/0")]
     [InlineData("about <b>35</b>")]

@@ -117,12 +117,7 @@ public sealed class StoreCutTests
             Saw = request.Saw with { WidestRip = Length.FromInches(24), LongestCrosscut = Length.FromInches(12) },
         };
         Assert.Equal(
-            [
-                "rips up to 24″ wide",
-                "crosscuts up to 12″",
-                "pieces up to 72″ long in the car",
-                "2 store cuts per board or sheet",
-            ],
+            ["rips up to 24″ wide", "crosscuts up to 12″", "pieces up to 72″ long in the car", "2 store cuts per board or sheet"],
             OrderDraft.Limits(request)
         );
     }

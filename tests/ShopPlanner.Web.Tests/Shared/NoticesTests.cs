@@ -118,6 +118,5 @@ public sealed class NoticesTests : PageContext
         Assert.True(notices.Now?.IsWrong);
     }
 
-    private void Shows(string text) =>
-        line.WaitForAssertion(() => Assert.StartsWith(text, Text, StringComparison.Ordinal));
+    private void Shows(string text) => line.WaitForAssertion(() => Assert.StartsWith(text, Text, StringComparison.Ordinal));
 }

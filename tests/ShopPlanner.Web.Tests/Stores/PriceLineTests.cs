@@ -77,7 +77,9 @@ public sealed class PriceLineTests : IAsyncLifetime
         var theirs = new PriceEdit(row.Id, row.MaterialId, "96", "", "8", true, row.Version + 1);
         Assert.True((await stores.SavePriceAsync(shop.Store.Id, theirs, CommandId.New(), ShopServer.Cancel)).Ok);
         await LeaveAsync(("length", "120"), ("price", "9"));
-        page.WaitForAssertion(() => Assert.Contains("Another device changed this to ‘8.00’", page.Markup, StringComparison.Ordinal));
+        page.WaitForAssertion(() =>
+            Assert.Contains("Another device changed this to ‘8.00’", page.Markup, StringComparison.Ordinal)
+        );
         await page.InvokeAsync(() => page.FindAll("button").Single(one => one.TextContent == "Keep ‘9’").ClickAsync(new()));
         var now = (await PricesAsync()).Single();
         Assert.Equal(("120", "9.00"), (Inches(now), now.Price.ToString()));

@@ -8,16 +8,7 @@ internal static class Glossary
 
     /// <summary>Texts that hold such words and are not read by people: reasons as ledgers keep them, names of styles, units as
     /// tables name them and people type them.</summary>
-    public static readonly string[] Unread =
-    [
-        "measured anew",
-        "centre",
-        "metre",
-        "metres",
-        "millimetres",
-        "litre",
-        "litres",
-    ];
+    public static readonly string[] Unread = ["measured anew", "centre", "metre", "metres", "millimetres", "litre", "litres"];
 
     /// <summary>Phrases that no text holds.</summary>
     public static readonly (string Old, string Now)[] Phrases =

@@ -132,7 +132,9 @@ internal static class BenchEndpoints
             );
         var outcome = await bench.FinishAsync(plan, entries.Finished(stock), device, new CommandId(entries.Command), cancel);
         if (outcome.Kind != OutcomeKind.Faulty)
-            return After(outcome, Links.BenchPlan(plan, stock.Number));
+            return entries.Next is { } next && view.Stocks.Any(one => one.Number == next && next != stock.Number && !one.Finished)
+                ? After(outcome, Links.BenchAfter(plan, next, stock.Number), "earlier")
+                : After(outcome, Links.BenchPlan(plan, stock.Number));
         var places = entries.Measured().Select(pair => pair.Place);
         return ShowAgain(view, stock, entries, InForm(outcome.Faults, [.. places]));
     }
@@ -156,8 +158,8 @@ internal static class BenchEndpoints
     private static RazorComponentResult<PlainDocument> NoStock() => Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
 
     // 303: the browser asks for the page with GET, whatever it sent before. Its address puts the focus on what is next.
-    private static IResult After<T>(Outcome<T> outcome, string page)
-        where T : class => outcome.Ok ? new SeeOther(page + "#next") : Refused(outcome, page);
+    private static IResult After<T>(Outcome<T> outcome, string page, string place = "next")
+        where T : class => outcome.Ok ? new SeeOther($"{page}#{place}") : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
     private static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>

@@ -19,6 +19,18 @@ public static class BenchWords
         return view.Stocks.FirstOrDefault(stock => !stock.Finished) ?? view.Stocks[^1];
     }
 
+    /// <summary>The board or sheet to take when this one is finished: the next in order, else one that was left out; null when it
+    /// is the last.</summary>
+    public static BenchStock? After(BenchView view, BenchStock stock)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(stock);
+        return view
+            .Stocks.Where(one => !one.Finished && one.Number != stock.Number)
+            .OrderBy(one => one.Number < stock.Number)
+            .FirstOrDefault();
+    }
+
     /// <summary>The next cut of a board or sheet; null when all are made.</summary>
     public static BenchCut? NextCut(BenchStock stock)
     {

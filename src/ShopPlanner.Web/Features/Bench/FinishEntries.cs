@@ -17,6 +17,9 @@ public sealed class FinishEntries
     /// <summary>Whether every cut was made; false where those not ticked stay uncut.</summary>
     public bool AllCutsMade { get; set; }
 
+    /// <summary>The board or sheet to show next; null for this one.</summary>
+    public int? Next { get; set; }
+
     /// <summary>The leftovers.</summary>
     public List<LeftoverEntry> Leftovers { get; set; } = [];
 
@@ -55,6 +58,7 @@ public sealed class FinishEntries
             Command = form.Id(nameof(Command)),
             Number = form.Number(nameof(Number)),
             AllCutsMade = form.Flag(nameof(AllCutsMade)),
+            Next = form.Has(nameof(Next)) ? form.Number(nameof(Next)) : null,
         };
         var rows = form.Names.ToLookup(RowOf, StringComparer.OrdinalIgnoreCase);
         while (rows.Contains(Row(entries.Leftovers.Count)))
