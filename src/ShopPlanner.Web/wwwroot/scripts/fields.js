@@ -5,19 +5,15 @@
 import * as box from "./kept.js";
 import * as commands from "./commands.js";
 import * as lines from "./lines.js";
+import * as opening from "./opening.js";
+import { fields, isOfForm, isShut, named, pageOf, scopeOf } from "./places.js";
 
-const pageOf = () => location.pathname;
-const scopeOf = el => el.closest("[data-form]")?.dataset.form ?? el.closest("[data-scope]")?.dataset.scope ?? "";
 export const idOf = el => box.id(pageOf(), scopeOf(el), el.dataset.field);
-const isOfForm = el => el.closest("[data-form]") !== null;
-const named = (scope, ...kinds) => document.querySelector(kinds.map(kind => `[data-${kind}="${CSS.escape(scope)}"]`).join(", "));
-const isShut = el => el.closest("fieldset.until-live[disabled]") !== null;
-export const fields = (root = document) => [...root.querySelectorAll("[data-field]")];
 const answered = el => Number(el.dataset.seq ?? 0);
 const heard = el => Number(el.dataset.heard ?? 0);
 
 const seen = new WeakSet(), rounds = new WeakMap(), timers = new WeakMap();
-const opened = new Set(), adopted = new Set(), unsent = new Set();
+const unsent = new Set();
 let counter = 0, isDown = false;
 
 export function read(el) {
@@ -51,7 +47,7 @@ function fill({ target: el }) {
 export function note(el) {
   const id = idOf(el), value = read(el);
   let entry = box.get(id);
-  opened.add(pageOf() + scopeOf(el));
+  opening.typedIn(scopeOf(el));
   if (!entry) {
     if (value === el.dataset.shown) return;
     entry = { value: null, base: el.dataset.kept, seq: 0, sent: 0, mine: [] };
@@ -119,32 +115,6 @@ function hasNewRound(el) {
   const now = `${el.dataset.round ?? 0} ${el.closest("[data-form]")?.dataset.round ?? 0}`, before = rounds.get(el);
   rounds.set(el, now);
   return before !== undefined && before !== now;
-}
-
-// Typing for a row that never was stored goes into the new row, which has another name after the page was opened again.
-function adopt() {
-  const row = document.querySelector("[data-adopts]");
-  if (!row || isShut(row) || adopted.has(pageOf())) return;
-  adopted.add(pageOf());
-  for (const scope of box.scopes(pageOf())) {
-    if (!scope.startsWith(row.dataset.adopts) || named(scope, "scope")) continue;
-    box.move(pageOf(), scope, row.dataset.scope);
-    for (const el of fields(row)) settle(el);
-  }
-}
-
-// A form or panel with kept typing is opened again when the page is, once: one that was here and closed was sent or given up.
-function open() {
-  adopt();
-  for (const scope of box.scopes(pageOf())) {
-    const seen = pageOf() + scope;
-    if (named(scope, "form", "scope")) opened.add(seen);
-    if (opened.has(seen)) continue;
-    const opener = named(scope, "opens");
-    if (!opener || isShut(opener)) continue;
-    opened.add(seen);
-    opener.click();
-  }
 }
 
 // How saving stands: only what the server answered as stored is called saved.
@@ -223,7 +193,7 @@ function line(state) {
   isDown = state !== "hide";
   document.body.dataset.line = isDown ? "down" : "up";
   if (!isDown) {
-    opened.clear();
+    opening.lineIsBack();
     const kept = fields().filter(el => box.has(idOf(el)));
     for (const el of kept) if (heard(el) < box.get(idOf(el)).seq) box.get(idOf(el)).sent = 0;
     for (const el of kept) if (!waits(el)) send(el);
@@ -274,7 +244,7 @@ function changed(records) {
   }
   for (const el of touched) if (el.isConnected) settle(el);
   commands.answered();
-  open();
+  opening.open(settle);
   sendUnsent();
   say();
 }

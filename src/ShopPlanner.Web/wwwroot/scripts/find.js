@@ -1,10 +1,10 @@
 // The keys of the search field: "/" goes to it from anywhere but a field, the arrows go through what was found.
-const isText = el => el.matches("textarea, select, input:not([type=checkbox], [type=radio], [type=range], [type=file])")
-  || el.isContentEditable;
+import { takesLetters } from "./texts.js";
+
 const field = () => [...document.querySelectorAll("[data-find] input:not(:disabled)")].find(one => one.checkVisibility());
 
 function open(event) {
-  if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || isText(event.target)) return;
+  if (event.key !== "/" || event.ctrlKey || event.metaKey || event.altKey || takesLetters(event.target)) return;
   const input = field();
   if (!input) return;
   event.preventDefault();

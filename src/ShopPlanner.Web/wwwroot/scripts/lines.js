@@ -1,7 +1,8 @@
 // Lines of a table whose fields belong together: they are stored whole, when the line is left or Enter is pressed.
 import * as box from "./kept.js";
 import * as commands from "./commands.js";
-import { fields, idOf, note, send } from "./fields.js";
+import { idOf, note, send } from "./fields.js";
+import { fields } from "./places.js";
 
 export const of = el => el.closest("[data-whole-line]");
 

@@ -3,8 +3,7 @@
 import { ask } from "./ask.js";
 import { newId } from "./ids.js";
 import { isTyped, lineIsDown, undoKept } from "./fields.js";
-
-const isText = el => el.matches("textarea, input:not([type=checkbox], [type=radio], [type=range], [type=file])");
+import { isText } from "./texts.js";
 
 const isOwn = el => isText(el) && isTyped(el);
 
