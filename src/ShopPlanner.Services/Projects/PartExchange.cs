@@ -22,7 +22,7 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        AddOnceAsync(
+        commands.AddOnceAsync(
             projectId,
             command,
             Making.Asked("import csv", projectId, csv),
@@ -37,29 +37,11 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        AddOnceAsync(
+        commands.AddOnceAsync(
             projectId,
             command,
             Making.Asked("copy parts", projectId, from, rows.Order().ToArray()),
             db => CopyAsync(db, projectId, from, rows, cancel),
-            cancel
-        );
-
-    private Task<Outcome<PartSheet>> AddOnceAsync(
-        Guid projectId,
-        CommandId command,
-        string asked,
-        Func<ShopContext, Task<Outcome<PartSheet>>> add,
-        CancellationToken cancel
-    ) =>
-        commands.RunAsync(
-            new Making<PartSheet>(command, asked)
-            {
-                Make = add,
-                Made = sheet => Making.Text(sheet.ProjectId),
-                Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
-                What = "project",
-            },
             cancel
         );
 

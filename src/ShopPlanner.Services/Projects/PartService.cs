@@ -35,7 +35,7 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        AddOnceAsync(
+        commands.AddOnceAsync(
             projectId,
             command,
             Making.Asked("paste", projectId, text),
@@ -54,7 +54,7 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         if (read is null)
             return Outcome.Faulty<PartSheet>(faults);
         var asked = Making.Asked("import", projectId, request);
-        return await AddOnceAsync(projectId, command, asked, db => ImportAsync(db, projectId, read, cancel), cancel);
+        return await commands.AddOnceAsync(projectId, command, asked, db => ImportAsync(db, projectId, read, cancel), cancel);
     }
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>
@@ -68,24 +68,6 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
 
     public Task<Outcome<PartSheet>> RedoAsync(Guid projectId, Guid step, CancellationToken cancel = default) =>
         work.WriteAsync(db => PartUndo.RedoAsync(db, projectId, step, cancel), cancel);
-
-    private Task<Outcome<PartSheet>> AddOnceAsync(
-        Guid projectId,
-        CommandId command,
-        string asked,
-        Func<ShopContext, Task<Outcome<PartSheet>>> add,
-        CancellationToken cancel
-    ) =>
-        commands.RunAsync(
-            new Making<PartSheet>(command, asked)
-            {
-                Make = add,
-                Made = sheet => Making.Text(sheet.ProjectId),
-                Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
-                What = "project",
-            },
-            cancel
-        );
 
     private static async Task<Outcome<PartSheet>> PasteAsync(
         ShopContext db,
@@ -113,7 +95,7 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
             return Outcome.Missing<PartSheet>("project");
         var import = new PartImport(request, await UnitAsync(db, projectId, cancel), saving.Materials);
         var rows = import.Rows(saving.Texts.Select(row => row.Mark));
-        return await saving.AddAllAsync(rows, "reading of " + Count(rows.Count), cancel);
+        return await saving.AddAllAsync(rows, "import of " + Count(rows.Count), cancel);
     }
 
     internal static Task<LengthUnit> UnitAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>

@@ -48,7 +48,7 @@ public sealed class PartImportTests : IAsyncLifetime
         var before = (await given.Shop.Parts.GetAsync(given.Project.Id, TestShop.Cancel))!.Rows;
         Assert.Equal(before.Select(one => one.Part), sheet.Rows.Select(one => one.Part));
         Assert.Equal(before.Select(one => one.Practice), sheet.Rows.Select(one => one.Practice));
-        Assert.Equal("reading of 2 rows", sheet.Undo);
+        Assert.Equal("import of 2 rows", sheet.Undo);
         Assert.Empty((await given.Shop.Parts.UndoAsync(other, TestShop.Cancel)).Value!.Rows);
     }
 

@@ -1,0 +1,34 @@
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Projects;
+
+/// <summary>Commands that add rows to a parts list.</summary>
+internal static class PartCommands
+{
+    /// <summary>Adds rows, once for each command; a command that was done before is answered with the list as it is.</summary>
+    /// <param name="commands">What was asked before.</param>
+    /// <param name="projectId">The project.</param>
+    /// <param name="command">Its id.</param>
+    /// <param name="asked">What it asks for.</param>
+    /// <param name="add">Adds the rows.</param>
+    /// <param name="cancel">Stops it before it is saved.</param>
+    public static Task<Outcome<PartSheet>> AddOnceAsync(
+        this ShopCommands commands,
+        Guid projectId,
+        CommandId command,
+        string asked,
+        Func<ShopContext, Task<Outcome<PartSheet>>> add,
+        CancellationToken cancel
+    ) =>
+        commands.RunAsync(
+            new Making<PartSheet>(command, asked)
+            {
+                Make = add,
+                Made = sheet => Making.Text(sheet.ProjectId),
+                Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
+                What = "project",
+            },
+            cancel
+        );
+}
