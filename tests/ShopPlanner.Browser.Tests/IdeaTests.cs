@@ -100,7 +100,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Views" })
             .GetByRole(AriaRole.Link, new() { Name = "Front" })
             .ClickAsync();
-        await page.WaitForURLAsync(FrontView());
+        await page.ArriveAsync(FrontView());
         await page.Locator(".piece-picture [data-mark^='A']").First.DispatchEventAsync("click", new { bubbles = true });
         await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Part A" })).ToBeVisibleAsync();
         Assert.Contains("part=A", page.Url, StringComparison.Ordinal);
@@ -136,7 +136,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         await page.GotoAsync("/designs");
         await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: " + design, Exact = true }).ClickAsync();
-        await page.WaitForURLAsync(IdeaAddress());
+        await page.ArriveAsync(IdeaAddress());
         await Expect(Outside(page)).ToBeVisibleAsync();
         await LiveAsync(page);
     }
@@ -152,7 +152,7 @@ public sealed partial class IdeaTests(BrowserFixture browser) : IClassFixture<Br
         await page.GetByRole(AriaRole.Link, new() { Name = "Plan the cuts" }).ClickAsync();
         await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
-        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(PlanAddress(), 60_000);
         await Expect(page.Locator("svg[role=img]").First).ToBeVisibleAsync();
     }
 

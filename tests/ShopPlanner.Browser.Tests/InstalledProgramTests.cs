@@ -24,7 +24,7 @@ public sealed partial class InstalledProgramTests
         await page.GotoAsync("/plans/new");
         await Expect(page.Locator("fieldset.until-live:not([disabled])").First).ToBeAttachedAsync(new() { Timeout = 60_000 });
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
-        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(PlanAddress(), 60_000);
         var packet = await page.APIRequest.GetAsync(page.Url + "/packet.pdf");
         Assert.Equal(200, packet.Status);
         AssertSeveralPages(await packet.BodyAsync());

@@ -23,7 +23,7 @@ public sealed partial class KeyboardTests(BrowserFixture browser) : IClassFixtur
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Plan the cuts", Level = 1 })).ToBeVisibleAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" })).ToBeEnabledAsync();
         await GoAsync(page, "Plan the cuts");
-        await page.WaitForURLAsync(Plan(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(Plan(), 60_000);
         var packet = await page.RunAndWaitForDownloadAsync(() => GoAsync(page, "Packet"));
         var content = await File.ReadAllBytesAsync((await packet.PathAsync())!, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-", Encoding.ASCII.GetString(content, 0, 5));

@@ -46,7 +46,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
         var page = await browser.OpenAsync(Screen.Desktop);
         await page.GotoAsync("/plans/new");
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
-        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(PlanAddress(), 60_000);
         var plan = new Uri(page.Url).AbsolutePath;
         var bench = $"{plan.Replace("/plans/", "/bench/", StringComparison.Ordinal)}/{await FullestAsync(page)}";
         var project = await FirstAsync(page, "/projects", "a[href*='/parts']");
@@ -113,7 +113,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
     {
         await page.GotoAsync("/designs", new() { WaitUntil = WaitUntilState.NetworkIdle });
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Pantry cupboard" }).ClickAsync();
-        await page.WaitForURLAsync(IdeaAddress());
+        await page.ArriveAsync(IdeaAddress());
         return new Uri(page.Url).AbsolutePath;
     }
 

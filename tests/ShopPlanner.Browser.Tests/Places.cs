@@ -92,7 +92,7 @@ internal static partial class Places
         await page.GotoAsync("/designs");
         await Fields.SettledAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true }).ClickAsync();
-        await page.WaitForURLAsync(IdeaAddress());
+        await page.ArriveAsync(IdeaAddress());
         return new Uri(page.Url).AbsolutePath;
     }
 
@@ -106,7 +106,7 @@ internal static partial class Places
             await page.GotoAsync("/plans/new");
             await Fields.SettledAsync(page);
             await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
-            await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+            await page.ArriveAsync(PlanAddress(), 60_000);
             await page.GotoAsync("/plans");
         }
 

@@ -29,7 +29,7 @@ public sealed partial class SearchTests(BrowserFixture browser)
         await page.Keyboard.PressAsync("ArrowDown");
         var address = await links.Nth(0).GetAttributeAsync("href");
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync(url => new Uri(url).PathAndQuery == address);
+        await page.ArriveAsync(url => new Uri(url).PathAndQuery == address);
         await Expect(page.Locator(".find-list")).ToHaveCountAsync(0);
     }
 
@@ -53,8 +53,8 @@ public sealed partial class SearchTests(BrowserFixture browser)
         await Field(page).FillAsync("4x8 3/4 ply");
         await Expect(page.Locator(".find-list").GetByText("Birch plywood 3/4 in").First).ToBeVisibleAsync();
         await Field(page).PressAsync("Enter");
-        await page.WaitForURLAsync(SearchAddress());
-        await Expect(page.GetByRole(AriaRole.Status)).ToContainTextAsync("match");
+        await page.ArriveAsync(SearchAddress());
+        await Expect(page.Locator(".search-page").GetByRole(AriaRole.Status)).ToContainTextAsync("match");
         await Expect(page.Locator(".search-page").GetByText("Birch plywood 3/4 in").First).ToBeVisibleAsync();
         await page.ReloadAsync();
         await Expect(page.Locator(".search-page").GetByText("Birch plywood 3/4 in").First).ToBeVisibleAsync();

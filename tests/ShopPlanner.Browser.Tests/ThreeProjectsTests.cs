@@ -19,7 +19,7 @@ public sealed partial class ThreeProjectsTests(BrowserFixture browser) : IClassF
         await page.GotoAsync("/plans/new");
         await Fields.SettledAsync(page);
         await clicks.ButtonAsync("^Plan the cuts$");
-        await page.WaitForURLAsync(Plan(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(Plan(), 60_000);
         var first = page.Url;
         await Expect(page.Locator(".overview a").First).ToBeVisibleAsync();
         await clicks.BuyAllAsync();
@@ -31,7 +31,7 @@ public sealed partial class ThreeProjectsTests(BrowserFixture browser) : IClassF
         await clicks.LinkAsync("Plan the rest");
         await Fields.SettledAsync(page);
         await clicks.ButtonAsync("^Plan the cuts$");
-        await page.WaitForURLAsync(url => Plan().IsMatch(url) && url != first, new() { Timeout = 60_000 });
+        await page.ArriveAsync(url => Plan().IsMatch(url) && url != first, 60_000);
         await Expect(page.Locator(".summary .large dd").First).ToHaveTextAsync("$0.00");
         await page.GotoAsync(first);
         await Expect(page.GetByText("This plan is canceled")).ToBeVisibleAsync();

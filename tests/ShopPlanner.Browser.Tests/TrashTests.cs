@@ -40,7 +40,7 @@ public sealed class TrashTests(BrowserFixture browser) : IClassFixture<BrowserFi
     {
         await EditAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Delete project" }).ClickAsync();
-        await page.WaitForURLAsync(url => url.EndsWith("/projects", StringComparison.Ordinal));
+        await page.ArriveAsync(url => url.EndsWith("/projects", StringComparison.Ordinal));
     }
 
     private static async Task EditAsync(IPage page)

@@ -38,7 +38,7 @@ public sealed partial class WorkingTests(BrowserFixture browser) : IClassFixture
         await TypeAsync(page, then);
         await Expect(Result(page)).Not.ToHaveTextAsync(first);
         var second = await Result(page).InnerTextAsync();
-        await page.WaitForURLAsync(url => url.Contains("=" + Uri.EscapeDataString(then.Split('=')[1]), StringComparison.Ordinal));
+        await page.ArriveAsync(url => url.Contains("=" + Uri.EscapeDataString(then.Split('=')[1]), StringComparison.Ordinal));
         await page.ReloadAsync();
         await Expect(Result(page)).ToHaveTextAsync(second);
         await Expect(Field(page, then.Split('=')[0])).ToHaveValueAsync(then.Split('=')[1]);

@@ -149,7 +149,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
             await Fields.SettledAsync(page);
             await page.GetByRole(AriaRole.Button, new() { Name = "Start a project from this: Bookcase", Exact = true })
                 .ClickAsync();
-            await page.WaitForURLAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
+            await page.ArriveAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
             return new Uri(page.Url).AbsolutePath;
         }
 

@@ -15,7 +15,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await page.Locator("[data-opens='new-project']").ClickAsync();
         await page.GetByLabel("Name", new() { Exact = true }).FillAsync("Twice pressed");
         await PressAsync(page, "form[data-form='new-project'] [type=submit]");
-        await page.WaitForURLAsync(url => url.EndsWith("/parts", StringComparison.Ordinal));
+        await page.ArriveAsync(url => url.EndsWith("/parts", StringComparison.Ordinal));
         Assert.Equal(1, await CountAsync("/projects", "main a.name", "Twice pressed"));
     }
 
@@ -25,7 +25,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         var page = await OpenAsync("/designs");
         var before = await CountAsync("/projects", "main a.name", "Plant stand");
         await PressAsync(page, "[data-command*='plant-stand']");
-        await page.WaitForURLAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
+        await page.ArriveAsync(url => url.EndsWith("/idea", StringComparison.Ordinal));
         Assert.Equal(before + 1, await CountAsync("/projects", "main a.name", "Plant stand"));
     }
 
@@ -106,10 +106,7 @@ public sealed class TwiceTests(KeptFixture kept) : IClassFixture<KeptFixture>
         var page = await OpenAsync("/plans/new");
         var before = await CountAsync("/plans", "main li.row", "");
         await PressAsync(page, "form[data-form^='order'] [type=submit]");
-        await page.WaitForURLAsync(
-            url => System.Text.RegularExpressions.Regex.IsMatch(url, "/plans/[0-9a-f-]{36}$"),
-            new() { Timeout = 60_000 }
-        );
+        await page.ArriveAsync(url => System.Text.RegularExpressions.Regex.IsMatch(url, "/plans/[0-9a-f-]{36}$"), 60_000);
         Assert.Equal(before + 1, await CountAsync("/plans", "main li.row", ""));
     }
 
