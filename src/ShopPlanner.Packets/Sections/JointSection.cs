@@ -11,7 +11,7 @@ internal static class JointSection
     private const double TitleSize = 9.5,
         NoteSize = 8.5,
         LineHeight = 1.3,
-        Gap = 8;
+        Gap = 20;
 
     /// <summary>Adds the joints.</summary>
     public static void Add(PageFlow flow, PacketPiece piece)

@@ -14,14 +14,18 @@ internal static class SettingSection
         "The same cuts as on the drawings, in an order with fewer fence and stop changes. Stack the pieces by name: you need "
         + "all pieces of a line before you cut it. Boards and sheets are numbered as on their drawings.";
 
-    /// <summary>Adds the lists; nothing where every setting serves one cut.</summary>
+    /// <summary>Adds the lists; nothing where every setting serves one cut. How to read them is said above the first.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
+        var isFirst = true;
         foreach (var group in model.Settings.Where(group => group.Runs.Any(run => run.Shared)))
-            AddMaterial(flow, group, model);
+        {
+            AddMaterial(flow, group, model, isFirst);
+            isFirst = false;
+        }
     }
 
-    private static void AddMaterial(PageFlow flow, PacketSettings group, PacketModel model)
+    private static void AddMaterial(PageFlow flow, PacketSettings group, PacketModel model, bool isFirst)
     {
         var table = new Table(
             [
@@ -34,9 +38,13 @@ internal static class SettingSection
             [.. group.Runs.Select(run => Row(run, model))]
         );
         var title = "Cuts by setting: " + TextFit.Clean(group.Material, Weight.Bold);
-        flow.Heading(TextFit.Shorten(title, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + 30);
-        flow.Paragraph(Order, 9);
-        flow.Space(4);
+        flow.Heading(TextFit.Shorten(title, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + (isFirst ? 30 : 0));
+        if (isFirst)
+        {
+            flow.Paragraph(Order, 9);
+            flow.Space(4);
+        }
+
         table.AddTo(flow);
     }
 

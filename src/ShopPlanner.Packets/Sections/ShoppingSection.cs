@@ -36,6 +36,7 @@ internal static class ShoppingSection
         );
         flow.Heading(name, table.Beginning(flow.Width));
         table.AddTo(flow);
+        flow.Space(3);
         if (store.PricesSeen is { } day)
             flow.Paragraph($"Prices checked {Words.Of(day)} or later.", 8.5, tone: Tone.Faded);
         if (store.Purchases.Any(p => p.Price is null))

@@ -13,7 +13,7 @@ public static class PlanLayouts
     public static bool IsBoard(PlanView plan, int layoutIndex) =>
         MaterialOf(plan, StockOf(plan, layoutIndex)).Form == StockForm.Board;
 
-    /// <summary>The size of a layout's stock as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>96 × 48 in</c>.</summary>
+    /// <summary>The size of a layout's stock as it is sold: <c>8 ft</c>, <c>41 3/8 in</c>, <c>4 × 8 ft</c>.</summary>
     public static string Size(PlanView plan, int layoutIndex)
     {
         ArgumentNullException.ThrowIfNull(plan);
