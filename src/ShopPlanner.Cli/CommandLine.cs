@@ -27,7 +27,10 @@ internal static class CommandLine
     {
         var command = parsed.CommandResult.Command;
         var name = command is RootCommand ? "shop-planner" : "shop-planner " + command.Name;
-        var wrong = parsed.UnmatchedTokens.Count > 0 ? $"'{parsed.UnmatchedTokens[0]}' is not known." : parsed.Errors[0].Message;
+        var wrong =
+            parsed.UnmatchedTokens.Count > 0
+                ? $"'{parsed.UnmatchedTokens[0]}' isn't a command or option."
+                : parsed.Errors[0].Message;
         return $"{name}: {wrong} Try {name} --help";
     }
 }

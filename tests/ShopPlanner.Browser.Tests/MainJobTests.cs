@@ -124,7 +124,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         await page.GotoAsync($"/plans/new?projects={parts!.Split('/')[2]}");
         await LiveAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
-        await page.WaitForURLAsync(PlanAddress(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(PlanAddress(), 60_000);
         return new Uri(page.Url).AbsolutePath;
     }
 
@@ -168,7 +168,7 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
     [GeneratedRegex("/plans/[0-9a-f-]{36}$")]
     private static partial Regex PlanAddress();
 
-    [GeneratedRegex("Boot-room bench")]
+    [GeneratedRegex("Mudroom bench")]
     private static partial Regex Bench();
 
     [GeneratedRegex("^Cut .* long, trim to .* later")]

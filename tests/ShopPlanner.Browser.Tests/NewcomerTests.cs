@@ -60,8 +60,8 @@ public sealed partial class NewcomerTests(EmptyShopFixture shop) : IClassFixture
     private async Task StartFromADesignAsync(IPage page)
     {
         await clicks.LinkAsync("Start from a design");
-        await clicks.ButtonAsync("Start a project from this: Boot-room bench");
-        await page.WaitForURLAsync(Idea());
+        await clicks.ButtonAsync("Start a project from this: Mudroom bench");
+        await page.ArriveAsync(Idea());
         await clicks.ButtonAsync("Make parts list");
         await clicks.LinkAsync("Open parts list");
     }
@@ -70,7 +70,7 @@ public sealed partial class NewcomerTests(EmptyShopFixture shop) : IClassFixture
     {
         await clicks.LinkAsync("Plan the cuts");
         await clicks.ButtonAsync("Plan the cuts");
-        await page.WaitForURLAsync(Plan(), new() { Timeout = 60_000 });
+        await page.ArriveAsync(Plan(), 60_000);
         return new Uri(page.Url).AbsolutePath;
     }
 

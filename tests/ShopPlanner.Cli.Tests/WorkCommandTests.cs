@@ -79,7 +79,7 @@ public sealed class WorkCommandTests
         Assert.Contains("[Unverified: check before you rely on it]", plain.Output, StringComparison.Ordinal);
         var worked = await ShopPlannerProgram.RunAsync([.. shelf, "--workings"]);
         Assert.StartsWith(
-            plain.Output[..plain.Output.IndexOf("\n--workings", StringComparison.Ordinal)],
+            plain.Output[..plain.Output.IndexOf("\nAdd --workings", StringComparison.Ordinal)],
             worked.Output,
             StringComparison.Ordinal
         );

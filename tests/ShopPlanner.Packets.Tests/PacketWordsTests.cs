@@ -83,8 +83,8 @@ public sealed class PacketWordsTests
     }
 
     [Theory]
-    [InlineData("Drawer chest", "Safety: Until it is fixed to the wall it tips")]
-    [InlineData("Bookcase", "Safety: Fix it to the wall before you load it")]
+    [InlineData("Chest of drawers", "Safety: Until it is anchored to the wall it tips")]
+    [InlineData("Bookcase", "Safety: Anchor it to the wall before you load it")]
     [InlineData("Table", "The top grows and shrinks across its width")]
     public void What_the_judge_finds_is_printed_with_its_severity(string name, string found)
     {

@@ -11,7 +11,7 @@ internal static class CutCommand
 
     private static readonly Argument<string> Request = new("REQUEST.json")
     {
-        Description = "The cut request: the parts to cut and the stock to cut them from. - reads standard input.",
+        Description = "The cut request: the parts to cut and the stock to cut them from. Use - for standard input.",
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")
@@ -34,7 +34,7 @@ internal static class CutCommand
         var command = new Command(
             "cut",
             "Plans what to buy and how to cut it. Exit status 0: the plan has every part; "
-                + "2: the request has faults, one on each line, and nothing was written; 3: a plan was written, but "
+                + "2: the request has errors, one per line, and nothing was written; 3: a plan was written, but "
                 + "it does not have every part."
         )
         {

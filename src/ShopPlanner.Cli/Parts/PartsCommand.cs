@@ -27,7 +27,10 @@ internal static class PartsCommand
         ["cut-request"] = PartsFormat.CutRequest,
     };
 
-    private static readonly Argument<string> Design = new("DESIGN.json") { Description = "The design. - reads standard input." };
+    private static readonly Argument<string> Design = new("DESIGN.json")
+    {
+        Description = "The design. Use - for standard input.",
+    };
 
     private static readonly Option<string[]> Set = new("--set")
     {
@@ -56,7 +59,7 @@ internal static class PartsCommand
         var command = new Command(
             "parts",
             "Works out a design: every part with its size. Exit status 0: done; "
-                + "2: the design or a value has faults, one on each line, and nothing was written."
+                + "2: the design or a value has errors, one per line, and nothing was written."
         )
         {
             Design,

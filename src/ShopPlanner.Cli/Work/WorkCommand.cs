@@ -21,9 +21,8 @@ internal static class WorkCommand
 
     private static readonly Option<LengthUnit> Unit = new("--unit")
     {
-        Description = "Unit of lengths without a suffix and of the output: in (inches, pounds) or mm (metric). Default: in.",
+        Description = "Unit of the output, and of lengths typed without one: in (inches, pounds) or mm (metric). Default: in.",
         HelpName = "in|mm",
-        DefaultValueFactory = _ => LengthUnit.Inch,
         CustomParser = ReadUnit,
     };
 
@@ -31,7 +30,7 @@ internal static class WorkCommand
 
     private static readonly Option<bool> Workings = new("--workings")
     {
-        Description = "Say how each figure came about: formula, inputs, source.",
+        Description = "Show how each figure was worked out: formula, inputs, source.",
     };
 
     private static readonly Option<bool> Json = new("--json") { Description = "Print JSON." };
@@ -40,8 +39,8 @@ internal static class WorkCommand
     {
         var command = new Command(
             "work",
-            "Works out a figure, and with --workings says how: formula, inputs, source. "
-                + "Exit status 0: done; 2: an input is wrong or missing, one fault on each line, and nothing was printed."
+            "Works out a figure. With --workings it shows the formula, the inputs and the source. "
+                + "Exit status 0: done; 2: an input is wrong or missing, one error per line, and nothing was printed."
         )
         {
             Named,

@@ -23,7 +23,7 @@ internal static class WorkText
                 text.Append(Step).Append(form.Name.PadRight(width)).Append(form.Says).Append('\n');
         }
 
-        return text.Append("\nshop-planner work NAME --keys says what one takes.\n").ToString();
+        return text.Append("\nFor the inputs of one: shop-planner work NAME --keys\n").ToString();
     }
 
     /// <summary>What a form takes.</summary>
@@ -51,7 +51,7 @@ internal static class WorkText
         foreach (var caution in answer.Cautions)
             text.Append("Safety: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
         if (!hasWorkings)
-            return text.Append("\n--workings says how each figure came about.\n").ToString();
+            return text.Append("\nAdd --workings to see how each figure was worked out.\n").ToString();
         text.Append("\nHow it was worked out\n");
         foreach (var step in WorkingSteps.Of(answer.Results))
             Worked(text, step, unit);

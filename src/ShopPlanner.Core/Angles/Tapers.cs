@@ -41,7 +41,7 @@ internal static class Tapers
 
     /// <summary>A foot.</summary>
     public static Working<Length> InAFoot(Working<Length> offset, Working<Length> length) =>
-        Over("Taper in 12 in", offset, length, Working.Looked("A foot", Foot, new LengthFigure(Foot), Working.Geometry));
+        Over("Taper in 12 in", offset, length, Working.Looked("One foot", Foot, new LengthFigure(Foot), Working.Geometry));
 
     /// <summary>Length of the cut.</summary>
     public static Working<Length> Cut(Working<Length> offset, Working<Length> length)

@@ -50,7 +50,7 @@ internal static class ArcCalculator
                     + $"{made.Asked.Say(made.Radius.Value * 2)} across at its widest."
             ),
             new(
-                Fine,
+                Tip,
                 "Mark the points, drive small nails beside them, and bend "
                     + "a strip of clear wood along the nails to draw the curve."
             ),

@@ -17,7 +17,7 @@ internal static class BandCalculator
         Key.Count("count", "Panels", "1", "1", "1000"),
         Sides("long", "Long edges banded", "1"),
         Sides("short", "Short edges banded", "0"),
-        Key.LengthOrZero("trim", "Left to trim at each edge, total", "1 in", "6 in"),
+        Key.LengthOrZero("trim", "Extra length per edge, to trim", "1 in", "6 in"),
         Key.Number("waste", "For waste, percent", "10", "0", "100"),
         Key.Length("roll", "Length of a roll", least: "1 ft", most: "300 ft").Optional().Hint("Gives the rolls to buy"),
         Sides("faces", "Faces veneered", "0"),
@@ -45,7 +45,7 @@ internal static class BandCalculator
         Verdicts =
         [
             new(
-                Fine,
+                Tip,
                 asked => asked.Edges > 0,
                 "Buy from one batch: color and thickness differ between rolls. Cut panels smaller by thick banding, 1/16 in "
                     + "(1.5 mm) and more, on each banded edge."
@@ -111,7 +111,7 @@ internal static class BandCalculator
                 Sides(reader, "long"),
                 Sides(reader, "short"),
                 Sides(reader, "faces"),
-                reader.Given("Left to trim", "trim"),
+                reader.Given("Extra to trim", "trim"),
                 Working.Given("Waste", reader.Number("waste"), QuantityKind.Percent, 1),
                 reader.MaybeGiven("Roll", "roll")
             );

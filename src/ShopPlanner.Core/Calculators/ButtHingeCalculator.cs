@@ -67,13 +67,13 @@ internal static class ButtHingeCalculator
                     + $"{made.Swing.Figure.Text(made.Asked.Unit)} with the pin in line with the face."
             ),
             new(
-                Fine,
+                Tip,
                 "If the door springs back from the frame, a recess is too deep: put card under the leaf. If it leaves a gap at "
                     + "the hinge side, cut the recess deeper."
             ),
-            new(Fine, "The pin in line with the door's face opens flat and racks least. Farther out, the door opens wider."),
+            new(Tip, "The pin in line with the door's face opens flat and racks least. Farther out, the door opens wider."),
             new(
-                Fine,
+                Tip,
                 made => !made.Asked.IsHouse,
                 "On a framed door, put the hinges just below the top rail and just above the bottom rail instead."
             ),

@@ -81,7 +81,7 @@ public static class Cautions
     public static readonly Caution Tipping = new(
         "tipping",
         "Tall pieces and pieces with drawers or doors can tip and crush a child. A piece built at home has not "
-            + "been tested: fix it to the wall, keep heavy things low, and let only one drawer open at a time if you can.",
+            + "been tested: anchor it to the wall, keep heavy things low, and let only one drawer open at a time if you can.",
         new("16 CFR 1261 and ASTM F2057-23, as described by the CPSC", Read)
     );
 
@@ -105,8 +105,8 @@ public static class Cautions
     /// <summary>Drilling and driving screws.</summary>
     public static readonly Caution Drilling = new(
         "drilling",
-        "Clamp the work: a bit that catches spins it. Keep the other hand out of line with the bit or the screw, which can come "
-            + "through, tie back hair and sleeves, take no gloves to a drill press, and wear eye protection.",
+        "Clamp the work: a bit that catches spins it. Keep the other hand out of line with the bit or the screw: it can come "
+            + "through. Tie back hair and sleeves, never wear gloves at a drill press, and wear eye protection.",
         new("Common practice", CommonPractice)
     );
 

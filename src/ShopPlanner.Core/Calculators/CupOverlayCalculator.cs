@@ -54,8 +54,8 @@ internal static class CupOverlayCalculator
             Fails,
             made => !made.Asked.IsInset && made.Asked.Arm != "half" && made.Covered > made.Asked.Side,
             made =>
-                $"The door reaches {made.Asked.Say(made.Covered - made.Asked.Side)} past the case side and hits what stands "
-                + "beside it. Use a higher plate, or leave less wood between cup and edge."
+                $"The door reaches {made.Asked.Say(made.Covered - made.Asked.Side)} past the case side and hits whatever is "
+                + "next to it. Use a higher plate, or leave less wood between cup and edge."
         ),
         new(
             Fails,
@@ -73,7 +73,7 @@ internal static class CupOverlayCalculator
             "With this plate the cup would sit less than 3 mm or more than 8 mm from the edge. Change the plate instead."
         ),
         new(
-            Fine,
+            Tip,
             "Hinges, cups and plates are made in millimeters: set them "
                 + "in millimeters. The hinge maker's sheet has the last word. "
                 + "The screws of the hinge move the door a few millimeters either way."

@@ -69,7 +69,7 @@ internal static class DadoCalculator
                 + "for undersized plywood."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Passes is { Value: > 1 },
             made =>
                 "Cut the far side first, then move the fence by "
@@ -77,7 +77,7 @@ internal static class DadoCalculator
                 + "with an offcut of the same sheet."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Asked.Joint == LetInJoint.Dado,
             made =>
                 $"Stop the dado {made.Say(Length.FromInches(0.5m))} from "
@@ -85,12 +85,12 @@ internal static class DadoCalculator
                 + "not show (Mission Furniture, part 3)."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Asked.IsLap,
             "Mark both depths from the face sides: the joint then stays flush even if the depth is a little off."
         ),
         new(
-            Fine,
+            Tip,
             made => !made.Asked.IsLap,
             "Measure every sheet: sheets of one size differ. Plan the width from the thickest you have."
         ),

@@ -124,11 +124,11 @@ internal static class DoorCalculator
             "The gap is thinner than half a card: set it with paper."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Asked.Oversize.Value.IsPositive,
             "Cut the parts long, then trim the door to the real opening, with shims all around."
         ),
-        new(Fine, "Leave the panel free in its groove; never glue it. Finish it before it goes in."),
+        new(Tip, "Leave the panel free in its groove; never glue it. Finish it before it goes in."),
     ];
 
     /// <summary>The form.</summary>

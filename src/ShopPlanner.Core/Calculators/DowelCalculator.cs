@@ -62,7 +62,7 @@ internal static class DowelCalculator
             made => made.Asked.IsInFace,
             "Set the stop for each hole by itself: the one in the face is the shallow one. Try it in scrap of the same thickness."
         ),
-        new(Severity.Fine, "Use fluted dowels or cut a groove in them: trapped glue splits the wood."),
+        new(Severity.Tip, "Use fluted dowels or cut a groove in them: trapped glue splits the wood."),
     ];
 
     /// <summary>The form.</summary>
@@ -99,7 +99,7 @@ internal static class DowelCalculator
                 made.Dowels.Places.Value.Length,
                 QuantityKind.Bare,
                 0,
-                "as many as {places}",
+                "number of {places}",
                 Working.Geometry,
                 ("places", made.Dowels.Places)
             ),

@@ -33,7 +33,7 @@ internal static class DrawerCalculator
         Key.LengthOrZero("groove", "Depth of the bottom's groove", "1/4 in", "1 in")
             .Hint("0 = the bottom is fastened on from below"),
         Key.LengthOrZero("groove-height", "Groove above the lower edge", "1/4 in", "6 in")
-            .Hint("1/4 in is common practice; undermount slides say their own"),
+            .Hint("1/4 in is common practice; for undermount slides, see their sheet"),
         Key.LengthOrZero("play", "Bottom smaller than its grooves by", "1/16 in", "1/2 in"),
         Key.LengthOrZero("height-clearance", "Clearance above and below, total", "1 in", "6 in"),
         Key.LengthOrZero("depth-clearance", "Clearance behind the box", "0 in", "12 in"),
@@ -125,7 +125,7 @@ internal static class DrawerCalculator
             "A box much wider or taller than it is deep racks and binds (common practice). "
                 + "Make it deeper, or use a center guide."
         ),
-        new(Fine, "Check that both diagonals are equal before the glue sets."),
+        new(Tip, "Check that both diagonals are equal before the glue sets."),
     ];
 
     /// <summary>The form.</summary>

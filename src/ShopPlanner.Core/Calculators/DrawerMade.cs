@@ -39,7 +39,7 @@ internal sealed record DrawerMade(DrawerAsked Asked, DrawerBox Box, Working<Leng
             : Working.Of(
                 "Groove width",
                 Asked.Bottom,
-                "the measured thickness of {bottom}",
+                "{bottom}, as measured",
                 CentredGroove.Panel,
                 ("bottom", Working.Given("Bottom", Asked.Bottom))
             );
@@ -57,7 +57,7 @@ internal sealed record DrawerMade(DrawerAsked Asked, DrawerBox Box, Working<Leng
         var slide = asked.HasSlides ? Slides.Longest(asked.Behind, asked.Unit) : null;
         var depth = slide is null
             ? Working.Of("Box depth", asked.Behind.Value, "{behind}", Working.Geometry, ("behind", asked.Behind))
-            : Working.Of("Box depth", slide.Value, "as long as the {slide}", Slides.Lengths, ("slide", slide));
+            : Working.Of("Box depth", slide.Value, "same as {slide}", Slides.Lengths, ("slide", slide));
         var box = DrawerBox.Of(
             asked.Width,
             asked.SideHeight,

@@ -60,7 +60,7 @@ internal static class FiveCutCalculator
                     + "keep. Then cut five times again."
             ),
             new(
-                Fine,
+                Tip,
                 "After each cut turn the piece so that the edge just cut goes against the fence. The fifth cut takes a strip off "
                     + "the first edge: measure that strip."
             ),

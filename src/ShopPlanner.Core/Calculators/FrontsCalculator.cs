@@ -88,7 +88,7 @@ internal static class FrontsCalculator
                 made => made.Asked.IsOverlay,
                 "Check each front against its drawer box: it must cover the box and leave room for the slides."
             ),
-            new(Fine, "Set the gaps with shims while you fasten the fronts, from the bottom one up."),
+            new(Tip, "Set the gaps with shims while you fasten the fronts, from the bottom one up."),
         ],
         MostSevereFirst = true,
         Cautions = [Cautions.Tipping, Cautions.Guards, Cautions.TrappedCutoff, Cautions.SmallParts],

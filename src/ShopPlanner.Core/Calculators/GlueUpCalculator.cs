@@ -97,13 +97,13 @@ internal static class GlueUpCalculator
                 + "(common practice). Rip them in two, or choose quartersawn boards."
         ),
         new(
-            Fine,
+            Tip,
             made => made.IsGlued,
             "Alternate the clamps above and below so they don't bow the panel. Dry-fit "
                 + "first, and check that it lies flat before the glue grabs."
         ),
         new(
-            Fine,
+            Tip,
             made => made.IsGlued,
             "White or yellow glue, unless its label says otherwise: 30 to 60 min in clamps at 50 °F (10 °C) or warmer, no load "
                 + "for 24 h."

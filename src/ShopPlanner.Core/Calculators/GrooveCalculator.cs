@@ -90,15 +90,15 @@ internal static class GrooveCalculator
             made => made.Settings > ManySettings,
             made => $"{made.Settings} settings is a lot. A wider cutter takes fewer."
         ),
-        new(Fine, made => made.TakesPaper, SettingFigure.Paper),
+        new(Tip, made => made.TakesPaper, SettingFigure.Paper),
         new(
-            Fine,
+            Tip,
             made => made.Passes == 1,
             "One pass cuts the width. A second pass, turned end for end, centers the groove "
                 + "even if the fence is off, and widens it by twice the error."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Passes != 1,
             made =>
                 "At each setting, run the piece once with each face to the fence, turned end for end. The "
@@ -106,7 +106,7 @@ internal static class GrooveCalculator
                 + $"{made.Say(Whisker)} off makes it {made.Say(Whisker * 2)} wider or narrower."
         ),
         new(
-            Fine,
+            Tip,
             made =>
                 "Set the fence on test pieces of the same stock, groove in one and tongue on the other, "
                 + "until they slide together by hand. "

@@ -69,7 +69,7 @@ internal static class HingeCalculator
                 "The end hinges are no farther apart than the door is wide, so it will sag. Use two narrower doors."
             ),
             new(
-                Fine,
+                Tip,
                 made =>
                     made.Asked.IsInset
                         ? "Inset: set the plate back by the door's thickness, and use a hinge made for inset doors."

@@ -18,7 +18,7 @@ internal static class HoldingCalculator
 
     private static readonly ImmutableArray<FormKey> Keys =
     [
-        Key.Choice("species", "Wood that holds the thread", "pine-eastern-white", Woods).Hint("Not sure? Leave the lightest"),
+        Key.Choice("species", "Wood that holds the thread", "pine-eastern-white", Woods).Hint("Not sure? Keep the lightest"),
         Key.Number("gravity", "Specific gravity instead", least: "0.25", most: "1").Optional(),
         Key.Choice(
             "gauge",
@@ -37,7 +37,7 @@ internal static class HoldingCalculator
         new(
             Fails,
             made => made.Asked.IsEnd,
-            "End grain isn't counted against pulling out at all: let the screw run into side grain, a dowel or a cleat."
+            "A screw in end grain counts for nothing when it is pulled out: run it into side grain, a dowel or a cleat."
         ),
         new(
             Fails,
@@ -93,7 +93,13 @@ internal static class HoldingCalculator
                 reader.Unit,
                 reader.MaybeNumber("gravity") is { } own
                     ? Working.Given("Specific gravity", own, QuantityKind.Bare, 2)
-                    : Working.Looked("Specific gravity of " + row.Name, row.Gravity, QuantityKind.Bare, 2, row.StiffnessSource),
+                    : Working.Looked(
+                        "Specific gravity of " + WoodNames.InText(row.Name),
+                        row.Gravity,
+                        QuantityKind.Bare,
+                        2,
+                        row.StiffnessSource
+                    ),
                 ScrewHolding.Screws.First(one => Number(one.Gauge) == gauge),
                 reader.Given("Thread", "thread"),
                 reader.Given("Piece it holds", "thickness"),

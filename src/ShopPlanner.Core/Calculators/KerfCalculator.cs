@@ -48,17 +48,17 @@ internal static class KerfCalculator
             new(
                 Watch,
                 asked => asked.Kerf.Value > WideKerf,
-                "No single blade cuts this wide. Measure again, or it is a dado set."
+                "No single blade cuts this wide. Measure again, unless it is a dado set."
             ),
             new(
                 Watch,
                 asked => asked.Strips.Value < FewStrips,
-                "With so few strips a small error of the tape shows: saw five or more."
+                "With so few strips a small measuring error shows: saw five or more."
             ),
             new(
-                Fine,
-                "An error of the tape is shared by all cuts: with ten strips, 1/32 in (0.8 mm) comes to 0.003 in (0.08 mm). Set "
-                    + "this kerf in Setup for the saw."
+                Tip,
+                "A measuring error is spread over all the cuts: with ten strips, 1/32 in (0.8 mm) comes to 0.003 in (0.08 mm). "
+                    + "Set this kerf in Setup for the saw."
             ),
         ],
         Cautions = [Cautions.Guards, Cautions.TrappedCutoff, Cautions.SmallParts],

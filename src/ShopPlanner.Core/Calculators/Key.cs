@@ -46,7 +46,7 @@ internal static class Key
     public static FormKey Optional(this FormKey key) => key with { Optional = true };
 
     /// <summary>The key with a line of help.</summary>
-    public static FormKey Hint(this FormKey key, string hint) => key with { Hint = hint };
+    public static FormKey Hint(this FormKey key, string hint) => key with { Hint = char.ToUpperInvariant(hint[0]) + hint[1..] };
 
     private static FormKey Of(string name, string label, KeyKind kind, string? usual, string? least, string? most) =>
         new(name, label, kind)

@@ -71,18 +71,18 @@ internal static class MiterCalculator
                 "Most miter gauges stop at 60° or less: use a wedge or a sled for this angle."
             ),
             new(
-                Fine,
+                Tip,
                 made => !made.Asked.IsButt,
                 made =>
                     $"Errors add up: 0.1° in each of {2 * made.Asked.Sides.Value:0} cuts leaves the last joint open by "
                     + $"{Say(0.2 * made.Asked.Sides.Value)}. Cut a set from scrap and close it first."
             ),
             new(
-                Fine,
+                Tip,
                 made => made.Asked.Slope.Value is > 0 and < 90,
                 made => $"Bevel the top and bottom edges at {Say(made.Asked.Slope.Value)} so that they lie level."
             ),
-            new(Fine, "Saw scales read from square: a 90° cut is 0 on the gauge."),
+            new(Tip, "Saw scales read from square: a 90° cut is 0 on the gauge."),
         ],
         MostSevereFirst = true,
         Cautions = [ShopCautions.AngledCuts, Cautions.Guards, Cautions.TrappedCutoff, Cautions.SmallParts],

@@ -25,6 +25,6 @@ internal static class MoistureCalculator
             ),
         Make = moisture => moisture,
         Results = moisture => [moisture],
-        Verdicts = [new(Severity.Fine, "Good to about 1% moisture for any wood. Wood takes weeks to get there.")],
+        Verdicts = [new(Severity.Tip, "Good to about 1% moisture for any wood. Wood takes weeks to get there.")],
     }.Form;
 }

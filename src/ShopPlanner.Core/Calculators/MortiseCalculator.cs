@@ -120,7 +120,7 @@ internal static class MortiseCalculator
                 + $"{made.Say(made.WiderReading)}. Anything between works; "
                 + "the narrower tenon leaves more wood at the stile's end."
         ),
-        new(Fine, "Cut the mortise first and fit the tenon to it. It should push in by hand."),
+        new(Tip, "Cut the mortise first and fit the tenon to it. It should push in by hand."),
     ];
 
     /// <summary>The form.</summary>

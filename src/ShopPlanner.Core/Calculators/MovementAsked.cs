@@ -38,7 +38,7 @@ internal sealed partial record MovementAsked(
         else if (value < least || value > most)
             reader.Refuse(key, string.Create(CultureInfo.InvariantCulture, $"is out of range: {least} to {most}%"));
         return !isHumidity
-            ? Working.Given("Moisture", value, QuantityKind.Percent, 1)
+            ? Working.Given(key == "from" ? "Moisture when built" : "Moisture later", value, QuantityKind.Percent, 1)
             : Moisture.Equilibrium(
                 Working.Given("Temperature", Moisture.RoomCelsius, QuantityKind.Temperature, 0),
                 Working.Given("Humidity", value, QuantityKind.Percent, 0)

@@ -29,7 +29,7 @@ internal static class MovementCalculator
         new(
             Severity.Fine,
             made => made.IsFixedSafe,
-            "It hardly moves, so you can fasten it all across (common practice: up to about 1/16 in)."
+            "It hardly moves, so you can fasten it across its full width (common practice: up to about 1/16 in)."
         ),
         new(
             Severity.Watch,

@@ -47,7 +47,7 @@ internal static class PinCalculator
         Verdicts =
         [
             new(
-                Severity.Fine,
+                Severity.Tip,
                 "Drill two rows on each side. Mark one end of the template and keep it at the bottom on both sides."
             ),
         ],
@@ -84,7 +84,7 @@ internal static class PinCalculator
                 Holes.Value.Length,
                 QuantityKind.Bare,
                 0,
-                "count of {heights}",
+                "number of {heights}",
                 Working.Geometry,
                 ("heights", Holes)
             );

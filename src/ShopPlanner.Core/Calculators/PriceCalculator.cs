@@ -56,7 +56,7 @@ internal static class PriceCalculator
         Verdicts =
         [
             new(
-                Fine,
+                Tip,
                 made => made.Asked.Waste.Value > 0,
                 made =>
                     made.Asked.IsShare
@@ -108,9 +108,12 @@ internal static class PriceCalculator
                 Working.Given("Waste", reader.Number("waste"), QuantityKind.Percent, 1),
                 reader.Choice("counted") == "share",
                 Working.Looked("Sheet", (double)sheet.ToSquareFeet(), SquareFeet, 2, Working.Geometry),
-                Working.Given("Parts", reader.Count("count"), QuantityKind.Bare, 0)
+                PartsOf(reader)
             );
         }
+
+        private static Working<double> PartsOf(FormReader reader) =>
+            Working.Given("Parts", reader.Count("count"), QuantityKind.Bare, 0);
 
         private static Working<double> Volume(FormReader reader)
         {
@@ -123,11 +126,12 @@ internal static class PriceCalculator
                 (double)feet,
                 QuantityKind.BoardFeet,
                 3,
-                "{thickness} × {width} × {length} × parts ÷ 144 in³",
+                "{thickness} × {width} × {length} × {parts} ÷ 144 in³",
                 WoodPrices.Board,
                 ("thickness", Working.Given("Thickness as sold", thickness)),
                 ("width", width),
-                ("length", length)
+                ("length", length),
+                ("parts", PartsOf(reader))
             );
         }
 
@@ -141,10 +145,11 @@ internal static class PriceCalculator
                 (double)Area.Of(width.Value, length.Value).ToSquareFeet() * reader.Count("count"),
                 SquareFeet,
                 3,
-                "{width} × {length} × parts",
+                "{width} × {length} × {parts}",
                 Working.Geometry,
                 ("width", width),
-                ("length", length)
+                ("length", length),
+                ("parts", PartsOf(reader))
             );
         }
     }

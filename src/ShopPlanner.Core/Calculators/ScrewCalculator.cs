@@ -42,7 +42,7 @@ internal static class ScrewCalculator
                 + "carries a load."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Asked.Joint == ScrewJoint.Pocket,
             made =>
                 made.Asked.Wood == PilotWood.Hardwood
@@ -74,15 +74,14 @@ internal static class ScrewCalculator
         new(
             Watch,
             made => made.IsShallow(6),
-            "Fewer than six diameters are in the far piece, less than the design specification counts (unverified). Add glue, "
-                + "and put no load on it."
+            "Less than six screw diameters of thread hold in the far piece, too little to count (unverified; from the design "
+                + "specification). Add glue, and put no load on it."
         ),
         new(
             Watch,
             made => made.IsShallow(10) && !made.IsShallow(6),
-            "Fewer than ten diameters are in the far piece, so it holds less than its full value sideways (unverified; "
-                + "from the design "
-                + "specification)."
+            "Less than ten screw diameters of thread hold in the far piece, so the screw carries less than its full value "
+                + "sideways (unverified; from the design specification)."
         ),
     ];
 

@@ -52,7 +52,7 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
         Working.Of(
             "Stop collar on the pilot bit at",
             Choice.Length.Value + (Asked.Wood == PilotWood.Mdf ? MdfDeeper : Length.Zero),
-            Asked.Wood == PilotWood.Mdf ? "length of {screw} + 1 mm" : "length of {screw}",
+            Asked.Wood == PilotWood.Mdf ? "{screw} + 1 mm" : "{screw}",
             Asked.Wood == PilotWood.Mdf ? WoodScrews.MdfPilotSource : Working.Geometry,
             ("screw", Choice.Length)
         );
@@ -63,7 +63,7 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
             Positions.Value.Length,
             QuantityKind.Bare,
             0,
-            "as many as {positions}",
+            "number of {positions}",
             Positions.Source,
             ("positions", Positions)
         );

@@ -45,7 +45,7 @@ internal static class SizeCalculator
                 made => made.Section is not null,
                 "Measure your boards: they swell, shrink and differ from mill to mill."
             ),
-            new(Severity.Fine, made => made.IsGuess, "Only hardwood is sold by this size, so it is taken for hardwood."),
+            new(Severity.Tip, made => made.IsGuess, "Only hardwood is sold by this size, so it is taken for hardwood."),
             new(Severity.Watch, made => made.Quarters is not null, "Surfaced 4/4 is sold at 13/16, 15/16 and 3/4: measure it."),
         ],
     }.Form;

@@ -49,7 +49,7 @@ internal static class SlatCalculator
                 + $"({made.Asked.Say(made.Springy)}) and feels springy. A rail under the "
                 + "middle makes it eight times as stiff."
         ),
-        new(Fine, "A load that others share on a mattress isn't counted: each slat must carry one person alone."),
+        new(Tip, "A load that others share on a mattress isn't counted: each slat must carry one person alone."),
     ];
 
     /// <summary>The form.</summary>
@@ -116,7 +116,7 @@ internal static class SlatCalculator
             Asked.Load,
             Asked.People,
             Working.Looked(
-                "Modulus of elasticity of " + Asked.Wood.Name,
+                "Modulus of elasticity of " + WoodNames.InText(Asked.Wood.Name),
                 Asked.Wood.Elasticity,
                 QuantityKind.Modulus,
                 2,

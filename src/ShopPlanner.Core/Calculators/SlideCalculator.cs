@@ -84,7 +84,7 @@ internal static class SlideCalculator
                 "Roller slides are handed: the case gets a left and a right one, and the drawer lifts to come out."
             ),
             new(
-                Fine,
+                Tip,
                 asked => asked.Kind == SlideKind.Undermount,
                 "A box that is 1/32 in (1 mm) narrow still runs. Drill the small holes in the back with the jig that belongs to "
                     + "the slides."

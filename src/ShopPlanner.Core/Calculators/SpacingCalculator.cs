@@ -71,7 +71,7 @@ internal static class SpacingCalculator
                 made => made.Asked.Widest is { } most && made.Spacing.Gap.Value > most,
                 "With this many, the gap is wider than you asked for."
             ),
-            new(Severity.Fine, made => SettingFigure.TakesPaper(made.Spacing.Gap.Value, made.Asked.Unit), SettingFigure.Paper),
+            new(Severity.Tip, made => SettingFigure.TakesPaper(made.Spacing.Gap.Value, made.Asked.Unit), SettingFigure.Paper),
         ],
         Cautions = [Cautions.SmallParts, Cautions.Guards],
         Parts = made => made.Block is { } block ? [block] : [],

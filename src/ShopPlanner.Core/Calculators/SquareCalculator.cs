@@ -49,7 +49,7 @@ internal static class SquareCalculator
                 + $"from nothing at one corner to {made.Shorter!.Figure.Text(made.Asked.Unit)} at the acute one."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Longer is null,
             "Measure both diagonals the same way, corner to corner. Equal diagonals mean square only if opposite sides are equal."
         ),

@@ -58,9 +58,9 @@ internal static class StabilityCalculator
             new(
                 Fails,
                 made => made.Factor.Value < 1,
-                "It tips. Fix it to the wall, make the base deeper, or let only one drawer open at a time."
+                "It tips. Anchor it to the wall, make the base deeper, or let only one drawer open at a time."
             ),
-            new(Safety, made => made.Factor.Value is >= 1 and < 1.5, "It stays up, but only just. Fix it to the wall."),
+            new(Safety, made => made.Factor.Value is >= 1 and < 1.5, "It stays up, but only just. Anchor it to the wall."),
             new(
                 Fine,
                 made => made.Factor.Value is not < 1.5,

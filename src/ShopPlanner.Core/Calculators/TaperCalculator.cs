@@ -51,9 +51,9 @@ internal static class TaperCalculator
                 made => made.Angle.Value > Steep,
                 "A taper this steep is safer on a bandsaw or with a hand plane than on a table saw."
             ),
-            new(Fine, "Mark the taper on the wood and check the first cut against the mark, not against the jig's scale."),
+            new(Tip, "Mark the taper on the wood and check the first cut against the mark, not against the jig's scale."),
             new(
-                Fine,
+                Tip,
                 made => made.Asked.Faces == 2,
                 "Saw the first face, tape its offcut back on, and turn the piece over for the second."
             ),

@@ -81,11 +81,11 @@ internal static class TopCalculator
                 + "a little more."
         ),
         new(
-            Fine,
+            Tip,
             made => made.Asked.Fastener == "slots",
             "Cut the slots across the grain of the top, put a washer under each screw head, and don't drive the screws hard."
         ),
-        new(Fine, "Only the line that is held fast gets glue or a tight screw. Everything else must be able to slide."),
+        new(Tip, "Only the line that is held fast gets glue or a tight screw. Everything else must be able to slide."),
     ];
 
     /// <summary>The form.</summary>

@@ -15,14 +15,14 @@ internal static class WallCalculator
     [
         Key.Quantity("weight", "Weight of the piece", QuantityKind.Mass, null, "1 lb", "500 lb"),
         Key.Quantity("load", "What goes in it, at most", QuantityKind.Mass, null, "0 lb", "1000 lb")
-            .Hint("A full kitchen wall cabinet weighs 250 to 300 lb (115 to 135 kg) in all"),
+            .Hint("A full kitchen wall cabinet weighs 250 to 300 lb (115 to 135 kg) in total"),
         Key.Length("width", "Width", least: "2 in", most: "20 ft"),
         Key.Length("depth", "Depth, out from the wall", most: "4 ft"),
-        Key.Length("height", "From the top fixings to the bottom edge", least: "1 in", most: "8 ft")
+        Key.Length("height", "From the top fasteners to the bottom edge", least: "1 in", most: "8 ft")
             .Hint("A shelf on a cleat: the height of its cleat or bracket"),
         Key.Choice(
             "fixing",
-            "Fixings",
+            "Fasteners",
             "screw-10",
             [.. WallFixings.Fixings.Select(one => new FormChoice(one.Word, one.Name)), new(Anchor, "anchors, not in studs")]
         ),
@@ -36,11 +36,11 @@ internal static class WallCalculator
             "unknown",
             new("unknown", "not known, the lightest"),
             new("spf", "spruce-pine-fir"),
-            new("df", "Douglas fir")
+            new("df", "Douglas-fir")
         ),
         Key.Length("thread", "Thread in the stud", "1 1/2 in", "1/4 in", "6 in")
             .Hint("Without the tip, and behind the piece and the drywall"),
-        Key.Count("rows", "Fixings in each stud, at the top", "1", "1", "3"),
+        Key.Count("rows", "Fasteners in each stud, at the top", "1", "1", "3"),
     ];
 
     private static readonly ImmutableArray<Refusal<WallAsked>> Refusals =
@@ -59,9 +59,9 @@ internal static class WallCalculator
             made => made.Reached is { } reached && reached < made.Needed.Value,
             made =>
                 "The studs behind it take "
-                + $"{made.Reached:0} {(made.Reached == 1 ? "fixing" : "fixings")} for certain and it needs "
+                + $"{made.Reached:0} {(made.Reached == 1 ? "fastener" : "fasteners")} for certain and it needs "
                 + $"{made.Needed.Value:0}. Screw a cleat across more studs "
-                + "first and hang the piece on it, use stronger fixings, or "
+                + "first and hang the piece on it, use stronger fasteners, or "
                 + "hang less."
         ),
         new(
@@ -77,7 +77,7 @@ internal static class WallCalculator
         new(
             Watch,
             made => made.Asked.Rows > 1,
-            "Keep fixings in one stud at least 3 in (75 mm) apart, and not "
+            "Keep fasteners in one stud at least 3 in (75 mm) apart, and not "
                 + "above each other on one line of grain, or the stud splits."
         ),
         new(
@@ -89,8 +89,8 @@ internal static class WallCalculator
         ),
         new(
             Watch,
-            "Pilot holes belong in the middle of each stud. Put fixings along the bottom too: they keep the piece from lifting. "
-                + "Nobody may climb or hang on it."
+            "Pilot holes belong in the middle of each stud. Put fasteners along the bottom too: they keep the piece from "
+                + "lifting. Nobody may climb or hang on it."
         ),
     ];
 
@@ -100,7 +100,7 @@ internal static class WallCalculator
     public static readonly WorkingForm Form = new Calculator<WallAsked, WallMade>(
         "wall",
         "Hang it on a wall",
-        "How many fixings a cabinet or shelf needs in the wall, and whether the studs behind it are enough."
+        "How many fasteners a cabinet or shelf needs in the wall, and whether the studs behind it are enough."
     )
     {
         Keys = Keys,

@@ -55,5 +55,5 @@ public sealed class FaultList
     public ImmutableArray<Fault> ToImmutable() =>
         Count <= MostKept
             ? [.. kept]
-            : [.. kept, new Fault("", $"and {Count - MostKept} more", "faults are not shown: fix these first")];
+            : [.. kept, new Fault("", $"and {Count - MostKept} more", "errors are not shown: fix these first")];
 }

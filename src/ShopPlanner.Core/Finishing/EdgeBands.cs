@@ -8,7 +8,7 @@ internal static class EdgeBands
 {
     /// <summary>What is left over at each end, and what is spoiled.</summary>
     public static readonly SourceNote Waste = new(
-        "Geometry; what is left at each end and for waste is common practice",
+        "Geometry; extra length and waste are common practice",
         Certainty.CommonPractice
     );
 

@@ -164,7 +164,7 @@ internal static class ButtHinges
             _ => 3,
         };
         var size = ShortOnes.Last(one => one == ShortOnes[0] || (one.ToInches() <= most && Fits(height.Value, one, false)));
-        return Working.Of("Hinge length", size, "by the door's {height}", FurnitureSizes, ("height", height));
+        return Working.Of("Hinge length", size, "by {height}", FurnitureSizes, ("height", height));
     }
 
     private static Working<Length> House(Working<Length> width, Working<Length> thickness)
@@ -181,7 +181,7 @@ internal static class ButtHinges
         return Working.Of(
             "Hinge length",
             Length.FromInches(size),
-            "by the door's {width} and {thickness}",
+            "by {width} and {thickness}",
             DoorSizes,
             ("width", width),
             ("thickness", thickness)

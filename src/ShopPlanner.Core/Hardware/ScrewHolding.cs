@@ -102,7 +102,7 @@ internal static class ScrewHolding
         return Load(
             "One screw, sideways",
             full * share,
-            "by {gravity}, {diameter}, {side} of near piece and {thread} of thread; less under 10 diameters",
+            "from {gravity}, {diameter}, {side} and {thread}; less under 10 diameters of thread",
             Lateral,
             ("gravity", gravity),
             ("diameter", Diameter(screw)),

@@ -15,7 +15,7 @@ public static class ShelfPins
 
     /// <summary>Another pitch.</summary>
     public static readonly SourceNote OwnPitch = new(
-        "Geometry; the pitch is your own, made with a template of holes as far apart",
+        "Geometry; the pitch is your own, made with a template drilled at the same spacing",
         Certainty.CommonPractice
     );
 

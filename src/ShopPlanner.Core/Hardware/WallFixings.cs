@@ -37,7 +37,7 @@ internal static class WallFixings
 
     /// <summary>How weight and pull add up.</summary>
     public static readonly SourceNote Statics = new(
-        "Statics: weight × half of the depth ÷ height from the top fixings to the bottom edge",
+        "Statics: weight × half of the depth ÷ height from the top fasteners to the bottom edge",
         Certainty.Derived
     );
 
@@ -63,7 +63,7 @@ internal static class WallFixings
     /// <summary>Pull at the top fixings, kg.</summary>
     public static Working<double> Pull(Working<double> load, Working<Length> depth, Working<Length> height) =>
         Working.Of(
-            "Pull at the top fixings, total",
+            "Pull at the top fasteners, total",
             load.Value * depth.Value.Ticks / 2.0 / height.Value.Ticks,
             QuantityKind.Mass,
             1,
@@ -90,7 +90,7 @@ internal static class WallFixings
                 ScrewHolding.Withdrawal
             );
         return Load(
-            "One fixing, pulled out",
+            "One fastener, pulled out",
             pounds,
             template,
             source,
@@ -103,7 +103,7 @@ internal static class WallFixings
     /// <summary>What one fixing holds sideways, before it is halved, kg.</summary>
     public static Working<double> Shear(StudFixing fixing) =>
         Load(
-            "One fixing, sideways",
+            "One fastener, sideways",
             Math.Min(2520 * fixing.Diameter * fixing.Diameter, MostSideways),
             "2,520 × {diameter}², at most 83.7 lb (38 kg)",
             Sideways,
@@ -118,7 +118,7 @@ internal static class WallFixings
         Working<double> withdrawal
     ) =>
         Working.Of(
-            "Fixings in the top row, at least",
+            "Fasteners in the top row, at least",
             Math.Max(2, Math.Ceiling(2 * ((load.Value / sideways.Value) + (pull.Value / withdrawal.Value)))),
             QuantityKind.Bare,
             0,
@@ -133,7 +133,7 @@ internal static class WallFixings
     /// <summary>How many anchors: their maker's load counts for weight and pull together.</summary>
     public static Working<double> Anchors(Working<double> load, Working<double> pull, Working<double> each) =>
         Working.Of(
-            "Fixings in the top row, at least",
+            "Fasteners in the top row, at least",
             Math.Max(2, Math.Ceiling((load.Value + pull.Value) / each.Value)),
             QuantityKind.Bare,
             0,

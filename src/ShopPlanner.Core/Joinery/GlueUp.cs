@@ -162,7 +162,7 @@ public static class GlueUp
             "Clamp positions from one end",
             places,
             new LengthsFigure(places, 16),
-            "the middle of each of {clamps} shares of {length}",
+            "{length} ÷ {clamps}, a clamp in the middle of each share",
             Spread,
             ("clamps", clamps),
             ("length", length)

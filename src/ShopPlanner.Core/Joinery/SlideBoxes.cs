@@ -120,5 +120,5 @@ internal static class SlideBoxes
 
     /// <summary>Length of the box.</summary>
     public static Working<Length> Depth(Working<Length> slide) =>
-        Working.Of("Box length", slide.Value, "as long as the {slide}", Slides.Lengths, ("slide", slide));
+        Working.Of("Box length", slide.Value, "same as {slide}", Slides.Lengths, ("slide", slide));
 }

@@ -29,7 +29,7 @@ public static class Tipping
     public const double Slender = 1.5;
 
     private static readonly SourceNote SlenderNote = new(
-        "Common practice: a case taller than one and a half times its depth is fixed to the wall",
+        "Common practice: a case taller than one and a half times its depth is anchored to the wall",
         Certainty.CommonPractice
     );
 

@@ -162,7 +162,11 @@ public static class Movement
     )
     {
         var (reached, start, stretches) = (width, from, new List<(string Key, Working Input)>());
-        foreach (var end in seams.Select(seam => Working.Looked("Moisture", seam, QuantityKind.Percent, 0, Linear)).Append(to))
+        foreach (
+            var end in seams
+                .Select(seam => Working.Looked("Moisture in between", seam, QuantityKind.Percent, 0, Linear))
+                .Append(to)
+        )
         {
             var name = FormattableString.Invariant($"Change from {start.Value:0.#} to {end.Value:0.#}%");
             var stretch = Stretch(name, reached, coefficient, start, end);

@@ -124,7 +124,7 @@ internal static class PeopleBeam
     public static Working<double> LimitOf(Bending wood)
     {
         var strength = Working.Looked(
-            "Bending strength of clear " + wood.Name,
+            "Bending strength of clear " + WoodNames.InText(wood.Name),
             wood.Rupture,
             QuantityKind.Pressure,
             0,

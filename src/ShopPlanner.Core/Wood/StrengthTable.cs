@@ -73,13 +73,13 @@ public static class StrengthTable
         Panel(
             "plywood-hardwood-faced",
             "Plywood with hardwood faces",
-            (0.55, new(Panels + "plywood 0.4 to 0.6; our figure for hardwood faces", CommonPractice)),
+            (0.55, new(Panels + "specific gravity of plywood 0.4 to 0.6, taken higher with hardwood faces", CommonPractice)),
             Faced(1.80, "hardwood-faced")
         ),
         Panel(
             "mdf",
             "MDF",
-            (0.77, new(Panels + "gravity 0.7 to 0.9; 48 lb/ft³ is common practice", CommonPractice)),
+            (0.77, new(Panels + "specific gravity 0.7 to 0.9; 48 lb/ft³ is common practice", CommonPractice)),
             (0.52, new(Panels + "0.52 million psi", Read))
         ),
         Panel("hardboard", "Hardboard", Middle(0.95, "0.9 to 1.0"), Lowest(0.45, "0.45 to 0.80")),
@@ -95,7 +95,7 @@ public static class StrengthTable
     {
         ArgumentNullException.ThrowIfNull(row);
         return Working.Looked(
-            "Modulus of elasticity of " + row.Name,
+            "Modulus of elasticity of " + WoodNames.InText(row.Name),
             row.Elasticity,
             QuantityKind.Modulus,
             2,
@@ -125,7 +125,13 @@ public static class StrengthTable
         };
 
     private static Strength Wood(string id, double gravity, double million, Certainty stiffness, bool green = false) =>
-        Row(id, gravity, million, new(green ? Handbook + "; gravity green" : Handbook, stiffness), new(Handbook, stiffness));
+        Row(
+            id,
+            gravity,
+            million,
+            new(green ? Handbook + "; specific gravity green" : Handbook, stiffness),
+            new(Handbook, stiffness)
+        );
 
     private static Strength Row(string id, double gravity, double million, SourceNote heavy, SourceNote stiff) =>
         new(
@@ -155,7 +161,7 @@ public static class StrengthTable
         );
 
     private static (double, SourceNote) Middle(double gravity, string range) =>
-        (gravity, new(Panels + "gravity " + range + "; our middle", CommonPractice));
+        (gravity, new(Panels + "specific gravity " + range + "; the middle is taken", CommonPractice));
 
     // A shelf of the least stiff sheet must not be told to hang less than it does.
     private static (double, SourceNote) Lowest(double million, string range) =>

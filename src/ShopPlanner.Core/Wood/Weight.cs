@@ -35,7 +35,13 @@ public static class Weight
 
     private static Working<double> Density(Strength row, double value, Working<double> moisture)
     {
-        var gravity = Working.Looked("Specific gravity of " + row.Name, value, QuantityKind.Bare, 2, row.GravitySource);
+        var gravity = Working.Looked(
+            "Specific gravity of " + WoodNames.InText(row.Name),
+            value,
+            QuantityKind.Bare,
+            2,
+            row.GravitySource
+        );
         return row.IsPanel
             ? Working.Of("Density", 1000 * value, QuantityKind.Density, 0, "62.4 lb/ft³ × {gravity}", Rule, ("gravity", gravity))
             : Working.Of(

@@ -23,14 +23,10 @@ internal static partial class QuantityText
         ["feet"] = "ft",
         ["meter"] = "m",
         ["meters"] = "m",
-        ["metre"] = "m",
-        ["metres"] = "m",
         ["gallon"] = "gal",
         ["gallons"] = "gal",
         ["liter"] = "l",
         ["liters"] = "l",
-        ["litre"] = "l",
-        ["litres"] = "l",
         ["celsius"] = "c",
         ["fahrenheit"] = "f",
         ["newton"] = "n",
@@ -139,7 +135,7 @@ internal static partial class QuantityText
         return string.Join(' ', parts.Select(Word));
     }
 
-    private static string Word(string word) => Words.GetValueOrDefault(word, word);
+    private static string Word(string word) => Words.GetValueOrDefault(UnitSpelling.American(word), word);
 
     [GeneratedRegex(
         @"^(?<number>[-+]?([0-9]+\s*[-\s]\s*[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(\.[0-9]*)?|\.[0-9]+))"

@@ -3,6 +3,9 @@ namespace ShopPlanner.Core.Workings;
 /// <summary>The severity of a statement that follows from figures; ordered from the mildest.</summary>
 public enum Severity
 {
+    /// <summary>Good to know while it is done; nothing was judged.</summary>
+    Tip,
+
     /// <summary>It holds.</summary>
     Fine,
 
@@ -19,10 +22,11 @@ public enum Severity
 /// <summary>Severities as people read them.</summary>
 public static class SeverityWords
 {
-    /// <summary>Returns the word: <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Fix this</c>.</summary>
+    /// <summary>Returns the word: <c>Tip</c>, <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Fix this</c>.</summary>
     public static string Of(Severity severity) =>
         severity switch
         {
+            Severity.Tip => "Tip",
             Severity.Fine => "OK",
             Severity.Watch => "Check",
             Severity.Safety => "Safety",

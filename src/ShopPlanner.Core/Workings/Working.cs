@@ -32,7 +32,7 @@ public abstract record Working
     public abstract Figure Figure { get; }
 
     /// <summary>The formula in words: <c>width × coefficient</c>.</summary>
-    public string Formula => Fill(input => input.Name.ToLowerInvariant(), word => word.Contains(' '));
+    public string Formula => Fill(input => char.ToLowerInvariant(input.Name[0]) + input.Name[1..], word => word.Contains(' '));
 
     /// <summary>The formula with the numbers: <c>12″ × 0.00369</c>. A figure that is raised to a power stands in brackets,
     /// <c>(¾″)³</c>, since its unit is raised as well.</summary>

@@ -42,7 +42,7 @@ internal static class CutText
         Fault.Of(
             problem.Path,
             text,
-            problem.Flaw == JsonFlaw.HalfCharacter ? "is not text: an escape such as \\ud800 stands alone"
+            problem.Flaw == JsonFlaw.HalfCharacter ? "is not text: an escape such as \\ud800 is only half a character"
                 : text.Length == 0 ? $"ends the document too early (line {problem.Line})"
                 : $"is not JSON here (line {problem.Line}, RFC 8259)"
         );

@@ -74,9 +74,9 @@ internal sealed class CountCheck
     private IEnumerable<Fault> Strangers()
     {
         foreach (var part in unplaced.Select(group => group.Key).Except(request.Parts.Select(part => part.Id)))
-            yield return Fault.Of("unplaced", part, "is no part of the request");
+            yield return Fault.Of("unplaced", part, "isn't a part in the request");
         foreach (var stock in bought.Select(group => group.Key).Except(request.Stock.Select(stock => stock.Id)))
-            yield return Fault.Of("buy", stock, "is no stock of the request");
+            yield return Fault.Of("buy", stock, "isn't a stock in the request");
     }
 
     private IEnumerable<Fault> Costs()

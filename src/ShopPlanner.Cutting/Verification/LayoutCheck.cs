@@ -38,7 +38,7 @@ internal static class LayoutCheck
     {
         if (part is null)
         {
-            yield return Fault.Of(where, piece.Part, "is no part of the request");
+            yield return Fault.Of(where, piece.Part, "isn't a part in the request");
             yield break;
         }
 

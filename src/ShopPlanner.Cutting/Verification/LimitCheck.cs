@@ -60,7 +60,7 @@ internal sealed class LimitCheck
         if (cut.Kind != kind)
             yield return Fault.Of(where, $"{cut.Kind}", "is not parallel to the other cuts by the store");
         if (!panels.Remove(piece))
-            yield return Fault.Of(where, cut.Piece, "is no panel of the whole stock");
+            yield return Fault.Of(where, cut.Piece, "isn't a panel of the whole stock");
         panels.Add(first);
         edges.Add(cut.Kind == CutKind.Crosscut ? first.Right : first.Top);
         if (rest.Left >= rest.Right || rest.Bottom >= rest.Top)

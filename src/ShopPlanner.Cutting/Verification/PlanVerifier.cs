@@ -23,7 +23,7 @@ public static class PlanVerifier
             var layout = plan.Layouts[i];
             var stock = stocks.GetValueOrDefault(layout.Stock);
             if (stock is null)
-                faults.Add(Fault.Of(where, layout.Stock, "is no stock of the request"));
+                faults.Add(Fault.Of(where, layout.Stock, "isn't a stock in the request"));
             else
                 faults.AddRange(LayoutCheck.Of(request, parts, stock, layout, where));
         }

@@ -94,8 +94,8 @@ internal static class HingeDrawing
         );
         page.Ring(scene.FromPart, scene.From, edge + (inward * 54), scene.FromAcross.Middle);
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, back + 46);
-        return "Cup 35 mm, its center 22.5 mm from the door's edge when 5 mm of wood is left beside it. The sheet "
-            + "that comes with the hinge comes first.";
+        return "Cup 35 mm, its center 22.5 mm from the door's edge when 5 mm of wood is left beside it. The hinge "
+            + "maker's sheet comes first.";
     }
 
     // The edge of the door at which it hangs, and the direction into the door.

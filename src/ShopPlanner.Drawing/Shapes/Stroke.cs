@@ -86,7 +86,7 @@ public sealed record Pen(string Style, double Width, Tone Tone, ImmutableArray<d
         [Stroke.Outline] = new("outline", 1.2, Tone.Ink, []),
         [Stroke.Thin] = new("thin", 0.6, Tone.Ink, []),
         [Stroke.Hidden] = new("hidden", 0.6, Tone.Ink, [4, 2]),
-        [Stroke.Centre] = new("centre", 0.6, Tone.Faded, [9, 2, 2, 2]),
+        [Stroke.Centre] = new("center", 0.6, Tone.Faded, [9, 2, 2, 2]),
         [Stroke.Dimension] = new("dimension", 0.5, Tone.Faded, []),
         [Stroke.Leader] = new("leader", 0.5, Tone.Faded, []),
         [Stroke.Waste] = new("waste", 0.9, Tone.Pencil, []),

@@ -145,9 +145,10 @@ internal sealed class Canvas
         foreach (var shape in shapes.OfType<Dimension>().Where(one => one.Run == Run.Across))
             bottom = Math.Max(bottom, shape.At + (Text * 1.4));
         var y = Math.Max(bottom, Least) + (Text * 1.3);
-        foreach (var words in notes)
+        // As large as the figures: a phone shows the page at two thirds of its size.
+        foreach (var line in notes.SelectMany(words => TextFit.Wrap(words, Weight.Regular, Text, Page - (2 * Margin), 3)))
         {
-            Add(new Caption(new(Margin, y), words, Text * 0.9, Tone: Tone.Faded));
+            Add(new Caption(new(Margin, y), line, Text, Tone: Tone.Faded));
             y += Text * 1.3;
         }
 

@@ -50,7 +50,7 @@ internal static class HeldSketches
         canvas.Across(body.X, body.Right, body.Bottom + Canvas.Away, body.Bottom, inputs.Shown(deep));
         canvas.High(body.Bottom, body.Y, body.Right + Canvas.Away, body.Right, inputs.Shown(high));
         canvas.Tell(body.Centre.X, body.Y - 14, inputs.Quantity("weight", "load"));
-        canvas.Note("Hatched: drywall, with a stud behind it. The top fixing is pulled and bent down.");
+        canvas.Note("Hatched: drywall, with a stud behind it. The top fastener is pulled and bent down.");
     }
 
     /// <summary>A screw through one piece into another.</summary>

@@ -27,7 +27,7 @@ internal static class PriceKeeping
             .ToListAsync(cancel);
         if (bought.Count == 0)
             return Outcome.Faulty<ShoppingList>(
-                Fault.Of("price", price, "has nothing to be the price of: tick what you bought first")
+                Fault.Of("price", price, "has no purchase to go with: check off what you bought first")
             );
         foreach (var purchase in bought)
             purchase.Price = read.Value;

@@ -28,7 +28,7 @@ public static class ShoppingText
         if (list.Taken.Length > 0)
         {
             Line(text, "");
-            Line(text, "At home already: " + string.Join(", ", list.Taken.Select(taken => $"{taken.Tag} {taken.Name}")));
+            Line(text, "Already on hand: " + string.Join(", ", list.Taken.Select(taken => $"{taken.Tag} {taken.Name}")));
         }
 
         return text.ToString();

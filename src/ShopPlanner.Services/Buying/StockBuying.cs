@@ -124,7 +124,7 @@ internal sealed class StockBuying(ShopContext db, PlanRecord record, string devi
         Fault.Of(
             $"piece {Text(piece.Purchase.Place)}",
             piece.Purchase.Price.ToString(),
-            $"is what {piece.Purchase.Device} already paid for it: take that one back first, or correct its price"
+            $"was already paid for it on {piece.Purchase.Device}: undo that purchase first, or correct its price"
         );
 
     private static Fault? Hindrance(BoughtPiece piece) =>

@@ -57,5 +57,5 @@ public static class Outcome
     /// <summary>There is no such thing.</summary>
     /// <param name="what">What was asked for, e.g. <c>project</c>.</param>
     public static Outcome<T> Missing<T>(string what)
-        where T : class => new(OutcomeKind.Missing, null, [new Fault(what, "", "is not there any more")]);
+        where T : class => new(OutcomeKind.Missing, null, [new Fault(what, "", "is no longer there")]);
 }

@@ -20,9 +20,7 @@ internal static partial class TextRules
 
     /// <summary>A text of one line that may be empty.</summary>
     public static Fault? Line(string field, string? text, int most) =>
-        Breaks().IsMatch(text ?? "")
-            ? Fault.Of(field, text, "goes over several lines: write it in one")
-            : Free(field, text, most);
+        Breaks().IsMatch(text ?? "") ? Fault.Of(field, text, "has several lines: write it on one") : Free(field, text, most);
 
     /// <summary>A text of any lines that may be empty.</summary>
     public static Fault? Free(string field, string? text, int most)
@@ -32,7 +30,7 @@ internal static partial class TextRules
         if (text.Length > most)
             return Fault.Of(field, text, $"is too long: at most {most} characters");
         return Unwritable().IsMatch(text) || HasLoneSurrogate(text)
-            ? Fault.Of(field, Visible(text), "holds a character that cannot be written")
+            ? Fault.Of(field, Visible(text), "has a character that can't be saved")
             : null;
     }
 

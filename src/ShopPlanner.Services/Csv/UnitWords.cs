@@ -1,3 +1,5 @@
+using ShopPlanner.Core.Measures;
+
 namespace ShopPlanner.Services.Csv;
 
 /// <summary>Units of length as tables name them, in a heading or in a column of their own.</summary>
@@ -16,21 +18,15 @@ internal static class UnitWords
         ["mm"] = "mm",
         ["millimeter"] = "mm",
         ["millimeters"] = "mm",
-        ["millimetre"] = "mm",
-        ["millimetres"] = "mm",
         ["cm"] = "cm",
         ["centimeter"] = "cm",
         ["centimeters"] = "cm",
-        ["centimetre"] = "cm",
-        ["centimetres"] = "cm",
         ["m"] = "m",
         ["meter"] = "m",
         ["meters"] = "m",
-        ["metre"] = "m",
-        ["metres"] = "m",
     };
 
     /// <summary>Returns the suffix that lengths are read with: <c>in</c>, <c>ft</c>, <c>mm</c>, <c>cm</c> or <c>m</c>; null
     /// where the text names no unit.</summary>
-    public static string? Find(string text) => Suffixes.GetValueOrDefault(text.Trim().TrimEnd('.'));
+    public static string? Find(string text) => Suffixes.GetValueOrDefault(UnitSpelling.American(text.Trim().TrimEnd('.')));
 }

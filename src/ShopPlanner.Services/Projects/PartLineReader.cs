@@ -102,11 +102,11 @@ internal sealed class PartLineReader(PartHeading heading, TableNumbers numbers, 
         if (says is null)
             faults.Add(
                 turn.Length > 0
-                    ? Fault.Of(nameof(PartTexts.CanTurn), turn, "is neither yes nor no: write one of them")
+                    ? Fault.Of(nameof(PartTexts.CanTurn), turn, "isn't yes or no: write one of them")
                     : Fault.Of(
                         nameof(PartTexts.CanTurn),
                         grain,
-                        "is no grain direction: write length, or any for a part that can rotate"
+                        "isn't a grain direction: write length, or any for a part that can rotate"
                     )
             );
         // Kept along the length: that is the safe side.

@@ -56,7 +56,7 @@ internal sealed class PartSaving
             return edit.Version is null ? null : new Fault(id, edit.Texts.Mark, "was deleted on another device");
         return edit.Version == stored.Version || stored.Texts == Wanted(stored, edit)
             ? null
-            : Fault.Of(id, Summary(stored), "is what it is now: another device changed the row");
+            : Fault.Of(id, Summary(stored), "is the row now: another device changed it");
     }
 
     public void Save(PartEdit edit)

@@ -48,7 +48,7 @@ internal static class PartUndo
                 new Fault(verb, step?.Title ?? "", "is the last step now: another device changed the list")
             );
         if (step is null)
-            return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"finds nothing to {verb}"));
+            return Outcome.Faulty<PartSheet>(new Fault(verb, "", $"has nothing left to {verb}"));
         var (from, to) = undo ? (step.After, step.Before) : (step.Before, step.After);
         var outcome = await ReplaceAsync(db, projectId, PartRowsDocument.Read(from), PartRowsDocument.Read(to), cancel);
         if (outcome is not null)

@@ -134,7 +134,7 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
             return Outcome.Missing<ProjectView>("project");
         if (stored.Version != wanted.Version)
             return Outcome.Conflict<ProjectView>(
-                Fault.Of(nameof(wanted.Name), stored.Name, "is what it is now: another device changed the project")
+                Fault.Of(nameof(wanted.Name), stored.Name, "is the project now: another device changed it")
             );
         if (
             await db

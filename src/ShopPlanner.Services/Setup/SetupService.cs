@@ -91,7 +91,7 @@ internal sealed class SetupService(ShopWork work, ShopCommands commands, TimePro
             faults.Add(wrong);
         var offcuts = new OffcutReader(await MaterialIndex.LoadAsync(db, cancel), unit).Read(lines, faults);
         if (offcuts.Count == 0 && faults.Count == 0)
-            faults.Add(new Fault("lines", "", "are blank: write one offcut a line, or skip this card"));
+            faults.Add(new Fault("lines", "", "are blank: write one offcut per line, or skip this card"));
         if (faults.Count > 0)
             return Outcome.Faulty<IReadOnlyList<StockPiece>>(faults);
         var added = new HashSet<Guid>();

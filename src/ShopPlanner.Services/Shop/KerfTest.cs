@@ -10,10 +10,7 @@ public static class KerfTest
     /// <summary>The most cuts of one test.</summary>
     public const int MostCuts = 50;
 
-    private static readonly SourceNote Source = new(
-        "Geometry; several cuts average out the reading of the rule",
-        Certainty.Derived
-    );
+    private static readonly SourceNote Source = new("Geometry; several cuts average out reading errors", Certainty.Derived);
     private static readonly Length MostKerf = Length.FromInches(1, 0, 1);
 
     /// <summary>Returns the kerf, rounded up to the tick so that a plan never counts on wood that is gone.</summary>

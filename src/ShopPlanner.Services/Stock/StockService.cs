@@ -220,7 +220,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         {
             { FinishId: not null } => "comes from the bench: reopen the board there",
             { Kind: StockEntryKind.Undone } => "is an undo itself: add the piece again instead",
-            _ when standing.TrueForAll(e => e.Id != entryId) => "is undone already",
+            _ when standing.TrueForAll(e => e.Id != entryId) => "is already undone",
             _ when standing[^1].Id != entryId =>
                 $"has a later change to the same piece ('{standing[^1].Reason}'): undo that first",
             _ => null,

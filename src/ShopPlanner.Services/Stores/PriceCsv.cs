@@ -130,7 +130,7 @@ internal static class PriceCsv
             );
         var stock = ReadInStock(Cell("in stock"));
         if (stock is null)
-            faults.Add(Fault.Of("in stock", Cell("in stock"), "is neither yes nor no: write one of them"));
+            faults.Add(Fault.Of("in stock", Cell("in stock"), "isn't yes or no: write one of them"));
         if (TextRules.Line("material", Cell("material"), TextRules.NameCharacters) is { } fault)
             faults.Add(fault);
         var read = reader.Read(

@@ -25,7 +25,7 @@ internal sealed class TrashSweep(ShopWork work, ShopDatabase database, TimeProvi
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
-            log.LogDebug("The trash is emptied no more: the program is stopping");
+            log.LogDebug("The trash is no longer emptied: the program is stopping");
         }
     }
 

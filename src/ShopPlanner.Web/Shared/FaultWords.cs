@@ -9,7 +9,7 @@ public static class FaultWords
     public static string Beside(Fault fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        return Capital(After(fault));
+        return Sentences.Capital(After(fault));
     }
 
     /// <summary>For after the field's name, on the same line.</summary>
@@ -27,10 +27,10 @@ public static class FaultWords
         {
             (0, 0) => "",
             (0, _) => $"‘{fault.Value}’ ",
-            (_, 0) => Capital(fault.Field) + " ",
-            _ => $"{Capital(fault.Field)}: ‘{fault.Value}’ ",
+            (_, 0) => Sentences.Capital(fault.Field) + " ",
+            _ => $"{Sentences.Capital(fault.Field)}: ‘{fault.Value}’ ",
         };
-        return subject.Length == 0 ? Capital(fault.Message) + "." : $"{subject}{fault.Message}.";
+        return subject.Length == 0 ? Sentences.Capital(fault.Message) + "." : $"{subject}{fault.Message}.";
     }
 
     /// <summary>The first fault of a field, beside it; null when there is none.</summary>
@@ -38,6 +38,4 @@ public static class FaultWords
         faults.FirstOrDefault(fault => string.Equals(fault.Field, field, StringComparison.OrdinalIgnoreCase)) is { } fault
             ? Beside(fault)
             : null;
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -49,17 +49,20 @@ internal sealed record HelpWord(string Key, string Name, string Says)
             new(
                 "just-under",
                 "Just under",
-                "Figures are marks of a rule. Just under by 1/64 in: hold a shim that thick at the stop, or nudge the fence in."
+                "A setting just short of a mark on the rule. Just under by 1/64 in: put a shim that thick at the stop, or "
+                    + "nudge the fence in."
             ),
             new(
                 "waste",
                 "Waste",
-                "Sawdust, trims and scrap, as a share of the wood you cut up. Offcuts you keep aren't waste. Parts count as cut."
+                "Sawdust, trims and scrap, as a share of the wood you cut up. Offcuts you keep aren't waste. Parts count at "
+                    + "their cut size."
             ),
             new(
                 "project-cost",
                 "Cost by project",
-                "Projects share the price of a board or sheet by the area of their parts on it. Your rack and bin are free."
+                "Projects share the price of a board or sheet by the area of their parts on it. Stock from your rack and bin "
+                    + "counts as free."
             ),
         }.ToDictionary(word => word.Key);
 

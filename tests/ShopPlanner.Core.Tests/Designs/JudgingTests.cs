@@ -87,7 +87,7 @@ public sealed class JudgingTests
     public void A_piece_fixed_to_the_wall_still_says_that_it_tips_until_it_is(string name)
     {
         var warnings = Judge(name);
-        var tips = warnings.Single(one => one.Text.StartsWith("Until it is fixed to the wall", StringComparison.Ordinal));
+        var tips = warnings.Single(one => one.Text.StartsWith("Until it is anchored to the wall", StringComparison.Ordinal));
         Assert.Equal((Severity.Safety, "Stability factor"), (tips.Severity, tips.Working!.Name));
         Assert.Contains(warnings, one => one.Severity == Severity.Safety && one.Text.Contains("studs", StringComparison.Ordinal));
     }
@@ -98,7 +98,7 @@ public sealed class JudgingTests
     public void Open_shelves_that_are_tall_for_their_depth_go_to_the_wall()
     {
         var held = Judge("bookcase").Single(one => one.Working?.Name == "Height to depth");
-        Assert.StartsWith("Fix it to the wall before you load it", held.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Anchor it to the wall before you load it", held.Text, StringComparison.Ordinal);
         Assert.Equal(5.836, held.Working!.Figure.Number(LengthUnit.Inch)!.Value, 3);
 
         var bookcase = DesignFiles.Read("bookcase");
@@ -106,7 +106,7 @@ public sealed class JudgingTests
         var free = DesignEvaluator.Evaluate(bookcase.RemoveFill(brackets.Path), new Dictionary<string, string>()).Piece!;
         var tall = PieceJudge.Of(free, NoStock).Single(one => one.Working?.Name == "Height to depth");
         Assert.Equal(Severity.Safety, tall.Severity);
-        Assert.Contains("pull it over. Fix it to the wall", tall.Text, StringComparison.Ordinal);
+        Assert.Contains("pull it over. Anchor it to the wall", tall.Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -79,11 +79,11 @@ public sealed class LoadTests
         InlineData("lag-3/8", "unknown", 186)
     ]
     public void Lag_screws_pulled_out(string fixing, string stud, double perInch) =>
-        Assert.Equal(perInch, Wall("One fixing, pulled out", "fixing=" + fixing, "stud=" + stud, "thread=1"), 0.6);
+        Assert.Equal(perInch, Wall("One fastener, pulled out", "fixing=" + fixing, "stud=" + stud, "thread=1"), 0.6);
 
     [Theory, InlineData("lag-3/8", "1 1/2", 352), InlineData("lag-1/4", "1 1/4", 217), InlineData("screw-10", "1 1/4", 119)]
     public void Fixings_in_a_spruce_stud(string fixing, string thread, double load) =>
-        Assert.Equal(load, Wall("One fixing, pulled out", "fixing=" + fixing, "stud=spf", "thread=" + thread), 0.6);
+        Assert.Equal(load, Wall("One fastener, pulled out", "fixing=" + fixing, "stud=spf", "thread=" + thread), 0.6);
 
     [
         Theory,
@@ -104,7 +104,7 @@ public sealed class LoadTests
             37.5,
             Asked.Number(
                 "wall",
-                "Pull at the top fixings, total",
+                "Pull at the top fasteners, total",
                 "weight=50 lb",
                 "load=100 lb",
                 "width=36",
@@ -121,7 +121,7 @@ public sealed class LoadTests
         string[] given = ["weight=100 lb", "load=200 lb", "width=8 ft", "depth=12", "height=30", "stud=spf"];
         var (pull, sideways) = (2850 * 0.42 * 0.42 * 0.19 * 1.5, 83.7);
         var byHand = Math.Ceiling(2 * ((300 / sideways) + (300 * 6 / 30.0 / pull)));
-        Assert.Equal(byHand, Asked.Number("wall", "Fixings in the top row, at least", given));
+        Assert.Equal(byHand, Asked.Number("wall", "Fasteners in the top row, at least", given));
     }
 
     [Fact]
@@ -139,7 +139,7 @@ public sealed class LoadTests
     {
         string[] given = ["weight=10", "load=20", "width=24", "depth=10", "height=10", "fixing=anchor"];
         Assert.Equal("each", Assert.Single(Asked.Run("wall", given).Faults).Field);
-        Assert.Equal(3, Asked.Number("wall", "Fixings in the top row, at least", [.. given, "each=15 lb"]));
+        Assert.Equal(3, Asked.Number("wall", "Fasteners in the top row, at least", [.. given, "each=15 lb"]));
     }
 
     // Beams by statics: slat or plank, span, load; what it gives, and its stress. Stiffness and strength of the Wood Handbook

@@ -36,6 +36,8 @@ public sealed class ReadingTests
     [InlineData("coats", "area=12½ sq. ft.", "area=12.5 ft²")]
     [InlineData("coats", "area=9 sq m", "area=9 m²")]
     [InlineData("coats", "area=9 m^2", "area=9 m²")]
+    [InlineData("coats", "area=9 square meters", "area=9 m²")]
+    [InlineData("coats", "area=9 square metres", "area=9 m²")]
     [InlineData("sag", "load=40 lb/ft²", "load=40 psf", "span=36")]
     [InlineData("sag", "load=40 lb per sq ft", "load=40 psf", "span=36")]
     [InlineData("sag", "load=75 pounds", "load=75 lb", "span=36")]

@@ -153,7 +153,7 @@ public sealed class CutRequestFaultTests
         Assert.Null(request);
         Assert.Equal(101, faults.Length);
         Assert.Equal("parts[99].length", faults[99].Field);
-        Assert.Equal("'and 150 more' faults are not shown: fix these first", faults[100].ToString());
+        Assert.Equal("'and 150 more' errors are not shown: fix these first", faults[100].ToString());
     }
 
     [Fact]

@@ -12,11 +12,11 @@ public sealed class BrokenPlanTests
         // Layouts and pieces.
         ["a stock that is not requested"] = (
             p => p.Layout(Damage.New, l => l with { Stock = "other" }),
-            "is no stock of the request"
+            "isn't a stock in the request"
         ),
         ["no copies"] = (p => p.Layout(Damage.New, l => l with { Copies = 0 }), "must be one or more"),
         ["a stock cut for nothing"] = (p => p.Layout(Damage.New, l => l with { Pieces = [], Cuts = [] }), "is cut for no part"),
-        ["a part that is not requested"] = (p => p.Piece("A", a => a with { Part = "Z" }), "is no part of the request"),
+        ["a part that is not requested"] = (p => p.Piece("A", a => a with { Part = "Z" }), "isn't a part in the request"),
         ["a part of another material"] = (p => p.Piece("A", a => a with { Part = "P" }), "is another material"),
         ["a part turned across its grain"] = (
             p => p.Piece("P", a => a with { Turned = true, Dx = a.Dy, Dy = a.Dx }),
@@ -111,13 +111,13 @@ public sealed class BrokenPlanTests
         ["a piece missing"] = (p => p.Layout(Damage.New, l => l with { Pieces = l.Pieces[..1] }), "do not come to 2"),
         ["a piece both placed and unplaced"] = (p => p with { Unplaced = [new("A", 1, "forgotten")] }, "do not come to 2"),
         ["an unplaced part without a reason"] = (p => p with { Unplaced = [new("A", 1, " ")] }, "lacks a quantity or a reason"),
-        ["an unplaced part nobody wants"] = (p => p with { Unplaced = [new("Z", 1, "why not")] }, "is no part of the request"),
+        ["an unplaced part nobody wants"] = (p => p with { Unplaced = [new("Z", 1, "why not")] }, "isn't a part in the request"),
         ["more stock than there is"] = (p => p.Layout(Damage.Ply, l => l with { Copies = 3 }), "are used and 2 are there"),
         ["a purchase forgotten"] = (p => p with { Buy = p.Buy[..1] }, "are on the shopping list"),
         ["an offcut bought"] = (p => p with { Buy = [.. p.Buy, new("B1", 1, Money.Zero)] }, "are on the shopping list"),
         ["a purchase of something else"] = (
             p => p with { Buy = [.. p.Buy, new("other", 1, Money.Zero)] },
-            "is no stock of the request"
+            "isn't a stock in the request"
         ),
         ["a wrong price"] = (
             p => p with { Buy = [p.Buy[0] with { Cost = Money.From(5) }, .. p.Buy[1..]] },

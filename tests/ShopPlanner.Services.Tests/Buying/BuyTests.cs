@@ -257,6 +257,6 @@ public sealed class BuyTests : IAsyncLifetime
         Assert.Equal(Money.From(14.2m), await given.SpentAsync());
         BuyingShop.Sure(await given.ReturnAsync(1, 2));
         var outcome = await given.Buying.CorrectPriceAsync(given.Plan, given.Line, "7", CommandId.New(), TestShop.Cancel);
-        Assert.Contains("tick what you bought first", outcome.Faults.Single().Message);
+        Assert.Contains("check off what you bought first", outcome.Faults.Single().Message);
     }
 }

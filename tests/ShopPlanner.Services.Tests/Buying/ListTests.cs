@@ -119,7 +119,7 @@ public sealed class ListTests : IAsyncLifetime
             Hardware and supplies
             - Sandpaper, 5 sheets
 
-            At home already: B1 Pine 1x3, 41 3/8 in
+            Already on hand: B1 Pine 1x3, 41 3/8 in
 
             """;
         Assert.Equal(Whole.ReplaceLineEndings("\n"), ShoppingText.Of(await given.ListAsync(plan), "$"));

@@ -23,10 +23,10 @@ public sealed class DemoTests : IAsyncLifetime
     public async Task It_fills_an_empty_shop_without_a_fault()
     {
         var projects = await shop.Projects.ListAsync(cancel: TestShop.Cancel);
-        Assert.Equal(["Plant stand", "Pantry cupboard", "Boot-room bench"], projects.Select(project => project.Name));
+        Assert.Equal(["Plant stand", "Pantry cupboard", "Mudroom bench"], projects.Select(project => project.Name));
         Assert.All(projects, project => Assert.Equal(0, project.FaultyRows));
         Assert.All(projects, project => Assert.True(project.PartKinds > 0));
-        Assert.Equal(["BB", "PC", "PS"], projects.Select(project => project.Code).Order());
+        Assert.Equal(["MB", "PC", "PS"], projects.Select(project => project.Code).Order());
         Assert.Equal(2, (await shop.Stores.ListAsync(TestShop.Cancel)).Count);
         Assert.Equal(4, (await shop.Stock.ListAsync(TestShop.Cancel)).Count(piece => piece.Place == StockPlace.Rack));
     }
@@ -49,11 +49,11 @@ public sealed class DemoTests : IAsyncLifetime
     {
         Assert.All(
             await shop.Projects.ListAsync(cancel: TestShop.Cancel),
-            project => Assert.StartsWith("Demo: an invented", project.Note, StringComparison.Ordinal)
+            project => Assert.StartsWith("Demo: a made-up", project.Note, StringComparison.Ordinal)
         );
         Assert.All(
             await shop.Stores.ListAsync(TestShop.Cancel),
-            store => Assert.StartsWith("Demo: an invented", store.Note, StringComparison.Ordinal)
+            store => Assert.StartsWith("Demo: a made-up", store.Note, StringComparison.Ordinal)
         );
     }
 
@@ -110,7 +110,7 @@ public sealed class DemoTests : IAsyncLifetime
             one => one.Name,
             one => one.Standing
         );
-        Assert.Equal(ProjectStanding.New, projects["Boot-room bench"]);
+        Assert.Equal(ProjectStanding.New, projects["Mudroom bench"]);
         Assert.Equal(ProjectStanding.New, projects["Pantry cupboard"]);
         var plan = Assert.Single(await shop.Plans.ListAsync(cancel: TestShop.Cancel));
         var stocks = (await shop.Bench.GetAsync(plan.Id, TestShop.Cancel))!.Stocks;

@@ -45,15 +45,15 @@ public sealed class GoldenWriter
         public async Task RunAsync()
         {
             var projects = (await shop.Projects.ListAsync(cancel: Cancel)).ToDictionary(project => project.Name);
-            await EditPartsAsync(projects["Boot-room bench"].Id);
-            await KeepWorkingAsync(projects["Boot-room bench"].Id);
+            await EditPartsAsync(projects["Mudroom bench"].Id);
+            await KeepWorkingAsync(projects["Mudroom bench"].Id);
             await BuildIdeaAsync();
             await CorrectStockAsync();
             var cut = await PlanAsync(projects["Pantry cupboard"].Id, projects["Plant stand"].Id);
             await CutAsync(cut);
-            var withdrawn = await PlanAsync(projects["Boot-room bench"].Id);
+            var withdrawn = await PlanAsync(projects["Mudroom bench"].Id);
             Sure(await shop.Plans.WithdrawAsync(withdrawn, Cancel));
-            var ready = await PlanAsync(projects["Boot-room bench"].Id);
+            var ready = await PlanAsync(projects["Mudroom bench"].Id);
             shop.Clock.Advance(TimeSpan.FromDays(1));
             await CorrectPromisedAsync(ready);
         }

@@ -127,7 +127,7 @@ public sealed class PartCsvTests : IAsyncLifetime
     [InlineData("Part,Material,Length\n", "has no parts")]
     [InlineData("Part,Length,L,Material\nLeg,1,2,pine-1x3\n", "same column")]
     [InlineData("Part,Material,Length\n\"Leg,pine-1x3,3\nRail,pine-1x3,4\n", "never closed")]
-    [InlineData("Part,Material,Length\nLe\u0001g,pine-1x3,3\n", "cannot be written")]
+    [InlineData("Part,Material,Length\nLe\u0001g,pine-1x3,3\n", "can't be saved")]
     public async Task What_is_no_table_of_parts_is_refused_whole(string table, string said)
     {
         var rows = shop.CountRows();

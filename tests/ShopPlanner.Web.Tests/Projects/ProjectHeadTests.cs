@@ -57,7 +57,7 @@ public sealed class ProjectHeadTests : IAsyncLifetime
         await shop.PlanAsync();
         var page = await OpenAsync();
         page.Find("[data-opens=project]").Click();
-        Assert.Contains("Moves by itself", page.Markup);
+        Assert.Contains("Changes by itself", page.Markup);
         await page.FindAll(".field").Single(IsState).QuerySelector("select")!.TypedAsync("Cutting");
         page = await OpenAsync();
         Assert.Equal("Cutting", State(page).TextContent);

@@ -209,7 +209,7 @@ public sealed class ShoppingPageTests : IAsyncLifetime
         );
         Assert.Contains("is canceled or replaced", answer.GetProperty("answers")[0].GetProperty("say").GetString());
         var page = await browser.OpenAsync(Links.ShoppingList(plan));
-        Assert.Contains("can only be taken back", page.Body!.TextContent);
+        Assert.Contains("you can only undo", page.Body!.TextContent);
     }
 
     [Theory]

@@ -6,10 +6,13 @@ internal static class Glossary
     /// <summary>Folders whose texts are read, below the repository.</summary>
     public static readonly string[] Folders = ["src", "wwwroot-assets/designs", "wwwroot-assets/demo"];
 
+<<<<<<< HEAD
     /// <summary>Texts that hold such words and are not read by people: reasons as ledgers keep them, names of styles, units as
     /// tables name them and people type them.</summary>
     public static readonly string[] Unread = ["measured anew", "centre", "metre", "metres", "millimetres", "litre", "litres"];
 
+=======
+>>>>>>> 0941dd1 (Texts in a woodworker's own words; phone pages have room)
     /// <summary>Phrases that no text holds.</summary>
     public static readonly (string Old, string Now)[] Phrases =
     [
@@ -87,6 +90,31 @@ internal static class Glossary
         ("parted by", "separated by"),
         ("listened on", "in use, or not allowed"),
         ("practice piece", "test piece"),
+        ("fix it to the wall", "Anchor it to the wall"),
+        ("fixed to the wall", "anchored to the wall"),
+        ("fixings", "fasteners"),
+        ("boot room", "mudroom"),
+        ("boot-room bench", "Mudroom bench"),
+        ("drawer chest", "Chest of drawers"),
+        ("invented", "made-up"),
+        ("planted back", "back panel"),
+        ("our middle", "the middle is taken"),
+        ("you ticked", "you chose"),
+        ("ticks are kept", "what you check off is kept"),
+        ("moves by itself", "Changes by itself"),
+        ("came about", "was worked out"),
+        ("says how each", "shows how each"),
+        ("one a line", "one per line"),
+        ("on each line", "per line"),
+        ("is no part", "isn't a part"),
+        ("is no stock", "isn't a stock"),
+        ("neither yes nor no", "isn't yes or no"),
+        ("any more", "no longer"),
+        ("goes over several", "has several"),
+        ("finds nothing to", "has nothing left to"),
+        ("at home already:", "Already on hand:"),
+        ("what is next", "What's next"),
+        ("error of the tape", "measuring error"),
     ];
 
     /// <summary>Texts that stand nowhere alone.</summary>
@@ -131,5 +159,13 @@ internal static class Glossary
         ("cancelled", "canceled"),
         ("towards", "toward"),
         ("afterwards", "afterward"),
+        ("fibre", "fiber"),
+        ("fibres", "fibers"),
+        ("mould", "mold"),
+        ("practise", "practice"),
+        ("practised", "practiced"),
+        ("organise", "organize"),
+        ("licence", "license"),
+        ("aluminium", "aluminum"),
     ];
 }

@@ -6,7 +6,8 @@ namespace ShopPlanner.Web.Tests.Texts;
 /// <summary>A text that people read, with the file it stands in.</summary>
 internal sealed record ReadText(string File, string Text);
 
-/// <summary>Texts of source files that people read: string literals, the text and attributes of pages, designs.</summary>
+/// <summary>Texts of source files that people read: string literals of programs and scripts, the text and attributes of pages,
+/// designs.</summary>
 internal static partial class ReadTexts
 {
     /// <summary>Returns the texts of all files below a folder.</summary>
@@ -22,10 +23,14 @@ internal static partial class ReadTexts
             {
                 ".cs" => Literals(File.ReadAllText(file)),
                 ".razor" => Page(File.ReadAllText(file)),
+                ".js" => Script(File.ReadAllText(file)),
                 ".json" => Strings().Matches(File.ReadAllText(file)).Select(match => match.Groups[1].Value),
                 _ => [],
             }
         ).Select(text => new ReadText(file, Holes().Replace(text, "…")));
+
+    private static IEnumerable<string> Script(string source) =>
+        Quoted().Matches(source).Where(match => match.Groups["text"].Success).Select(match => match.Groups["text"].Value);
 
     private static IEnumerable<string> Page(string source)
     {
@@ -80,6 +85,12 @@ internal static partial class ReadTexts
         RegexOptions.Singleline
     )]
     private static partial Regex Tokens();
+
+    [GeneratedRegex(
+        "//[^\\n]*|/\\*.*?\\*/|\"(?<text>(?:[^\"\\\\\\n]|\\\\.)*)\"|`(?<text>(?:[^`\\\\]|\\\\.)*)`",
+        RegexOptions.Singleline
+    )]
+    private static partial Regex Quoted();
 
     [GeneratedRegex(@"\{[^{}]*\}")]
     private static partial Regex Holes();

@@ -49,7 +49,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public void The_result_changes_with_each_keystroke()
     {
         var page = Open("board-feet");
-        Assert.Equal("Needs: Thickness as sold, Width, Length.", page.Find(".working-result .other").TextContent);
+        Assert.Equal("Needs: Thickness as sold; Width; Length.", page.Find(".working-result .other").TextContent);
         Assert.Empty(page.FindAll("[aria-invalid]"));
         Named(page, "Thickness as sold").Typed("1");
         Named(page, "Width").Typed("6");

@@ -53,7 +53,7 @@ internal static class DrawerMaker
         DrawerBox.Of(
             opening,
             height,
-            Working.Of("Box depth", slide.Value, "as long as the {slide}", Slides.Lengths, ("slide", slide)),
+            Working.Of("Box depth", slide.Value, "same as {slide}", Slides.Lengths, ("slide", slide)),
             asked.Slide,
             Working.Given("Side", asked.Box.Thickness),
             asked.Joint,

@@ -69,7 +69,7 @@ internal sealed class Drawers : IFill
         builder.Buy("Pull or knob", asked.Count);
         builder.Warn(
             Severity.Watch,
-            "Open drawers can pull a piece over. Fix it to the wall, and let only one drawer open at a time where there are "
+            "Open drawers can pull a piece over. Anchor it to the wall, and let only one drawer open at a time where there are "
                 + "children."
         );
         return bay;

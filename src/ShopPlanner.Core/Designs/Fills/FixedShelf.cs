@@ -81,7 +81,7 @@ internal sealed class FixedShelf : ISplit
                     "{clear} − {setback}",
                     Working.Geometry,
                     ("clear", Working.Given("Clear depth", bay.Box.Dy)),
-                    ("setback", Working.Given("setback", setback))
+                    ("setback", Working.Given("Set back from the front", setback))
                 ),
                 FacesToFinish = "both faces, front edge",
             }

@@ -53,7 +53,7 @@ internal sealed record CarcassSizes(
             Working.Geometry,
             ("depth", Depth),
             ("face", Working.Given("face frame", FrontY)),
-            ("back", Working.Given("planted back", Depth.Value - BackY))
+            ("back", Working.Given("back panel", Depth.Value - BackY))
         );
 
     public Working<Length> LevelLength =>

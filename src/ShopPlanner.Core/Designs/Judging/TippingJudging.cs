@@ -40,9 +40,9 @@ internal static class TippingJudging
             yield return new(
                 Severity.Safety,
                 piece.IsFixedToWall
-                    ? "Fix it to the wall before you load it: it is tall for its depth, and a child who climbs it can pull it "
+                    ? "Anchor it to the wall before you load it: it is tall for its depth, and a child who climbs it can pull it "
                         + "over."
-                    : "It is tall for its depth, and a child who climbs it can pull it over. Fix it to the wall with anti-tip "
+                    : "It is tall for its depth, and a child who climbs it can pull it over. Anchor it to the wall with anti-tip "
                         + "brackets or a hanging rail.",
                 null,
                 slender
@@ -54,22 +54,23 @@ internal static class TippingJudging
         if (factor.Value < 1)
             yield return new(
                 Severity.Fails,
-                "It tips with its doors or drawers open when a child leans on one. Fix it to the wall with anti-tip brackets or "
-                    + "a hanging rail, or make it deeper.",
+                "It tips with its doors or drawers open when a child leans on one. Anchor it to the wall with anti-tip brackets "
+                    + "or a hanging rail, or make it deeper.",
                 null,
                 factor
             );
         else if (factor.Value < 1.5)
             yield return new(
                 Severity.Safety,
-                "With its doors or drawers open it stays up, but only just. Fix it to the wall.",
+                "With its doors or drawers open it stays up, but only just. Anchor it to the wall.",
                 null,
                 factor
             );
         if (piece.Outside.Dz >= Tipping.TallFrom)
             yield return new(
                 Severity.Safety,
-                "At 27 in (686 mm) or taller, fix it to the wall whatever the figure says: a homemade piece has not been tested.",
+                "At 27 in (686 mm) or taller, anchor it to the wall whatever the figure says: a homemade piece has not been "
+                    + "tested.",
                 null,
                 null
             );
@@ -81,15 +82,15 @@ internal static class TippingJudging
         if (factor.Value < 1)
             yield return new(
                 Severity.Safety,
-                "Until it is fixed to the wall it tips with its doors or drawers open when a child leans on one. Fix it before "
-                    + "you load it.",
+                "Until it is anchored to the wall it tips with its doors or drawers open when a child leans on one. Anchor it "
+                    + "before you load it.",
                 null,
                 factor
             );
         else if (factor.Value < 1.5 || piece.Outside.Dz >= Tipping.TallFrom)
             yield return new(
                 Severity.Safety,
-                "Fix it to the wall before you load it, whatever the figure says: a homemade piece has not been tested.",
+                "Anchor it to the wall before you load it, whatever the figure says: a homemade piece has not been tested.",
                 null,
                 factor
             );

@@ -39,7 +39,7 @@ internal static class TopJudging
                     Severity.Watch,
                     "The top grows and shrinks across its width with the seasons. Never glue or screw it tight all "
                         + "the way across. Use slotted screws or buttons "
-                        + $"with room for {LengthFormat.WithUnit(RuleMarks.Up(change.Value, piece.Unit), piece.Unit)} in all.",
+                        + $"with room for {LengthFormat.WithUnit(RuleMarks.Up(change.Value, piece.Unit), piece.Unit)} in total.",
                     strips[0].Id,
                     change
                 ),

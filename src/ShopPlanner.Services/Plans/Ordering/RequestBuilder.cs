@@ -53,8 +53,8 @@ internal sealed class RequestBuilder
                     nameof(order.Parts),
                     "",
                     cutAlready > 0
-                        ? "are all cut already: tick to cut the pieces again, or add parts"
-                        : "are missing: add parts, or fix the rows with faults"
+                        ? "are all cut already: choose to cut the pieces again, or add parts"
+                        : "are missing: add parts, or fix the rows that need it"
                 )
             );
         if (faults.Count > 0)

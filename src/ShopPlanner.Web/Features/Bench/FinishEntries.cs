@@ -65,7 +65,7 @@ public sealed class FinishEntries
             entries.Leftovers.Add(LeftoverEntry.Read(form, Row(entries.Leftovers.Count)));
         var read = entries.Leftovers.Select((_, place) => Row(place)).ToHashSet(StringComparer.OrdinalIgnoreCase);
         foreach (var row in rows.Where(row => IsLeftover(row.Key) && !read.Contains(row.Key)))
-            form.Refuse(row.Key, "is not in line with the rows before it: open the page again and repeat");
+            form.Refuse(row.Key, "doesn't match the rows before it: open the page again and repeat");
         return entries;
     }
 

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Idea;
 
@@ -9,6 +10,5 @@ internal static class RoleWords
     public static string Of(RoleMaterial material) => $"{Title(material.Role)}: {material.Name}";
 
     /// <summary>The role alone: <c>Case</c>.</summary>
-    public static string Title(string role) =>
-        role.Length == 0 ? role : char.ToUpperInvariant(role[0]) + role[1..].Replace('_', ' ');
+    public static string Title(string role) => Sentences.Capital(role).Replace('_', ' ');
 }

@@ -67,17 +67,6 @@ public static class PlanWords
             : $"{length} × {LengthFormat.WithUnit(leftover.Dy, unit)}";
     }
 
-    /// <summary>Returns a phrase as a sentence.</summary>
-    public static string Sentence(string phrase) =>
-        string.IsNullOrEmpty(phrase) ? "" : char.ToUpperInvariant(phrase[0]) + Ended(phrase)[1..];
-
-    /// <summary>Returns a phrase with its full stop.</summary>
-    public static string Ended(string phrase)
-    {
-        ArgumentNullException.ThrowIfNull(phrase);
-        return phrase.EndsWith('.') ? phrase : phrase + ".";
-    }
-
     private static Length Width(PlanView plan, Layout layout) =>
         plan.Request.Stock.First(stock => stock.Id == layout.Stock).Width;
 }

@@ -39,7 +39,7 @@ public sealed record PartColumn(
         new(
             nameof(PartTexts.Material),
             "Material",
-            "Pine 1×3",
+            "Pine 1x3",
             row => row.Material,
             (row, text) => row with { Material = text },
             List: Materials
@@ -75,7 +75,7 @@ public sealed record PartColumn(
         )
         {
             IsSeldom = true,
-            Hint = "Extra pieces to set up on, such as for a joint",
+            Hint = "Extra pieces for setting up a cut or a joint",
         },
     ];
 

@@ -8,16 +8,6 @@ namespace ShopPlanner.Web.Features.Stock;
 /// <summary>Stock on hand in words.</summary>
 internal static class StockWords
 {
-    // What stands in the ledger where nobody gave a reason: the kind of the entry says it already.
-    private static readonly HashSet<string> Usual =
-    [
-        "bought",
-        "found in the shop",
-        "measured anew",
-        "measured again",
-        "thrown away",
-    ];
-
     /// <summary>A board's length; a sheet's length by width.</summary>
     public static string Size(StockPiece piece, LengthUnit unit) =>
         piece.Form == StockForm.Board
@@ -33,13 +23,27 @@ internal static class StockWords
 
     /// <summary>Returns what an entry says: what happened, and why where that is not said already.</summary>
     public static string Said(StockEntry entry) =>
-        entry.Kind == StockEntryKind.Undone ? $"Undone: {After(entry.Reason)}"
-        : entry.Reason.Length == 0 || Usual.Contains(entry.Reason) ? Of(entry.Kind)
-        : $"{Of(entry.Kind)}: {entry.Reason}";
+        entry.Kind switch
+        {
+            StockEntryKind.Undone => $"Undone: {After(entry.Reason)}",
+            StockEntryKind.Logged or StockEntryKind.Corrected => Of(entry.Kind),
+            StockEntryKind.Bought or StockEntryKind.Cut or StockEntryKind.Binned => Of(entry.Kind) + ForWhat(entry.Reason),
+            _ => IsSaid(entry) ? Of(entry.Kind) : $"{Of(entry.Kind)}: {entry.Reason}",
+        };
 
-    // "undone: thrown away"
-    private static string After(string reason) =>
-        reason[(reason.IndexOf(": ", StringComparison.Ordinal) is >= 0 and var at ? at + 2 : 0)..];
+    private static bool IsSaid(StockEntry entry) =>
+        entry.Reason.Length == 0 || string.Equals(entry.Reason, Of(entry.Kind), StringComparison.OrdinalIgnoreCase);
+
+    // "cut for Plant stand": the kind says the first word.
+    private static string ForWhat(string reason) =>
+        reason.IndexOf(" for ", StringComparison.Ordinal) is >= 0 and var at ? reason[at..] : "";
+
+    // "undone: thrown away"; earlier versions had another word for a size that was measured again.
+    private static string After(string reason)
+    {
+        var what = reason[(reason.IndexOf(": ", StringComparison.Ordinal) is >= 0 and var at ? at + 2 : 0)..];
+        return what.StartsWith("measured ", StringComparison.Ordinal) ? "measured again" : what;
+    }
 
     /// <summary>Returns what happened.</summary>
     public static string Of(StockEntryKind kind) =>

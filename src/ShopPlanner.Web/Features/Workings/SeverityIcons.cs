@@ -9,6 +9,7 @@ internal static class SeverityIcons
     public static string Of(Severity severity) =>
         severity switch
         {
+            Severity.Tip => "tip",
             Severity.Fine => "fine",
             Severity.Watch => "watch",
             Severity.Safety => "safety",

@@ -38,7 +38,7 @@ document.addEventListener("shop-line", event => {
     if (call.mayRepeat) send(call);
     else {
       open.delete(call);
-      console.warn(`${call.method} has no answer: the connection broke. The page shows what came of it.`);
+      console.warn(`${call.method} has no answer: the connection broke. The page shows what was done.`);
     }
   }
 });

@@ -66,7 +66,7 @@ function parse(text) {
   try {
     return JSON.parse(text);
   } catch (problem) {
-    console.warn("Unreadable typing in the browser's store is let go:", problem.message);
+    console.warn("Unreadable typing in the browser's store is dropped:", problem.message);
     return null;
   }
 }

@@ -82,7 +82,7 @@ export class Box {
       });
       this.isReached = true;
       this.trouble = response.ok ? "" : response.status === 404 ? "This list is gone. Open the project again."
-        : `The shop's computer refused (${response.status}). Load this page again; your ticks are kept.`;
+        : `The shop's computer refused (${response.status}). Load this page again; what you checked off is kept.`;
       return response.ok ? await response.json() : null;
     } catch {
       // No network, or no answer in time: that is what the box is for.

@@ -114,7 +114,7 @@ const fault = (item, of) => put(item.querySelector("[data-fault]"), box.refused[
 function say() {
   const number = box.waiting.length, ticks = number === 1 ? "1 change" : `${number} changes`;
   put(form.querySelector("[data-state]"), box.trouble ? box.trouble
-    : number === 0 ? (box.isReached ? "Saved" : "No connection. Ticks are kept on this phone.")
+    : number === 0 ? (box.isReached ? "Saved" : "No connection. What you check off is kept on this phone.")
     : box.isReached ? `Sending ${ticks}…` : `${ticks} kept on this phone, not sent yet`);
 }
 
@@ -181,7 +181,7 @@ async function keepForLater() {
     const files = performance.getEntriesByType("resource").map(one => one.name).filter(name => name.startsWith(location.origin));
     worker.postMessage([location.href, ...files.filter(name => !name.includes("/ticks"))]);
     put(document.querySelector("[data-offline]"),
-      "Without a network this page goes on, and opens again on this device: ticks are kept here and sent later.");
+      "Without a network this page keeps working and opens again on this device: what you check off is kept here and sent later.");
   } catch (problem) {
     console.warn("This page is not kept for a reload without a network:", problem);
   }

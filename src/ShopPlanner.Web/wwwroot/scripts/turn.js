@@ -18,7 +18,7 @@ function open() {
     return new three.WebGLRenderer({ antialias: true, alpha: true });
   } catch (problem) {
     // The page says so in words.
-    console.warn("This browser draws nothing in the round:", problem.message);
+    console.warn("This browser shows nothing in 3D:", problem.message);
     return null;
   }
 }
