@@ -6,13 +6,6 @@ internal static class Glossary
     /// <summary>Folders whose texts are read, below the repository.</summary>
     public static readonly string[] Folders = ["src", "wwwroot-assets/designs", "wwwroot-assets/demo"];
 
-<<<<<<< HEAD
-    /// <summary>Texts that hold such words and are not read by people: reasons as ledgers keep them, names of styles, units as
-    /// tables name them and people type them.</summary>
-    public static readonly string[] Unread = ["measured anew", "centre", "metre", "metres", "millimetres", "litre", "litres"];
-
-=======
->>>>>>> 0941dd1 (Texts in a woodworker's own words; phone pages have room)
     /// <summary>Phrases that no text holds.</summary>
     public static readonly (string Old, string Now)[] Phrases =
     [
