@@ -51,6 +51,7 @@ public static class ServicesSetup
         services.AddSingleton<IPieceService, PieceService>();
         services.AddSingleton<IStoreService, StoreService>();
         services.AddSingleton<IStockService, StockService>();
+        services.AddSingleton<IStockConditionService, StockConditionService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IBenchService, BenchService>();
         services.AddSingleton<BenchReading>();

@@ -32,16 +32,16 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
         if (faults.Count > 0)
             return Outcome.Faulty<BenchView>(faults);
         var finish = Add(layoutIndex, copy);
-        var refusal = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
-        if (refusal is not null)
+        var (cut, refusal) = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
+        if (cut is null)
             return refusal;
-        foreach (var (length, width) in kept)
+        foreach (var (length, width, area) in kept)
             await Ledger.EnterAsync(
                 db,
                 StockPlace.Bin,
                 stock.Material,
                 StockEntryKind.Binned,
-                Note(length, width, $"left over: {plan.Record.Stored.Name}", finish),
+                Note(length, width, Left(cut, area, length, width), $"left over: {plan.Record.Stored.Name}", finish),
                 clock,
                 cancel
             );
@@ -67,13 +67,12 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
             .Entity;
 
     // What was bought for the plan is cut first; without any, it is bought now, at the plan's price.
-    private async Task<Outcome<BenchView>?> CutNewAsync(CutStock stock, StoredFinish finish)
+    private async Task<(CutPiece? Cut, Outcome<BenchView>? Refusal)> CutNewAsync(CutStock stock, StoredFinish finish)
     {
         var line = (await BoughtLines.LoadAsync(db, plan.Record, cancel)).Single(one => one.Stock.Id == stock.Id);
         if (line.Ready.FirstOrDefault() is { Now: var bought })
         {
-            await CutUpAsync(bought, finish);
-            return null;
+            return (await CutUpAsync(bought, finish), null);
         }
 
         var booking = new Booking(db, plan.Record, device, clock, cancel);
@@ -84,39 +83,50 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
             piece,
             StockEntryKind.Cut,
             -1,
-            Cut(stock.Length, stock.Width, "", finish),
+            Cut(stock.Length, stock.Width, booking.AsBought(stock), "", finish),
             null,
             clock,
             cancel
         );
-        return null;
+        return (new(stock.Length, stock.Width, booking.AsBought(stock)), null);
     }
 
-    private async Task<Outcome<BenchView>?> CutFromHandAsync(CutStock stock, StoredFinish finish)
+    private async Task<(CutPiece? Cut, Outcome<BenchView>? Refusal)> CutFromHandAsync(CutStock stock, StoredFinish finish)
     {
         var now = (await StockNow.FindAsync(db, plan.Record.Draft.Basis.Pieces[stock.Id], cancel))!;
         if (!now.OnHand)
-            return Outcome.Conflict<BenchView>(
-                new Fault("stock", stock.Id, "is no longer on hand: undo its last entry, or plan again")
-            );
+            return Refused("stock", stock.Id, "is no longer on hand: undo its last entry, or plan again");
         if (now.PromisedPlanId is { } other && other != finish.PlanId)
-            return Outcome.Conflict<BenchView>(new Fault("stock", stock.Id, $"is promised to {now.PromisedTo} now"));
-        await CutUpAsync(now, finish);
-        return null;
+            return Refused("stock", stock.Id, $"is promised to {now.PromisedTo} now");
+        return (await CutUpAsync(now, finish), null);
     }
 
-    private async Task CutUpAsync(PieceNow now, StoredFinish finish)
+    private static (CutPiece?, Outcome<BenchView>?) Refused(string field, string value, string message) =>
+        (null, Outcome.Conflict<BenchView>(new Fault(field, value, message)));
+
+    private async Task<CutPiece> CutUpAsync(PieceNow now, StoredFinish finish)
     {
         var piece = await db.Pieces.SingleAsync(p => p.Id == now.Piece.Id, cancel);
-        var note = Cut(now.Length, now.Width, now.Note, finish);
+        var note = Cut(now.Length, now.Width, now.Condition, now.Note, finish);
         await Ledger.WriteAsync(db, piece, StockEntryKind.Cut, -1, note, null, clock, cancel);
         foreach (var promise in await db.Promises.Where(p => p.PieceId == piece.Id && p.Active).ToListAsync(cancel))
             promise.Active = false;
+        return new(now.Length, now.Width, now.Condition);
     }
 
-    private LedgerNote Cut(Length length, Length width, string note, StoredFinish finish) =>
-        new(length, width, note, $"cut for {plan.Record.Stored.Name}", device, finish.Id);
+    // Where it was cut it is true; a cut that was not made left an edge as it was bought, and a bad place in the wood.
+    private static StockCondition Left(CutPiece cut, LeftoverArea? left, Length length, Length width) =>
+        left is { Area: var area, IsTrimmed: var isTrimmed }
+            ? (cut.Condition with { Untrimmed = isTrimmed ? StockEdges.None : cut.Condition.Untrimmed })
+                .Of(area, cut.Length, cut.Width)
+                .Resized(area.Dx, area.Dy, length, width)
+            : StockCondition.Sound;
 
-    private LedgerNote Note(Length length, Length width, string reason, StoredFinish finish) =>
-        new(length, width, "", reason, device, finish.Id);
+    private LedgerNote Cut(Length length, Length width, StockCondition condition, string note, StoredFinish finish) =>
+        new(length, width, condition, note, $"cut for {plan.Record.Stored.Name}", device, finish.Id);
+
+    private LedgerNote Note(Length length, Length width, StockCondition condition, string reason, StoredFinish finish) =>
+        new(length, width, condition, "", reason, device, finish.Id);
+
+    private sealed record CutPiece(Length Length, Length Width, StockCondition Condition);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 
@@ -57,7 +58,12 @@ public sealed record FinishedStock(int Layout, int Copy, bool AllCutsMade, IRead
 /// <param name="Length">As typed.</param>
 /// <param name="Width">As typed; empty for a board of full width.</param>
 /// <param name="Keep">Whether it goes in the bin; otherwise it is scrap.</param>
-public sealed record MeasuredLeftover(int Index, string Length, string Width, bool Keep);
+public sealed record MeasuredLeftover(int Index, string Length, string Width, bool Keep)
+{
+    /// <summary>Of one that was not planned: the part of the stock that the cuts made left as it is; null where nobody knows. Its
+    /// edges as bought and its bad places go with it.</summary>
+    public StockArea? From { get; init; }
+}
 
 /// <summary>
 /// Keeps what was cut. Every command carries an id made by the device; the same id again changes nothing and gives the same

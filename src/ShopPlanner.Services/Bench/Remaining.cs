@@ -11,7 +11,11 @@ namespace ShopPlanner.Services.Bench;
 /// <param name="Length">As it should be.</param>
 /// <param name="Width">As it should be.</param>
 /// <param name="Keep">Worth keeping.</param>
-public sealed record ExpectedLeftover(int Index, Length Length, Length Width, bool Keep);
+public sealed record ExpectedLeftover(int Index, Length Length, Length Width, bool Keep)
+{
+    /// <summary>Of one that was not planned: the part of the stock that it is.</summary>
+    public StockArea? From { get; init; }
+}
 
 /// <summary>What should be left of a board or sheet when nothing more is cut from it.</summary>
 public static class Remaining
@@ -40,6 +44,9 @@ public static class Remaining
         return CutTrace
             .InHand((cuts[0].Cut.Piece, area), cuts.Where(cut => numbers.Contains(cut.Cut.N)))
             .Where(piece => piece.Dx.IsPositive && piece.Dy.IsPositive)
-            .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, keep.Keeps(material, piece.Dx, piece.Dy)));
+            .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, keep.Keeps(material, piece.Dx, piece.Dy))
+            {
+                From = piece,
+            });
     }
 }

@@ -47,14 +47,14 @@ public sealed record StockLine(
 
     /// <summary>How many were bought beyond what the plan cuts.</summary>
     public int Extra =>
-        Math.Max(0, Bought.Count(one => one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Cut) - Asked);
+        Math.Max(0, Bought.Count(one => one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Flawed or BoughtState.Cut) - Asked);
 
     /// <summary>The price to buy one more at, as text; empty where it is the plan's.</summary>
     public string PriceText => Price == Planned ? "" : Price.ToString();
 
     /// <summary>Places that can be taken back, the last first.</summary>
     public IEnumerable<int> Returnable =>
-        Bought.Where(one => one.State is BoughtState.InRack or BoughtState.TooSmall).Select(one => one.Place).OrderDescending();
+        Bought.Where(one => one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Flawed).Select(one => one.Place).OrderDescending();
 
     /// <summary>Returns the first places that are not bought yet.</summary>
     public ImmutableArray<int> FreePlaces(int count)

@@ -26,4 +26,7 @@ public enum StockEntryKind
 
     /// <summary>Taken back to the store, or not bought after all; the money came back with it.</summary>
     Returned,
+
+    /// <summary>Bad places or edges as bought were noted; the size stayed.</summary>
+    Inspected,
 }

@@ -113,8 +113,10 @@ internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeP
             demo.Place == "rack"
                 ? (StockPlace.Rack, StockEntryKind.Bought, "bought")
                 : (StockPlace.Bin, StockEntryKind.Logged, "found in the shop");
+        var condition = place == StockPlace.Rack ? StockCondition.AsBought(material!.Form) : StockCondition.Sound;
+        var note = new LedgerNote(length, width, condition, demo.Note, reason, Device);
         for (var i = 0; i < quantity; i++)
-            await Ledger.EnterAsync(db, place, material!.Id, kind, new(length, width, demo.Note, reason, Device), clock, cancel);
+            await Ledger.EnterAsync(db, place, material!.Id, kind, note, clock, cancel);
     }
 
     private static LengthUnit UnitOf(string unit) => unit == "mm" ? LengthUnit.Millimetre : LengthUnit.Inch;

@@ -113,15 +113,7 @@ internal sealed class BinTrial(Snapshot shop, ICutPlanner planner, Idea idea, Di
                     && materials.Contains(piece.Piece.MaterialId)
                 )
                 .OrderBy(piece => piece.Piece.Tag, StringComparer.Ordinal)
-                .Select(piece => new CutStock(
-                    piece.Piece.Tag,
-                    piece.Piece.MaterialId,
-                    piece.Length,
-                    piece.Width,
-                    Money.Zero,
-                    1,
-                    Offcut: true
-                )),
+                .Select(RequestStock.StockOf),
         ];
 
     private static CutPart Part(PiecePart part) =>

@@ -129,21 +129,24 @@ public static class PlanPictures
 
     private static ImmutableArray<StockArea> Trims(PlanView plan, CutStock stock, StockForm form)
     {
-        if (stock.Offcut)
+        var trim = form == StockForm.Board ? plan.Request.Saw.BoardEndTrim : plan.Request.Saw.SheetEdgeTrim;
+        if (!trim.IsPositive)
             return [];
-        var (end, edge) = (plan.Request.Saw.BoardEndTrim, plan.Request.Saw.SheetEdgeTrim);
-        if (form == StockForm.Board)
-            return end.IsPositive ? [new(Length.Zero, Length.Zero, end, stock.Width)] : [];
-        if (!edge.IsPositive)
-            return [];
-        var inside = stock.Width - (edge * 2);
-        return
+        var edges = stock.EdgesToTrim(form);
+        var (front, back) = (Off(StockEdges.Front), Off(StockEdges.Back));
+        StockArea? Whole(StockEdges edge, Length y) => edges.HasFlag(edge) ? new(Length.Zero, y, stock.Length, trim) : null;
+        StockArea? Between(StockEdges edge, Length x) =>
+            edges.HasFlag(edge) ? new(x, front, trim, stock.Width - front - back) : null;
+        StockArea?[] trims =
         [
-            new(Length.Zero, Length.Zero, stock.Length, edge),
-            new(Length.Zero, stock.Width - edge, stock.Length, edge),
-            new(Length.Zero, edge, edge, inside),
-            new(stock.Length - edge, edge, edge, inside),
+            Whole(StockEdges.Front, Length.Zero),
+            Whole(StockEdges.Back, stock.Width - trim),
+            Between(StockEdges.Near, Length.Zero),
+            Between(StockEdges.Far, stock.Length - trim),
         ];
+        return [.. trims.OfType<StockArea>()];
+
+        Length Off(StockEdges edge) => edges.HasFlag(edge) ? trim : Length.Zero;
     }
 
     private static bool HasGrain(CutMaterial material) =>

@@ -108,7 +108,7 @@ internal sealed class SetupService(ShopWork work, ShopCommands commands, TimePro
                 StockPlace.Bin,
                 offcut.Material.Id,
                 StockEntryKind.Logged,
-                new(offcut.Length, offcut.Width, offcut.Note, "found in the shop", device),
+                new(offcut.Length, offcut.Width, StockCondition.Sound, offcut.Note, "found in the shop", device),
                 clock,
                 cancel
             )

@@ -30,7 +30,11 @@ public sealed record StockPiece(
     Guid? PromisedPlanId,
     string? PromisedTo,
     int Version
-);
+)
+{
+    /// <summary>Its bad places, and the edges that are still as bought.</summary>
+    public required StockCondition Condition { get; init; }
+}
 
 /// <summary>One line of the ledger; lines are only ever added.</summary>
 /// <param name="Id">Never changes.</param>

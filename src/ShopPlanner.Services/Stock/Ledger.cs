@@ -7,7 +7,15 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Stock;
 
 /// <summary>What a new line of the ledger says besides its kind.</summary>
-internal sealed record LedgerNote(Length Length, Length Width, string Note, string Reason, string Device, Guid? FinishId = null);
+internal sealed record LedgerNote(
+    Length Length,
+    Length Width,
+    StockCondition Condition,
+    string Note,
+    string Reason,
+    string Device,
+    Guid? FinishId = null
+);
 
 /// <summary>The ledger of the rack and the bin: pieces come and go by lines that are only ever added.</summary>
 internal static class Ledger
@@ -64,6 +72,8 @@ internal static class Ledger
                     Count = count,
                     Length = note.Length,
                     Width = note.Width,
+                    Untrimmed = note.Condition.Untrimmed,
+                    BadPlaces = BadPlacesDocument.Write(note.Condition.BadPlaces),
                     Note = note.Note,
                     Reason = note.Reason,
                     Device = note.Device,
@@ -99,7 +109,8 @@ internal static class Ledger
     {
         var last = standing[^1];
         var now = standing.Count > 1 ? standing[^2] : last;
-        var note = new LedgerNote(now.Length, now.Width, now.Note, reason, device, last.FinishId);
+        var condition = new StockCondition(now.Untrimmed, BadPlacesDocument.Read(now.BadPlaces));
+        var note = new LedgerNote(now.Length, now.Width, condition, now.Note, reason, device, last.FinishId);
         await WriteAsync(db, piece, StockEntryKind.Undone, -last.Count, note, last.Id, clock, cancel);
     }
 }

@@ -11,6 +11,7 @@ internal sealed record PieceNow(
     bool OnHand,
     Length Length,
     Length Width,
+    StockCondition Condition,
     string Note,
     Guid? PromisedPlanId,
     string? PromisedTo
@@ -76,6 +77,8 @@ internal static class StockNow
                 sum.Count,
                 last.Length,
                 last.Width,
+                last.Untrimmed,
+                last.BadPlaces,
                 last.Note,
                 PlanId = (Guid?)plan!.Id,
                 plan.Name,
@@ -87,6 +90,7 @@ internal static class StockNow
                 row.Count > 0,
                 row.Length,
                 row.Width,
+                new StockCondition(row.Untrimmed, BadPlacesDocument.Read(row.BadPlaces)),
                 row.Note,
                 row.PlanId,
                 row.Name

@@ -86,7 +86,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
     )
     {
         var materials = await MaterialIndex.LoadAsync(db, cancel);
-        var pieces = (await StockNow.OnHandAsync(db, cancel)).Where(wanted).Select(piece => View(piece, materials));
+        var pieces = (await StockNow.OnHandAsync(db, cancel)).Where(wanted).Select(piece => StockViews.Of(piece, materials));
         return
         [
             .. pieces
@@ -125,6 +125,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             return Outcome.Faulty<IReadOnlyList<StockPiece>>(faults);
         var (kind, reason) =
             addition.Place == StockPlace.Rack ? (StockEntryKind.Bought, "bought") : (StockEntryKind.Logged, "found in the shop");
+        var condition = addition.Place == StockPlace.Rack ? StockCondition.AsBought(material!.Form) : StockCondition.Sound;
         var added = new HashSet<Guid>();
         for (var i = 0; i < quantity; i++)
             added.Add(
@@ -134,7 +135,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
                         addition.Place,
                         material!.Id,
                         kind,
-                        new(length, width, addition.Note, reason, device),
+                        new(length, width, condition, addition.Note, reason, device),
                         clock,
                         cancel
                     )
@@ -172,13 +173,20 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             piece,
             StockEntryKind.Corrected,
             0,
-            new(length, width, typed.Note, "measured again", device),
+            new(
+                length,
+                width,
+                now.Condition.Resized(now.Length, now.Width, length, width),
+                typed.Note,
+                "measured again",
+                device
+            ),
             null,
             clock,
             cancel
         );
         await db.SaveChangesAsync(cancel);
-        return View((await StockNow.FindAsync(db, id, cancel))!, materials);
+        return StockViews.Of((await StockNow.FindAsync(db, id, cancel))!, materials);
     }
 
     private async Task<Outcome<Done>> DiscardAsync(
@@ -202,7 +210,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             piece,
             StockEntryKind.Discarded,
             -1,
-            new(now.Length, now.Width, now.Note, reason, device),
+            new(now.Length, now.Width, now.Condition, now.Note, reason, device),
             null,
             clock,
             cancel
@@ -262,24 +270,5 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             TextRules.Line("Device", device, TextRules.NameCharacters),
         ];
         return [.. faults.OfType<Fault>()];
-    }
-
-    private static StockPiece View(PieceNow now, MaterialIndex materials)
-    {
-        var material = materials[now.Piece.MaterialId];
-        return new StockPiece(
-            now.Piece.Id,
-            now.Piece.Tag,
-            now.Piece.Place,
-            material.Id,
-            material.Name,
-            material.Form,
-            now.Length,
-            now.Width,
-            now.Note,
-            now.PromisedPlanId,
-            now.PromisedTo,
-            now.Piece.Version
-        );
     }
 }

@@ -111,6 +111,16 @@ internal static partial class MakingCases
                 nameof(IStockService.AddAsync),
                 _ => (shop, id) => shop.Stock.AddAsync(Some.Offcut("20", quantity: "3"), Some.Inch, Some.Device, id, Cancel)
             ),
+            Of<IStockConditionService, StockPiece>(
+                nameof(IStockConditionService.AddBadPlaceAsync),
+                async given =>
+                {
+                    var piece = await given.OffcutAsync("20");
+                    var end = new BadPlaceTyped(BadPlaceKind.End, StockEdges.Far, "2", "");
+                    return (shop, id) =>
+                        shop.Get<IStockConditionService>().AddBadPlaceAsync(piece, end, Some.Inch, Some.Device, id, Cancel);
+                }
+            ),
             Of<IPartService, PartSheet>(
                 nameof(IPartService.PasteAsync),
                 given => (shop, id) => shop.Parts.PasteAsync(given.Project.Id, "B\tRail\tpine-1x3\t12\t\t2", id, Cancel)

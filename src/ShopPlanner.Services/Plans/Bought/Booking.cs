@@ -29,7 +29,7 @@ internal sealed class Booking(ShopContext db, PlanRecord record, string device, 
             StockPlace.Rack,
             stock.Material,
             StockEntryKind.Bought,
-            new LedgerNote(stock.Length, stock.Width, "", Reason, device, booked.Finish?.Id),
+            new LedgerNote(stock.Length, stock.Width, AsBought(stock), "", Reason, device, booked.Finish?.Id),
             clock,
             cancel
         );
@@ -53,11 +53,16 @@ internal sealed class Booking(ShopContext db, PlanRecord record, string device, 
         return piece;
     }
 
+    /// <summary>Returns the condition of a new board or sheet: a plan from the rack trims it as a plan from the store
+    /// does.</summary>
+    public StockCondition AsBought(CutStock stock) =>
+        StockCondition.AsBought(record.Draft.Request.Materials.Single(material => material.Id == stock.Material).Form);
+
     /// <summary>Takes a piece in the rack back to the store.</summary>
     public async Task ReturnAsync(BoughtPiece bought)
     {
         var (now, piece) = (bought.Now, (await db.Pieces.FindAsync([bought.Now.Piece.Id], cancel))!);
-        var note = new LedgerNote(now.Length, now.Width, now.Note, Reason, device);
+        var note = new LedgerNote(now.Length, now.Width, now.Condition, now.Note, Reason, device);
         await Ledger.WriteAsync(db, piece, StockEntryKind.Returned, -1, note, null, clock, cancel);
         bought.Purchase.Standing = false;
     }

@@ -20,6 +20,9 @@ public enum BoughtState
     /// <summary>In the rack, but measured again and too small for this plan.</summary>
     TooSmall,
 
+    /// <summary>In the rack, but with a bad place or an untrimmed edge that this plan doesn't know of.</summary>
+    Flawed,
+
     /// <summary>Thrown or given away: paid for, and no longer there.</summary>
     Gone,
 }

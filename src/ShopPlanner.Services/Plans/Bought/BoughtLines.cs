@@ -69,6 +69,7 @@ internal static class BoughtLines
         var now = (await StockNow.FindAsync(db, ids, cancel)).ToDictionary(piece => piece.Piece.Id);
         var cut = await CutAsync(db, ids, cancel);
         var stocks = record.Draft.Request.Stock.ToDictionary(stock => stock.Id);
+        var forms = record.Draft.Request.Materials.ToDictionary(material => material.Id, material => material.Form);
         return
         [
             .. purchases.Select(purchase => new BoughtPiece(
@@ -76,7 +77,12 @@ internal static class BoughtLines
                 now[purchase.PieceId],
                 cut.Contains(purchase.PieceId)
                     ? BoughtState.Cut
-                    : StateOf(now[purchase.PieceId], stocks[purchase.Stock], record.Stored)
+                    : StateOf(
+                        now[purchase.PieceId],
+                        stocks[purchase.Stock],
+                        forms[stocks[purchase.Stock].Material],
+                        record.Stored
+                    )
             )),
         ];
     }
@@ -92,9 +98,10 @@ internal static class BoughtLines
             .Select(entry => entry.PieceId)
             .ToHashSetAsync(cancel);
 
-    private static BoughtState StateOf(PieceNow now, CutStock stock, StoredPlan plan) =>
+    private static BoughtState StateOf(PieceNow now, CutStock stock, StockForm form, StoredPlan plan) =>
         !now.OnHand ? BoughtState.Gone
         : now.PromisedPlanId is { } other && other != plan.Id ? BoughtState.Promised
         : now.Length < stock.Length || now.Width < stock.Width ? BoughtState.TooSmall
+        : !now.Condition.IsAsGoodAsNew(form) ? BoughtState.Flawed
         : BoughtState.InRack;
 }

@@ -80,11 +80,19 @@ internal sealed class RequestStock
             .ThenBy(piece => piece.Piece.Tag.Length)
             .ThenBy(piece => piece.Piece.Tag, StringComparer.Ordinal);
 
-    // The format calls all that is on hand an offcut: nothing is paid for it and nothing trimmed from it.
+    /// <summary>Returns a piece on hand as stock. The format calls all that is on hand an offcut: nothing is paid for it, and
+    /// nothing trimmed from it but the edges that are still as bought.</summary>
+    public static CutStock StockOf(PieceNow piece) =>
+        new(piece.Piece.Tag, piece.Piece.MaterialId, piece.Length, piece.Width, Money.Zero, 1, Offcut: true)
+        {
+            Untrimmed = piece.Condition.Untrimmed is StockEdges.None ? null : piece.Condition.Untrimmed,
+            BadPlaces = piece.Condition.BadPlaces,
+        };
+
     private void Add(PieceNow piece)
     {
         var (tag, material) = (piece.Piece.Tag, shop.Materials[piece.Piece.MaterialId]);
-        Stocks.Add(new CutStock(tag, material.Id, piece.Length, piece.Width, Money.Zero, 1, Offcut: true));
+        Stocks.Add(StockOf(piece));
         var name = $"{material.Name}, {StockWords.Size(piece.Length, piece.Width, material.Width, unit)}";
         names.Add(tag, new PlanStockName(tag, name, tag, null, material.Tint) { Note = piece.Note });
         pieces.Add(tag, piece.Piece.Id);

@@ -26,6 +26,10 @@ internal static class PieceChanges
             return $"{what} is gone";
         if (piece.Length != was.Length || piece.Width != was.Width)
             return $"{what} was measured again";
+        if (!BadPlaces.Equals(piece.Condition.BadPlaces, was.BadPlaces))
+            return $"{what} has other bad places now";
+        if (piece.Condition.Untrimmed != (was.Untrimmed ?? StockEdges.None))
+            return $"{what} is to be trimmed on other edges now";
         return piece.PromisedPlanId == record.Stored.Id ? null : $"{what} is no longer kept for this plan";
     }
 }

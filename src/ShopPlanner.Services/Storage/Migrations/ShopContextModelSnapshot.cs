@@ -110,6 +110,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("BadPlaces")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Count")
                         .HasColumnType("INTEGER");
 
@@ -142,6 +146,9 @@ namespace ShopPlanner.Services.Storage.Migrations
 
                     b.Property<Guid?>("Undoes")
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Untrimmed")
+                        .HasColumnType("INTEGER");
 
                     b.Property<DateTime>("WhenUtc")
                         .HasColumnType("TEXT");

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Storage.Rows;
@@ -37,6 +38,12 @@ internal sealed class StoredEntry
     public Length Length { get; init; }
 
     public Length Width { get; init; }
+
+    /// <summary>Edges that are still as bought.</summary>
+    public StockEdges Untrimmed { get; init; }
+
+    /// <summary>A document of bad places; empty for none.</summary>
+    public string BadPlaces { get; init; } = "";
 
     public string Note { get; init; } = "";
 

@@ -20,6 +20,7 @@ public static class BuyWords
     {
         ArgumentNullException.ThrowIfNull(line);
         var lost = line.Bought.Count(one => one.State == BoughtState.Gone);
+        var flawed = line.Bought.Count(one => one.State == BoughtState.Flawed);
         var small = line.Bought.Count(one => one.State == BoughtState.TooSmall);
         string?[] said =
         [
@@ -30,6 +31,7 @@ public static class BuyWords
             line.Left > 0 && line.Now is not null && !line.InStock ? "not in stock" : null,
             lost > 0 ? $"{lost} thrown away" : null,
             small > 0 ? $"{small} too small now" : null,
+            flawed > 0 ? $"{flawed} not sound: plan again" : null,
         ];
         return string.Join(" · ", said.OfType<string>());
     }
