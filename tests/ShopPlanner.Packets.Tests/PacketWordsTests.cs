@@ -1,3 +1,5 @@
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Model;
 using static ShopPlanner.Packets.Tests.PrintedPages;
@@ -110,6 +112,18 @@ public sealed class PacketWordsTests
         var pages = PacketWriter.Pages(model);
         Assert.Contains("Out of date. The price of pine 1x3 has changed.", Words(pages[0]));
         Assert.All(pages, p => Assert.Contains("OUT OF DATE", Words(p)));
+    }
+
+    [Fact]
+    public void The_legend_names_bad_places_where_there_are_any()
+    {
+        var model = PacketSamples.Cabinet();
+        Assert.DoesNotContain("bad place: keep out", Pages("letter").SelectMany(Words));
+        var end = new StockArea(default, default, Length.FromInches(2), Length.FromInches(2));
+        var spoiled = model.Layouts[0] with { Picture = model.Layouts[0].Picture with { BadPlaces = [end] } };
+        var pages = PacketWriter.Pages(model with { Layouts = model.Layouts.SetItem(0, spoiled) });
+        Assert.Single(pages.SelectMany(Words), word => word == "bad place: keep out");
+        Assert.Contains(pages.SelectMany(p => p.Drawing.Leaves()).OfType<Line>(), line => line.Stroke == Stroke.BadPlace);
     }
 
     [Fact]

@@ -30,7 +30,11 @@ public sealed record LayoutPicture(
     ImmutableArray<LeftoverPicture> Leftovers,
     ImmutableArray<StockArea> Trims,
     ImmutableArray<CutPicture> Cuts
-);
+)
+{
+    /// <summary>Where nothing may be cut from.</summary>
+    public ImmutableArray<StockArea> BadPlaces { get; init; } = [];
+}
 
 /// <summary>A rectangle of the stock.</summary>
 /// <param name="X">Of the corner nearest the origin, along the stock's length.</param>

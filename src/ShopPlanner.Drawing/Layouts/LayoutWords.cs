@@ -23,6 +23,16 @@ internal static class LayoutWords
         var more = picture.Pieces.Length > Named ? $"; and {picture.Pieces.Length - Named} more" : "";
         var keep = picture.Leftovers.Where(l => l.Keep).Select(l => Figures.Of(l.Area, turned: false, unit)).ToList();
         var kept = keep.Count > 0 ? $" To keep: {string.Join("; ", keep)}." : "";
-        return $"{stock} {Figures.UnitName(unit)}. Pieces: {string.Join("; ", pieces)}{more}.{kept}";
+        var cut = picture.Pieces.IsEmpty ? "" : $" Pieces: {string.Join("; ", pieces)}{more}.";
+        return $"{stock} {Figures.UnitName(unit)}.{cut}{kept}{Bad(picture)}";
+    }
+
+    private static string Bad(LayoutPicture picture)
+    {
+        var places = picture.BadPlaces.Select(place =>
+            $"{Figures.Of(place, turned: false, picture.Unit)}, {Figures.Of(place.X, picture.Unit)} from the left end, "
+            + $"{Figures.Of(place.Y, picture.Unit)} from the top edge"
+        );
+        return picture.BadPlaces.IsEmpty ? "" : $" Bad: {string.Join("; ", places)}.";
     }
 }

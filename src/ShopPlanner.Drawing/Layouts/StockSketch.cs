@@ -7,9 +7,10 @@ internal static class StockSketch
 {
     private const double GrainSpacing = 5,
         WasteSpacing = 5,
-        TrimSpacing = 3;
+        TrimSpacing = 3,
+        BadSpacing = 6;
 
-    /// <summary>From the ground up: wood, grain, waste, kerfs, edges.</summary>
+    /// <summary>From the ground up: wood, grain, waste, bad places, kerfs, edges.</summary>
     /// <param name="picture">What is drawn.</param>
     /// <param name="view">Where it lies.</param>
     /// <param name="written">What words will cover: no grain runs through them.</param>
@@ -23,12 +24,16 @@ internal static class StockSketch
             .. picture.Pieces.Where(p => p.Done).Select(p => new Patch(Fill.Done, view.Of(p.Area))),
             .. picture.Trims.Select(t => new Hatch(Stroke.Waste, view.Of(t), TrimSpacing)),
             .. picture.Leftovers.Where(l => !l.Keep).Select(l => new Hatch(Stroke.Waste, view.Of(l.Area), WasteSpacing)),
+            .. picture.BadPlaces.SelectMany(place => Bad(view.Of(place))),
             .. picture.Cuts.Select(c => new Patch(Fill.Kerf, view.Of(c.Kerf))),
             .. picture.Pieces.Select(p => new Frame(Stroke.Thin, view.Of(p.Area))),
             new Frame(Stroke.Outline, whole),
             .. picture.Leftovers.Where(l => l.Keep).Select(l => new Frame(Stroke.Keep, view.Of(l.Area).Inset(1.6))),
         ];
     }
+
+    // On bare paper, so that it is not taken for scrap.
+    private static Shape[] Bad(Box box) => [new Patch(Fill.Paper, box), new CrossHatch(Stroke.BadPlace, box, BadSpacing)];
 
     /// <summary>The chalk line of the next cut, drawn out beyond the piece in hand.</summary>
     public static IEnumerable<Shape> NextCut(LayoutPicture picture, View view) =>

@@ -36,6 +36,30 @@ public sealed record Hatch(Stroke Stroke, Box Box, double Spacing) : Composite
         along <= Box.Width ? new(Box.X + along, Box.Y) : new(Box.Right, Box.Y + along - Box.Width);
 }
 
+/// <summary>Lines at 45° both ways that fill a box, and its edge: what is barred, told from scrap without colour.</summary>
+/// <param name="Stroke">What they mean.</param>
+/// <param name="Box">Where.</param>
+/// <param name="Spacing">Between lines, measured along an edge, more than zero.</param>
+public sealed record CrossHatch(Stroke Stroke, Box Box, double Spacing) : Composite
+{
+    /// <inheritdoc />
+    public override ImmutableArray<Shape> Parts
+    {
+        get
+        {
+            var lines = new Hatch(Stroke, Box, Spacing).Parts.Cast<Line>().ToList();
+            return
+            [
+                new Frame(Stroke, Box),
+                .. lines,
+                .. lines.Select(line => new Line(Stroke, Mirrored(line.From), Mirrored(line.To))),
+            ];
+        }
+    }
+
+    private Spot Mirrored(Spot spot) => spot with { X = Box.X + Box.Right - spot.X };
+}
+
 /// <summary>Which way a dimension runs.</summary>
 public enum Run
 {

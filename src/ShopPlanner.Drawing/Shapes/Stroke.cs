@@ -52,6 +52,9 @@ public enum Stroke
     /// <summary>Hatching of waste.</summary>
     Waste,
 
+    /// <summary>Hatching and edge of a bad place.</summary>
+    BadPlace,
+
     /// <summary>Hatching of end grain.</summary>
     EndGrain,
 
@@ -90,6 +93,7 @@ public sealed record Pen(string Style, double Width, Tone Tone, ImmutableArray<d
         [Stroke.Dimension] = new("dimension", 0.5, Tone.Faded, []),
         [Stroke.Leader] = new("leader", 0.5, Tone.Faded, []),
         [Stroke.Waste] = new("waste", 0.9, Tone.Pencil, []),
+        [Stroke.BadPlace] = new("bad-place", 1, Tone.Pencil, []),
         [Stroke.EndGrain] = new("end-grain", 0.4, Tone.Ink, []),
         [Stroke.Keep] = new("keep", 1.4, Tone.Done, [1.4, 2.2]),
         [Stroke.Grain] = new("grain", 0.35, Tone.Hairline, []),

@@ -28,7 +28,7 @@ internal static class LayoutSection
             if (first)
                 flow.Heading("Cut the boards and sheets", Legend + Gap + together);
             if (first)
-                AddLegend(flow);
+                AddLegend(flow, model.Layouts.Any(one => !one.Picture.BadPlaces.IsEmpty));
             first = false;
             AddLayout(flow, layout, drawing, table, together);
         }
@@ -72,7 +72,7 @@ internal static class LayoutSection
         ];
     }
 
-    private static void AddLegend(PageFlow flow) =>
+    private static void AddLegend(PageFlow flow, bool hasBadPlaces) =>
         flow.Add(
             Legend,
             y =>
@@ -89,7 +89,11 @@ internal static class LayoutSection
                     new Caption(new(x + 85, middle), "for the bin", size),
                     new Patch(Fill.Kerf, new(x + 157, y, 1.5, side)),
                     new Caption(new(x + 163, middle), "cut and its number; kerf to scale", size),
+                    .. hasBadPlaces ? BadPlace(new(x + 317, y, side * 2, side), size) : [],
                 ];
             }
         );
+
+    private static Shape[] BadPlace(Box box, double size) =>
+        [new CrossHatch(Stroke.BadPlace, box, 4.5), new Caption(new(box.Right + 5, box.Y + 5), BadPlaceNote.Legend, size)];
 }
