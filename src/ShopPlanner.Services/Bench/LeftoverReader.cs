@@ -36,19 +36,13 @@ internal static class LeftoverReader
             if (leftovers[i].Keep)
             {
                 var (length, width) = Size(leftovers[i], $"leftovers[{i}]", stock, material, unit, faults);
-                kept.Add((length, width, Area(leftovers[i], $"leftovers[{i}]", layout, stock, faults)));
+                kept.Add((length, width, Area(leftovers[i], layout, stock, faults)));
             }
 
         return kept;
     }
 
-    private static LeftoverArea? Area(
-        MeasuredLeftover leftover,
-        string field,
-        Layout layout,
-        CutStock stock,
-        List<Fault> faults
-    )
+    private static LeftoverArea? Area(MeasuredLeftover leftover, Layout layout, CutStock stock, List<Fault> faults)
     {
         if (leftover.Index >= 0 && leftover.Index < layout.Leftovers.Length)
         {
@@ -60,7 +54,7 @@ internal static class LeftoverReader
             return null;
         if (IsWithin(area, stock))
             return new(area, IsTrimmed: false);
-        faults.Add(new Fault($"{field}.From", "", "is no part of what it was cut from: open the page again and repeat"));
+        faults.Add(new Fault("leftovers", "", "name a part that the stock does not have: open the page again and repeat"));
         return null;
     }
 

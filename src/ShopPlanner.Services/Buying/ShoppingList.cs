@@ -46,15 +46,13 @@ public sealed record StockLine(
     public int Have => Asked - Left;
 
     /// <summary>How many were bought beyond what the plan cuts.</summary>
-    public int Extra =>
-        Math.Max(0, Bought.Count(one => one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Flawed or BoughtState.Cut) - Asked);
+    public int Extra => Math.Max(0, Bought.Count(one => IsInRack(one) || one.State == BoughtState.Cut) - Asked);
 
     /// <summary>The price to buy one more at, as text; empty where it is the plan's.</summary>
     public string PriceText => Price == Planned ? "" : Price.ToString();
 
     /// <summary>Places that can be taken back, the last first.</summary>
-    public IEnumerable<int> Returnable =>
-        Bought.Where(one => one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Flawed).Select(one => one.Place).OrderDescending();
+    public IEnumerable<int> Returnable => Bought.Where(IsInRack).Select(one => one.Place).OrderDescending();
 
     /// <summary>Returns the first places that are not bought yet.</summary>
     public ImmutableArray<int> FreePlaces(int count)
@@ -65,6 +63,9 @@ public sealed record StockLine(
 
     /// <summary>Whether some of it is to be bought and the store was not seen without it.</summary>
     public bool IsToBuy => Left > 0 && (InStock || Now is null);
+
+    private static bool IsInRack(BoughtBoard one) =>
+        one.State is BoughtState.InRack or BoughtState.TooSmall or BoughtState.Flawed;
 
     /// <summary>What was paid for the line.</summary>
     public Money Paid => Bought.Aggregate(Money.Zero, (sum, one) => sum + one.Price);

@@ -113,7 +113,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
                 .Request.Stock.Where(stock => stock.Offcut && used.Contains(stock.Id))
                 .Select(stock => new PacketOnHand(stock.Id, facts.Basis.Materials[stock.Material], Size(stock))
                 {
-                    Note = plan.Stocks[stock.Id].Note,
+                    Note = StockNotes.Of(plan, stock.Id),
                 }),
         ];
     }

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Materials;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Bench;
@@ -94,16 +92,19 @@ public static class PlanPictures
             stock.Width,
             material.Thickness,
             plan.Stocks[stock.Id].Tint,
-            HasGrain(material),
+            StockPictures.HasGrain(material.Id, material.Form),
             [.. layout.Pieces.Select((piece, i) => Piece(plan, piece, mark(i)))],
             Leftovers(layout, tags),
-            Trims(plan, stock, material.Form),
+            StockPictures.Trims(stock, material.Form, plan.Request.Saw),
             [
                 .. PlanLayouts
                     .Trace(plan, index)
                     .Select(cut => new CutPicture(cut.Cut.N, cut.Kerf, state(cut.Cut.N), cut.Cut.ByStore)),
             ]
-        );
+        )
+        {
+            BadPlaces = StockPictures.Areas(stock.BadPlaces),
+        };
     }
 
     private static PiecePicture Piece(PlanView plan, PlacedPiece piece, (string Mark, bool Done) mark) =>
@@ -126,31 +127,6 @@ public static class PlanPictures
             )),
         ];
     }
-
-    private static ImmutableArray<StockArea> Trims(PlanView plan, CutStock stock, StockForm form)
-    {
-        var trim = form == StockForm.Board ? plan.Request.Saw.BoardEndTrim : plan.Request.Saw.SheetEdgeTrim;
-        if (!trim.IsPositive)
-            return [];
-        var edges = stock.EdgesToTrim(form);
-        var (front, back) = (Off(StockEdges.Front), Off(StockEdges.Back));
-        StockArea? Whole(StockEdges edge, Length y) => edges.HasFlag(edge) ? new(Length.Zero, y, stock.Length, trim) : null;
-        StockArea? Between(StockEdges edge, Length x) =>
-            edges.HasFlag(edge) ? new(x, front, trim, stock.Width - front - back) : null;
-        StockArea?[] trims =
-        [
-            Whole(StockEdges.Front, Length.Zero),
-            Whole(StockEdges.Back, stock.Width - trim),
-            Between(StockEdges.Near, Length.Zero),
-            Between(StockEdges.Far, stock.Length - trim),
-        ];
-        return [.. trims.OfType<StockArea>()];
-
-        Length Off(StockEdges edge) => edges.HasFlag(edge) ? trim : Length.Zero;
-    }
-
-    private static bool HasGrain(CutMaterial material) =>
-        material.Form == StockForm.Board || !MaterialCatalogue.TryFindSheet(material.Id, out var sheet) || sheet.HasGrain;
 
     private static string Title(PlanView plan, int index, int? copy)
     {

@@ -32,6 +32,9 @@ public sealed record CutStep(Cut Cut, CutPurpose Purpose, CutTool Tool, Length S
     /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
     public string Caution { get; init; } = "";
 
+    /// <summary>Whether a bad place is in the piece that is cut.</summary>
+    public bool IsNearBadPlace { get; init; }
+
     /// <summary>Whether an end or an edge loses no more than the blade's own width: there is nothing to measure.</summary>
     public bool IsKerfOnly => Purpose != CutPurpose.Part && !FromFarSide && Setting == Length.Zero;
 
@@ -69,12 +72,21 @@ public static class CutTexts
         var words = new CutWords(plan, layoutIndex, marks, copy);
         var worked = plan.Plan.Layouts[layoutIndex].Cuts.Select(cut => cut.Piece).ToHashSet();
         var unit = plan.UnitOfLayout(layoutIndex);
+        var bad = PlanLayouts.StockOf(plan, layoutIndex).BadPlaces;
         return
         [
             .. PlanLayouts
                 .Trace(plan, layoutIndex)
                 .Select(cut => (cut, step: Step(cut, PurposeOf(cut, worked), plan.Saws, words.Gives(cut))))
-                .Select(one => one.step with { Caution = CutSentences.CautionOf(one.step, one.cut.Kerf.Dx, unit) }),
+                .Select(one =>
+                    one.step with
+                    {
+                        Caution = CutSentences.CautionOf(one.step, one.cut.Kerf.Dx, unit),
+                        IsNearBadPlace = one.cut.InHand.Any(area =>
+                            bad.Any(place => place.Touches(area.X, area.Y, area.Dx, area.Dy))
+                        ),
+                    }
+                ),
         ];
     }
 

@@ -10,7 +10,11 @@ namespace ShopPlanner.Services.Sawing;
 /// <param name="Kerf">The strip turned to sawdust.</param>
 /// <param name="First">The piece nearest the origin; without extent where the whole of it is sawdust.</param>
 /// <param name="Second">The piece beyond the kerf; null where nothing remains.</param>
-internal sealed record TracedCut(Cut Cut, StockArea Kerf, StockArea First, StockArea? Second);
+internal sealed record TracedCut(Cut Cut, StockArea Kerf, StockArea First, StockArea? Second)
+{
+    /// <summary>What is cut, in its parts.</summary>
+    public IEnumerable<StockArea> InHand => Second is { } second ? [First, Kerf, second] : [First, Kerf];
+}
 
 /// <summary>Follows the cuts of a layout through the stock, as the bench does it: each on the piece in hand that an earlier cut
 /// gave.</summary>

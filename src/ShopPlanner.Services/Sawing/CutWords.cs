@@ -11,12 +11,13 @@ namespace ShopPlanner.Services.Sawing;
 internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, int? copy = null)
 {
     private readonly Layout layout = plan.Plan.Layouts[layoutIndex];
+    private readonly BadPlaces bad = PlanLayouts.StockOf(plan, layoutIndex).BadPlaces;
 
     /// <summary>Returns what a cut gives: <c>C1 Rail, keep 3b</c>; a part that is cut long says to what it is trimmed.</summary>
     public string Gives(TracedCut cut)
     {
         if (IsCutLater(cut.Cut.First) && cut.Cut.Second is { } other && IsCutLater(other))
-            return $"keep {cut.Cut.First} and {other}";
+            return $"keep {cut.Cut.First}{Bad(cut.First)} and {other}{Bad(cut.Second!.Value)}";
         var second = cut.Second is { } area ? Piece(cut.Cut.Second!, cut.Cut.SecondPart, area) : null;
         return string.Join(", ", new[] { Piece(cut.Cut.First, cut.Cut.FirstPart, cut.First), second }.OfType<string>());
     }
@@ -26,11 +27,16 @@ internal sealed class CutWords(PlanView plan, int layoutIndex, PlanMarks marks, 
         if (part is not null)
             return $"{MarkAt(part, area)} {plan.Parts[part].Name}".TrimEnd() + Turned(part, area) + Trim(part);
         if (IsCutLater(name))
-            return $"keep {name}";
+            return $"keep {name}{Bad(area)}";
         if (!area.Dx.IsPositive || !area.Dy.IsPositive)
             return null;
-        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area)) ? $"{name} for the bin" : $"{name} is scrap";
+        return layout.Leftovers.Any(left => left.Keep && LiesIn(left, area))
+            ? $"{name} for the bin"
+            : $"{name} is scrap{Bad(area)}";
     }
+
+    private string Bad(Drawing.Layouts.StockArea area) =>
+        bad.Any(place => place.Touches(area.X, area.Y, area.Dx, area.Dy)) ? " (bad place)" : "";
 
     private bool IsCutLater(string name) => layout.Cuts.Any(cut => cut.Piece == name);
 

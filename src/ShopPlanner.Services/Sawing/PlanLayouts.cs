@@ -21,6 +21,14 @@ public static class PlanLayouts
         return StockWords.Size(stock.Length, stock.Width, MaterialOf(plan, stock).Width, plan.UnitOfLayout(layoutIndex));
     }
 
+    /// <summary>The edges of a layout's stock that the trim comes off.</summary>
+    public static StockEdges EdgesToTrim(PlanView plan, int layoutIndex)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var stock = StockOf(plan, layoutIndex);
+        return stock.EdgesToTrim(MaterialOf(plan, stock).Form);
+    }
+
     internal static CutStock StockOf(PlanView plan, int layoutIndex) => StockOf(plan.Request, plan.Plan.Layouts[layoutIndex]);
 
     internal static CutMaterial MaterialOf(PlanView plan, CutStock stock) => MaterialOf(plan.Request, stock);

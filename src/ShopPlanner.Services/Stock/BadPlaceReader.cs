@@ -22,8 +22,24 @@ internal sealed class BadPlaceReader(PieceNow now, LengthUnit unit, List<Fault> 
         var along = typed.Kind == BadPlaceKind.Edge ? now.Length : Side(nameof(typed.Along), typed.Along, now.Length, "long");
         var across = typed.Kind == BadPlaceKind.End ? now.Width : Side(nameof(typed.Across), typed.Across, now.Width, "wide");
         var isSpot = typed.Kind == BadPlaceKind.Spot;
-        var x = Start(typed.Where, StockEdges.Far, isSpot ? typed.FromEnd : null, nameof(typed.FromEnd), along, now.Length, "long");
-        var y = Start(typed.Where, StockEdges.Back, isSpot ? typed.FromEdge : null, nameof(typed.FromEdge), across, now.Width, "wide");
+        var x = Start(
+            typed.Where,
+            StockEdges.Far,
+            isSpot ? typed.FromEnd : null,
+            nameof(typed.FromEnd),
+            along,
+            now.Length,
+            "long"
+        );
+        var y = Start(
+            typed.Where,
+            StockEdges.Back,
+            isSpot ? typed.FromEdge : null,
+            nameof(typed.FromEdge),
+            across,
+            now.Width,
+            "wide"
+        );
         if (along is null || across is null || x is null || y is null)
             return null;
         var place = new BadPlace(x.Value, y.Value, along.Value, across.Value);
@@ -74,16 +90,8 @@ internal sealed class BadPlaceReader(PieceNow now, LengthUnit unit, List<Fault> 
         return null;
     }
 
-    // From the left or the front where nothing else is said.
-    private Length? Start(
-        StockEdges where,
-        StockEdges far,
-        string? text,
-        string field,
-        Length? extent,
-        Length whole,
-        string how
-    )
+    // From the left end or the top edge where nothing else is said.
+    private Length? Start(StockEdges where, StockEdges far, string? text, string field, Length? extent, Length whole, string how)
     {
         if (text is null)
             return where.HasFlag(far) && extent is { } side ? whole - side : Length.Zero;

@@ -3,12 +3,12 @@ using ShopPlanner.Cutting;
 
 namespace ShopPlanner.Services.Stock;
 
-/// <summary>Bad places and edges in words. A piece lies as it is drawn: its tag at the left end, its front edge toward the
-/// reader.</summary>
+/// <summary>Bad places and edges in words. A piece lies as it is drawn: its tag at the left end, its top edge
+/// away from the reader.</summary>
 public static class BadPlaceWords
 {
-    /// <summary>Returns where a place is and how big: <c>Left end, 6 in</c>, <c>Back right corner, 3 in × 2 in</c>, <c>2 in × 2 in,
-    /// 30 in from the left end, 1 in from the front edge</c>.</summary>
+    /// <summary>Returns where a place is and how big: <c>Left end, 6 in</c>, <c>Bottom right corner, 3 in × 2 in</c>,
+    /// <c>2 in × 2 in, 30 in from the left end, 1 in from the top edge</c>.</summary>
     /// <param name="place">The place.</param>
     /// <param name="length">Of the piece.</param>
     /// <param name="width">Of the piece.</param>
@@ -30,7 +30,7 @@ public static class BadPlaceWords
             return $"{Name(edge)}, {Say(place.Dy)}";
         if (!isLong && (touched & StockEdges.Ends) != 0 && (touched & ~StockEdges.Ends) != 0)
             return $"{Name(touched)}, {size}";
-        return $"{size}, {Say(place.X)} from the left end, {Say(place.Y)} from the front edge";
+        return $"{size}, {Say(place.X)} from the left end, {Say(place.Y)} from the top edge";
     }
 
     /// <summary>Returns what an end, an edge or a corner is called.</summary>
@@ -39,12 +39,12 @@ public static class BadPlaceWords
         {
             StockEdges.Near => "Left end",
             StockEdges.Far => "Right end",
-            StockEdges.Front => "Front edge",
-            StockEdges.Back => "Back edge",
-            StockEdges.Near | StockEdges.Front => "Front left corner",
-            StockEdges.Far | StockEdges.Front => "Front right corner",
-            StockEdges.Near | StockEdges.Back => "Back left corner",
-            StockEdges.Far | StockEdges.Back => "Back right corner",
+            StockEdges.Front => "Top edge",
+            StockEdges.Back => "Bottom edge",
+            StockEdges.Near | StockEdges.Front => "Top left corner",
+            StockEdges.Far | StockEdges.Front => "Top right corner",
+            StockEdges.Near | StockEdges.Back => "Bottom left corner",
+            StockEdges.Far | StockEdges.Back => "Bottom right corner",
             _ => throw new ArgumentOutOfRangeException(nameof(where), where, "is no end, edge or corner"),
         };
 

@@ -8,7 +8,7 @@ namespace ShopPlanner.Services.Stock;
 
 /// <summary>A bad place as it is stored.</summary>
 /// <param name="X">From the left end, in ticks of 1/320 mm, as all that follow.</param>
-/// <param name="Y">From the front edge.</param>
+/// <param name="Y">From the top edge.</param>
 /// <param name="Dx">Along the piece.</param>
 /// <param name="Dy">Across it.</param>
 internal sealed record StoredPlace(
@@ -28,18 +28,16 @@ internal sealed record BadPlacesDocument([property: JsonPropertyName("places")] 
     public static BadPlaces Read(string text) =>
         text.Length == 0
             ? BadPlaces.None
-            : BadPlaces.Of(
-                [
-                    .. Format
-                        .Read(text)
-                        .Places.Select(place => new BadPlace(
-                            Length.FromTicks(place.X),
-                            Length.FromTicks(place.Y),
-                            Length.FromTicks(place.Dx),
-                            Length.FromTicks(place.Dy)
-                        )),
-                ]
-            );
+            : BadPlaces.Of([
+                .. Format
+                    .Read(text)
+                    .Places.Select(place => new BadPlace(
+                        Length.FromTicks(place.X),
+                        Length.FromTicks(place.Y),
+                        Length.FromTicks(place.Dx),
+                        Length.FromTicks(place.Dy)
+                    )),
+            ]);
 
     /// <summary>The text of these places.</summary>
     public static string Write(BadPlaces places) =>

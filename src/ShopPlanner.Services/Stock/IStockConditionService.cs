@@ -20,14 +20,14 @@ public enum BadPlaceKind
     Spot,
 }
 
-/// <summary>A bad place to add, as typed. The piece lies with its tag at the left end and its front edge toward the
+/// <summary>A bad place to add, as typed. The piece lies with its tag at the left end and its top edge away from the
 /// person.</summary>
 /// <param name="Kind">How it is described.</param>
 /// <param name="Where">Which end, edge or corner; not asked of a spot.</param>
 /// <param name="Along">How long it is along the piece; not asked of an edge.</param>
 /// <param name="Across">How wide it is across the piece; not asked of an end.</param>
 /// <param name="FromEnd">Of a spot: from the left end to where it begins.</param>
-/// <param name="FromEdge">Of a spot: from the front edge to where it begins.</param>
+/// <param name="FromEdge">Of a spot: from the top edge to where it begins.</param>
 public sealed record BadPlaceTyped(
     BadPlaceKind Kind,
     StockEdges Where,

@@ -5,7 +5,7 @@ using ShopPlanner.Drawing.Layouts;
 namespace ShopPlanner.Services.Stock;
 
 /// <summary>What a piece of stock is like, besides its size: which of its edges are still as bought, and where nothing may be
-/// cut from. Places are measured as plans measure: along the piece from its left end, across it from its front edge.</summary>
+/// cut from. Places are measured as plans measure: along the piece from its left end, across it from its top edge.</summary>
 /// <param name="Untrimmed">The edges that the saw's trim comes off before anything is cut there.</param>
 /// <param name="BadPlaces">None beyond the piece.</param>
 public sealed record StockCondition(StockEdges Untrimmed, BadPlaces BadPlaces)
@@ -41,7 +41,8 @@ public sealed record StockCondition(StockEdges Untrimmed, BadPlaces BadPlaces)
     /// <param name="width">Of the piece.</param>
     public StockCondition Of(StockArea area, Length length, Length width)
     {
-        var mine = (area.X.IsPositive ? StockEdges.None : StockEdges.Near)
+        var mine =
+            (area.X.IsPositive ? StockEdges.None : StockEdges.Near)
             | (area.X + area.Dx < length ? StockEdges.None : StockEdges.Far)
             | (area.Y.IsPositive ? StockEdges.None : StockEdges.Front)
             | (area.Y + area.Dy < width ? StockEdges.None : StockEdges.Back);

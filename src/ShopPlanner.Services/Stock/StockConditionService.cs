@@ -99,9 +99,7 @@ internal sealed class StockConditionService(ShopWork work, ShopCommands commands
         var (form, faults) = (materials[now.Piece.MaterialId].Form, DeviceFaults(device));
         var its = BadPlaceWords.Each(form == StockForm.Board ? StockEdges.Ends : StockEdges.All);
         if (!its.Contains(set.Edge))
-            faults.Add(
-                Fault.Of("edge", $"{set.Edge}", $"is none of the piece's: choose {BadPlaceWords.Choice(its)}")
-            );
+            faults.Add(Fault.Of("edge", $"{set.Edge}", $"is none of the piece's: choose {BadPlaceWords.Choice(its)}"));
         if (faults.Count > 0)
             return Outcome.Faulty<StockPiece>(faults);
         var edges = set.AsBought ? now.Condition.Untrimmed | set.Edge : now.Condition.Untrimmed & ~set.Edge;
@@ -131,9 +129,7 @@ internal sealed class StockConditionService(ShopWork work, ShopCommands commands
         await StockNow.FindAsync(db, id, cancel) is { OnHand: true } now ? now : null;
 
     private static async Task<StockPiece?> FindAsync(ShopContext db, Guid id, CancellationToken cancel) =>
-        await OnHandAsync(db, id, cancel) is { } now
-            ? StockViews.Of(now, await MaterialIndex.LoadAsync(db, cancel))
-            : null;
+        await OnHandAsync(db, id, cancel) is { } now ? StockViews.Of(now, await MaterialIndex.LoadAsync(db, cancel)) : null;
 
     private static List<Fault> DeviceFaults(string device) =>
         TextRules.Line("Device", device, TextRules.NameCharacters) is { } fault ? [fault] : [];

@@ -173,14 +173,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
             piece,
             StockEntryKind.Corrected,
             0,
-            new(
-                length,
-                width,
-                now.Condition.Resized(now.Length, now.Width, length, width),
-                typed.Note,
-                "measured again",
-                device
-            ),
+            new(length, width, now.Condition.Resized(now.Length, now.Width, length, width), typed.Note, "measured again", device),
             null,
             clock,
             cancel

@@ -6,6 +6,7 @@ using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Tests.Buying;
 
@@ -13,7 +14,7 @@ namespace ShopPlanner.Services.Tests.Buying;
 internal sealed class Steps(BuyingShop given)
 {
     /// <summary>How many kinds of steps there are.</summary>
-    public const int Kinds = 12;
+    public const int Kinds = 13;
 
     private const int Boards = 3;
 
@@ -41,6 +42,7 @@ internal sealed class Steps(BuyingShop given)
             8 => Shop.Plans.ReinstateAsync(plan, Cancel),
             9 => UndoAsync(more),
             10 => LoseAsync(more),
+            11 => SpoilAsync(more),
             _ => PlanAgainAsync(plan),
         };
         await step;
@@ -90,6 +92,20 @@ internal sealed class Steps(BuyingShop given)
             await Shop.Stock.DiscardAsync(piece.Id, piece.Version, "split", Some.Device, Cancel);
         else
             await Shop.Stock.CorrectAsync(piece.Id, piece.Version, "90 3/8", "", "", Some.Inch, Some.Device, Cancel);
+    }
+
+    // A bad end that grows, or an end that is as bought, or no longer.
+    private async Task SpoilAsync(int pick)
+    {
+        var (stock, conditions) = (await Shop.Stock.ListAsync(Cancel), Shop.Get<IStockConditionService>());
+        if (stock.Count == 0)
+            return;
+        var piece = stock[pick % stock.Count];
+        var end = new BadPlaceTyped(BadPlaceKind.End, StockEdges.Far, $"{1 + piece.Condition.BadPlaces.Count}", "");
+        if (pick % 3 == 0)
+            await conditions.SetEdgeAsync(piece.Id, StockEdges.Near, pick % 2 == 0, Some.Device, Cancel);
+        else
+            await conditions.AddBadPlaceAsync(piece.Id, end, Some.Inch, Some.Device, CommandId.New(), Cancel);
     }
 
     // Past the queue of runs, which would be waited for: the same draft, planner and storing.

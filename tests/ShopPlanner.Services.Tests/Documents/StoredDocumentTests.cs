@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Cutting;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage.Documents;
 
 namespace ShopPlanner.Services.Tests.Documents;
@@ -93,6 +95,23 @@ public sealed class StoredDocumentTests
         Assert.Equal((new Fault("stock", "B7", "is gone"), FaultsV1), (fault, FaultsDocument.Write([fault])));
     }
 
+    [Fact]
+    public void Bad_places_of_any_version_are_read()
+    {
+        var read = BadPlacesDocument.Read(BadPlacesV1);
+        Assert.Equal([new(Length.FromInches(30), Length.Zero, Length.FromInches(2), Length.FromTicks(1))], read);
+        Assert.Equal(BadPlacesV1, BadPlacesDocument.Write(read));
+        Assert.Equal((0, ""), (BadPlacesDocument.Read("").Count, BadPlacesDocument.Write(BadPlaces.None)));
+    }
+
+    [Theory]
+    [InlineData("{", "is damaged")]
+    [InlineData("""{"format":"shop-planner/bad-places","version":1}""", "is damaged")]
+    [InlineData("""{"format":"shop-planner/bad-places","version":1,"places":[{"x":1,"y":1,"dx":1}]}""", "is damaged")]
+    [InlineData("""{"format":"shop-planner/bad-places","version":2,"places":[]}""", "version 2")]
+    public void Bad_places_that_cannot_be_read_are_never_taken_for_none(string text, string problem) =>
+        Assert.Contains(problem, Assert.Throws<StoredDocumentException>(() => BadPlacesDocument.Read(text)).Message);
+
     [Theory]
     [InlineData("", "is damaged")]
     [InlineData("{", "is damaged")]
@@ -155,6 +174,9 @@ public sealed class StoredDocumentTests
 
     private const string MadeV2 =
         """{"format":"shop-planner/made-rows","version":2,"rows":[{"mark":"A","row":"019de805-fdc0-7466-ab67-362924ffdb06","said":[{"length":"438.15 mm","name":"Leg"}]}]}""";
+
+    private const string BadPlacesV1 =
+        """{"format":"shop-planner/bad-places","version":1,"places":[{"x":243840,"y":0,"dx":16256,"dy":1}]}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

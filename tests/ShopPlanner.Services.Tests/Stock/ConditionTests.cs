@@ -25,15 +25,54 @@ public sealed class ConditionTests : IAsyncLifetime
     [Theory]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "6", "", "0 0 6 2.5", "bad place: Left end, 6″")]
     [InlineData(BadPlaceKind.End, StockEdges.Far, "1 ft", "", "84 0 12 2.5", "bad place: Right end, 12″")]
-    [InlineData(BadPlaceKind.Edge, StockEdges.Back, "", "1/2", "0 2 96 0.5", "bad place: Back edge, ½″")]
-    [InlineData(BadPlaceKind.Corner, StockEdges.Far | StockEdges.Front, "3", "1", "93 0 3 1", "bad place: Front right corner, 3″ × 1″")]
-    [InlineData(BadPlaceKind.Spot, StockEdges.None, "2", "1", "30 0.5 2 1", "bad place: 2″ × 1″, 30″ from the left end, ½″ from the front edge")]
-    [InlineData(BadPlaceKind.Spot, StockEdges.None, "50.8 mm", "2 1/2", "30 0 2 2.5", "bad place: 2″ of the length, 30″ from the left end")]
-    public async Task A_bad_place_is_noted_where_it_is(BadPlaceKind kind, StockEdges where, string along, string across, string place, string said)
+    [InlineData(BadPlaceKind.Edge, StockEdges.Back, "", "1/2", "0 2 96 0.5", "bad place: Bottom edge, ½″")]
+    [InlineData(
+        BadPlaceKind.Corner,
+        StockEdges.Far | StockEdges.Front,
+        "3",
+        "1",
+        "93 0 3 1",
+        "bad place: Top right corner, 3″ × 1″"
+    )]
+    [InlineData(
+        BadPlaceKind.Spot,
+        StockEdges.None,
+        "2",
+        "1",
+        "30 0.5 2 1",
+        "bad place: 2″ × 1″, 30″ from the left end, ½″ from the top edge"
+    )]
+    [InlineData(
+        BadPlaceKind.Spot,
+        StockEdges.None,
+        "50.8 mm",
+        "2 1/2",
+        "30 0 2 2.5",
+        "bad place: 2″ of the length, 30″ from the left end"
+    )]
+    public async Task A_bad_place_is_noted_where_it_is(
+        BadPlaceKind kind,
+        StockEdges where,
+        string along,
+        string across,
+        string place,
+        string said
+    )
     {
         var isSpot = kind == BadPlaceKind.Spot;
-        var typed = new BadPlaceTyped(kind, where, along, across, isSpot ? "30" : "", !isSpot ? "" : across == "1" ? "1/2" : "0");
-        var now = Sure(await Conditions.AddBadPlaceAsync(board.Id, typed, Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel));
+        var typed = new BadPlaceTyped(
+            kind,
+            where,
+            along,
+            across,
+            isSpot ? "30" : "",
+            !isSpot ? ""
+                : across == "1" ? "1/2"
+                : "0"
+        );
+        var now = Sure(
+            await Conditions.AddBadPlaceAsync(board.Id, typed, Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel)
+        );
         Assert.Equal(place, Text(Assert.Single(now.Condition.BadPlaces)));
         var line = (await shop.Stock.HistoryAsync(board.Id, 1, TestShop.Cancel)).Single();
         Assert.Equal((StockEntryKind.Inspected, said), (line.Kind, line.Reason));
@@ -43,17 +82,80 @@ public sealed class ConditionTests : IAsyncLifetime
     [Theory]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "97", "", "", "", "Along", "is more than the piece: R1 is 96″ long")]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "96", "", "", "", "R1", "would be bad all over: throw it away instead")]
-    [InlineData(BadPlaceKind.End, StockEdges.Front, "6", "", "", "", "Where", "is no place of that kind: choose one from the list")]
-    [InlineData(BadPlaceKind.End, StockEdges.Ends, "6", "", "", "", "Where", "is no place of that kind: choose one from the list")]
-    [InlineData(BadPlaceKind.Corner, StockEdges.Near, "6", "1", "", "", "Where", "is no place of that kind: choose one from the list")]
-    [InlineData((BadPlaceKind)9, StockEdges.Near, "6", "1", "", "", "Where", "is no place of that kind: choose one from the list")]
+    [InlineData(
+        BadPlaceKind.End,
+        StockEdges.Front,
+        "6",
+        "",
+        "",
+        "",
+        "Where",
+        "is no place of that kind: choose one from the list"
+    )]
+    [InlineData(
+        BadPlaceKind.End,
+        StockEdges.Ends,
+        "6",
+        "",
+        "",
+        "",
+        "Where",
+        "is no place of that kind: choose one from the list"
+    )]
+    [InlineData(
+        BadPlaceKind.Corner,
+        StockEdges.Near,
+        "6",
+        "1",
+        "",
+        "",
+        "Where",
+        "is no place of that kind: choose one from the list"
+    )]
+    [InlineData(
+        (BadPlaceKind)9,
+        StockEdges.Near,
+        "6",
+        "1",
+        "",
+        "",
+        "Where",
+        "is no place of that kind: choose one from the list"
+    )]
     [InlineData(BadPlaceKind.Edge, StockEdges.Front, "", "3", "", "", "Across", "is more than the piece: R1 is 2 ½″ wide")]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "-6", "", "", "", "Along", "is less than zero: a length is zero or more")]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "0", "", "", "", "Along", "must be more than zero")]
     [InlineData(BadPlaceKind.Spot, StockEdges.None, "2", "1", "96", "0", "FromEnd", "is outside the piece: R1 is 96″ long")]
-    [InlineData(BadPlaceKind.Spot, StockEdges.None, "2", "1", "95", "0", "FromEnd", "puts part of it outside R1, 96″ long: at most 94″")]
-    [InlineData(BadPlaceKind.Spot, StockEdges.None, "2", "1", "30", "2", "FromEdge", "puts part of it outside R1, 2 ½″ wide: at most 1 ½″")]
-    [InlineData(BadPlaceKind.Spot, StockEdges.None, "2", "1", "-1", "0", "FromEnd", "is less than zero: a length is zero or more")]
+    [InlineData(
+        BadPlaceKind.Spot,
+        StockEdges.None,
+        "2",
+        "1",
+        "95",
+        "0",
+        "FromEnd",
+        "puts part of it outside R1, 96″ long: at most 94″"
+    )]
+    [InlineData(
+        BadPlaceKind.Spot,
+        StockEdges.None,
+        "2",
+        "1",
+        "30",
+        "2",
+        "FromEdge",
+        "puts part of it outside R1, 2 ½″ wide: at most 1 ½″"
+    )]
+    [InlineData(
+        BadPlaceKind.Spot,
+        StockEdges.None,
+        "2",
+        "1",
+        "-1",
+        "0",
+        "FromEnd",
+        "is less than zero: a length is zero or more"
+    )]
     public async Task What_cannot_be_is_refused_in_words_that_say_what_would_be_right(
         BadPlaceKind kind,
         StockEdges where,
@@ -67,7 +169,14 @@ public sealed class ConditionTests : IAsyncLifetime
     {
         var rows = shop.CountRows();
         var typed = new BadPlaceTyped(kind, where, along, across, fromEnd, fromEdge);
-        var outcome = await Conditions.AddBadPlaceAsync(board.Id, typed, Some.Inch, Some.Device, CommandId.New(), TestShop.Cancel);
+        var outcome = await Conditions.AddBadPlaceAsync(
+            board.Id,
+            typed,
+            Some.Inch,
+            Some.Device,
+            CommandId.New(),
+            TestShop.Cancel
+        );
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Equal((field, message), (outcome.Faults.Single().Field, outcome.Faults.Single().Message));
         Assert.Equal(rows, shop.CountRows());
@@ -88,12 +197,16 @@ public sealed class ConditionTests : IAsyncLifetime
     public async Task A_bad_place_is_removed_once_and_every_line_can_be_undone()
     {
         var knot = Sure(await SpotAsync("30")).Condition.BadPlaces.Single();
-        Assert.Empty(Sure(await Conditions.RemoveBadPlaceAsync(board.Id, knot, Some.Device, TestShop.Cancel)).Condition.BadPlaces);
+        Assert.Empty(
+            Sure(await Conditions.RemoveBadPlaceAsync(board.Id, knot, Some.Device, TestShop.Cancel)).Condition.BadPlaces
+        );
         var again = await Conditions.RemoveBadPlaceAsync(board.Id, knot, Some.Device, TestShop.Cancel);
         Assert.Contains("another device", again.Faults.Single().Message);
         await UndoAsync();
         Assert.Equal([knot], (await NowAsync()).Condition.BadPlaces);
-        var noted = (await shop.Stock.HistoryAsync(board.Id, 10, TestShop.Cancel)).Single(line => line.Reason.StartsWith("bad place", StringComparison.Ordinal));
+        var noted = (await shop.Stock.HistoryAsync(board.Id, 10, TestShop.Cancel)).Single(line =>
+            line.Reason.StartsWith("bad place", StringComparison.Ordinal)
+        );
         Assert.True((await shop.Stock.UndoAsync(noted.Id, Some.Device, TestShop.Cancel)).Ok);
         Assert.Empty((await NowAsync()).Condition.BadPlaces);
     }
@@ -142,7 +255,10 @@ public sealed class ConditionTests : IAsyncLifetime
         Assert.Equal(StockEdges.None, Sure(await EdgeAsync(StockEdges.Near, false)).Condition.Untrimmed);
         Assert.Equal(rows, shop.CountRows());
         Assert.Equal(StockEdges.Far, Sure(await EdgeAsync(StockEdges.Far, true)).Condition.Untrimmed);
-        Assert.Equal("right end as bought, to trim", (await shop.Stock.HistoryAsync(board.Id, 1, TestShop.Cancel)).Single().Reason);
+        Assert.Equal(
+            "right end as bought, to trim",
+            (await shop.Stock.HistoryAsync(board.Id, 1, TestShop.Cancel)).Single().Reason
+        );
     }
 
     [Theory]

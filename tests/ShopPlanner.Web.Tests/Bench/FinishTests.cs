@@ -61,6 +61,8 @@ public sealed class FinishTests
             "96",
             Core.Measures.LengthFormat.Exact(Assert.Single(await shop.StockAsync()).Length, Core.Measures.LengthUnit.Inch)
         );
+        // Nothing was cut off: it is as it was bought.
+        Assert.Equal(Cutting.StockEdges.Near, Assert.Single(await shop.StockAsync()).Condition.Untrimmed);
         var finished = await browser.OpenAsync(answer.Headers.Location!.OriginalString.Split('#')[0]);
         Assert.Contains("Not cut: A1 Leg, A2 Leg. Plan the rest", finished.Body!.TextContent, StringComparison.Ordinal);
         Assert.NotNull(finished.QuerySelector($"a[href='{Links.NewPlan([shop.Project.Id], plan)}']"));

@@ -26,8 +26,8 @@ namespace ShopPlanner.Services.Storage.Migrations
                 defaultValue: 0
             );
 
-            // What lies in the rack is as bought: one end of a board (1), all edges of a sheet (15) are to be trimmed. A piece that
-            // an open plan counts on as it is stays so; the plan that it was bought for trims it anyway.
+            // What lies in the rack is as bought: one end of a board (1), all edges of a sheet (15) are to be trimmed. A piece
+            // that an open plan counts on as it is stays so; the plan that it was bought for trims it anyway.
             migrationBuilder.Sql(
                 """
                 UPDATE "StockLedger" SET "Untrimmed" = CASE (

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
 
 namespace ShopPlanner.Web.Features.Bench;
 
@@ -42,6 +43,22 @@ internal sealed class BenchForm(IFormCollection fields)
 
     /// <summary>Returns a text as typed; null where there is none.</summary>
     public string? Text(string name) => Has(name) ? Wanted(name) : null;
+
+    /// <summary>Returns a part of a board or sheet, as <see cref="Text(StockArea)"/> writes it; null where there is
+    /// none.</summary>
+    public StockArea? Area(string name)
+    {
+        if (!Has(name) || Wanted(name) is not { } text)
+            return null;
+        var ticks = text.Split(' ').Select(one => long.TryParse(one, CultureInfo.InvariantCulture, out var tick) ? tick : -1);
+        return ticks.ToList() is [>= 0 and var x, >= 0 and var y, >= 0 and var dx, >= 0 and var dy]
+            ? new(Length.FromTicks(x), Length.FromTicks(y), Length.FromTicks(dx), Length.FromTicks(dy))
+            : Wrong<StockArea?>(name, text, "isn't a part of a board or sheet", null);
+    }
+
+    /// <summary>Returns the text of a part of a board or sheet for a field that nobody sees.</summary>
+    public static string Text(StockArea area) =>
+        string.Create(CultureInfo.InvariantCulture, $"{area.X.Ticks} {area.Y.Ticks} {area.Dx.Ticks} {area.Dy.Ticks}");
 
     /// <summary>Notes that the form says something that it cannot say.</summary>
     public void Refuse(string name, string message) => faults.Add(Fault.Of(name, null, message));

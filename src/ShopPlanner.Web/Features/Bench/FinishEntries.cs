@@ -1,5 +1,6 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Plans;
 
@@ -40,6 +41,7 @@ public sealed class FinishEntries
                 Width = left.Width == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Width, unit),
                 Keep = left.Keep,
                 IsScrap = !left.Keep,
+                From = left.From,
             });
         return new()
         {
@@ -85,7 +87,13 @@ public sealed class FinishEntries
             .Select((left, place) => (left, place))
             .Where(pair => pair.left.Index >= 0 || !string.IsNullOrWhiteSpace(pair.left.Length + pair.left.Width))
             .Select(pair =>
-                (new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep), pair.place)
+                (
+                    new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep)
+                    {
+                        From = pair.left.From,
+                    },
+                    pair.place
+                )
             );
 
     private static string Row(int place) => string.Create(CultureInfo.InvariantCulture, $"{nameof(Leftovers)}[{place}]");
@@ -114,6 +122,9 @@ public sealed class LeftoverEntry
     /// <summary>Whether the plan counts it as scrap.</summary>
     public bool IsScrap { get; set; }
 
+    /// <summary>Of one that was not planned: the part of the board or sheet that it is; null where nobody knows.</summary>
+    public StockArea? From { get; set; }
+
     /// <summary>Reads a row of the form.</summary>
     internal static LeftoverEntry Read(BenchForm form, string row) =>
         new()
@@ -123,5 +134,6 @@ public sealed class LeftoverEntry
             Width = form.Text($"{row}.{nameof(Width)}"),
             Keep = form.Box($"{row}.{nameof(Keep)}"),
             IsScrap = form.Box($"{row}.{nameof(IsScrap)}"),
+            From = form.Area($"{row}.{nameof(From)}"),
         };
 }
