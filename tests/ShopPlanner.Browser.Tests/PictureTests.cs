@@ -44,6 +44,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
     private async Task<IReadOnlyDictionary<string, string>> PlacesAsync()
     {
         var page = await browser.OpenAsync(Screen.Desktop);
+        var piece = await PieceAsync(page);
         await page.GotoAsync("/plans/new");
         await page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" }).ClickAsync();
         await page.ArriveAsync(PlanAddress(), 60_000);
@@ -67,6 +68,7 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["welcome-offcuts"] = "/welcome/offcuts",
             ["welcome-start"] = "/welcome/start",
             ["stock"] = "/rack-and-bin",
+            ["piece"] = piece,
             ["stores"] = "/stores",
             ["store"] = store,
             ["plans"] = "/plans",
@@ -92,6 +94,16 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["idea-turn"] = idea + "?view=turn",
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         };
+    }
+
+    // A board with a knot and a bad end: the plan's layouts keep off them.
+    private static async Task<string> PieceAsync(IPage page)
+    {
+        var piece = await FirstAsync(page, "/rack-and-bin?place=rack", "main a.tag");
+        await page.GotoAsync(piece, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await BadPlaces.AddAsync(page, "spot", "3", "1", "40", "1");
+        await BadPlaces.AddAsync(page, "end-right", "5 1/2");
+        return piece;
     }
 
     // The number of the board or sheet with the most cuts: it shows the most.

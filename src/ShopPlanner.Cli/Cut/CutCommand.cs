@@ -11,7 +11,9 @@ internal static class CutCommand
 
     private static readonly Argument<string> Request = new("REQUEST.json")
     {
-        Description = "The cut request: the parts to cut and the stock to cut them from. Use - for standard input.",
+        Description =
+            "The cut request: the parts to cut and the stock to cut them from, its bad places and untrimmed edges included. "
+            + "Use - for standard input.",
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")

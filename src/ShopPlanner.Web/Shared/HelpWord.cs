@@ -42,6 +42,11 @@ internal sealed record HelpWord(string Key, string Name, string Says)
                 "A strip along each edge of a new sheet that is not used, because edges arrive bruised or out of square."
             ),
             new(
+                "bad-place",
+                "Bad place",
+                "A split, a crushed corner or a knot that no part may come from. Plans keep parts off it; it becomes scrap."
+            ),
+            new(
                 "offcut",
                 "Offcut",
                 "What is left of a board or sheet. Keep it in the bin with its size and tag, and the next plan uses it."

@@ -29,7 +29,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/projects/{Id:guid}/idea"] = "idea",
         ["/projects/{Id:guid}/parts"] = "first of /projects",
         ["/rack-and-bin"] = "/rack-and-bin",
-        ["/rack-and-bin/{Id:guid}"] = null,
+        ["/rack-and-bin/{Id:guid}"] = "first of /rack-and-bin",
         ["/search"] = "/search?q=pine",
         ["/shop"] = "/shop",
         ["/stores"] = "/stores",

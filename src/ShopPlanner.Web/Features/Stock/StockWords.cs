@@ -56,6 +56,7 @@ internal static class StockWords
             StockEntryKind.Cut => "Cut up",
             StockEntryKind.Discarded => "Thrown away",
             StockEntryKind.Returned => "Returned",
+            StockEntryKind.Inspected => "Looked over",
             _ => "Undone",
         };
 }
