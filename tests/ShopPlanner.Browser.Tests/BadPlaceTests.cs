@@ -54,8 +54,8 @@ public sealed class BadPlaceTests(BrowserFixture browser) : IClassFixture<Browse
         }
     }
 
-    private static Task ChooseAsync(IPage page, string where) =>
-        page.GetByLabel("Where", new() { Exact = true }).SelectOptionAsync(where);
+    private static async Task ChooseAsync(IPage page, string where) =>
+        await page.GetByLabel("Where", new() { Exact = true }).SelectOptionAsync(where);
 
     private static async Task ShowsAsync(IPage page, bool length, bool width, bool spot)
     {
