@@ -35,6 +35,7 @@ public static class PieceJudge
                 .Concat(TippingJudging.Of(piece))
                 .Concat(ShelfJudging.Of(piece))
                 .Concat(BottomJudging.Of(piece))
+                .Concat(PeopleJudging.Of(piece))
                 .Concat(TopJudging.Of(piece))
                 .OrderByDescending(one => one.Severity),
         ];
