@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
+using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Work;
@@ -10,5 +11,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     CutCommand.Create(),
     WorkCommand.Create(),
     PartsCommand.Create(),
+    CheckCommand.Create(),
 };
 return CommandLine.Run(root, args);
