@@ -180,7 +180,7 @@ public static class DesignEditing
             Bays = [.. bay.Bays.Select(inner => Change(inner, path, change))],
         };
 
-    private static DesignDocument ChangeBay(this DesignDocument document, string path, Func<BayNode, BayNode> change)
+    internal static DesignDocument ChangeBay(this DesignDocument document, string path, Func<BayNode, BayNode> change)
     {
         ArgumentNullException.ThrowIfNull(document);
         var changed = ChangeBay(document.Bays ?? Empty with { Path = WholeBay }, path, change);

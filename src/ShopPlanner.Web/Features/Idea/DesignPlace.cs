@@ -5,8 +5,8 @@ namespace ShopPlanner.Web.Features.Idea;
 
 /// <summary>Where a fault of a design is mended on the page.</summary>
 /// <param name="Name">As a person finds it: <c>Bay 2, doors: fit</c>.</param>
-/// <param name="Section">The page's section: <c>sizes</c>, <c>materials</c>, <c>frame</c> or <c>bays</c>; empty where no section
-/// has it.</param>
+/// <param name="Section">The page's section: <c>sizes</c>, <c>named</c>, <c>materials</c>, <c>frame</c>, <c>parts</c> or
+/// <c>bays</c>; empty where no section has it.</param>
 /// <param name="Bay">Path of the bay to choose; null for none.</param>
 /// <param name="Key">The field; null where there is none.</param>
 internal sealed record DesignPlace(string Name, string Section, string? Bay, string? Key)
@@ -15,14 +15,29 @@ internal sealed record DesignPlace(string Name, string Section, string? Bay, str
     public static DesignPlace Of(DesignDocument document, string field)
     {
         if (document.Dimensions.FirstOrDefault(one => IsOf(field, one.Name) || IsOf(field, "dimensions." + one.Name)) is { } size)
-            return new(size.Label, "sizes", null, "dimension " + size.Name);
+            return OfSize(size, field);
         if (field.StartsWith("materials", StringComparison.Ordinal))
             return new("Materials", "materials", null, null);
         if (document.Nodes().FirstOrDefault(one => IsOf(field, one.Path)) is { } node)
             return OfNode(node, field);
+        if (document.Parts.FirstOrDefault(one => IsOf(field, one.Path)) is { } part)
+            return OfPart(part, field);
         return document.AllBays().LastOrDefault(one => IsOf(field, one.Path)) is { } bay
             ? new(BayWords.Name(bay.Path), "bays", bay.Path, null)
             : new(field.Length == 0 ? "Design" : field, "", null, null);
+    }
+
+    // A limit is set with the named sizes, the value where the sizes are.
+    private static DesignPlace OfSize(DesignDimension size, string field) =>
+        field.EndsWith(".least", StringComparison.Ordinal) || field.EndsWith(".most", StringComparison.Ordinal)
+            ? new($"{size.Label}: limits", "named", null, field)
+            : new(size.Label, "sizes", null, "dimension " + size.Name);
+
+    // A fault of the whole part, or of one figure of a corner, is shown beside the corners.
+    private static DesignPlace OfPart(FreePart part, string field)
+    {
+        var member = field == part.Path ? "at" : field[(part.Path.Length + 1)..].Split('.')[0];
+        return new(part.Name, "parts", null, $"{part.Path}.{member}");
     }
 
     private static DesignPlace OfNode(DesignNode node, string field)
