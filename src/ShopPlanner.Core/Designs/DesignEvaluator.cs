@@ -58,6 +58,8 @@ public sealed class DesignEvaluator
         Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
         FreeParts.Add(document, scope, builder, faults);
+        if (faults.Count == 0 && builder.Drafts.Count == 0)
+            faults.Add(Fault.Of("parts", "", "are missing: a design without a frame is made of its extra parts alone"));
         if (builder.FullAt is { } place)
             faults.Add(Fault.Of(place, "", TooMany));
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);

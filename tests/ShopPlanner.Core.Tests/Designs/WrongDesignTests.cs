@@ -119,7 +119,7 @@ public sealed class WrongDesignTests
     [InlineData(", \"width\": \"2 1/2\"", "", "materials.1.width", "is missing: a board needs a width")]
     [InlineData("\"thickness\": \"3/4\" }", "\"thickness\": \"thick\" }", "materials.0.thickness", "is not a length")]
     [InlineData("\"unit\": \"in\"", "\"unit\": \"cubit\"", "unit", "isn't a choice: pick one of in, mm")]
-    [InlineData("\"version\": 1", "\"version\": 2", "version", "is a newer version than this program reads: at most 1")]
+    [InlineData("\"version\": 1", "\"version\": 3", "version", "is a newer version than this program reads: at most 2")]
     [InlineData("\"version\": 1", "\"version\": \"1\"", "version", "isn't a whole number")]
     [InlineData("\"version\": 1", "\"version\": 0", "version", "isn't a version: the first one is 1")]
     [InlineData("\"hardware\": [", "\"steps\": [ 5 ], \"hardware\": [", "steps.0", "isn't a text: put it in quotes")]

@@ -10,14 +10,24 @@ internal static class FreeParts
 {
     public static void Add(DesignDocument document, Scope scope, Builder builder, List<Fault> faults)
     {
+        var drafts = new Dictionary<FreePart, IReadOnlyList<Draft>>(ReferenceEqualityComparer.Instance);
         foreach (var part in document.Parts.TakeWhile(_ => builder.FullAt is null))
-            Add(part, document, scope, builder, faults);
+            Add(part, document, scope, builder, faults, drafts);
+        if (faults.Count == 0)
+            FreeJoints.Add(drafts, scope, builder, faults);
         foreach (var entry in document.Hardware)
             if (scope.Count(entry.Quantity, entry.Path + ".quantity") is { } quantity)
                 builder.Buy(entry.Name, quantity);
     }
 
-    private static void Add(FreePart part, DesignDocument document, Scope scope, Builder builder, List<Fault> faults)
+    private static void Add(
+        FreePart part,
+        DesignDocument document,
+        Scope scope,
+        Builder builder,
+        List<Fault> faults,
+        Dictionary<FreePart, IReadOnlyList<Draft>> drafts
+    )
     {
         builder.Path = part.Path;
         if (part.Along == part.Flat)
@@ -45,10 +55,17 @@ internal static class FreeParts
             return;
         }
 
-        Place(part, material, scope, builder, faults);
+        Place(part, material, scope, builder, faults, drafts);
     }
 
-    private static void Place(FreePart part, RoleMaterial material, Scope scope, Builder builder, List<Fault> faults)
+    private static void Place(
+        FreePart part,
+        RoleMaterial material,
+        Scope scope,
+        Builder builder,
+        List<Fault> faults,
+        Dictionary<FreePart, IReadOnlyList<Draft>> drafts
+    )
     {
         var length = scope.Length("Length", part.Length, part.Path + ".length");
         var width =
@@ -64,21 +81,49 @@ internal static class FreeParts
             return;
         }
 
-        for (var i = 0; i < part.At.Length; i++)
+        var copies = new List<Draft>();
+        foreach (var at in Corners(part, scope))
         {
-            var at = part.At[i]
-                .Select((one, n) => scope.Length("Position", one, FormattableString.Invariant($"{part.Path}.at.{i}.{n}")))
-                .ToImmutableArray();
-            if (at.Any(one => one is null))
+            if (builder.FullAt is not null)
                 return;
             var draft = new Draft(part.Name, "Free parts", material, default, part.Along, part.Flat);
-            var box = new Box(at[0]!.Value, at[1]!.Value, at[2]!.Value, Side(Axis.X), Side(Axis.Y), Side(Axis.Z));
-            builder.Add(draft with { Box = box, Length = length, Width = width });
-
-            Length Side(Axis axis) =>
-                axis == part.Along ? length.Value
-                : axis == part.Flat ? material.Thickness
-                : width.Value;
+            var box = new Box(at[0], at[1], at[2], Side(Axis.X), Side(Axis.Y), Side(Axis.Z));
+            copies.Add(builder.Add(draft with { Box = box, Length = length, Width = width, GrainMatters = !part.AnyGrain }));
         }
+
+        drafts[part] = copies;
+
+        Length Side(Axis axis) =>
+            axis == part.Along ? length.Value
+            : axis == part.Flat ? material.Thickness
+            : width.Value;
+    }
+
+    // Of every copy; those of a corner that cannot be read are left out, and the fault says so.
+    private static IEnumerable<Length[]> Corners(FreePart part, Scope scope)
+    {
+        var (count, step) = Repeat(part, scope);
+        for (var i = 0; i < part.At.Length; i++)
+            if (Point(part.At[i], FormattableString.Invariant($"{part.Path}.at.{i}"), scope) is { } corner)
+                for (var n = 0; n < count; n++)
+                    yield return [.. corner.Zip(step, (from, by) => from + (by * n))];
+    }
+
+    private static (int Count, Length[] Step) Repeat(FreePart part, Scope scope)
+    {
+        Length[] nowhere = [Length.Zero, Length.Zero, Length.Zero];
+        if (part.Repeat is not { } repeat)
+            return (1, nowhere);
+        var count = scope.Count(repeat.Count, part.Path + ".repeat.count");
+        var step = Point(repeat.Step, part.Path + ".repeat.step", scope);
+        return (count ?? 0, step ?? nowhere);
+    }
+
+    private static Length[]? Point(ImmutableArray<string> texts, string path, Scope scope)
+    {
+        var read = texts
+            .Select((text, n) => scope.Length("Position", text, FormattableString.Invariant($"{path}.{n}"))?.Value)
+            .ToList();
+        return read.Contains(null) ? null : [.. read.Select(one => one!.Value)];
     }
 }

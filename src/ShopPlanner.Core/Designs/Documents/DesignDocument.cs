@@ -82,7 +82,30 @@ public sealed record FreePart(
     Axis Flat,
     ImmutableArray<ImmutableArray<string>> At,
     string Path
-);
+)
+{
+    /// <summary>How each copy is repeated; null where it is not.</summary>
+    public PartRepeat? Repeat { get; init; }
+
+    /// <summary>True where it may be turned on its sheet.</summary>
+    public bool AnyGrain { get; init; }
+
+    /// <summary>What its copies are joined to.</summary>
+    public ImmutableArray<PartJoint> Joints { get; init; } = [];
+}
+
+/// <summary>Copies of a part one after another.</summary>
+/// <param name="Count">How many there are in all: arithmetic that gives a whole number.</param>
+/// <param name="Step">From one to the next along x, y and z: three texts of arithmetic.</param>
+public sealed record PartRepeat(string Count, ImmutableArray<string> Step);
+
+/// <summary>A joint that a part has with the copies of another one that it touches.</summary>
+/// <param name="With">Name of the other part, be it a free one or one that the frame or a fill makes.</param>
+/// <param name="Kind">How they are joined.</param>
+/// <param name="Along">Direction in which the part meets the other one, or is let into it.</param>
+/// <param name="Depth">How far it is let in: arithmetic; null for a butt joint.</param>
+/// <param name="Path">Place in the document.</param>
+public sealed record PartJoint(string With, JointKind Kind, Axis Along, string? Depth, string Path);
 
 /// <summary>Hardware that the document names.</summary>
 /// <param name="Name">As asked for in a store.</param>

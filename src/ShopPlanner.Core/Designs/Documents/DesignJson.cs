@@ -17,8 +17,11 @@ public static class DesignJson
     /// <summary>Name of the format.</summary>
     public const string Format = "shop-planner/design";
 
-    /// <summary>The version that is written, and the latest that is read.</summary>
-    public const int Version = 1;
+    /// <summary>The first version, still written where a design needs no more.</summary>
+    public const int First = 1;
+
+    /// <summary>The latest version that is read: free parts are repeated, turned and joined.</summary>
+    public const int Version = 2;
 
     /// <summary>The longest document that is read.</summary>
     public const int MostBytes = 1_000_000;

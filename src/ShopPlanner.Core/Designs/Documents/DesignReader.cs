@@ -22,6 +22,8 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         ["y"] = Axis.Y,
         ["z"] = Axis.Z,
     };
+    internal static readonly Dictionary<string, bool> Grains = new() { ["length"] = false, ["any"] = true };
+    internal static readonly Dictionary<string, JointKind> Joints = Enum.GetValues<JointKind>().ToDictionary(Export.Words.Joint);
     private static readonly Dictionary<string, bool> DimensionKinds = new() { ["length"] = false, ["count"] = true };
 
     private readonly LengthUnit unit = root["unit"].OneOf(DocumentWords.Units, LengthUnit.Inch);
@@ -69,7 +71,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
     {
         node.Only("name", "label", "kind", "value", "least", "most");
         var name = node["name"].Required();
-        if (name.Length > 0 && !IsName(name))
+        if (name.Length > 0 && !DimensionName.IsName(name))
             node["name"].Fail("isn't a name: use lowercase letters, digits and underscores, a letter first");
         return new(
             name,
@@ -80,9 +82,6 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             node["most"].Text()
         );
     }
-
-    private static bool IsName(string text) =>
-        char.IsAsciiLetterLower(text[0]) && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '_');
 
     private RoleMaterial Material(JsonNode node)
     {
@@ -150,7 +149,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
 
     private FreePart Part(JsonNode node)
     {
-        node.Only("name", "material", "length", "width", "along", "flat", "at");
+        node.Only("name", "material", "length", "width", "along", "flat", "at", "repeat", "grain", "joints");
         ImmutableArray<ImmutableArray<string>> at = [.. node["at"].Items().Select(Corner)];
         if (at.IsEmpty)
             node["at"].Fail("is missing: give a list of corners, each [x, y, z]");
@@ -162,6 +161,33 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             node["along"].OneOf(Directions, Axis.X),
             node["flat"].OneOf(Directions, Axis.Z),
             at,
+            node.Path
+        )
+        {
+            Repeat = node["repeat"].Present ? Repeat(node["repeat"]) : null,
+            AnyGrain = node["grain"].OneOf(Grains, false),
+            Joints = [.. node["joints"].Items().Select(Joint)],
+        };
+    }
+
+    private static PartRepeat Repeat(JsonNode node)
+    {
+        node.Only("count", "step");
+        return new(node["count"].Required(), Corner(node["step"]));
+    }
+
+    private static PartJoint Joint(JsonNode node)
+    {
+        node.Only("with", "kind", "along", "depth");
+        if (!node["kind"].Present)
+            node["kind"].Fail("is missing: it is one of " + string.Join(", ", Joints.Keys));
+        if (!node["along"].Present)
+            node["along"].Fail("is missing: say whether they meet along x, y or z");
+        return new(
+            node["with"].Required(),
+            node["kind"].OneOf(Joints, JointKind.Glued),
+            node["along"].OneOf(Directions, Axis.X),
+            node["depth"].Text(),
             node.Path
         );
     }

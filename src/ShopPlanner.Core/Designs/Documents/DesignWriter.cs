@@ -14,7 +14,7 @@ internal static class DesignWriter
     private static void Write(Utf8JsonWriter writer, DesignDocument document)
     {
         writer.WriteString("format", DesignJson.Format);
-        writer.WriteNumber("version", DesignJson.Version);
+        writer.WriteNumber("version", Version(document));
         writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, document.Unit));
         writer.WriteString("name", document.Name);
         writer.WriteString("says", document.Says);
@@ -93,7 +93,34 @@ internal static class DesignWriter
         }
 
         writer.WriteEndArray();
+        if (part.Repeat is { } repeat)
+            writer.Member("repeat", inner => Repeat(inner, repeat));
+        if (part.AnyGrain)
+            writer.WriteString("grain", DocumentWords.Of(DesignReader.Grains, true));
+        if (!part.Joints.IsEmpty)
+            writer.List("joints", part.Joints, Joint);
     }
+
+    private static void Repeat(Utf8JsonWriter writer, PartRepeat repeat)
+    {
+        writer.WriteString("count", repeat.Count);
+        writer.Texts("step", repeat.Step);
+    }
+
+    private static void Joint(Utf8JsonWriter writer, PartJoint joint)
+    {
+        writer.WriteString("with", joint.With);
+        writer.WriteString("kind", DocumentWords.Of(DesignReader.Joints, joint.Kind));
+        writer.WriteString("along", DocumentWords.Of(DesignReader.Directions, joint.Along));
+        if (joint.Depth is { } depth)
+            writer.WriteString("depth", depth);
+    }
+
+    // The least version that says all that stands in the document: older programs read what they can.
+    private static int Version(DesignDocument document) =>
+        document.Parts.Any(part => part is { Repeat: not null } or { AnyGrain: true } or { Joints.IsEmpty: false })
+            ? DesignJson.Version
+            : DesignJson.First;
 
     private static void Hardware(Utf8JsonWriter writer, HardwareEntry entry)
     {

@@ -17,6 +17,7 @@ internal static class FrameList
         new FloatingShelf(),
         new LiddedBox(),
         new BedFrame(),
+        new NoFrame(),
     ];
 
     public static readonly ImmutableArray<ITop> Tops = [new SheetTop(), new SolidTop(), new SlattedTop()];
