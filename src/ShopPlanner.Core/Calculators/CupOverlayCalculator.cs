@@ -30,7 +30,7 @@ internal static class CupOverlayCalculator
             .Optional()
             .Hint("Blank = the usual one of this kind of hinge"),
         Key.Number("edge", "Wood between cup and door edge, mm", "5", "3", "8"),
-        Key.Number("plate", "Plate height, mm", "0", "-2", "18").Hint("Printed on the plate or its sheet"),
+        Key.Number("plate", "Plate height, mm", "3", "-2", "18").Hint("Printed on the plate or its sheet"),
         Key.Number("overlay", "Overlay you want, mm", least: "0", most: "40")
             .Optional()
             .Hint("Gives the plate and the edge for it"),
@@ -151,7 +151,7 @@ internal static class CupOverlayCalculator
                 Main,
                 Plate,
                 Edge,
-                Asked.IsInset ? null : Reveal,
+                Asked.IsInset || Covered > Asked.Side ? null : Reveal,
                 CupOverlay.CupCenter(Asked.Edge),
                 CupOverlay.ScrewLine(Asked.Edge),
                 Asked.IsInset ? CupOverlay.Setback(Asked.Door) : null,

@@ -21,15 +21,15 @@ internal static class FiveCutCalculator
         Keys =
         [
             Key.Length("far", "Strip width, end away from the fence", most: "12 in").Hint("With calipers: 1.250, or 31.75 mm"),
-            Key.Length("near", "Strip width, end at the fence", most: "12 in").Hint("With calipers"),
+            Key.Length("near", "Strip width, end at the fence", most: "12 in").Hint("With calipers: 1.238, or 31.45 mm"),
             Key.Length("length", "Length of the strip", least: "4 in", most: "8 ft"),
             Key.Length("pivot", "Fence, from its pivot to where you move it", "18 in", "1 in", "8 ft"),
         ],
         Read = reader =>
             new(
                 reader.Unit,
-                reader.Given("Far end of the strip", "far"),
-                reader.Given("Strip at the fence", "near"),
+                reader.Read("Far end of the strip", "far"),
+                reader.Read("Strip at the fence", "near"),
                 reader.Given("Strip length", "length"),
                 reader.Given("From the pivot", "pivot")
             ),
@@ -84,7 +84,7 @@ internal static class FiveCutCalculator
 
         public bool IsSquare => Math.Abs(Radians) <= Square;
 
-        public Working<double> Move => SawSetup.Over("Move the fence by", Radians, corner, Asked.Pivot);
+        public Working<Length> Move => SawSetup.Over("Move the fence by", Radians, corner, Asked.Pivot);
 
         public Working[] Sizes => [corner, SawSetup.Over("Off over the strip's length", Radians, corner, Asked.Strip), Move];
     }

@@ -65,11 +65,18 @@ public sealed class FormReader
     }
 
     /// <summary>A length within the key's limits, as a figure that was given.</summary>
-    internal Working<Length> Given(string name, string key) => Working.Given(name, Length(key));
+    internal Working<Length> Given(string name, string key) => Entered(name, Length(key));
+
+    /// <summary>A length read off calipers or a dial, as a figure that was given: told in decimals.</summary>
+    internal Working<Length> Read(string name, string key)
+    {
+        var length = Length(key);
+        return Working.Looked(name, length, new FineLengthFigure(length), Working.AsGiven);
+    }
 
     /// <summary>A length as a figure that was given; null where it is optional and not given.</summary>
     internal Working<Length>? MaybeGiven(string name, string key) =>
-        MaybeLength(key) is { } length ? Working.Given(name, length) : null;
+        MaybeLength(key) is { } length ? Entered(name, length) : null;
 
     /// <summary>A whole number within the key's limits.</summary>
     public int Count(string key) => MaybeCount(key) ?? 1;
@@ -142,6 +149,9 @@ public sealed class FormReader
 
     /// <summary>Notes a fault that the form itself finds between keys.</summary>
     public void Refuse(string key, string message) => faults.Add(Fault.Of(key, given.GetValueOrDefault(key), message));
+
+    private static Working<Length> Entered(string name, Length length) =>
+        Working.Looked(name, length, new EnteredFigure(length), Working.AsGiven);
 
     private static Length Tenth => Measures.Length.FromMillimetres(0.1m);
 

@@ -86,7 +86,7 @@ internal sealed record HingesMade(HingesAsked Asked, Working<int> Count, Working
         get
         {
             var bit = WoodScrews.Numbered(6).Pilot(Asked.Wood);
-            return Working.Looked("Pilot bit for the screws", bit, new LengthFigure(bit), WoodScrews.PilotSourceFor(Asked.Wood));
+            return Working.Looked("Pilot bit for the screws", bit, new BitFigure(bit), WoodScrews.PilotSourceFor(Asked.Wood));
         }
     }
 

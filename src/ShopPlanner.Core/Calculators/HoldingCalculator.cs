@@ -43,13 +43,15 @@ internal static class HoldingCalculator
             Fails,
             made => made.Diameters < ScrewHolding.LeastDiameters,
             made =>
-                $"With less than six diameters of thread, {made.Asked.Say(made.Six)}, a screw counts for nothing sideways "
+                $"With less than six diameters of thread, {made.Asked.Say(RuleMarks.Up(made.Six, made.Asked.Unit))}, a screw counts for nothing sideways "
                 + "(unverified; from the design specification)."
         ),
         new(
             Watch,
             made => made.Diameters is >= ScrewHolding.LeastDiameters and < ScrewHolding.FullDiameters,
-            made => $"The full value sideways needs ten diameters of thread: {made.Asked.Say(made.Ten)}."
+            made =>
+                "The full value sideways needs ten diameters of thread: "
+                + $"{made.Asked.Say(RuleMarks.Up(made.Ten, made.Asked.Unit))}."
         ),
         new(
             Watch,
@@ -132,8 +134,8 @@ internal static class HoldingCalculator
                 Pull,
                 Sideways,
                 ScrewHolding.Break(Asked.Screw, Asked.Gravity, Asked.Thread),
-                ScrewHolding.Distance("From an edge, at least", Asked.Screw, 4),
-                ScrewHolding.Distance("From an end, at least", Asked.Screw, 10),
+                ScrewHolding.Distance("From an edge, at least", Asked.Screw, 4, Asked.Unit),
+                ScrewHolding.Distance("From an end, at least", Asked.Screw, 10, Asked.Unit),
             ];
 
         private Working<double> Pull =>

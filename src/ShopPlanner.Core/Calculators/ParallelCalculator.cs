@@ -23,7 +23,7 @@ internal static class ParallelCalculator
         [
             Key.Choice("what", "What you measured", "fence", new("fence", "blade to fence"), new("blade", "miter slot to blade")),
             Key.Length("front", "Distance at the front of the blade", most: "24 in")
-                .Hint("Blade: to one marked tooth, turned to the front"),
+                .Hint("With calipers: 6.003, or 152.48 mm. Blade: to one marked tooth, turned to the front"),
             Key.Length("back", "Distance at the back of the blade", most: "24 in")
                 .Hint("Blade: to the same tooth, turned to the back"),
             Key.Length("length", "Between the two places", least: "1 in", most: "48 in"),
@@ -37,8 +37,8 @@ internal static class ParallelCalculator
             return new(
                 reader.Unit,
                 reader.Choice("what") == "fence",
-                reader.Given("At the front", "front"),
-                reader.Given("At the back", "back"),
+                reader.Read("At the front", "front"),
+                reader.Read("At the back", "back"),
                 apart,
                 reader.MaybeGiven("Length adjusted", "reach") ?? apart
             );
@@ -105,7 +105,7 @@ internal static class ParallelCalculator
 
         public Length Off => Length.FromTicks(Math.Abs(Closing.Ticks));
 
-        public Working<double> Move =>
+        public Working<Length> Move =>
             SawSetup.Over("Move the back end by", (double)Off.Ticks / Asked.Apart.Value.Ticks, angle, Asked.Reach);
 
         public Working[] Sizes =>

@@ -89,13 +89,21 @@ internal static class PinCalculator
                 ("heights", Holes)
             );
 
-        public Working<Length> Depth =>
-            Working.Of(
-                "Depth of the holes",
-                Length.Min(HalfPin, Asked.Thickness.Value - LeftBehind),
-                "10 mm, or {thickness} less 1/8 in",
-                DepthRule,
-                ("thickness", Asked.Thickness)
-            );
+        // A whole half pin is a metric size; what a thin side leaves of it is not.
+        public Working<Length> Depth
+        {
+            get
+            {
+                var depth = Length.Min(HalfPin, Asked.Thickness.Value - LeftBehind);
+                return Working.Of(
+                    "Depth of the holes",
+                    depth,
+                    depth == HalfPin ? new OwnUnitFigure(depth, LengthUnit.Millimetre) : new LengthFigure(depth),
+                    "10 mm, or {thickness} less 1/8 in",
+                    DepthRule,
+                    ("thickness", Asked.Thickness)
+                );
+            }
+        }
     }
 }

@@ -79,5 +79,5 @@ internal sealed record ScrewMade(ScrewAsked Asked, ScrewChoice Choice, ScrewRefu
         Asked.Joint != ScrewJoint.Pocket && Choice.Penetration.Value < Choice.Gauge.Diameter * diameters;
 
     private static Working<Length> Drill(string name, Length diameter, SourceNote source) =>
-        Working.Looked(name, diameter, new LengthFigure(diameter), source);
+        Working.Looked(name, diameter, new BitFigure(diameter), source);
 }

@@ -115,8 +115,18 @@ internal static class CupOverlay
 
     /// <summary>How far the plate of an inset door is set back.</summary>
     public static Working<Length> Setback(Working<Length> thickness) =>
-        Working.Of("Plate set back by", thickness.Value + InsetMore, "{thickness} + 1.5 mm", Inset, ("thickness", thickness));
+        Working.Of(
+            "Plate set back by",
+            thickness.Value + InsetMore,
+            new OwnUnitFigure(thickness.Value + InsetMore, LengthUnit.Millimetre),
+            "{thickness} + 1.5 mm",
+            Inset,
+            ("thickness", thickness)
+        );
 
-    private static Working<Length> At(string name, Length from, string template, Working<double> edge) =>
-        Working.Of(name, from + Length.FromMillimetres((decimal)edge.Value), template, Positions, ("edge", edge));
+    private static Working<Length> At(string name, Length from, string template, Working<double> edge)
+    {
+        var at = from + Length.FromMillimetres((decimal)edge.Value);
+        return Working.Of(name, at, new OwnUnitFigure(at, LengthUnit.Millimetre), template, Positions, ("edge", edge));
+    }
 }

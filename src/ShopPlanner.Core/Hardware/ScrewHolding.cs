@@ -96,7 +96,7 @@ internal static class ScrewHolding
     {
         var (near, far) = (Inches(side.Value), Inches(thread.Value));
         var byRule = Group(gravity.Value) * screw.Diameter * screw.Diameter;
-        var full = Math.Min(byRule, Yielding(screw, gravity.Value, near, far));
+        var full = Math.Min(byRule, YieldLimit.Of(screw, gravity.Value, near, far, 0));
         var diameters = far / screw.Diameter;
         var share = diameters < LeastDiameters ? 0 : Math.Min(1, diameters / FullDiameters);
         return Load(
@@ -124,12 +124,12 @@ internal static class ScrewHolding
             ("count", count)
         );
 
-    /// <summary>A distance in diameters.</summary>
-    public static Working<Length> Distance(string name, HoldingScrew screw, int diameters) =>
+    /// <summary>A least distance in diameters, up to the next mark of a rule.</summary>
+    public static Working<Length> Distance(string name, HoldingScrew screw, int diameters, LengthUnit unit) =>
         Working.Of(
             name,
-            Length.FromInches((decimal)screw.Diameter * diameters),
-            $"{diameters} × {{diameter}}",
+            RuleMarks.Up(Length.FromInches((decimal)screw.Diameter * diameters), unit),
+            $"{diameters} × {{diameter}}, up to the next mark of the rule",
             Distances,
             ("diameter", Diameter(screw))
         );
@@ -142,29 +142,6 @@ internal static class ScrewHolding
             >= 0.44 => 3240,
             _ => 2520,
         };
-
-    // The smallest of the six ways in which a joint of two pieces gives way (yield equations of the design specification),
-    // with the same wood on both sides.
-    private static double Yielding(HoldingScrew screw, double gravity, double near, double far)
-    {
-        var (d, bend, bearing) = (screw.Root, screw.Yield, 16_600 * Math.Pow(gravity, 1.84));
-        var reduction = d <= 0.17 ? 2.2 : (10 * d) + 0.5;
-        var ratio = far / near;
-        var bends = bend * d * d / bearing;
-        var k1 = (Math.Sqrt(1 + (2 * (1 + ratio + (ratio * ratio))) + (ratio * ratio)) - (1 + ratio)) / 2;
-        var k2 = -1 + Math.Sqrt(4 + (2 * bends / (far * far)));
-        var k3 = -1 + Math.Sqrt(4 + (2 * bends / (near * near)));
-        double[] ways =
-        [
-            d * far * bearing,
-            d * near * bearing,
-            k1 * d * near * bearing,
-            k2 * d * far * bearing / 3,
-            k3 * d * near * bearing / 3,
-            d * d * Math.Sqrt(bearing * bend / 3),
-        ];
-        return ways.Min() / reduction;
-    }
 
     private static Working<Length> Diameter(HoldingScrew screw)
     {

@@ -41,7 +41,7 @@ public static class ShelfPins
         return Working.Of(
             "Heights of the holes",
             holes,
-            new LengthsFigure(holes),
+            new LengthsFigure(holes) { Own = pitch.Value == SystemPitch ? LengthUnit.Millimetre : null },
             "{first} + n × {pitch}, up to {height} − {clear}",
             pitch.Value == SystemPitch ? System32 : OwnPitch,
             ("first", first),

@@ -64,7 +64,14 @@ internal static class SlideBoxes
     {
         if (kind == SlideKind.Undermount)
         {
-            var inner = each ?? Working.Looked("Case to inside of the side", UnderEach, new LengthFigure(UnderEach), UnderRule);
+            var inner =
+                each
+                ?? Working.Looked(
+                    "Case to inside of the side",
+                    UnderEach,
+                    new OwnUnitFigure(UnderEach, LengthUnit.Millimetre),
+                    UnderRule
+                );
             return Working.Of(
                 "Box width, outside",
                 opening.Value - (inner.Value * 2) + (side.Value * 2),

@@ -12,9 +12,6 @@ internal static class SawSetup
         Certainty.Derived
     );
 
-    /// <summary>A length finer than a rule shows, as calipers and shims are read.</summary>
-    public static readonly QuantityKind Fine = new("mm", "in", 25.4);
-
     /// <summary>Error of the corner at the fence, in radians: more than zero where the kept corner is wider than
     /// square.</summary>
     /// <param name="far">Width of the strip at the end far from the fence.</param>
@@ -38,18 +35,20 @@ internal static class SawSetup
         );
     }
 
-    /// <summary>What an error comes to over a length, in millimeters.</summary>
-    public static Working<double> Over(string name, double radians, Working<double> angle, Working<Length> length) =>
-        Working.Of(
+    /// <summary>What an error comes to over a length.</summary>
+    public static Working<Length> Over(string name, double radians, Working<double> angle, Working<Length> length)
+    {
+        var over = Length.FromTicks((long)Math.Round(Math.Abs(radians) * length.Value.Ticks));
+        return Working.Of(
             name,
-            Math.Abs(radians) * (double)length.Value.ToMillimetres(),
-            Fine,
-            4,
+            over,
+            new FineLengthFigure(over),
             "{length} × tan {angle}",
             Working.Geometry,
             ("length", length),
             ("angle", angle)
         );
+    }
 
     /// <summary>Width of one cut, from strips sawn off a board.</summary>
     public static Working<Length> Kerf(Working<Length> board, Working<double> strips, Working<Length> strip, Working<Length> rest)

@@ -106,6 +106,9 @@ public sealed record WordFigure(string Words) : Figure
 /// <param name="Denominator">The fraction of an inch they are shown to.</param>
 public sealed record LengthsFigure(ImmutableArray<Length> Lengths, int Denominator = LengthFormat.FinestDenominator) : Figure
 {
+    /// <summary>The unit they are made in whatever the rest is measured in; null for the unit of the rest.</summary>
+    public LengthUnit? Own { get; init; }
+
     /// <summary>Whether a fence or stop is set to them, so that they are told as marks of a rule and sheets of paper.</summary>
     public bool AreSettings { get; init; }
 
@@ -119,5 +122,5 @@ public sealed record LengthsFigure(ImmutableArray<Length> Lengths, int Denominat
     public override double? Number(LengthUnit unit) => null;
 
     private string Told(Length one, LengthUnit unit) =>
-        AreSettings ? SettingFigure.Of(one, unit) : LengthFormat.WithUnit(one, unit, Denominator);
+        AreSettings ? SettingFigure.Of(one, Own ?? unit) : LengthFormat.WithUnit(one, Own ?? unit, Denominator);
 }

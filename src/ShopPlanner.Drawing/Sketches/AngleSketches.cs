@@ -105,7 +105,8 @@ internal static class AngleSketches
         var radius = ((c * c / 4) + (h * h)) / (2 * h);
         var wide = Math.Max(c, h * 2 > c ? 2 * radius : c);
         var scale = Math.Min(300 / wide, 150 / Math.Max(h, 0.04 * c));
-        var (x, y) = (240.0, 218.0);
+        // In the middle of the area, its words above and its chord's size below.
+        var (x, y) = (240.0, Canvas.Area.Centre.Y + (h * scale / 2));
         var half = h * 2 > c ? Math.PI - Math.Asin(Math.Min(1, c / 2 / radius)) : Math.Asin(Math.Min(1, c / 2 / radius));
         Spot At(double part)
         {

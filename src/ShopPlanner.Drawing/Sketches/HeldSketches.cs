@@ -44,13 +44,20 @@ internal static class HeldSketches
         canvas.End(new(120, 30, 22, 220));
         canvas.Add(new Hatch(Stroke.Waste, new(142, 30, 8, 220), 3));
         canvas.Face(body, upright: true);
-        canvas.Line(Stroke.Outline, 118, body.Y + 10, body.X + 12, body.Y + 10);
-        canvas.Line(Stroke.Outline, body.X + 12, body.Y + 6, body.X + 12, body.Y + 14);
+        Fixing(body.Y + 10);
+        if (inputs.Count(1, 3, "bottom") > 0)
+            Fixing(body.Bottom - 10);
         canvas.Arrow(body.Centre.X, body.Y + 30, Math.Max(body.Y + 50, body.Bottom - 12), "");
         canvas.Across(body.X, body.Right, body.Bottom + Canvas.Away, body.Bottom, inputs.Shown(deep));
         canvas.High(body.Bottom, body.Y, body.Right + Canvas.Away, body.Right, inputs.Shown(high));
         canvas.Tell(body.Centre.X, body.Y - 14, inputs.Quantity("weight", "load"));
-        canvas.Note("Hatched: drywall, with a stud behind it. The top fastener is pulled and bent down.");
+        canvas.Note("Hatched: drywall, with a stud behind it. All fasteners are bent down, the top ones are pulled too.");
+
+        void Fixing(double y)
+        {
+            canvas.Line(Stroke.Outline, 118, y, body.X + 12, y);
+            canvas.Line(Stroke.Outline, body.X + 12, y - 4, body.X + 12, y + 4);
+        }
     }
 
     /// <summary>A screw through one piece into another.</summary>

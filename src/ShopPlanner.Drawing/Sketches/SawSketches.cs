@@ -63,8 +63,8 @@ internal static class SawSketches
             }
         )
             canvas.Say(x, y, words, weight: Lettering.Weight.Bold);
-        canvas.Across(left, right - bend, top - Canvas.Away, top, inputs.Shown(far));
-        canvas.Across(left, right + bend, bottom + 22, bottom, inputs.Shown(near));
+        canvas.Across(left, right - bend, top - Canvas.Away, top, inputs.Reading(far));
+        canvas.Across(left, right + bend, bottom + 22, bottom, inputs.Reading(near));
         canvas.Tell(square.Centre.X, square.Centre.Y, inputs.Main);
         canvas.Note("Left: four cuts, each edge turned to the fence. Right: the strip of the fifth cut.");
     }
@@ -82,8 +82,8 @@ internal static class SawSketches
         var fence = isFence ? lean : 0;
         canvas.Add(new Face([new(300 + fence, 36), new(330 + fence, 36), new(330, 256), new(300, 256)], Tint, 0, Stroke.Outline));
         var (low, high) = (isFence ? 206 : 136, isFence ? 300 : 206);
-        canvas.Across(low, high + (isFence ? lean * 0.8 : lean), 72, 80, inputs.Shown(back));
-        canvas.Across(low, high + (isFence ? lean * 0.2 : 0), 222, 210, inputs.Shown(front));
+        canvas.Across(low, high + (isFence ? lean * 0.8 : lean), 72, 80, inputs.Reading(back));
+        canvas.Across(low, high + (isFence ? lean * 0.2 : 0), 222, 210, inputs.Reading(front));
         canvas.Say(206, 236, "front");
         canvas.Say(206, 50, "back");
         canvas.Tell(366, 146, inputs.Main);

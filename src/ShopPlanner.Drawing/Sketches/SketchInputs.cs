@@ -89,14 +89,20 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     public double? MainValue =>
         answer?.Results[0].Figure is QuantityFigure figure && double.IsFinite(figure.Value) ? figure.Value : null;
 
-    /// <summary>A length as it stands in the drawing.</summary>
-    public string Shown(Length length) => LengthFormat.WithUnit(length, Unit);
+    /// <summary>A length as it stands in the drawing; what is made in millimeters stays so among inches.</summary>
+    public string Shown(Length length) =>
+        LengthFormat.WithUnit(length, Unit == LengthUnit.Inch ? LengthFormat.MadeIn(Unit, length) : Unit);
+
+    /// <summary>A reading of calipers as it stands in the drawing.</summary>
+    public string Reading(Length length) => new FineLengthFigure(length).Text(Unit);
 
     private static Length? Of(Figure figure) =>
         figure switch
         {
             LengthFigure one => one.Length,
             FineLengthFigure fine => fine.Length,
+            EnteredFigure entered => entered.Length,
+            BitFigure bit => bit.Length,
             OwnUnitFigure own => own.Length,
             SettingFigure setting => setting.Length,
             _ => null,

@@ -65,83 +65,6 @@ public sealed class LoadTests
         static string Thread(int sixteenths) => Text("thread", sixteenths / 16.0);
     }
 
-    // National Design Specification, Table 12.2A: lb for each inch of thread, by diameter of the lag and gravity.
-    [
-        Theory,
-        InlineData("lag-1/4", "spf", 173),
-        InlineData("lag-5/16", "spf", 205),
-        InlineData("lag-3/8", "spf", 235),
-        InlineData("lag-1/4", "df", 225),
-        InlineData("lag-5/16", "df", 266),
-        InlineData("lag-3/8", "df", 305),
-        InlineData("lag-1/4", "unknown", 137),
-        InlineData("lag-5/16", "unknown", 163),
-        InlineData("lag-3/8", "unknown", 186)
-    ]
-    public void Lag_screws_pulled_out(string fixing, string stud, double perInch) =>
-        Assert.Equal(perInch, Wall("One fastener, pulled out", "fixing=" + fixing, "stud=" + stud, "thread=1"), 0.6);
-
-    [Theory, InlineData("lag-3/8", "1 1/2", 352), InlineData("lag-1/4", "1 1/4", 217), InlineData("screw-10", "1 1/4", 119)]
-    public void Fixings_in_a_spruce_stud(string fixing, string thread, double load) =>
-        Assert.Equal(load, Wall("One fastener, pulled out", "fixing=" + fixing, "stud=spf", "thread=" + thread), 0.6);
-
-    [
-        Theory,
-        InlineData("24", "16", 1),
-        InlineData("30", "16", 1),
-        InlineData("36", "16", 2),
-        InlineData("48", "16", 3),
-        InlineData("30", "24", 1),
-        InlineData("48", "24", 2)
-    ]
-    public void Studs_behind_a_width_for_certain(string width, string spacing, int studs) =>
-        Assert.Equal(studs, Wall("Studs behind it for certain", "width=" + width, "spacing=" + spacing));
-
-    // Statics: 150 lb × 6 in ÷ 24 in.
-    [Fact]
-    public void Pull_at_the_top_fixings_statics() =>
-        Assert.Equal(
-            37.5,
-            Asked.Number(
-                "wall",
-                "Pull at the top fasteners, total",
-                "weight=50 lb",
-                "load=100 lb",
-                "width=36",
-                "depth=12",
-                "height=24"
-            ),
-            6
-        );
-
-    // By hand: two thirds of a fixing at half load each, with the two loads of the rows above.
-    [Fact]
-    public void Fixings_share_weight_and_pull_and_are_counted_at_half()
-    {
-        string[] given = ["weight=100 lb", "load=200 lb", "width=8 ft", "depth=12", "height=30", "stud=spf"];
-        var (pull, sideways) = (2850 * 0.42 * 0.42 * 0.19 * 1.5, 83.7);
-        var byHand = Math.Ceiling(2 * ((300 / sideways) + (300 * 6 / 30.0 / pull)));
-        Assert.Equal(byHand, Asked.Number("wall", "Fasteners in the top row, at least", given));
-    }
-
-    [Fact]
-    public void A_heavy_cabinet_on_one_stud_is_never_called_right()
-    {
-        foreach (var fixing in new[] { "screw-10", "lag-1/4", "lag-3/8" })
-            Assert.Contains(
-                Asked.Answer("wall", "weight=60", "load=200", "width=24", "depth=12", "height=28", "fixing=" + fixing).Verdicts,
-                verdict => verdict.Severity == Severity.Fails
-            );
-    }
-
-    [Fact]
-    public void Anchors_need_their_makers_figure()
-    {
-        string[] given = ["weight=10", "load=20", "width=24", "depth=10", "height=10", "fixing=anchor"];
-        Assert.Equal("each", Assert.Single(Asked.Run("wall", given).Faults).Field);
-        Assert.Equal(3, Asked.Number("wall", "Fasteners in the top row, at least", [.. given, "each=15 lb"]));
-    }
-
     // Beams by statics: slat or plank, span, load; what it gives, and its stress. Stiffness and strength of the Wood Handbook
     // and a university's table.
     [
@@ -233,18 +156,6 @@ public sealed class LoadTests
             () => Assert.All(ShopCautions.All, one => Assert.InRange(one.Text.Length, 60, 420)),
             () => Assert.All(ShopCautions.All, one => Assert.NotEmpty(one.Source.Text))
         );
-
-    private static double Wall(string result, params string[] more)
-    {
-        string[] usual = ["weight=30 lb", "load=30 lb", "depth=10", "height=20"];
-        return Asked.Number(
-            "wall",
-            result,
-            more.Any(one => one.StartsWith("width", StringComparison.Ordinal))
-                ? [.. usual, .. more]
-                : [.. usual, "width=36", .. more]
-        );
-    }
 
     private static string Text(string key, double value) => key + "=" + value.ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -51,6 +51,11 @@ public sealed class MonotonicTests
             { "door", "Panel width", "opening-width", "in", 8, 100, true },
             { "door", "Panel width", "clearance", "in", 0, 0.37, false },
             { "drawer", "Box width", "slide-clearance", "in", 0, 2, false },
+            { "wall", "Fasteners in the top row, at least", "load", "lb", 0, 900, true },
+            { "wall", "Fasteners in the top row, at least", "depth", "in", 2, 40, true },
+            { "wall", "Fasteners in the top row, at least", "height", "in", 4, 90, false },
+            { "wall", "One fastener, sideways", "thread", "in", 1.2, 6, true },
+            { "wall", "One fastener, pulled out", "thread", "in", 1.2, 6, true },
             { "groove", "First fence setting", "groove", "in", 0.13, 0.7, false },
         };
 

@@ -84,6 +84,64 @@ public sealed class SawTests
             0.0002
         );
 
+    // Calipers read thousandths of an inch or hundredths of a millimeter: no mark of a rule is as fine.
+    [
+        Theory,
+        InlineData("five-cuts", "far=1.250", "near=1.238", "length=24"),
+        InlineData("parallel", "front=6", "back=5.994", "length=10")
+    ]
+    public void Caliper_readings_are_told_in_decimals(string form, params string[] given)
+    {
+        var steps = WorkingSteps.Of(Asked.Answer(form, given).Results).Concat(Asked.Answer(form, given).Results);
+        foreach (var reading in given[..2])
+        {
+            var read = Asked.Inch(reading.Split('=')[1]);
+            var step = steps.First(one => one is Working<Length> { Value: var value } && value == read);
+            Assert.Matches(@"^\d\.\d{3}″$", step.Figure.Text(LengthUnit.Inch));
+            Assert.Matches(@"^\d+\.\d{2} mm$", step.Figure.Text(LengthUnit.Millimetre));
+        }
+
+        Assert.All(
+            Asked.Answer(form, given).Results.OfType<Working<Length>>(),
+            one => Assert.Matches(@"^\d\.\d{3}″$", one.Figure.Text(LengthUnit.Inch))
+        );
+    }
+
+    [
+        Theory,
+        InlineData("32 mm", "32 mm", "32 mm"),
+        InlineData("1/2", "½″", "12.7 mm"),
+        InlineData("0.703", "0.703″", "17.86 mm"),
+        InlineData("3/4", "¾″", "19.05 mm")
+    ]
+    public void What_was_entered_is_told_as_it_was_read(string entered, string inches, string millimeters)
+    {
+        var figure = new EnteredFigure(Asked.Inch(entered));
+        Assert.Equal((inches, millimeters), (figure.Text(LengthUnit.Inch), figure.Text(LengthUnit.Millimetre)));
+    }
+
+    // Cups, bits and the holes of the 32 mm system are metric in every shop.
+    [
+        Theory,
+        InlineData("hinge-overlay", "Cup center from the door's edge", "22.5 mm"),
+        InlineData("hinge-overlay", "Cup screws from the door's edge", "32 mm"),
+        InlineData("hinges", "Cup center from the door's edge", "22.5 mm", "height=30", "width=15"),
+        InlineData("pins", "Setback", "37 mm", "height=20"),
+        InlineData("pins", "Depth of the holes", "10 mm", "height=20"),
+        InlineData(
+            "pins",
+            "Heights of the holes",
+            "152.4 mm, 184.4 mm, 216.4 mm, 248.4 mm, 280.4 mm, 312.4 mm, 344.4 mm",
+            "height=20"
+        )
+    ]
+    public void What_is_made_in_millimeters_is_told_in_them_among_inches(
+        string form,
+        string result,
+        string told,
+        params string[] given
+    ) => Assert.Equal(told, Asked.Result(form, result, given).Figure.Text(LengthUnit.Inch));
+
     // By definition: 1 in is 25.4 mm.
     [
         Theory,
