@@ -45,6 +45,7 @@ public static class ServicesSetup
         services.AddSingleton<IPartService, PartService>();
         services.AddSingleton<IPartExchange, PartExchange>();
         services.AddSingleton<IWorkingService, WorkingService>();
+        services.AddSingleton<IPartTaking, PartTaking>();
         services.AddSingleton<BuiltInDesigns>();
         services.AddSingleton<IDesignService, DesignService>();
         services.AddSingleton<IIdeaService, IdeaService>();

@@ -93,7 +93,10 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["idea-exploded"] = idea + "?view=exploded",
             ["idea-turn"] = idea + "?view=turn",
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
-        };
+        }
+            .Concat(WorkingPictures.All)
+            .Concat(WorkingPictures.From(idea))
+            .ToDictionary();
     }
 
     // A board with a knot and a bad end: the plan's layouts keep off them.

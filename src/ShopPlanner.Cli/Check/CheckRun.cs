@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cli.Designs;
+using ShopPlanner.Cli.Parts;
 using ShopPlanner.Core.Designs.Checking;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Workings;
@@ -17,7 +18,7 @@ internal static class CheckRun
     /// <summary>The exit status.</summary>
     public static int Run(string from, IReadOnlyList<string> set, CheckWish wish)
     {
-        var changed = DesignInput.Changes(set);
+        var changed = DesignChanges.Of(set);
         var (document, faults) = DesignInput.Read(from);
         if (document is null)
             return DesignInput.Refused(faults, changed);

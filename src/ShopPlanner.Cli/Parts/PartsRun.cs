@@ -15,7 +15,7 @@ internal static class PartsRun
     public static int Run(string from, IReadOnlyList<string> set, PartsFormat format, string? to)
     {
         var target = TextOutput.At(to, "list", from, "design");
-        var changed = DesignInput.Changes(set);
+        var changed = DesignChanges.Of(set);
         var (document, faults) = DesignInput.Read(from);
         if (document is null)
             return DesignInput.Refused(faults, changed);

@@ -1,10 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Totals;
 
 namespace ShopPlanner.Cli.Work;
 
-/// <summary><c>work [NAME] [KEY=VALUE …] [--unit in|mm] [--keys] [--json]</c>: lists the workings, or works one out.</summary>
+/// <summary><c>work [NAME] [KEY=VALUE …] [--from FILE [--set name=value …]] [--unit in|mm] [--keys] [--json]</c>: lists the
+/// workings, or works one out.</summary>
 internal static class WorkCommand
 {
     private static readonly Argument<string?> Named = new("NAME")
@@ -26,6 +28,20 @@ internal static class WorkCommand
         CustomParser = ReadUnit,
     };
 
+    private static readonly Option<string?> From = new("--from")
+    {
+        Description =
+            $"Add up the parts of a design or a cut request, for {string.Join(", ", PartTotals.Forms)}. - reads standard input. "
+            + "Inputs that you give come before what the parts say.",
+        HelpName = "FILE",
+    };
+
+    private static readonly Option<string[]> Set = new("--set")
+    {
+        Description = "With --from and a design: a different value for a named dimension. Can be repeated.",
+        HelpName = "name=value",
+    };
+
     private static readonly Option<bool> Keys = new("--keys") { Description = "List the inputs instead of working it out." };
 
     private static readonly Option<bool> Workings = new("--workings")
@@ -45,6 +61,8 @@ internal static class WorkCommand
         {
             Named,
             Pairs,
+            From,
+            Set,
             Unit,
             Keys,
             Workings,
@@ -54,6 +72,7 @@ internal static class WorkCommand
             WorkRun.Run(
                 parsed.GetValue(Named),
                 parsed.GetValue(Pairs) ?? [],
+                new WorkSource(parsed.GetValue(From), parsed.GetValue(Set) ?? []),
                 parsed.GetValue(Unit),
                 parsed.GetValue(Keys),
                 new WorkOutput(parsed.GetValue(Workings), parsed.GetValue(Json))

@@ -2,6 +2,7 @@ using System.Text.Json;
 using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Totals;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Cli.Work;
@@ -27,12 +28,17 @@ internal static class WorkJson
         JsonOutput.Object(json =>
         {
             json.WriteString("working", form.Name);
-            Figure(json, answer.Results[0], unit);
-            json.List("results", answer.Results, (inner, result) => Figure(inner, result, unit));
-            json.List("verdicts", answer.Verdicts, Verdict);
-            json.List("cautions", answer.Cautions, Caution);
-            json.List("parts", answer.Parts, (inner, part) => Part(inner, part, unit));
+            Members(json, answer, unit);
         });
+
+    private static void Members(Utf8JsonWriter json, Answer answer, LengthUnit unit)
+    {
+        Figure(json, answer.Results[0], unit);
+        json.List("results", answer.Results, (inner, result) => Figure(inner, result, unit));
+        json.List("verdicts", answer.Verdicts, Verdict);
+        json.List("cautions", answer.Cautions, Caution);
+        json.List("parts", answer.Parts, (inner, part) => Part(inner, part, unit));
+    }
 
     private static void About(Utf8JsonWriter json, WorkingForm form)
     {
@@ -58,6 +64,68 @@ internal static class WorkJson
     {
         json.WriteString("word", choice.Word);
         json.WriteString("meaning", choice.Meaning);
+    }
+
+    /// <summary>A working of parts: what was added up, then the form's own answer, question by question.</summary>
+    public static string Total(PartTotal total, string from, LengthUnit unit) =>
+        JsonOutput.Object(json =>
+        {
+            json.WriteString("working", total.Form.Name);
+            json.WriteString("from", from);
+            json.List("questions", total.Questions, (inner, question) => Question(inner, question, unit));
+            if (total.Sum is { } sum)
+                json.Member("sum", inner => Figure(inner, sum, unit));
+            if (total.Range is (var least, var most))
+                json.Member("range", inner => Range(inner, least, most, total.RangeSource!, unit));
+            json.List("verdicts", total.Verdicts, Verdict);
+            json.Texts("notes", total.Notes);
+        });
+
+    private static void Question(Utf8JsonWriter json, PartQuestion question, LengthUnit unit)
+    {
+        json.WriteString("about", question.About);
+        json.Member(
+            "given",
+            inner =>
+            {
+                foreach (var (key, text) in question.Given)
+                    inner.WriteString(key, text);
+            }
+        );
+        json.List("added", question.Added, (inner, added) => Added(inner, added, unit));
+        json.Member("answer", inner => Members(inner, question.Outcome.Answer!, unit));
+    }
+
+    private static void Added(Utf8JsonWriter json, PartAdded added, LengthUnit unit)
+    {
+        json.WriteString("key", added.Key);
+        json.WriteString("name", added.Name);
+        Value(json, added.Figure, unit);
+        json.List(
+            "shares",
+            added.Shares,
+            (inner, share) =>
+            {
+                inner.WriteString("part", share.Part);
+                inner.WriteString("how", share.How);
+                Value(inner, share.Share, unit);
+            }
+        );
+    }
+
+    private static void Range(Utf8JsonWriter json, Figure least, Figure most, SourceNote source, LengthUnit unit)
+    {
+        Number(json, "least", least.Number(unit));
+        Number(json, "most", most.Number(unit));
+        json.WriteString("unit", least.UnitName(unit));
+        Source(json, source);
+    }
+
+    private static void Value(Utf8JsonWriter json, Figure figure, LengthUnit unit)
+    {
+        Number(json, "value", figure.Number(unit));
+        json.WriteString("unit", figure.UnitName(unit));
+        json.WriteString("text", figure.Text(unit));
     }
 
     private static void Figure(Utf8JsonWriter json, Working working, LengthUnit unit)

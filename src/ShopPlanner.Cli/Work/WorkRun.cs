@@ -8,12 +8,26 @@ namespace ShopPlanner.Cli.Work;
 /// <param name="IsJson">Whether it is for a program.</param>
 internal sealed record WorkOutput(bool HasWorkings, bool IsJson);
 
+/// <summary>What a working is added up from.</summary>
+/// <param name="File">A design or a cut request; null where all is entered.</param>
+/// <param name="Set">Other values for the design's dimensions.</param>
+internal sealed record WorkSource(string? File, IReadOnlyList<string> Set);
+
 /// <summary>One run of the command: find the form, read the pairs, work it out, print.</summary>
 internal static class WorkRun
 {
     /// <summary>The exit status.</summary>
-    public static int Run(string? name, IReadOnlyList<string> pairs, LengthUnit unit, bool keys, WorkOutput output)
+    public static int Run(
+        string? name,
+        IReadOnlyList<string> pairs,
+        WorkSource source,
+        LengthUnit unit,
+        bool keys,
+        WorkOutput output
+    )
     {
+        if (source is { File: null, Set.Count: > 0 })
+            throw new Complaint("--set: name the design with --from");
         if (name is null)
         {
             Print(output.IsJson ? WorkJson.List() : WorkText.List());
@@ -22,7 +36,9 @@ internal static class WorkRun
 
         var form = Find(name);
         if (!keys)
-            return WorkOut(form, Read(pairs), unit, output);
+            return source.File is { } file
+                ? FromRun.Run(form, file, source.Set, Read(pairs), unit, output)
+                : WorkOut(form, Read(pairs), unit, output);
         Print(output.IsJson ? WorkJson.Keys(form) : WorkText.Keys(form));
         return ExitStatus.Done;
     }
@@ -32,13 +48,19 @@ internal static class WorkRun
         var (answer, faults) = form.Run(given, unit);
         if (answer is null)
         {
-            foreach (var fault in faults)
-                Complaint.Print(Line(fault));
+            Refuse(faults);
             return ExitStatus.Refused;
         }
 
         Print(output.IsJson ? WorkJson.Answer(form, answer, unit) : WorkText.Answer(answer, unit, output.HasWorkings));
         return ExitStatus.Done;
+    }
+
+    /// <summary>Prints a line for each fault.</summary>
+    public static void Refuse(IEnumerable<Fault> faults)
+    {
+        foreach (var fault in faults)
+            Complaint.Print(Line(fault));
     }
 
     private static WorkingForm Find(string name) =>

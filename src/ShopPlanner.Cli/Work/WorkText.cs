@@ -40,6 +40,17 @@ internal static class WorkText
     public static string Answer(Answer answer, LengthUnit unit, bool hasWorkings)
     {
         var text = new StringBuilder();
+        Figures(text, answer, unit);
+        foreach (var caution in answer.Cautions)
+            Caution(text, caution);
+        return hasWorkings
+            ? Workings(text, answer, unit).ToString()
+            : text.Append("\nAdd --workings to see how each figure was worked out.\n").ToString();
+    }
+
+    /// <summary>The figures asked for, what follows from them, and the parts they make.</summary>
+    public static void Figures(StringBuilder text, Answer answer, LengthUnit unit)
+    {
         foreach (var result in answer.Results)
             Result(text, result, unit);
         foreach (var reason in WorkingSteps.Outside(answer.Results))
@@ -48,14 +59,19 @@ internal static class WorkText
             text.Append(SeverityWords.Of(verdict.Severity)).Append(": ").Append(verdict.Text).Append('\n');
         foreach (var part in answer.Parts)
             text.Append("Part: ").Append(Of(part, unit)).Append('\n');
-        foreach (var caution in answer.Cautions)
-            text.Append("Safety: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
-        if (!hasWorkings)
-            return text.Append("\nAdd --workings to see how each figure was worked out.\n").ToString();
+    }
+
+    /// <summary>Where the work can hurt.</summary>
+    public static void Caution(StringBuilder text, Caution caution) =>
+        text.Append("Safety: ").Append(caution.Text).Append(" [").Append(SourceWords.Of(caution.Source)).Append("]\n");
+
+    /// <summary>How each figure came about.</summary>
+    public static StringBuilder Workings(StringBuilder text, Answer answer, LengthUnit unit)
+    {
         text.Append("\nHow it was worked out\n");
         foreach (var step in WorkingSteps.Of(answer.Results))
             Worked(text, step, unit);
-        return text.ToString();
+        return text;
     }
 
     /// <summary>A proposed part: <c>1 Spacer block, 6″ × 3 ½″ × ¾″</c>.</summary>

@@ -33,23 +33,28 @@ internal static class WeightCalculator
         Results = weight => [weight],
         Verdicts =
         [
-            new(
-                Severity.Fine,
-                weight => weight.Value <= Weight.OnePerson,
-                "One person can lift it if it is close to the body with a good grip (up to 51 lb, 23 kg; unverified, from the "
-                    + "NIOSH equation)."
-            ),
-            new(
-                Severity.Watch,
-                weight => weight.Value > Weight.OnePerson,
-                weight =>
-                    $"Too heavy for one person. Use {Persons(weight)} people or a cart. Sheets get awkward before they get heavy."
-            ),
+            new(Severity.Fine, weight => !IsHeavy(weight.Value), weight => Lifting(weight.Value).Text),
+            new(Severity.Watch, weight => IsHeavy(weight.Value), weight => Lifting(weight.Value).Text),
         ],
     }.Form;
 
-    private static string Persons(Working<double> weight) =>
-        Math.Ceiling(weight.Value / Weight.OnePerson).ToString(CultureInfo.InvariantCulture);
+    /// <summary>Who lifts a weight.</summary>
+    /// <param name="weight">Kg.</param>
+    public static Verdict Lifting(double weight) =>
+        IsHeavy(weight)
+            ? new(
+                Severity.Watch,
+                "Too heavy for one person. Use "
+                    + Math.Ceiling(weight / Weight.OnePerson).ToString(CultureInfo.InvariantCulture)
+                    + " people or a cart. Sheets get awkward before they get heavy."
+            )
+            : new(
+                Severity.Fine,
+                "One person can lift it if it is close to the body with a good grip (up to 51 lb, 23 kg; unverified, from the "
+                    + "NIOSH equation)."
+            );
+
+    private static bool IsHeavy(double weight) => weight > Weight.OnePerson;
 
     private sealed record WeightAsked(
         Strength Material,

@@ -27,6 +27,9 @@ public sealed record Strength(
 {
     /// <summary>Gravity of the lightest in a mixed lot; else the same as <see cref="Gravity"/>.</summary>
     public double Lightest { get; init; } = Gravity;
+
+    /// <summary>Between which gravities single boards or sheets of it lie as a rule; see <see cref="StrengthTable.Varies"/>.</summary>
+    public (double Least, double Most) Range { get; init; } = (Gravity * 0.9, Gravity * 1.1);
 }
 
 /// <summary>Weight and stiffness of woods and panels.</summary>
@@ -68,24 +71,57 @@ public static class StrengthTable
         Wood("cedar-western-red", 0.32, 1.11, FromMemory),
         Wood("spruce-sitka", 0.40, 1.57, FromMemory),
         SprucePineFir,
-        Panel("plywood", "Plywood", Middle(0.5, "0.4 to 0.6"), Lowest(1.01, "1.01 to 1.24")),
-        Panel("plywood-douglas-fir", "Douglas-fir plywood", Middle(0.5, "0.4 to 0.6"), Faced(0.95, "veneer-core Douglas-fir")),
+        Panel("plywood", "Plywood", Middle(0.5, "0.4 to 0.6"), Lowest(1.01, "1.01 to 1.24")) with
+        {
+            Range = (0.4, 0.6),
+        },
+        Panel(
+            "plywood-douglas-fir",
+            "Douglas-fir plywood",
+            Middle(0.5, "0.4 to 0.6"),
+            Faced(0.95, "veneer-core Douglas-fir")
+        ) with
+        {
+            Range = (0.4, 0.6),
+        },
         Panel(
             "plywood-hardwood-faced",
             "Plywood with hardwood faces",
             (0.55, new(Panels + "specific gravity of plywood 0.4 to 0.6, taken higher with hardwood faces", CommonPractice)),
             Faced(1.80, "hardwood-faced")
-        ),
+        ) with
+        {
+            Range = (0.4, 0.6),
+        },
         Panel(
             "mdf",
             "MDF",
             (0.77, new(Panels + "specific gravity 0.7 to 0.9; 48 lb/ft³ is common practice", CommonPractice)),
             (0.52, new(Panels + "0.52 million psi", Read))
-        ),
-        Panel("hardboard", "Hardboard", Middle(0.95, "0.9 to 1.0"), Lowest(0.45, "0.45 to 0.80")),
-        Panel("particleboard", "Particleboard", Middle(0.7, "0.6 to 0.8"), Lowest(0.40, "0.40 to 0.60")),
-        Panel("osb", "Oriented strandboard", Middle(0.65, "0.5 to 0.8"), Lowest(0.64, "0.64 to 0.91")),
+        ) with
+        {
+            Range = (0.7, 0.9),
+        },
+        Panel("hardboard", "Hardboard", Middle(0.95, "0.9 to 1.0"), Lowest(0.45, "0.45 to 0.80")) with
+        {
+            Range = (0.9, 1.0),
+        },
+        Panel("particleboard", "Particleboard", Middle(0.7, "0.6 to 0.8"), Lowest(0.40, "0.40 to 0.60")) with
+        {
+            Range = (0.6, 0.8),
+        },
+        Panel("osb", "Oriented strandboard", Middle(0.65, "0.5 to 0.8"), Lowest(0.64, "0.64 to 0.91")) with
+        {
+            Range = (0.5, 0.8),
+        },
     ];
+
+    /// <summary>How much the weight of one kind of wood varies.</summary>
+    public static readonly SourceNote Varies = new(
+        "Panels: the range of the Wood Handbook, Table 12-1; woods: 10% either way, the usual spread of specific gravity (Wood "
+            + "Handbook, ch. 5, from memory)",
+        FromMemory
+    );
 
     /// <summary>The row of a wood or a panel; null where none is published here.</summary>
     public static Strength? Find(string id) => All.FirstOrDefault(row => row.Id == id);
@@ -122,6 +158,7 @@ public static class StrengthTable
         ) with
         {
             Lightest = 0.32,
+            Range = (0.32, 0.43),
         };
 
     private static Strength Wood(string id, double gravity, double million, Certainty stiffness, bool green = false) =>

@@ -48,7 +48,7 @@ internal sealed class PieceService(ShopWork work, ICutPlanner planner) : IPieceS
                 row.Form == StockForm.Sheet ? MaterialForm.Sheet : MaterialForm.Board,
                 row.Thickness,
                 row.Width,
-                Properties.Of(row.Id)
+                StoreProperties.Of(row.Id)
             );
     }
 
@@ -73,28 +73,4 @@ internal sealed class PieceService(ShopWork work, ICutPlanner planner) : IPieceS
             .ToImmutableDictionary(one => one.Key, one => one.Min(price => price.Price.Amount / amount(price)));
 
     private static Length Width(Snapshot shop, StoredPrice price) => shop.Materials[price.MaterialId].Width ?? price.Width;
-}
-
-/// <summary>Where a material's properties are looked up.</summary>
-internal static class Properties
-{
-    /// <summary>The wood, or the kind of sheet, of a material that comes with the program; null for the user's own.</summary>
-    public static string? Of(string materialId)
-    {
-        if (MaterialCatalogue.StoreMaterials.FirstOrDefault(one => one.Id == materialId) is not { } material)
-            return null;
-        if (material.SpeciesId is { } species)
-            return species;
-        return material.SheetGoodId is { } sheet && MaterialCatalogue.TryFindSheet(sheet, out var good) ? Of(good.Kind) : null;
-    }
-
-    private static string Of(SheetKind kind) =>
-        kind switch
-        {
-            SheetKind.HardwoodPlywood => "plywood-hardwood-faced",
-            SheetKind.SoftwoodPlywood => "plywood-douglas-fir",
-            SheetKind.Mdf => "mdf",
-            SheetKind.Particleboard => "particleboard",
-            _ => "plywood",
-        };
 }

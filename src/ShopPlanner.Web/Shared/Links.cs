@@ -143,7 +143,13 @@ public static class Links
     /// <param name="form">Its name.</param>
     /// <param name="given">Texts by key.</param>
     /// <param name="unit">Of lengths without a suffix; left out where nothing is filled in.</param>
-    public static string Working(string form, IReadOnlyDictionary<string, string>? given = null, LengthUnit? unit = null)
+    /// <param name="project">Whose parts are added up; null for none.</param>
+    public static string Working(
+        string form,
+        IReadOnlyDictionary<string, string>? given = null,
+        LengthUnit? unit = null,
+        Guid? project = null
+    )
     {
         var texts = (given ?? new Dictionary<string, string>()).OrderBy(pair => pair.Key, StringComparer.Ordinal);
         var sign = unit switch
@@ -154,7 +160,7 @@ public static class Links
         };
         return QueryHelpers.AddQueryString(
             $"{Workings}/{form}",
-            Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign)])
+            Given([.. texts.Select(pair => (pair.Key, (string?)pair.Value)), ("unit", sign), ("project", project?.ToString())])
         );
     }
 

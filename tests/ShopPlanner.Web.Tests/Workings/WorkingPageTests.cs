@@ -6,6 +6,7 @@ using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Workings;
@@ -25,6 +26,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         Services.AddSingleton(server.Get<IShopService>());
         Services.AddSingleton(server.Get<IProjectService>());
         Services.AddSingleton(server.Get<IWorkingService>());
+        Services.AddSingleton(server.Get<IPartTaking>());
     }
 
     public new async ValueTask DisposeAsync()
@@ -204,6 +206,81 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
         await list.Find("button").ClickAsync(new());
         Assert.Empty(list.FindAll("li"));
         Assert.Empty(await server.Get<IWorkingService>().ListAsync(project.Id, ShopServer.Cancel));
+    }
+
+    // The command line prints what the form answers; so does the page, in both units.
+    [Theory]
+    [InlineData("mortise?thickness=3/4 in&width=3 in&into=2.25 in&between=20 in")]
+    [InlineData("dado?thickness=23/32 in&into=3/4 in&cutter=1/2 in&inside=30 in")]
+    [InlineData("fronts?height=24 in&width=18 in")]
+    [InlineData("slides?slide=side&width=15 in&height=6 in&depth=21 in")]
+    [InlineData("butt-hinges?height=30 in&width=15 in")]
+    [InlineData("hinge-overlay?overlay=16")]
+    [InlineData("top-fastening?width=30 in&length=60 in&species=oak-red")]
+    [InlineData("square?width=24 in&length=36 in&first=43.3 in&second=43.2 in")]
+    [InlineData("taper?offset=3/4 in&length=24 in&start=2 in&jig=36 in")]
+    [InlineData("miter?sides=6&slope=10&across=12 in")]
+    [InlineData("arc?chord=24 in&rise=3 in")]
+    [InlineData("wall?weight=50 lb&load=100 lb&width=30 in&depth=12 in&height=29 in")]
+    [InlineData("screw-holding?species=oak-red&count=4")]
+    [InlineData("slats?span=38 in&width=3.5 in&thickness=1 in")]
+    [InlineData("edge-band?length=30 in&width=12 in&roll=25 ft")]
+    [InlineData("price?price=6.50&width=7.5 in&length=8 ft&count=3")]
+    [InlineData("convert?value=18 mm")]
+    [InlineData("kerf?board=24 in&count=10&strip=1 in&rest=12.75 in")]
+    [InlineData("five-cuts?far=1.250 in&near=1.238 in&length=24 in")]
+    [InlineData("parallel?front=6 in&back=5.994 in&length=10 in")]
+    public void The_page_shows_every_figure_of_the_answer(string address)
+    {
+        var (name, given) = (address.Split('?')[0], address.Split('?')[1].Split('&').Select(one => one.Split('=')));
+        Assert.True(WorkingForms.TryFind(name, out var form));
+        foreach (var (unit, sign) in new[] { (LengthUnit.Inch, "in"), (LengthUnit.Millimetre, "mm") })
+        {
+            var answer = form.Run(given.ToDictionary(pair => pair[0], pair => pair[1]), unit).Answer;
+            Assert.NotNull(answer);
+            var page = Open($"{address.Replace(" ", "%20", StringComparison.Ordinal)}&unit={sign}");
+            Assert.Equal(answer.Results[0].Figure.Text(unit), Result(page));
+            Assert.Equal(
+                answer.Results.Skip(1).Select(one => one.Figure.Text(unit)),
+                page.FindAll(".more-figures .figure-text").Select(one => one.TextContent)
+            );
+            Assert.Equal(answer.Verdicts.Length, page.FindAll(".verdicts .verdict").Count);
+        }
+    }
+
+    [Fact]
+    public async Task A_projects_parts_fill_the_fields_in_and_show_what_was_added_up()
+    {
+        var project = (
+            await server.Get<IIdeaService>().BeginAsync("table", "Oak table", CommandId.New(), ShopServer.Cancel)
+        ).Value!;
+        var page = Open($"coats?project={project.Id}&unit=in");
+        page.WaitForAssertion(() =>
+            Assert.Contains("Oak table", page.Find(".from-project").TextContent, StringComparison.Ordinal)
+        );
+        var total = page.Find(".from-shares .sum td").TextContent;
+        Services.GetRequiredService<NavigationManager>().NavigateTo(page.Find(".from-question a.button").GetAttribute("href")!);
+        page.WaitForAssertion(() => Assert.Equal(total, Named(page, "Area to coat").GetAttribute("data-shown")));
+        Assert.Contains("Filled in", page.Find(".from-question").TextContent, StringComparison.Ordinal);
+        Assert.Equal(page.Find(".from-head .figure-text").TextContent, Result(page));
+    }
+
+    [Fact]
+    public async Task Without_a_project_chosen_all_are_offered_where_parts_can_be_added_up()
+    {
+        var project = (
+            await server.Get<IProjectService>().CreateAsync("Hall bench", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel)
+        ).Value!;
+        var page = Open("weight");
+        Assert.Contains(project.Id.ToString(), page.Find(".from-project a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Empty(Open("sag").FindAll(".from-project"));
+    }
+
+    [Fact]
+    public void A_project_that_is_gone_is_told()
+    {
+        var page = Open($"weight?project={Guid.CreateVersion7()}");
+        Assert.Contains("isn't here any more", page.Find(".from-project").TextContent, StringComparison.Ordinal);
     }
 
     private static string Result(IRenderedComponent<WorkingPage> page) => page.Find(".figure-large").TextContent;

@@ -20,7 +20,7 @@ internal static class TippingJudging
 
     public static IEnumerable<PieceWarning> Of(Piece piece)
     {
-        var opening = piece.Parts.Where(part => part.Assembly is "Door" or "Drawer").ToList();
+        var opening = StandingPiece.Opening(piece);
         return opening.Count > 0 ? OfOpening(piece, opening) : OfShelves(piece);
     }
 
@@ -32,7 +32,7 @@ internal static class TippingJudging
 
     private static IEnumerable<PieceWarning> OfShelves(Piece piece)
     {
-        var depth = Base(piece, Feet(piece));
+        var depth = StandingPiece.Base(piece);
         if (piece.Outside.Dz < Tipping.TallFrom || depth.Value <= Length.Zero)
             yield break;
         var slender = Tipping.HeightToDepth(Working.Given("Height", piece.Outside.Dz), depth);
@@ -99,71 +99,13 @@ internal static class TippingJudging
     private static Working<double> Factor(Piece piece, IReadOnlyList<PiecePart> opening)
     {
         var (whole, open) = (PieceWeight.Of(piece.Parts).Value, PieceWeight.Of(opening).Value);
-        var (feet, front) = (Feet(piece), Front(opening));
         return Tipping.Factor(
-            Behind(piece, feet, front),
+            StandingPiece.BehindFront(piece, opening),
             Working.Looked("Weight, empty, without doors and drawers", whole - open, QuantityKind.Mass, 0, Parts),
-            Reach(opening),
+            StandingPiece.Reach(opening),
             Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts),
             Working.Looked("A child leaning on it", Child, QuantityKind.Mass, 0, Tipping.Child),
-            Working.Given("Foremost foot behind the front", Foremost(feet) - front)
+            Working.Given("Foremost foot behind the front", StandingPiece.SetBack(piece, opening))
         );
     }
-
-    // What stands on the floor.
-    private static List<PartCopy> Feet(Piece piece) =>
-        [.. piece.Parts.SelectMany(part => part.Copies).Where(copy => copy.Box.Z == Length.Zero)];
-
-    private static Working<Length> Base(Piece piece, List<PartCopy> feet) =>
-        Working.Given("Depth of the base", feet.Count == 0 ? piece.Outside.Dy : feet.Max(copy => copy.Box.EndY) - Foremost(feet));
-
-    private static Working<Length> Behind(Piece piece, List<PartCopy> feet, Length front) =>
-        Working.Given(
-            "Depth from the front to the back of the base",
-            (feet.Count == 0 ? piece.Outside.EndY : feet.Max(copy => copy.Box.EndY)) - front
-        );
-
-    // The plane of the closed doors and drawers.
-    private static Length Front(IReadOnlyList<PiecePart> opening) =>
-        opening.SelectMany(part => part.Copies).Min(copy => copy.Box.Y);
-
-    // A piece tips about its foremost foot, which over a toe space or under a face frame stands behind the front.
-    private static Length Foremost(List<PartCopy> feet) =>
-        feet.Count == 0 ? Length.Zero : feet.Min(copy => copy.Box.Y + (copy.Notch?.Deep ?? Length.Zero));
-
-    // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer
-    // edges.
-    private static Working<Length> Reach(IReadOnlyList<PiecePart> opening)
-    {
-        var doors = opening
-            .Where(part => part.Assembly == "Door")
-            .SelectMany(part => part.Copies)
-            .Where(copy => copy.Flat == Axis.Y)
-            .ToList();
-        var drawers = opening
-            .Where(part => part.Assembly == "Drawer")
-            .SelectMany(part => part.Copies)
-            .Where(copy => copy.Along == Axis.Y)
-            .ToList();
-        var swing = doors
-            .Where(copy => copy.Along != Axis.Z || doors.All(one => one.Along == Axis.Z))
-            .Select(copy => copy.Box.Dx + Stiles(copy, doors));
-        return Working.Given(
-            "Reach of what is open",
-            swing.Concat(drawers.Select(copy => copy.Box.Dy)).Append(Length.Zero).Max()
-        );
-    }
-
-    // A rail lies between stiles, let into them: the leaf is as wide as the two reach beyond it.
-    private static Length Stiles(PartCopy rail, IEnumerable<PartCopy> doors) =>
-        rail.Along == Axis.Z
-            ? Length.Zero
-            : doors
-                .Where(one =>
-                    one.Along == Axis.Z
-                    && one.Box.Shared(rail.Box) is { } shared
-                    && shared.Dx < one.Box.Dx
-                    && one.Box.Dy >= rail.Box.Dy
-                )
-                .Aggregate(Length.Zero, (sum, one) => sum + one.Box.Dx - one.Box.Shared(rail.Box)!.Value.Dx);
 }

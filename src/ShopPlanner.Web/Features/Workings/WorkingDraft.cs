@@ -10,6 +10,9 @@ namespace ShopPlanner.Web.Features.Workings;
 public sealed class WorkingDraft
 {
     private const string UnitKey = "unit";
+
+    // Names the project whose parts were added up; it is no input of a form.
+    private const string ProjectKey = "project";
     private const int MostCharacters = 100;
 
     private readonly Dictionary<string, string> texts = new(StringComparer.Ordinal);
@@ -32,6 +35,8 @@ public sealed class WorkingDraft
                     "mm" => LengthUnit.Millimetre,
                     _ => usual,
                 };
+            else if (key == ProjectKey)
+                Project = Guid.TryParse(text, out var project) ? project : null;
             else if (text.Length is > 0 and <= MostCharacters)
                 texts[key] = text;
         }
@@ -41,6 +46,9 @@ public sealed class WorkingDraft
 
     /// <summary>The form.</summary>
     public WorkingForm Form { get; }
+
+    /// <summary>The project whose parts are added up; null for none.</summary>
+    public Guid? Project { get; }
 
     /// <summary>Unit of lengths without a suffix, and of what is shown.</summary>
     public LengthUnit Unit { get; private set; }
@@ -61,7 +69,11 @@ public sealed class WorkingDraft
     public ImmutableArray<Fault> Missing { get; private set; } = [];
 
     /// <summary>Gives the same again.</summary>
-    public string Address => texts.Count == 0 ? Links.Working(Form.Name, null, Unit) : Links.Working(Form.Name, texts, Unit);
+    public string Address => Links.Working(Form.Name, texts, Unit, Project);
+
+    /// <summary>The same form with other texts beside what is typed.</summary>
+    public string With(IReadOnlyDictionary<string, string> given) =>
+        Links.Working(Form.Name, texts.ToImmutableDictionary().SetItems(given), Unit, Project);
 
     /// <summary>What is typed for a key, or nothing.</summary>
     public string Text(FormKey key) => texts.GetValueOrDefault(key.Name, "");
