@@ -30,7 +30,7 @@ internal sealed class ArcFlowProgram : IDisposable
         for (var kind = 1; kind < model.Kinds.Length; kind++)
             Bridge(kind);
         for (var item = 0; item < model.Count; item++)
-            AddShortage(item, demands[item]);
+            ProgramParts.AddShortage(solver, model, item, demands[item]);
         solver.Objective().SetMinimization();
     }
 
@@ -77,15 +77,6 @@ internal sealed class ArcFlowProgram : IDisposable
         var variable = solver.MakeNumVar(0, model.Pieces, "");
         collectors[kind].SetCoefficient(variable, -1);
         collectors[kind - 1].SetCoefficient(variable, 1);
-    }
-
-    private void AddShortage(int item, Constraint demand)
-    {
-        if (model.AlwaysFits(item))
-            return;
-        var variable = solver.MakeIntVar(0, model.Demands[item], "");
-        demand.SetCoefficient(variable, 1);
-        solver.Objective().SetCoefficient(variable, model.Shortage);
     }
 
     private Plan Plan() =>

@@ -119,13 +119,7 @@ internal sealed class ObjectivesProgram : IDisposable
         solver.SetHint(this.times, [.. patterns.Select(pattern => times.GetValueOrDefault(pattern))]);
     }
 
-    private Plan Plan() =>
-        Boards.Plan.Of(
-            model,
-            times
-                .Select((variable, column) => (patterns[column], (int)Math.Round(variable.SolutionValue())))
-                .Where(cut => cut.Item2 > 0)
-        );
+    private Plan Plan() => ProgramParts.PlanOf(model, patterns, times);
 
     private BoardObjectives Objectives(Plan plan) =>
         BoardObjectives.Sum(plan.Cuts.Select(cut => (Objectives(cut.Pattern), cut.Times)));

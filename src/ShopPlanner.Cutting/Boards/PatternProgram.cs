@@ -17,7 +17,7 @@ internal sealed class PatternProgram : IDisposable
         var demands = model.Demands.Select(demand => solver.MakeConstraint(demand, double.PositiveInfinity)).ToArray();
         times = [.. patterns.Select(pattern => Column(pattern, limits, demands))];
         for (var item = 0; item < model.Count; item++)
-            AddShortage(item, demands[item]);
+            ProgramParts.AddShortage(solver, model, item, demands[item]);
         solver.Objective().SetMinimization();
     }
 
@@ -26,13 +26,7 @@ internal sealed class PatternProgram : IDisposable
 
     public void Dispose() => solver.Dispose();
 
-    private Plan Plan() =>
-        Boards.Plan.Of(
-            model,
-            times
-                .Select((variable, column) => (patterns[column], (int)Math.Round(variable.SolutionValue())))
-                .Where(cut => cut.Item2 > 0)
-        );
+    private Plan Plan() => ProgramParts.PlanOf(model, patterns, times);
 
     private Variable Column(Pattern pattern, Constraint[] limits, Constraint[] demands)
     {
@@ -46,13 +40,4 @@ internal sealed class PatternProgram : IDisposable
     }
 
     private int Cover(Piece piece) => (model.Demands[piece.Item] + piece.Count - 1) / piece.Count;
-
-    private void AddShortage(int item, Constraint demand)
-    {
-        if (model.AlwaysFits(item))
-            return;
-        var variable = solver.MakeIntVar(0, model.Demands[item], "");
-        demand.SetCoefficient(variable, 1);
-        solver.Objective().SetCoefficient(variable, model.Shortage);
-    }
 }

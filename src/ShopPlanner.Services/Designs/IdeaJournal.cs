@@ -35,18 +35,11 @@ internal static class IdeaJournal
     }
 
     /// <summary>What undoing and redoing would do now.</summary>
-    public static async Task<(StoredIdeaStep? Undo, StoredIdeaStep? Redo)> EndsAsync(
+    public static Task<(StoredIdeaStep? Undo, StoredIdeaStep? Redo)> EndsAsync(
         ShopContext db,
         Guid projectId,
         CancellationToken cancel
-    ) =>
-        (
-            await Of(db, projectId)
-                .Where(step => !step.Undone)
-                .OrderByDescending(step => step.Number)
-                .FirstOrDefaultAsync(cancel),
-            await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel)
-        );
+    ) => UndoSteps.EndsAsync(Of(db, projectId), cancel);
 
     private static async Task AddAsync(
         ShopContext db,

@@ -48,18 +48,11 @@ internal static class PartJournal
     }
 
     /// <summary>What undoing and redoing would do now.</summary>
-    public static async Task<(StoredPartStep? Undo, StoredPartStep? Redo)> EndsAsync(
+    public static Task<(StoredPartStep? Undo, StoredPartStep? Redo)> EndsAsync(
         ShopContext db,
         Guid projectId,
         CancellationToken cancel
-    ) =>
-        (
-            await Of(db, projectId)
-                .Where(step => !step.Undone)
-                .OrderByDescending(step => step.Number)
-                .FirstOrDefaultAsync(cancel),
-            await Of(db, projectId).Where(step => step.Undone).OrderBy(step => step.Number).FirstOrDefaultAsync(cancel)
-        );
+    ) => UndoSteps.EndsAsync(Of(db, projectId), cancel);
 
     /// <summary>Forgets all steps, e.g. since their texts are in another unit than the project's now.</summary>
     public static Task ForgetAsync(ShopContext db, Guid projectId, CancellationToken cancel) =>

@@ -43,14 +43,10 @@ internal sealed class SetupService(ShopWork work, ShopCommands commands, TimePro
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        commands.RunAsync(
-            new Making<IReadOnlyList<StockPiece>>(command, Making.Asked("offcuts", lines, unit))
-            {
-                Make = db => AddOffcutsAsync(db, lines, unit, device, cancel),
-                Made = pieces => ShopJson.Write(pieces.Select(piece => piece.Id)),
-                Find = (db, made) => StockService.FindAddedAsync(db, ShopJson.Read<HashSet<Guid>>(made), cancel),
-                What = "piece",
-            },
+        commands.AddOnceAsync(
+            command,
+            Making.Asked("offcuts", lines, unit),
+            db => AddOffcutsAsync(db, lines, unit, device, cancel),
             cancel
         );
 

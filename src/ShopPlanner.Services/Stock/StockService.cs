@@ -21,14 +21,10 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        commands.RunAsync(
-            new Making<IReadOnlyList<StockPiece>>(command, Making.Asked("pieces", addition, unit))
-            {
-                Make = db => AddAsync(db, addition, unit, device, cancel),
-                Made = pieces => ShopJson.Write(pieces.Select(piece => piece.Id)),
-                Find = (db, made) => FindAddedAsync(db, ShopJson.Read<HashSet<Guid>>(made), cancel),
-                What = "piece",
-            },
+        commands.AddOnceAsync(
+            command,
+            Making.Asked("pieces", addition, unit),
+            db => AddAsync(db, addition, unit, device, cancel),
             cancel
         );
 

@@ -33,7 +33,7 @@ internal sealed class StoredIdea : IVersioned
 }
 
 /// <summary>One change of an idea, so that it can be taken back.</summary>
-internal sealed class StoredIdeaStep
+internal sealed class StoredIdeaStep : IUndoStep
 {
     public required Guid Id { get; init; }
 

@@ -2,7 +2,7 @@ namespace ShopPlanner.Services.Storage.Rows;
 
 /// <summary>One change of a parts list: the rows it touched as they were before and after, so that it can be taken
 /// back.</summary>
-internal sealed class StoredPartStep
+internal sealed class StoredPartStep : IUndoStep
 {
     public required Guid Id { get; init; }
 
