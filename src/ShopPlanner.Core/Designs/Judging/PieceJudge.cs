@@ -37,6 +37,8 @@ public static class PieceJudge
                 .Concat(BottomJudging.Of(piece))
                 .Concat(PeopleJudging.Of(piece))
                 .Concat(TopJudging.Of(piece))
+                // What two bays bring alike is said once.
+                .DistinctBy(one => (one.Severity, one.Text, one.Part))
                 .OrderByDescending(one => one.Severity),
         ];
     }
