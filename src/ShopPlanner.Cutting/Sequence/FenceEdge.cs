@@ -2,8 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Sequence;
 
-/// <summary>Which edges a fence guides safely. Common practice: none that is shorter than a foot, or shorter than the strip between
-/// fence and blade is wide.</summary>
+/// <summary>Which edges a fence guides safely. Common practice: none that is shorter than a foot, or shorter than the strip
+/// between fence and blade is wide.</summary>
 internal static class FenceEdge
 {
     /// <summary>Returns whether an edge is too short for the fence.</summary>

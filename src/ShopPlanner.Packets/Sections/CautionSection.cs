@@ -17,8 +17,8 @@ internal static class CautionSection
         // Common practice, and what most saws' manuals ask for.
         "Support long and wide pieces before and behind the blade. A cutoff caught between blade and fence is thrown back at "
             + "you: leave it free. Never use the fence as a stop for a crosscut, and never cut freehand on a table saw.",
-        "Where the guard has to come off for a groove or rabbet, use featherboards or a jig, and put it back afterward (California "
-            + "Title 8 §4296).",
+        "Where the guard has to come off for a groove or rabbet, use featherboards or a jig, and put it back afterward "
+            + "(California Title 8 §4296).",
         "Wear eye protection, and hearing protection near saws and routers. No gloves or loose clothes near spinning tools.",
         "Collect dust at the tool and wear a respirator that fits. Oak and beech dust is known to cause cancer; birch, "
             + "mahogany, teak and walnut dust is suspected to (ACGIH, quoted by OSHA).",

@@ -1,16 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Storage;
-
-/// <summary>A step that can be undone and done again.</summary>
-internal interface IUndoStep
-{
-    /// <summary>Its place among all steps.</summary>
-    long Number { get; }
-
-    /// <summary>Whether it is undone.</summary>
-    bool Undone { get; }
-}
 
 /// <summary>Steps kept in the database.</summary>
 internal static class UndoSteps

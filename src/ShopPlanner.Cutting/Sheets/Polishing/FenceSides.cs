@@ -5,7 +5,8 @@ using ShopPlanner.Cutting.Trees;
 namespace ShopPlanner.Cutting.Sheets.Polishing;
 
 /// <summary>Counts the rips of a tree whose piece is short for a fence, as <see cref="FenceEdge"/> says it. The sizes of a tree
-/// are those that it needs: what wood hangs on longer is only known once it is written, so this is a count to compare by.</summary>
+/// are those that it needs: what wood hangs on longer is only known once it is written, so this is a count to compare
+/// by.</summary>
 internal static class FenceSides
 {
     /// <summary>Returns how many there are.</summary>

@@ -1,5 +1,5 @@
-// The framework heals a live connection that once stood, not one that failed while the page was opened: such a page would stay shut
-// for ever. Here it waits until the server answers, and is opened anew. Nothing can have been typed into it.
+// The framework heals a live connection that once stood, not one that failed while the page was opened: such a page would stay
+// shut for good. Here it waits until the server answers, and is opened again. Nothing can have been typed into it.
 const tries = "shop-openings", longestPause = 30_000;
 let isWaiting = false;
 

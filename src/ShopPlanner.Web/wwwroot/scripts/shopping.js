@@ -181,7 +181,8 @@ async function keepForLater() {
     const files = performance.getEntriesByType("resource").map(one => one.name).filter(name => name.startsWith(location.origin));
     worker.postMessage([location.href, ...files.filter(name => !name.includes("/ticks"))]);
     put(document.querySelector("[data-offline]"),
-      "Without a network this page keeps working and opens again on this device: what you check off is kept here and sent later.");
+      "Without a network this page keeps working and opens again on this device. What you check off is kept here and sent "
+      + "later.");
   } catch (problem) {
     console.warn("This page is not kept for a reload without a network:", problem);
   }

@@ -21,7 +21,8 @@ window.shopHeading = heading;
 // The browser's event has another name than ours: under one name the framework would hand each event on twice.
 Blazor.registerCustomEventType("typed", { browserEventName: "shop-typed", createEventArgs: detail });
 Blazor.registerCustomEventType("command", { browserEventName: "shop-command", createEventArgs: detail });
-Blazor.start({ circuit: { configureSignalR: live.watch, reconnectionOptions: { maxRetries: 1_000_000, retryIntervalMilliseconds: pause } } });
+const reconnectionOptions = { maxRetries: 1_000_000, retryIntervalMilliseconds: pause };
+Blazor.start({ circuit: { configureSignalR: live.watch, reconnectionOptions } });
 
 const notice = document.getElementById("components-reconnect-modal");
 notice.addEventListener("components-reconnect-state-changed", event => {
