@@ -84,7 +84,7 @@ public sealed class PieceTotalTests
     {
         var piece = Counted.Piece(design);
         var judged = PieceJudge
-            .ToMind(piece)
+            .Of(piece)
             .Select(one => one.Working)
             .OfType<Working>()
             .FirstOrDefault(one => one.Name == "Stability factor");

@@ -87,15 +87,14 @@ internal sealed record WallHanging(Outside Outside, Length Height, Builder Build
         );
         var fixing = WallFixings.Fixings.First(one => one.Word == "lag-1/4");
         var pull = WallFixings.Pull(load, Outside.Depth, Working.Given("Cleat over the lower edge", Height));
-        return WallFixings.Count(
+        var gravity = Working.Looked("Specific gravity of the studs", 0.36, QuantityKind.Bare, 2, Lightest);
+        var thread = Working.Given("Thread in the stud", Thread);
+        var held = new WallLoad(
             load,
             pull,
-            WallFixings.Shear(fixing),
-            WallFixings.Withdrawal(
-                fixing,
-                Working.Looked("Specific gravity of the studs", 0.36, QuantityKind.Bare, 2, Lightest),
-                Working.Given("Thread in the stud", Thread)
-            )
+            WallFixings.Shear(fixing, gravity, thread),
+            WallFixings.Withdrawal(fixing, gravity, thread)
         );
+        return WallFixings.Count(held, Working.Given("Screws along the bottom", 0.0, QuantityKind.Bare, 0));
     }
 }
