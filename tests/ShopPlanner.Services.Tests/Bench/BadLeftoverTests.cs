@@ -7,8 +7,8 @@ using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Tests.Bench;
 
-/// <summary>What is left of a board: true where it was cut, as bought and bad where it was not. Three legs of 30 in, of which the first
-/// comes from a board of the rack, 41 3/8 in long.</summary>
+/// <summary>What is left of a board: true where it was cut, as bought and bad where it was not. Three legs of 30 in, of which the
+/// first comes from a board of the rack, 41 3/8 in long.</summary>
 public sealed class BadLeftoverTests : IAsyncLifetime
 {
     private PlannedShop given = null!;

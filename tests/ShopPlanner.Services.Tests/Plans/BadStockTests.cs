@@ -109,7 +109,7 @@ public sealed class BadStockTests : IAsyncLifetime
         Assert.Equal((0, Money.Zero), (again.Buy.Length, again.Cost));
     }
 
-    // 22 in four times, three kerfs between them, and the trim: a board of 88 3/8 in has room for them squared or not trimmed at all.
+    // 22 in four times and three kerfs between them: a board of 88 3/8 in has room for them, and none for a trim beside them.
     [Fact]
     public async Task An_end_as_bought_costs_the_trim_and_a_true_one_nothing()
     {

@@ -11,8 +11,8 @@ using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Tests.Sawing;
 
-/// <summary>What page, bench and packet say and draw of bad places. Three legs of 30 in; a rack board of 96 in with a bad left end of
-/// 4 in.</summary>
+/// <summary>What page, bench and packet say and draw of bad places. Three legs of 30 in; a rack board of 96 in with a bad left end
+/// of 4 in.</summary>
 public sealed class BadPlaceWordsTests : IAsyncLifetime
 {
     private PlannedShop given = null!;
