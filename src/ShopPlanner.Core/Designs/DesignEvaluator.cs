@@ -212,7 +212,7 @@ public sealed class DesignEvaluator
     {
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
         new Findings(builder, box, document.Unit).Note();
-        var marking = new Marking(builder.Drafts);
+        var marking = new Marking(builder.Drafts, builder.Joints);
         return new(
             document.Name,
             document.Unit,

@@ -55,6 +55,26 @@ internal static class Made
             }
             """;
 
+    /// <summary>Posts and rails with this in its bay.</summary>
+    public static string PostAndRail(string fills, string frame = "") =>
+        $$"""
+            {
+              "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Cabinet",
+              "dimensions": [
+                { "name": "width", "value": "30" }, { "name": "depth", "value": "16" }, { "name": "height", "value": "34" }
+              ],
+              "materials": [
+                { "role": "leg", "name": "Square", "form": "board", "thickness": "2 in", "width": "2 in" },
+                { "role": "case", "name": "Plywood", "form": "sheet", "thickness": "3/4" },
+                { "role": "thin", "name": "Thin plywood", "form": "sheet", "thickness": "1/4" },
+                { "role": "box", "name": "Half plywood", "form": "sheet", "thickness": "1/2" },
+                { "role": "stile", "name": "Poplar 1x3", "form": "board", "thickness": "3/4", "width": "2 1/2" }
+              ],
+              "frame": { "kind": "post-and-rail", "leg": "leg", "rail": "stile", "panel": "thin", "joint": "pocket" {{frame}} },
+              "bays": { "fills": [ {{fills}} ] }
+            }
+            """;
+
     /// <summary>Its piece, which must have no fault.</summary>
     public static Piece Piece(string json)
     {
@@ -73,6 +93,10 @@ internal static class Made
     }
 
     public static Length Inches(decimal inches) => Length.FromInches(inches);
+
+    /// <summary>Name of the part that a mark is of.</summary>
+    public static string NameOf(Piece piece, string mark) =>
+        piece.Parts.Single(part => part.Copies.Any(copy => copy.Mark == mark)).Name;
 
     public static IEnumerable<PartCopy> Copies(this Piece piece, string name) =>
         piece.Parts.Where(part => part.Name == name).SelectMany(part => part.Copies);

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
@@ -42,20 +43,55 @@ public sealed partial class MarkTests
         );
     }
 
-    // What is made as a left one has a right one, at the mirrored place.
+    // A pair of mirrored ones stands at mirrored places, or a half turn apart where the whole piece has that symmetry.
     [Theory, MemberData(nameof(Names))]
     public void A_left_one_has_a_right_one(string name)
     {
         var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf(name)));
-        Assert.Contains(piece.Parts, part => part.Copies.Any(copy => copy.Hand != Hand.Either));
         foreach (var part in piece.Parts.Where(part => part.Copies.Any(copy => copy.Hand != Hand.Either)))
+            Assert.Equal(part.Copies.Count(copy => copy.Hand == Hand.Left), part.Copies.Count(copy => copy.Hand == Hand.Right));
+    }
+
+    [Fact]
+    public void Sides_of_a_case_are_mirrored()
+    {
+        var side = Made.Piece(File.ReadAllText(DesignFiles.PathOf("bookcase"))).Parts.Single(part => part.Name == "Side");
+        Assert.Equal([(Hand.Left, true), (Hand.Right, false)], side.Copies.Select(copy => (copy.Hand, copy.Box.X == Length.Zero)));
+    }
+
+    // Mortises on two faces of a leg: what faces right and back on the front left one, faces right and front on the back left one.
+    // With long and end aprons alike in section a square leg can be turned to any corner; a stretcher at the ends alone ends that.
+    [Fact]
+    public void Legs_a_half_turn_apart_are_alike_and_the_others_are_their_mirror()
+    {
+        var table = File.ReadAllText(DesignFiles.PathOf("table"));
+        Assert.All(Made.Piece(table).Copies("Leg"), leg => Assert.Equal(Hand.Either, leg.Hand));
+        var stretched = table.Replace(
+            "\"joint\": \"mortise\"",
+            "\"joint\": \"mortise\", \"stretcher\": \"apron\", \"stretchers\": \"ends\"",
+            StringComparison.Ordinal
+        );
+        var legs = Made.Piece(stretched).Copies("Leg").ToLookup(leg => leg.Hand, leg => (leg.Box.X, leg.Box.Y));
+        Assert.Equal(2, legs[Hand.Left].Count());
+        Assert.Equal(2, legs[Hand.Right].Count());
+        foreach (var hand in new[] { Hand.Left, Hand.Right })
         {
-            var mirrored = part
-                .Copies.Where(copy => copy.Hand == Hand.Left)
-                .Select(copy => copy.Box with { X = piece.Outside.Dx - copy.Box.EndX });
-            var rights = part.Copies.Where(copy => copy.Hand == Hand.Right).Select(copy => copy.Box);
-            Assert.Equal(mirrored.OrderBy(box => box.Y), rights.OrderBy(box => box.Y));
+            var pair = legs[hand].ToList();
+            Assert.True(pair[0].X != pair[1].X && pair[0].Y != pair[1].Y);
         }
+    }
+
+    // Grooves for panels on other faces make another part of the front legs than of the back ones.
+    [Fact]
+    public void Legs_with_other_joints_have_another_letter()
+    {
+        var piece = Made.Piece(Made.PostAndRail(""));
+        var legs = piece.Parts.Where(part => part.Name == "Leg").ToList();
+        Assert.Equal(2, legs.Count);
+        Assert.All(legs, leg => Assert.Single(leg.Copies.Select(copy => copy.Box.Y).Distinct()));
+        // Both inner faces of a back leg are grooved alike, so that either will do at either side.
+        Assert.Equal([Hand.Left, Hand.Right], legs[0].Copies.Select(copy => copy.Hand));
+        Assert.Equal([Hand.Either, Hand.Either], legs[1].Copies.Select(copy => copy.Hand));
     }
 
     [Fact]

@@ -114,8 +114,6 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     /// <summary>How its width came about.</summary>
     public Working<Length>? Width { get; init; }
 
-    public Hand Hand { get; init; }
-
     /// <summary>What is cut out of its lower front corner.</summary>
     public Notch? Notch { get; set; }
 

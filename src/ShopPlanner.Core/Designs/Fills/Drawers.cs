@@ -138,12 +138,16 @@ internal sealed record DrawersAsked(
     }
 
     /// <summary>Heights of the fronts from below, gaps between them taken off; a graded one is a quarter of the top one's height
-    /// taller than the one above it.</summary>
+    /// taller than the one above it, and the lowest takes what the steps of a rule leave over.</summary>
     public IEnumerable<Length> Heights(Length clear, LengthUnit unit)
     {
         var free = clear - (Gap * (Count - 1));
-        var step = Shares.Step(unit);
-        var shares = Enumerable.Range(0, Count).Select(i => IsGraded ? 4L + (Count - 1 - i) : 4L).ToList();
+        return IsGraded ? Graded(free, Shares.Step(unit)) : Shares.Equal(free, Count, unit);
+    }
+
+    private IEnumerable<Length> Graded(Length free, long step)
+    {
+        var shares = Enumerable.Range(0, Count).Select(i => 4L + (Count - 1 - i)).ToList();
         var unitShare = free.Ticks / shares.Sum();
         var heights = shares.Select(share => share * unitShare / step * step).ToList();
         heights[0] += free.Ticks - heights.Sum();

@@ -18,8 +18,7 @@ internal sealed class LegAndApron : IFrame
                 new("wide_face", "Wide face of the legs", MemberType.Choice, "front", "front", "side"),
                 new("apron", "Aprons", MemberType.Role, null),
                 new("setback", "Aprons set back from the legs", MemberType.Length, "0 in"),
-                new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-                new("tenon", "Tenon length", MemberType.Length, "0 in"),
+                .. RailJoint.Members,
                 new("stretcher", "Stretchers", MemberType.Role, ""),
                 new("stretcher_height", "Height of the stretchers", MemberType.Length, "4 in"),
                 new("stretchers", "Where stretchers run", MemberType.Choice, "all", "all", "ends"),
@@ -29,23 +28,16 @@ internal sealed class LegAndApron : IFrame
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var (leg, apron, stretcher) = (members.Role("leg"), members.Role("apron"), members.MaybeRole("stretcher"));
-        var (setback, tenon, height) = (
-            members.Length("setback").Value,
-            members.Length("tenon").Value,
-            members.Length("stretcher_height").Value
-        );
-        var (joint, wide, all) = (
-            Joint(members.Choice("joint")),
-            members.Choice("wide_face") == "front",
-            members.Choice("stretchers") == "all"
-        );
+        var (setback, height) = (members.Length("setback").Value, members.Length("stretcher_height").Value);
+        var (wide, all) = (members.Choice("wide_face") == "front", members.Choice("stretchers") == "all");
         if (members.Failed)
             return null;
         var sizes = new LegSizes(leg, wide, outside);
-        if (!Fits(members, sizes, apron, setback, tenon))
+        var thickest = Length.Max(apron.Thickness, stretcher?.Thickness ?? Length.Zero);
+        if (RailJoint.Read(members, sizes, setback, thickest) is not { } joint)
             return null;
         var legs = sizes.AddLegs(builder, "Leg");
-        var rails = new Rails(sizes, legs, apron, Tall(apron), setback, tenon, joint);
+        var rails = new Rails(sizes, legs, apron, Tall(apron), setback, joint);
         Around(rails, "apron", outside.Height.Value - rails.Tall, true, builder);
         if (stretcher is not null)
             Around(rails with { Material = stretcher, Tall = Tall(stretcher) }, "stretcher", height, all, builder);
@@ -53,31 +45,8 @@ internal sealed class LegAndApron : IFrame
         return Under(sizes, low, outside.Height.Value - rails.Tall, legs);
     }
 
-    internal static JointKind Joint(string word) =>
-        word switch
-        {
-            "mortise" => JointKind.MortiseAndTenon,
-            "dowel" => JointKind.Dowel,
-            _ => JointKind.PocketScrew,
-        };
-
     /// <summary>Extent of a rail that stands on edge; a rail from a sheet is four inches wide (common practice).</summary>
     internal static Length Tall(RoleMaterial material) => material.Width ?? Length.FromInches(4);
-
-    // Two tenons in one leg must not meet.
-    private static bool Fits(NodeReader members, LegSizes sizes, RoleMaterial apron, Length setback, Length tenon)
-    {
-        var room = Length.Min(sizes.Lx, sizes.Ly) - setback - apron.Thickness;
-        if (room.Ticks < 0)
-            members.Fail("setback", LengthFormat.WithUnit(setback, members.Unit), "leaves the apron no leg to meet");
-        else if (tenon > room)
-            members.Fail(
-                "tenon",
-                LengthFormat.WithUnit(tenon, members.Unit),
-                $"is too long: two tenons meet in the leg, at most {LengthFormat.WithUnit(room, members.Unit)}"
-            );
-        return !members.Failed;
-    }
 
     private static void Around(Rails rails, string name, Length z, bool all, Builder builder)
     {

@@ -35,36 +35,35 @@ internal sealed class LegSizes
     /// <summary>Front left, front right, back left, back right.</summary>
     public Legs AddLegs(Builder builder, string name)
     {
-        Draft At(Length x, Length y, Hand hand) =>
+        Draft At(Length x, Length y) =>
             builder.Add(
                 new(name, "Frame", Leg, new(x, y, Length.Zero, Lx, Ly, Outside.Height.Value), Axis.Z, Flat)
                 {
                     Length = Outside.Height,
                     FacesToFinish = "all faces",
-                    Hand = hand,
                 }
             );
         return new(
-            At(Length.Zero, Length.Zero, Hand.Left),
-            At(Width - Lx, Length.Zero, Hand.Right),
-            At(Length.Zero, Depth - Ly, Hand.Left),
-            At(Width - Lx, Depth - Ly, Hand.Right)
+            At(Length.Zero, Length.Zero),
+            At(Width - Lx, Length.Zero),
+            At(Length.Zero, Depth - Ly),
+            At(Width - Lx, Depth - Ly)
         );
     }
 
     /// <summary>Length of a rail between two legs, tongues included.</summary>
-    public Working<Length> Between(Axis axis, Length tongue)
+    public Working<Length> Between(Axis axis, Working<Length> tongue)
     {
         var (whole, leg) = axis == Axis.X ? (Outside.Width, Lx) : (Outside.Depth, Ly);
-        return tongue.IsPositive
+        return tongue.Value.IsPositive
             ? Working.Of(
                 "Rail length",
-                whole.Value - (leg * 2) + (tongue * 2),
+                whole.Value - (leg * 2) + (tongue.Value * 2),
                 "{whole} − 2 × {leg} + 2 × {tongue}",
                 Working.Geometry,
                 ("whole", whole),
                 ("leg", Working.Given("leg", leg)),
-                ("tongue", Working.Given("tongue", tongue))
+                ("tongue", tongue)
             )
             : Working.Of(
                 "Rail length",
@@ -86,18 +85,18 @@ internal sealed record Legs(Draft FrontLeft, Draft FrontRight, Draft BackLeft, D
 /// <param name="Material">Of the rails; they stand on edge.</param>
 /// <param name="Tall">Their extent upwards.</param>
 /// <param name="SetBack">From the outer faces of the legs.</param>
-/// <param name="Tongue">Let into each leg: a tenon's length; nothing for a butt joint.</param>
-/// <param name="Joint">How they are joined.</param>
+/// <param name="Joint">How they are joined, and how far they are let into each leg.</param>
 internal sealed record Rails(
     LegSizes Sizes,
     Legs Legs,
     RoleMaterial Material,
     Length Tall,
     Length SetBack,
-    Length Tongue,
-    JointKind Joint
+    RailJoint Joint
 )
 {
+    private Length Tongue => Joint.Tongue.Value;
+
     public Draft Front(string name, Length z, Builder builder) =>
         Long(name, z, SetBack, Legs.FrontLeft, Legs.FrontRight, builder);
 
@@ -136,12 +135,12 @@ internal sealed record Rails(
         var rail = builder.Add(
             new(name, "Frame", Material, box, along, flat)
             {
-                Length = Sizes.Between(along, Tongue),
+                Length = Sizes.Between(along, Joint.Tongue),
                 FacesToFinish = "outer face, edges",
             }
         );
-        builder.Join(Joint, rail, one, along, Tongue);
-        builder.Join(Joint, rail, other, along, Tongue);
+        builder.Join(Joint.Kind, rail, one, along, Tongue);
+        builder.Join(Joint.Kind, rail, other, along, Tongue);
         return rail;
     }
 }

@@ -33,7 +33,7 @@ internal sealed class OpenRack : IFrame
             return null;
         var sizes = new LegSizes(post, false, outside);
         var legs = sizes.AddLegs(builder, "Post");
-        var rails = new Rails(sizes, legs, beam, LegAndApron.Tall(beam), Length.Zero, Length.Zero, JointKind.Screwed);
+        var rails = new Rails(sizes, legs, beam, LegAndApron.Tall(beam), Length.Zero, RailJoint.Butted(JointKind.Screwed));
         var highest = outside.Height.Value - rails.Tall - (deck?.Thickness ?? Length.Zero);
         for (var i = 0; i < levels; i++)
             Level(
@@ -70,7 +70,7 @@ internal sealed class OpenRack : IFrame
         var plate = builder.Add(
             new("Deck", "Decks", deck, box, Axis.X, Axis.Z)
             {
-                Length = sizes.Between(Axis.X, Length.Zero),
+                Length = sizes.Between(Axis.X, rails.Joint.Tongue),
                 Width = sizes.Outside.Depth,
                 FacesToFinish = "upper face, edges",
             }

@@ -23,33 +23,25 @@ internal sealed class PostAndRail : IFrame
                 new("groove", "Panel groove depth", MemberType.Length, "3/8 in"),
                 new("clearance", "Clearance for a panel in its groove, each edge", MemberType.Length, "0 in"),
                 new("foot", "Height of the lower rails", MemberType.Length, "4 in"),
-                new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-                new("tenon", "Tenon length", MemberType.Length, "0 in"),
+                .. RailJoint.Members,
             ]
         );
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var (leg, rail, panel) = (members.Role("leg"), members.Role("rail"), members.MaybeRole("panel"));
-        var (groove, clearance, foot, tenon) = (
+        var (groove, clearance, foot) = (
             members.Length("groove").Value,
             members.Length("clearance").Value,
-            members.Length("foot").Value,
-            members.Length("tenon").Value
+            members.Length("foot").Value
         );
-        var (joint, wide, inset) = (
-            LegAndApron.Joint(members.Choice("joint")),
-            members.Choice("wide_face") == "front",
-            members.Choice("panel_fit") == "inset"
-        );
+        var (wide, inset) = (members.Choice("wide_face") == "front", members.Choice("panel_fit") == "inset");
         if (members.Failed || !Fits(members, rail, panel, groove, clearance, inset))
             return null;
         var sizes = new LegSizes(leg, wide, outside);
-        var rails = new Rails(sizes, sizes.AddLegs(builder, "Leg"), rail, LegAndApron.Tall(rail), Length.Zero, tenon, joint);
-        if (tenon > Length.Min(sizes.Lx, sizes.Ly) - rail.Thickness)
-            members.Fail("tenon", LengthFormat.WithUnit(tenon, members.Unit), "is too long: two tenons meet in the leg");
-        if (members.Failed)
+        if (RailJoint.Read(members, sizes, Length.Zero, rail.Thickness) is not { } joint)
             return null;
+        var rails = new Rails(sizes, sizes.AddLegs(builder, "Leg"), rail, LegAndApron.Tall(rail), Length.Zero, joint);
         var (low, high) = (foot, outside.Height.Value - rails.Tall);
         var walls = new Walls(rails, panel, groove, clearance, inset, low, high);
         walls.Side(true, builder);

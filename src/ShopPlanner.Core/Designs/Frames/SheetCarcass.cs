@@ -46,7 +46,7 @@ internal sealed class SheetCarcass : IFrame
 
     private static (Draft Left, Draft Right) Sides(CarcassSizes size, Builder builder)
     {
-        Draft Side(Length x, Hand hand) =>
+        Draft Side(Length x) =>
             builder.Add(
                 new(
                     "Side",
@@ -57,13 +57,12 @@ internal sealed class SheetCarcass : IFrame
                     Axis.X
                 )
                 {
-                    Hand = hand,
                     Length = size.Height,
                     Width = size.CaseDepth,
                     FacesToFinish = "both faces, front edge",
                 }
             );
-        return (Side(Length.Zero, Hand.Left), Side(size.Width.Value - size.Thick, Hand.Right));
+        return (Side(Length.Zero), Side(size.Width.Value - size.Thick));
     }
 
     private static Draft Level(

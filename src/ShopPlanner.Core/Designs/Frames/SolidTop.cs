@@ -2,7 +2,6 @@ using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
@@ -11,11 +10,6 @@ internal sealed class SolidTop : ITop
 {
     // More are not glued up by hand at home; a wrong width or jointing is likelier.
     private const int MostStrips = 60;
-
-    private static readonly SourceNote Practice = new(
-        "Common practice: joint an edge before gluing it",
-        Certainty.CommonPractice
-    );
 
     public KindInfo Info { get; } =
         new(
@@ -61,24 +55,8 @@ internal sealed class SolidTop : ITop
             return;
         }
 
-        Lay(Strips(material, whole, outside, longer, count, members.Unit), builder);
-    }
-
-    private static IEnumerable<Draft> Strips(
-        RoleMaterial material,
-        Box whole,
-        Outside outside,
-        Length longer,
-        int count,
-        LengthUnit unit
-    )
-    {
-        var y = whole.Y;
-        foreach (var width in Shares.Of(whole.Dy, Length.Zero, [.. Enumerable.Repeat<Working<Length>?>(null, count)], unit))
-        {
-            yield return Strip(material, whole.With(Axis.Y, y, y + width), outside, longer, count);
-            y += width;
-        }
+        var strips = new TopStrips(material, whole, outside, count, usable, jointing, longer);
+        Lay(strips.All(members.Unit), builder);
     }
 
     // Each strip is glued to the one before, and fixed so that it may move.
@@ -100,20 +78,4 @@ internal sealed class SolidTop : ITop
                 + "its width."
         );
     }
-
-    private static Draft Strip(RoleMaterial material, Box box, Outside outside, Length longer, int count) =>
-        new("Top strip", "Top", material, box, Axis.X, Axis.Z)
-        {
-            Length = outside.Width,
-            CutLongBy = longer,
-            FacesToFinish = "all faces",
-            Width = Working.Of(
-                "Width of a strip",
-                box.Dy,
-                "{depth} ÷ {strips}",
-                Practice,
-                ("depth", outside.Depth),
-                ("strips", Working.Given("Strips", count, QuantityKind.Bare, 0))
-            ),
-        };
 }

@@ -93,6 +93,22 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
         return box is { Dx.IsPositive: true, Dy.IsPositive: true, Dz.IsPositive: true } ? box : null;
     }
 
+    /// <summary>Where two boxes share wood or a face of both lies on the other: at least two of its extents are more than
+    /// nothing. Null where they lie apart, or only an edge or a corner of them meets.</summary>
+    public Box? Meeting(Box other)
+    {
+        var box = Between(
+            Length.Max(X, other.X),
+            Length.Max(Y, other.Y),
+            Length.Max(Z, other.Z),
+            Length.Min(EndX, other.EndX),
+            Length.Min(EndY, other.EndY),
+            Length.Min(EndZ, other.EndZ)
+        );
+        Length[] sides = [box.Dx, box.Dy, box.Dz];
+        return sides.All(side => side >= Length.Zero) && sides.Count(side => side.IsPositive) >= 2 ? box : null;
+    }
+
     /// <summary>The least box around both.</summary>
     public Box Around(Box other) =>
         Between(
