@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
@@ -50,9 +52,11 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
     )
     {
         var reading = DesignJson.Read(json);
-        return reading.Document is { } document
-            ? await SaveAsync(document, command, cancel)
-            : Outcome.Faulty<DesignView>(reading.Faults);
+        if (reading.Document is not { } document)
+            return Outcome.Faulty<DesignView>(reading.Faults);
+        // What the command line refuses is refused here, with the same reasons.
+        var faults = DesignEvaluator.Evaluate(document, ImmutableDictionary<string, string>.Empty).Faults;
+        return faults.IsEmpty ? await SaveAsync(document, command, cancel) : Outcome.Faulty<DesignView>(faults);
     }
 
     public Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default) =>

@@ -120,6 +120,11 @@ public sealed class WrongDesignTests
     [InlineData("\"thickness\": \"3/4\" }", "\"thickness\": \"thick\" }", "materials.0.thickness", "is not a length")]
     [InlineData("\"unit\": \"in\"", "\"unit\": \"cubit\"", "unit", "isn't a choice: pick one of in, mm")]
     [InlineData("\"version\": 1", "\"version\": 2", "version", "is a newer version than this program reads: at most 1")]
+    [InlineData("\"version\": 1", "\"version\": \"1\"", "version", "isn't a whole number")]
+    [InlineData("\"version\": 1", "\"version\": 0", "version", "isn't a version: the first one is 1")]
+    [InlineData("\"hardware\": [", "\"steps\": [ 5 ], \"hardware\": [", "steps.0", "isn't a text: put it in quotes")]
+    [InlineData("\"name\": \"gap\"", "\"name\": \"mm\"", "dimensions.mm", "is a unit or a function in arithmetic")]
+    [InlineData("\"name\": \"gap\"", "\"name\": \"min\"", "dimensions.min", "is a unit or a function in arithmetic")]
     [InlineData(
         "\"shop-planner/design\"",
         "\"shop-planner/cut-request\"",
@@ -145,6 +150,17 @@ public sealed class WrongDesignTests
             evaluation.Faults,
             fault => fault.Field == place && fault.Message.Contains(says, StringComparison.Ordinal)
         );
+    }
+
+    [Fact]
+    public void A_text_that_is_too_long_is_one_fault()
+    {
+        var fault = Assert.Single(
+            Made.Evaluate(
+                Made.Case.Replace("\"name\": \"Case\"", $"\"name\": \"{new string('x', 3000)}\"", StringComparison.Ordinal)
+            ).Faults
+        );
+        Assert.Equal(("name", "is longer than 2000 characters"), (fault.Field, fault.Message));
     }
 
     [Fact]

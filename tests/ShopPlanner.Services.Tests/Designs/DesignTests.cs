@@ -51,6 +51,11 @@ public sealed class DesignTests
                     .ImportAsync(System.Text.Encoding.UTF8.GetBytes(DesignJson.Write(document)), CommandId.New(), Cancel)
             ).Ok
         );
+        var deep = DesignJson.Write(document).Replace("1 1/4 in", "9 in", StringComparison.Ordinal);
+        var faulty = await shop.Get<IDesignService>()
+            .ImportAsync(System.Text.Encoding.UTF8.GetBytes(deep), CommandId.New(), Cancel);
+        Assert.Equal((OutcomeKind.Faulty, "frame.tenon"), (faulty.Kind, faulty.Faults[0].Field));
+        Assert.Equal(1, shop.CountRows()["OwnDesigns"]);
         Assert.Equal(
             "name",
             (await shop.Get<IDesignService>().SaveAsync(document with { Name = " " }, CommandId.New(), Cancel)).Faults[0].Field

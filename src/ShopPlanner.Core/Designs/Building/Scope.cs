@@ -27,6 +27,8 @@ internal sealed class Scope
     {
         (this.changed, this.faults, unit) = (changed, faults, document.Unit);
         dimensions = document.Dimensions.ToDictionary(one => one.Name);
+        foreach (var name in dimensions.Keys.Where(ExpressionParser.Words.Contains))
+            faults.Add(Fault.Of("dimensions." + name, name, "is a unit or a function in arithmetic: use another name"));
         foreach (var (name, value) in changed.Where(pair => !dimensions.ContainsKey(pair.Key)))
             faults.Add(
                 Fault.Of(name, value, "is set for a size this design doesn't have: it has " + string.Join(", ", dimensions.Keys))

@@ -41,8 +41,13 @@ public static class DesignJson
         var node = new JsonNode(root, "", faults);
         if (node["format"].Required() is var format && faults.Count == 0 && format != Format)
             node["format"].Fail($"isn't a design: the format must be {Format}");
-        if (faults.Count == 0 && !(int.TryParse(node["version"].Required(), out var version) && version is >= 1 and <= Version))
-            node["version"].Fail($"is a newer version than this program reads: at most {Version}");
+        if (faults.Count == 0 && node["version"].Whole() is { } version and not (>= 1 and <= Version))
+            node["version"]
+                .Fail(
+                    version < 1
+                        ? "isn't a version: the first one is 1"
+                        : $"is a newer version than this program reads: at most {Version}"
+                );
         if (faults.Count > 0)
             return new(null, FaultList.Cap(faults));
         var read = new DesignReader(node, faults).Read();

@@ -54,7 +54,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             root["top"].Present ? Node(root["top"]) : null,
             [.. root["parts"].Items().Select(Part)],
             [.. root["hardware"].Items().Select(Hardware)],
-            [.. root["steps"].Items().Select(one => one.Required())]
+            [.. root["steps"].Items().Select(one => one.Words())]
         );
     }
 

@@ -36,9 +36,27 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
     {
         if (Text() is { Length: > 0 } text)
             return text;
-        if (!Present || element!.Value.ValueKind == JsonValueKind.String)
+        if (!Present || (element!.Value.ValueKind == JsonValueKind.String && element.Value.GetString() is ""))
             Fail("is missing");
         return "";
+    }
+
+    /// <summary>A sentence or a word that must be there: a number is none.</summary>
+    public string Words()
+    {
+        if (!Present || element!.Value.ValueKind == JsonValueKind.String)
+            return Required();
+        Fail("isn't a text: put it in quotes");
+        return "";
+    }
+
+    /// <summary>A whole number that must be there, not in quotes; null after a fault.</summary>
+    public int? Whole()
+    {
+        if (element is { ValueKind: JsonValueKind.Number } number && number.TryGetInt32(out var whole))
+            return whole;
+        Fail(Present ? "isn't a whole number" : "is missing");
+        return null;
     }
 
     /// <summary>The entries of a list; none where it is absent.</summary>

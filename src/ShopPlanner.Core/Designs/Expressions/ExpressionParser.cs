@@ -11,6 +11,10 @@ internal sealed partial class ExpressionParser
     private const int MostDepth = 40;
 
     private static readonly string[] Functions = ["min", "max", "round", "count"];
+    private static readonly string[] Units = ["in", "mm", "cm", "m", "ft"];
+
+    /// <summary>Words that mean something in arithmetic, so that no name may be one of them.</summary>
+    public static IReadOnlyCollection<string> Words { get; } = [.. Functions, .. Units];
 
     private readonly List<string> tokens;
     private int at;
