@@ -156,8 +156,9 @@ public sealed class PartsCommandTests : IDisposable
             "--format",
             "csv"
         );
-        Assert.Equal(0, run.Exit);
-        Assert.StartsWith("warning: ", run.Error, StringComparison.Ordinal);
+        Assert.Equal(2, run.Exit);
+        Assert.StartsWith("mark,", run.Output, StringComparison.Ordinal);
+        Assert.StartsWith("Fix this: ", run.Error, StringComparison.Ordinal);
         Assert.Contains("would be in the same place", run.Error, StringComparison.Ordinal);
     }
 

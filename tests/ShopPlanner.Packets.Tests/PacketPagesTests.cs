@@ -112,13 +112,14 @@ public sealed class PacketPagesTests
     [Fact]
     public void Views_of_a_piece_are_as_large_as_their_scale_says()
     {
-        var page = Pages("pieces").First(p => Words(p).Contains("Front, side and top"));
+        var page = Pages("pieces").First(p => Words(p).Contains("Front, right side and top"));
         var scale = int.Parse(
             Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3],
             System.Globalization.CultureInfo.InvariantCulture
         );
+        // The widest is the back: between sides of 23/32 in, in whose rabbets its edges are hidden.
         var back = page.Drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).MaxBy(p => p.Box.Width)!;
-        Assert.Equal(30 * 72.0 / scale, back.Box.Width, 3);
+        Assert.Equal((30 - (2 * 23 / 32.0)) * 72.0 / scale, back.Box.Width, 3);
     }
 
     private static double BarOn(PacketModel model, string words)

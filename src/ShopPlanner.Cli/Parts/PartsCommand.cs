@@ -59,7 +59,8 @@ internal static class PartsCommand
         var command = new Command(
             "parts",
             "Works out a design: every part with its size. Exit status 0: done; "
-                + "2: the design or a value has errors, one per line, and nothing was written."
+                + "2: the design or a value has errors, one per line, and nothing was written; or the piece can't be built as it "
+                + "is: each reason on a line beside the list."
         )
         {
             Design,

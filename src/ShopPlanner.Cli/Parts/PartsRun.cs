@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Export;
+using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
@@ -24,9 +25,7 @@ internal static class PartsRun
         if (evaluation.Piece is not { } piece)
             return Refused(evaluation.Faults.Select(fault => Place(fault, changed)));
         target.Write(Text(piece, format));
-        if (format != PartsFormat.Json)
-            Warn(piece);
-        return ExitStatus.Done;
+        return Impossible(piece) ? ExitStatus.Refused : ExitStatus.Done;
     }
 
     private static string Text(Piece piece, PartsFormat format) =>
@@ -66,10 +65,12 @@ internal static class PartsRun
         return ExitStatus.Refused;
     }
 
-    // The other formats have no member for warnings.
-    private static void Warn(Piece piece)
+    // The list is written all the same, so that it can be looked at; whoever goes on with it has been told.
+    private static bool Impossible(Piece piece)
     {
-        foreach (var warning in piece.Warnings.Where(one => one.Severity == Severity.Fails))
-            Complaint.Print("warning: " + warning.Text);
+        var reasons = PieceJudge.Of(piece).Where(one => one.Severity == Severity.Fails).ToList();
+        foreach (var reason in reasons)
+            Complaint.Print($"{SeverityWords.Of(reason.Severity)}: {reason.Text}");
+        return reasons.Count > 0;
     }
 }

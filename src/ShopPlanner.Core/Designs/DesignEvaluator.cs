@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
@@ -213,7 +214,7 @@ public sealed class DesignEvaluator
         var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
         new Findings(builder, box, document.Unit).Note();
         var marking = new Marking(builder.Drafts, builder.Joints);
-        return new(
+        var piece = new Piece(
             document.Name,
             document.Unit,
             box,
@@ -225,7 +226,10 @@ public sealed class DesignEvaluator
                     marking.Mark(one.Into),
                     one.Along,
                     one.Depth
-                )),
+                )
+                {
+                    Clearance = one.Clearance,
+                }),
             ],
             [.. builder.Hardware.Select(one => new HardwareItem(one.Key, one.Value))],
             [.. builder.Openings],
@@ -235,12 +239,17 @@ public sealed class DesignEvaluator
                     one.Text,
                     one.About is { } draft ? marking.Id(draft) : null,
                     one.Working
-                )),
+                )
+                {
+                    Place = one.Path.Length == 0 ? null : one.Path,
+                }),
             ],
             [.. builder.StepsBefore, .. document.Steps, .. builder.Steps, .. builder.StepsInPlace]
         )
         {
             IsFixedToWall = builder.IsFixedToWall,
         };
+        var fastenings = Fastenings.Of(piece).Select(one => new HardwareItem(one.Name, one.Quantity));
+        return piece with { Hardware = [.. piece.Hardware, .. fastenings] };
     }
 }

@@ -31,6 +31,10 @@ public static class Hinges
     /// <summary>The least distance of two cups' centers, and twice the least one of a cup's center from an end.</summary>
     public static readonly Length Room = Length.FromInches(2.5m);
 
+    // From a side's front edge to the far end of the plate: 37 mm to its screws, about 20 mm behind them (common practice; the
+    // maker's sheet comes first).
+    private static readonly Length PlateReach = Length.FromMillimetres(57);
+
     private const double PoundsPerStep = 15;
     private const int MostByWeight = 5;
 
@@ -87,6 +91,13 @@ public static class Hinges
             OutsideRange = b.OutsideRange,
         };
     }
+
+    /// <summary>Whether the plate of a cup hinge finds room on what carries a door. A leg is not so deep: it takes butt
+    /// hinges.</summary>
+    /// <param name="deep">What carries it, from its front edge back.</param>
+    /// <param name="inset">How far behind that edge the back of the door lies: its thickness in an opening, nothing on the
+    /// face.</param>
+    public static bool TakesPlate(Length deep, Length inset) => deep >= PlateReach + inset;
 
     /// <summary>Whether that many cups find room on a door.</summary>
     /// <param name="height">Of the door.</param>

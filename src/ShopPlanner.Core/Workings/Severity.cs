@@ -15,6 +15,9 @@ public enum Severity
     /// <summary>It can hurt someone unless it is done as said.</summary>
     Safety,
 
+    /// <summary>It can fall over or down until it is fixed to the wall, and nothing in it does that yet.</summary>
+    Anchor,
+
     /// <summary>It cannot be built or used like this.</summary>
     Fails,
 }
@@ -22,7 +25,7 @@ public enum Severity
 /// <summary>Severities as people read them.</summary>
 public static class SeverityWords
 {
-    /// <summary>Returns the word: <c>Tip</c>, <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Fix this</c>.</summary>
+    /// <summary>Returns the word: <c>Tip</c>, <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Anchor it</c>, <c>Fix this</c>.</summary>
     public static string Of(Severity severity) =>
         severity switch
         {
@@ -30,6 +33,7 @@ public static class SeverityWords
             Severity.Fine => "OK",
             Severity.Watch => "Check",
             Severity.Safety => "Safety",
+            Severity.Anchor => "Anchor it",
             _ => "Fix this",
         };
 }

@@ -76,6 +76,13 @@ internal static class HingeDrawing
         var back = scene.FromAcross.To;
         page.Wood(scene.IntoPart, scene.Into, scene.IntoAlong, scene.IntoAcross);
         page.Wood(scene.FromPart, scene.From, scene.FromAlong, scene.FromAcross);
+        if (!TakesCup(scene))
+        {
+            page.Ring(scene.FromPart, scene.From, edge + (inward * 54), scene.FromAcross.Middle);
+            page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, scene.IntoAcross.Middle);
+            return "Butt hinges: let a leaf into the door and one into what carries it, each as deep as the leaf is thick.";
+        }
+
         page.Hollow(new(centre - (Cup / 2), centre + (Cup / 2)), new(back - Math.Min(Deep, scene.FromAcross.Size * 0.75), back));
         var face = inward > 0 ? scene.IntoAlong.To : scene.IntoAlong.From;
         page.Metal((face, back + 22), (face, back + 54), (face + (inward * 5), back + 54), (face + (inward * 5), back + 22));
@@ -96,6 +103,14 @@ internal static class HingeDrawing
         page.Ring(scene.IntoPart, scene.Into, scene.IntoAlong.Middle, back + 46);
         return "Cup 35 mm, its center 22.5 mm from the door's edge when 5 mm of wood is left beside it. The hinge "
             + "maker's sheet comes first.";
+    }
+
+    // A face frame takes cup hinges with a plate of their own; a leg is too shallow for any.
+    private static bool TakesCup(JointScene scene)
+    {
+        var isInset = scene.From.Box.EndY > scene.Into.Box.Y;
+        return scene.IntoPart.Assembly == "Face frame"
+            || Hinges.TakesPlate(scene.Into.Box.Dy, isInset ? scene.From.Box.EndY - scene.Into.Box.Y : Length.Zero);
     }
 
     // The edge of the door at which it hangs, and the direction into the door.

@@ -75,7 +75,7 @@ public static class JointDetails
             JointKind.Dovetail => "dovetails",
             JointKind.Dowel => "dowels",
             JointKind.Slotted => "slotted screws",
-            JointKind.Hinged => "cup hinges",
+            JointKind.Hinged => "hinges",
             JointKind.Sliding => "slides",
             _ => "rests on it",
         };

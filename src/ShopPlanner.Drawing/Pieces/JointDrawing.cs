@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Pieces;
@@ -108,15 +109,21 @@ internal sealed class JointDrawing
                 scene.FromAcross
             );
 
+        var bottom = tip + (toward * PieceScale.Mm(scene.Joint.Clearance));
+        if (scene.Joint.Clearance.IsPositive)
+            page.Hollow(Ordered(tip, bottom), tongue);
         Rings(scene.Depth);
-        page.Measure(Ordered(contact, tip), PieceScale.Figure(scene.Joint.Depth, scene.Piece.Unit));
+        page.Measure(Ordered(contact, bottom), PieceScale.Figure(scene.Joint.Depth + scene.Joint.Clearance, scene.Piece.Unit));
         if (scene.IsTongueKnown)
             page.MeasureAcross(tongue, PieceScale.Figure(Length.FromMillimetres((decimal)tongue.Size), scene.Piece.Unit));
         return LetInNote(isTenon);
     }
 
     private string LetInNote(bool isTenon) =>
-        isTenon
+        scene.Joint.Clearance.IsPositive
+            ? $"Cut the groove as deep as shown: the panel goes in {PieceScale.Figure(scene.Joint.Depth, scene.Piece.Unit)} "
+                + $"{Figures.UnitName(scene.Piece.Unit)}, the rest is its room to move."
+        : isTenon
             ? "The tenon is about a third as thick as its part, the mortise 1⁄16 in (2 mm) deeper than it is long "
                 + "(common practice)."
         : scene.IsTongueKnown ? "Cut it to the thickness you measure on your own stock, not to its nominal size."

@@ -44,7 +44,12 @@ public static class PieceSheets
             ],
             [.. piece.Hardware.Select(one => new PacketHardware(one.Name, one.Quantity))],
             piece.Steps,
-            [.. PieceJudge.ToMind(piece).Select(one => $"{SeverityWords.Of(one.Severity)}: {one.Text}")]
+            [
+                .. PieceJudge
+                    .Of(piece)
+                    .Where(one => one.Severity != Severity.Fine)
+                    .Select(one => $"{SeverityWords.Of(one.Severity)}: {one.Text}"),
+            ]
         );
     }
 

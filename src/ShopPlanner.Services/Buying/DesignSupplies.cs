@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Storage.Rows;
@@ -37,12 +36,7 @@ internal sealed class DesignSupplies
     }
 
     private static ImmutableArray<DesignSupply> Of(Piece piece) =>
-        [
-            .. piece.Hardware.Select(item => new DesignSupply(item.Name, item.Quantity.ToString(CultureInfo.InvariantCulture))),
-            .. Fastenings.Of(piece).Select(one => new DesignSupply(one.Name, For(one.Joints))),
-        ];
-
-    private static string For(int joints) => joints == 1 ? "for 1 joint" : $"for {joints} joints";
+        [.. piece.Hardware.Select(item => new DesignSupply(item.Name, item.Quantity.ToString(CultureInfo.InvariantCulture)))];
 
     private sealed record Kept(string Document, string Changed, ImmutableArray<DesignSupply> Supplies);
 }

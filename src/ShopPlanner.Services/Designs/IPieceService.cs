@@ -8,7 +8,7 @@ using ShopPlanner.Services.Common;
 namespace ShopPlanner.Services.Designs;
 
 /// <summary>What the shop knows that bears on a piece: read once, then used at every change.</summary>
-/// <param name="Largest">Largest stock that its stores, rack and bin have, by material.</param>
+/// <param name="Largest">Largest stock of each material that its stores sell, or a longer one that it has on hand.</param>
 /// <param name="PricePerMetre">The least that stores ask for a metre of a board, by material.</param>
 /// <param name="PricePerSquareMetre">The least that stores ask for a square metre of a sheet, by material.</param>
 public sealed record ShopReach(

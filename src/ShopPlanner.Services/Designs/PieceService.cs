@@ -19,8 +19,11 @@ internal sealed class PieceService(ShopWork work, ICutPlanner planner) : IPieceS
     {
         var shop = await work.ReadAsync(db => Snapshot.OfStockAsync(db, cancel), cancel);
         var sold = shop.Prices.Values.Where(price => price.InStock).ToList();
+        // A longer board on hand is as good as one that is sold; an offcut alone is no limit, since a store sells longer ones.
+        var known = sold.Select(price => price.MaterialId).ToHashSet(StringComparer.Ordinal);
+        var onHand = shop.OnHand.Values.Where(piece => known.Contains(piece.Piece.MaterialId));
         var sizes = sold.Select(price => (price.MaterialId, price.Length, Width: Width(shop, price)))
-            .Concat(shop.OnHand.Values.Select(piece => (piece.Piece.MaterialId, piece.Length, piece.Width)));
+            .Concat(onHand.Select(piece => (piece.Piece.MaterialId, piece.Length, piece.Width)));
         return new(
             sizes
                 .GroupBy(one => one.MaterialId)

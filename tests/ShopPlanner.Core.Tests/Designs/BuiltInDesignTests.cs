@@ -79,7 +79,10 @@ public sealed class BuiltInDesignTests
 
     // A limit by arithmetic depends on the other values: such a dimension keeps following them.
     private static bool HasPlainLimits(DesignDimension dimension, LengthUnit unit) =>
-        dimension.IsCount || (LengthText.Parse(dimension.Least, unit).Ok && LengthText.Parse(dimension.Most, unit).Ok);
+        dimension.IsCount
+            ? int.TryParse(dimension.Least, CultureInfo.InvariantCulture, out _)
+                && int.TryParse(dimension.Most, CultureInfo.InvariantCulture, out _)
+            : LengthText.Parse(dimension.Least, unit).Ok && LengthText.Parse(dimension.Most, unit).Ok;
 
     private static string Value(DesignDimension dimension, LengthUnit unit, Random chance)
     {

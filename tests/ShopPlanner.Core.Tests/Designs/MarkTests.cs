@@ -56,7 +56,10 @@ public sealed partial class MarkTests
     public void Sides_of_a_case_are_mirrored()
     {
         var side = Made.Piece(File.ReadAllText(DesignFiles.PathOf("bookcase"))).Parts.Single(part => part.Name == "Side");
-        Assert.Equal([(Hand.Left, true), (Hand.Right, false)], side.Copies.Select(copy => (copy.Hand, copy.Box.X == Length.Zero)));
+        Assert.Equal(
+            [(Hand.Left, true), (Hand.Right, false)],
+            side.Copies.Select(copy => (copy.Hand, copy.Box.X == Length.Zero))
+        );
     }
 
     // Mortises on two faces of a leg: what faces right and back on the front left one, faces right and front on the back left one.

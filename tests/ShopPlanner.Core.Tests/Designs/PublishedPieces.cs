@@ -68,7 +68,7 @@ internal static class PublishedPieces
           ],
           "frame": {
             "kind": "sheet-carcass", "case": "case", "over": "stretchers", "toe": "rail", "toe_setback": "0 in",
-            "back": "backing", "back_fit": "let-in", "back_groove": "1/2 in", "back_setback": "0 in"
+            "back": "backing", "back_fit": "let-in", "back_groove": "1/2 in", "back_clearance": "0 in", "back_setback": "0 in"
           },
           "bays": { "fills": [ { "kind": "adjustable-shelves", "material": "shelf", "count": 3, "clearance": "1/4 in", "setback": "1 5/8 in" } ] },
           "top": { "kind": "sheet-top", "material": "case", "overhang_ends": "overhang", "overhang_front": "1 in" },

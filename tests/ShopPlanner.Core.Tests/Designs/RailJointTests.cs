@@ -47,7 +47,8 @@ public sealed class RailJointTests
     }
 
     private static string Cabinet(string leg, string joint) =>
-        Made.PostAndRail("").Replace("\"2 in\"", $"\"{leg} in\"", StringComparison.Ordinal)
+        Made.PostAndRail("")
+            .Replace("\"2 in\"", $"\"{leg} in\"", StringComparison.Ordinal)
             .Replace("\"joint\": \"pocket\"", $"\"joint\": \"{joint}\"", StringComparison.Ordinal);
 
     private static Piece With(string name, params string[] changes)

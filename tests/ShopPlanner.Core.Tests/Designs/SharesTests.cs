@@ -70,8 +70,7 @@ public sealed class SharesTests
         Assert.True(fronts.Max() - fronts.Min() <= Sixtyfourth);
     }
 
-    private const string Drawers =
-        """{ "kind": "drawers", "count": 1, "front": "case", "box": "box", "bottom": "thin" }""";
+    private const string Drawers = """{ "kind": "drawers", "count": 1, "front": "case", "box": "box", "bottom": "thin" }""";
 
     private static string Bays(decimal width, int count, string fill = "")
     {

@@ -10,9 +10,9 @@ namespace ShopPlanner.Services.Tests.Designs;
 public sealed class BinTests
 {
     [Theory]
-    [InlineData(4, 4)]
-    [InlineData(3, 3)]
-    [InlineData(20, 6)]
+    [InlineData(9, 9)]
+    [InlineData(8, 8)]
+    [InlineData(20, 12)]
     public async Task As_many_slats_as_the_offcuts_hold(int offcuts, int expected)
     {
         await using var given = await Ideas.BeginAsync("boot-room-bench");

@@ -13,9 +13,27 @@ internal sealed record Bay(Box Box, Box Front)
 
     public Draft? Right { get; init; }
 
-    public Draft? Bottom { get; init; }
+    /// <summary>How far an upright part reaches below the clear space, behind the lower rail of a frame; nothing where it stands
+    /// on what bounds the space.</summary>
+    public Length ReachBelow { get; init; }
 
-    public Draft? Top { get; init; }
+    /// <summary>How far an upright part reaches above the clear space, behind the upper rail of a frame.</summary>
+    public Length ReachAbove { get; init; }
+
+    /// <summary>Clear space between a back that is let in and the wall; null where there is none.</summary>
+    public Box? Behind { get; init; }
+
+    /// <summary>What a face frame is made of; null without one.</summary>
+    public RoleMaterial? Face { get; init; }
+
+    /// <summary>The face frame's member at each side of <see cref="Front"/>; null where there is none.</summary>
+    public Draft? FaceLeft { get; init; }
+
+    public Draft? FaceRight { get; init; }
+
+    /// <summary>Whether a face frame stands before the space, and its member at one side is missing: a door or drawer would have
+    /// nothing beside it.</summary>
+    public bool LacksStile => Face is not null && (FaceLeft is null || FaceRight is null);
 
     /// <summary>How much of the frame's face beside <see cref="Front"/> an overlay door may cover at each side: a side's edge,
     /// half a divider's.</summary>

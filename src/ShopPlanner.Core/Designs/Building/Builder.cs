@@ -62,11 +62,32 @@ internal sealed class Builder
     }
 
     /// <summary>Joins two copies. What is let in overlaps by exactly the depth along the axis.</summary>
-    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth) =>
-        joints.Add(new(kind, from, into, along, depth));
+    /// <param name="kind">How.</param>
+    /// <param name="from">What is let in, screwed or hung.</param>
+    /// <param name="into">What takes it.</param>
+    /// <param name="along">Direction in which it is let in.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="clearance">How much deeper the cut is.</param>
+    public void Join(JointKind kind, Draft from, Draft into, Axis along, Length depth, Length clearance = default) =>
+        joints.Add(new(kind, from, into, along, depth, clearance));
 
     /// <summary>A butt joint: nothing overlaps.</summary>
     public void Join(JointKind kind, Draft from, Draft into, Axis along) => Join(kind, from, into, along, Length.Zero);
+
+    /// <summary>Joins a copy to every member that a clear box touches at one end of an axis; the copy reaches so far into
+    /// them.</summary>
+    /// <returns>How many there are: where none is, nothing holds the copy there.</returns>
+    public int JoinAt(Draft from, Box clear, Axis axis, bool atEnd, Func<Draft, JointKind> kind, Length depth)
+    {
+        var found = Touching(clear, axis, atEnd).Where(one => one != from).ToList();
+        foreach (var one in found)
+            Join(kind(one), from, one, axis, depth);
+        return found.Count;
+    }
+
+    /// <summary>Joins a copy to every member that butts against it at one end of an axis, as the two allow.</summary>
+    public int ButtAt(Draft from, Axis axis, bool atEnd) =>
+        JoinAt(from, from.Box, axis, atEnd, into => ButtJoint.Of(from, into, axis), Length.Zero);
 
     public void Buy(string name, int quantity)
     {
@@ -94,7 +115,14 @@ internal sealed class Builder
     }
 
     public void Warn(Severity severity, string text, Draft? about = null, Working? working = null) =>
-        Warnings.Add(new(severity, text, about, working));
+        Warnings.Add(new(severity, text, about, about?.Path ?? Path, working));
+
+    /// <summary>Warns that a copy ends in the air.</summary>
+    /// <param name="about">The copy.</param>
+    /// <param name="where">Which end or edge, after a space; empty for all of it.</param>
+    /// <param name="remedy">What to do.</param>
+    public void WarnOfNothing(Draft about, string where, string remedy) =>
+        Warn(Severity.Fails, $"Nothing holds the {about.Name.ToLowerInvariant()}{where}. {remedy}", about);
 }
 
 /// <summary>One copy of a part before it has its mark.</summary>
@@ -150,7 +178,12 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
 }
 
 /// <summary>A joint between copies that have no marks yet.</summary>
-internal sealed record DraftJoint(JointKind Kind, Draft From, Draft Into, Axis Along, Length Depth);
+internal sealed record DraftJoint(JointKind Kind, Draft From, Draft Into, Axis Along, Length Depth, Length Clearance);
 
 /// <summary>A warning about a copy that has no mark yet.</summary>
-internal sealed record DraftWarning(Severity Severity, string Text, Draft? About, Working? Working);
+/// <param name="Severity">How severe it is.</param>
+/// <param name="Text">A plain sentence.</param>
+/// <param name="About">The copy; null for the piece.</param>
+/// <param name="Path">Place in the document that brought it about.</param>
+/// <param name="Working">The figure it rests on.</param>
+internal sealed record DraftWarning(Severity Severity, string Text, Draft? About, string Path, Working? Working);

@@ -5,9 +5,9 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Designs.Building;
 
 /// <summary>
-/// Tells which copies are congruent with their joints: what is let into a copy, what meets it and what is notched out of it, seen in
-/// the copy's own length, width and thickness. Copies that a turn brings to the same form are alike; a mirror image is the other
-/// hand.
+/// Tells which copies are congruent with their joints: what is let into a copy, what meets it and what is notched out of it, seen
+/// in the copy's own length, width and thickness. Copies that a turn brings to the same form are alike; a mirror image is the
+/// other hand.
 /// </summary>
 internal sealed class CutForms
 {
@@ -55,8 +55,8 @@ internal sealed record Cut(JointKind Kind, bool IsFrom, bool IsLetIn, Box Box);
 /// <param name="Mirrored">What <paramref name="Turned"/> is of its mirror image.</param>
 internal sealed record Form(string Turned, string Mirrored)
 {
-    // Places nearer than a sixty-fourth of an inch are one: no saw tells them apart. The offset keeps halves and wholes of that step
-    // away from where rounding jumps.
+    // Places nearer than a sixty-fourth of an inch are one: no saw tells them apart. The offset keeps halves and wholes of that
+    // step away from where rounding jumps.
     private const long Near = 127;
     private const long Offset = 20;
 
@@ -75,17 +75,17 @@ internal sealed record Form(string Turned, string Mirrored)
         var (turned, mirrored) = ((string?)null, (string?)null);
         var isSquare = draft.Box.Extent(draft.Across) == draft.Box.Extent(draft.Flat);
         foreach (var swap in isSquare ? new[] { false, true } : [false])
-        for (var flips = 0; flips < 8; flips++)
-        {
-            var order = swap ? new[] { axes[0], axes[2], axes[1] } : axes;
-            var text = Text(draft.Box, all, order, flips);
-            // A turn keeps the hand: each flip and each swap of two axes changes it.
-            var keeps = (int.PopCount(flips) + (swap ? 1 : 0)) % 2 == 0 == isRight;
-            if (keeps)
-                turned = Least(turned, text);
-            else
-                mirrored = Least(mirrored, text);
-        }
+            for (var flips = 0; flips < 8; flips++)
+            {
+                var order = swap ? new[] { axes[0], axes[2], axes[1] } : axes;
+                var text = Text(draft.Box, all, order, flips);
+                // A turn keeps the hand: each flip and each swap of two axes changes it.
+                var keeps = (int.PopCount(flips) + (swap ? 1 : 0)) % 2 == 0 == isRight;
+                if (keeps)
+                    turned = Least(turned, text);
+                else
+                    mirrored = Least(mirrored, text);
+            }
 
         return new(turned!, mirrored!);
     }
@@ -95,7 +95,9 @@ internal sealed record Form(string Turned, string Mirrored)
     private static string Text(Box whole, List<(string Word, Box Box)> cuts, Axis[] axes, int flips) =>
         string.Join(
             ';',
-            cuts.Select(cut => cut.Word + string.Concat(axes.Select((axis, i) => Side(whole, cut.Box, axis, (flips & (1 << i)) != 0))))
+            cuts.Select(cut =>
+                    cut.Word + string.Concat(axes.Select((axis, i) => Side(whole, cut.Box, axis, (flips & (1 << i)) != 0)))
+                )
                 .Order(StringComparer.Ordinal)
         );
 

@@ -6,8 +6,8 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Designs.Building;
 
 /// <summary>Gives every copy its mark: copies of one kind share a letter and are counted; I and O are left out, which a pencil
-/// makes into figures. Copies are of one kind if they have one size and the same cuts for their joints; a mirrored one carries L or
-/// R.</summary>
+/// makes into figures. Copies are of one kind if they have one size and the same cuts for their joints; a mirrored one carries L
+/// or R.</summary>
 internal sealed class Marking
 {
     private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ";

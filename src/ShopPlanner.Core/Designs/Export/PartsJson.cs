@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
@@ -21,9 +22,10 @@ public static class PartsJson
         writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, piece.Unit));
         writer.Member("outside", inner => Extents(inner, piece.Outside, piece.Unit));
         writer.List("parts", piece.Parts, (inner, part) => Part(inner, part, piece.Unit));
-        writer.List("joints", piece.Joints, Joint);
+        writer.List("joints", piece.Joints, (inner, joint) => Joint(inner, joint, piece.Unit));
         writer.List("hardware", piece.Hardware, Hardware);
-        writer.Texts("warnings", piece.Warnings.Select(warning => warning.Text));
+        writer.Texts("steps", piece.Steps);
+        writer.List("warnings", PieceJudge.Of(piece), Warning);
     }
 
     private static void Extents(Utf8JsonWriter writer, Box box, LengthUnit unit)
@@ -74,11 +76,25 @@ public static class PartsJson
             );
     }
 
-    private static void Joint(Utf8JsonWriter writer, Joint joint)
+    private static void Joint(Utf8JsonWriter writer, Joint joint, LengthUnit unit)
     {
         writer.WriteString("kind", Words.Joint(joint.Kind));
         writer.WriteString("from", joint.From);
         writer.WriteString("into", joint.Into);
+        writer.WriteString("along", Words.Axis(joint.Along));
+        writer.Length("depth", joint.Depth, unit);
+        if (joint.Clearance.IsPositive)
+            writer.Length("clearance", joint.Clearance, unit);
+    }
+
+    private static void Warning(Utf8JsonWriter writer, PieceWarning warning)
+    {
+        writer.WriteString("severity", Words.Severity(warning.Severity));
+        writer.WriteString("text", warning.Text);
+        if (warning.Part is { } part)
+            writer.WriteString("part", part);
+        if (warning.Place is { } place)
+            writer.WriteString("place", place);
     }
 
     private static void Hardware(Utf8JsonWriter writer, HardwareItem item)

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Export;
 
@@ -14,6 +15,25 @@ internal static class Words
             PartPurpose.Spacer => "spacer",
             PartPurpose.Practice => "practice",
             _ => null,
+        };
+
+    public static string Axis(Axis axis) =>
+        axis switch
+        {
+            Model.Axis.X => "x",
+            Model.Axis.Y => "y",
+            _ => "z",
+        };
+
+    /// <summary>As in the parts file: <c>ok</c>, <c>check</c>, <c>safety</c>, <c>wall</c>, <c>fix</c>.</summary>
+    public static string Severity(Severity severity) =>
+        severity switch
+        {
+            Workings.Severity.Fine => "ok",
+            Workings.Severity.Watch => "check",
+            Workings.Severity.Safety => "safety",
+            Workings.Severity.Anchor => "wall",
+            _ => "fix",
         };
 
     public static string Joint(JointKind kind) =>

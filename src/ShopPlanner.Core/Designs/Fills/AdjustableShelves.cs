@@ -46,9 +46,22 @@ internal sealed class AdjustableShelves : IFill
             Loose.Shelf("Shelf", material, box.With(Axis.Z, z, z + material.Thickness), bay, clearance, setback, builder);
         }
 
+        Held(bay, box, builder);
         builder.Buy("Shelf pin", PinsPerShelf * count);
         builder.StepsBefore.Add("Drill the rows of shelf pin holes, all with one template, so that shelves lie level.");
         return bay;
+    }
+
+    // Pins stand in what bounds the bay beside the shelf.
+    private static void Held(Bay bay, Box box, Builder builder)
+    {
+        var beside = box.With(Axis.X, bay.Box.X, bay.Box.EndX);
+        foreach (var (atEnd, where) in new[] { (false, "left"), (true, "right") })
+            if (builder.Touching(beside, Axis.X, atEnd).Count == 0)
+                builder.Warn(
+                    Severity.Fails,
+                    $"There is nothing at the {where} of the shelves to drill the pin holes in. Use deeper legs or a divider."
+                );
     }
 }
 

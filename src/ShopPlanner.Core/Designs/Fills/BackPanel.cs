@@ -38,9 +38,10 @@ internal sealed class BackPanel : IFill
                 FacesToFinish = "front face",
             }
         );
-        foreach (var (part, axis) in new[] { (bay.Left, Axis.X), (bay.Right, Axis.X), (bay.Bottom, Axis.Z), (bay.Top, Axis.Z) })
-            if (part is not null)
-                builder.Join(JointKind.Screwed, back, part, axis);
+        var held = builder.ButtAt(back, Axis.X, false) + builder.ButtAt(back, Axis.X, true);
+        held += builder.ButtAt(back, Axis.Z, false) + builder.ButtAt(back, Axis.Z, true);
+        if (held == 0)
+            builder.WarnOfNothing(back, " at its edges", "Use a frame with panels, or deeper legs.");
         return bay with { Box = bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.EndY - material.Thickness) };
     }
 }

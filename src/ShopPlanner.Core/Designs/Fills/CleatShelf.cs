@@ -39,19 +39,19 @@ internal sealed class CleatShelf : IFill
             setback,
             builder
         );
-        Add(bay.Box.X, bay.Left);
-        Add(bay.Box.EndX - cleat.Thickness, bay.Right);
+        Add(bay.Box.X, false);
+        Add(bay.Box.EndX - cleat.Thickness, true);
         return bay;
 
-        void Add(Length x, Draft? side)
+        void Add(Length x, bool atEnd)
         {
             var box = bay
                 .Box.With(Axis.X, x, x + cleat.Thickness)
                 .With(Axis.Y, bay.Box.Y + setback.Value, bay.Box.EndY)
                 .With(Axis.Z, z, top);
             var one = builder.Add(new("Cleat", "Shelves", cleat, box, Axis.Y, Axis.X) { FacesToFinish = "inner face" });
-            if (side is not null)
-                builder.Join(JointKind.Screwed, one, side, Axis.X);
+            if (builder.ButtAt(one, Axis.X, atEnd) == 0)
+                builder.WarnOfNothing(one, " at the side", "Set the shelf back less, or use deeper legs.");
             builder.Join(JointKind.Resting, shelf, one, Axis.Z);
         }
     }

@@ -36,7 +36,10 @@ internal sealed class Divider : ISplit
         var (x, left) = (bay.Box.X, bay.Left);
         for (var i = 0; i < shares.Length; i++)
         {
-            var right = i == shares.Length - 1 ? bay.Right : Upright(bay, x + shares[i], material, setback, letIn, builder);
+            var (first, last) = (i == 0, i == shares.Length - 1);
+            var right = last ? bay.Right : Upright(members, bay, x + shares[i], material, setback, letIn, builder);
+            if (members.Failed)
+                return [];
             var half = Length.FromTicks(material.Thickness.Ticks / 2);
             bays.Add(
                 bay with
@@ -44,13 +47,12 @@ internal sealed class Divider : ISplit
                     Box = bay.Box.With(Axis.X, x, x + shares[i]),
                     Left = left,
                     Right = right,
-                    Front = bay.Front.With(
-                        Axis.X,
-                        i == 0 ? bay.Front.X : x,
-                        i == shares.Length - 1 ? bay.Front.EndX : x + shares[i]
-                    ),
-                    CoverLeft = i == 0 ? bay.CoverLeft : half,
-                    CoverRight = i == shares.Length - 1 ? bay.CoverRight : half,
+                    Front = bay.Front.With(Axis.X, first ? bay.Front.X : x, last ? bay.Front.EndX : x + shares[i]),
+                    FaceLeft = first ? bay.FaceLeft : null,
+                    FaceRight = last ? bay.FaceRight : null,
+                    Behind = bay.Behind?.With(Axis.X, x, x + shares[i]),
+                    CoverLeft = first ? bay.CoverLeft : half,
+                    CoverRight = last ? bay.CoverRight : half,
                 }
             );
             (x, left) = (x + shares[i] + material.Thickness, right);
@@ -59,32 +61,54 @@ internal sealed class Divider : ISplit
         return bays.ToImmutable();
     }
 
-    private static Draft Upright(Bay bay, Length x, RoleMaterial material, Length setback, Length letIn, Builder builder)
+    private static Draft? Upright(
+        NodeReader members,
+        Bay bay,
+        Length x,
+        RoleMaterial material,
+        Length setback,
+        Length letIn,
+        Builder builder
+    )
     {
-        var (below, above) = (bay.Bottom is null ? Length.Zero : letIn, bay.Top is null ? Length.Zero : letIn);
-        var box = bay
+        var clear = bay
             .Box.With(Axis.X, x, x + material.Thickness)
             .With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY)
-            .Grown(Axis.Z, below, above);
+            .Grown(Axis.Z, bay.ReachBelow, bay.ReachAbove);
+        var (below, above) = (Into(false), Into(true));
+        if (members.Failed)
+            return null;
         var upright = builder.Add(
-            new("Divider", "Carcass", material, box, Axis.Z, Axis.X)
+            new("Divider", "Carcass", material, clear.Grown(Axis.Z, below, above), Axis.Z, Axis.X)
             {
                 Length = Working.Of(
                     "Divider length",
-                    box.Dz,
+                    clear.Dz + below + above,
                     "{clear} + {below} + {above}",
                     Working.Geometry,
-                    ("clear", Working.Given("Clear height", bay.Box.Dz)),
+                    ("clear", Working.Given("Clear height", clear.Dz)),
                     ("below", Working.Given("let in below", below)),
                     ("above", Working.Given("let in above", above))
                 ),
                 FacesToFinish = "both faces, front edge",
             }
         );
-        if (bay.Bottom is { } bottom)
-            builder.Join(below.IsPositive ? JointKind.Dado : JointKind.Screwed, upright, bottom, Axis.Z, below);
-        if (bay.Top is { } top)
-            builder.Join(above.IsPositive ? JointKind.Dado : JointKind.Screwed, upright, top, Axis.Z, above);
+        Fasten(upright, clear, below, above, builder);
         return upright;
+
+        Length Into(bool atEnd) => Dadoes.Depth(members, builder.Touching(clear, Axis.Z, atEnd), Axis.Z, letIn);
+    }
+
+    // Between a bottom and a top it is held by both; between rails it stands behind the front ones and before the back ones.
+    private static void Fasten(Draft upright, Box clear, Length below, Length above, Builder builder)
+    {
+        JointKind Butt(Draft into, Length depth) => depth.IsPositive ? JointKind.Dado : ButtJoint.Of(upright, into, Axis.Z);
+        var (low, high) = (
+            builder.JoinAt(upright, clear, Axis.Z, false, into => Butt(into, below), below),
+            builder.JoinAt(upright, clear, Axis.Z, true, into => Butt(into, above), above)
+        );
+        var faces = low > 0 && high > 0 ? 0 : builder.ButtAt(upright, Axis.Y, false) + builder.ButtAt(upright, Axis.Y, true);
+        if (low + high + faces == 0)
+            builder.WarnOfNothing(upright, "", "Give it a bottom, a top or rails to be fastened to.");
     }
 }

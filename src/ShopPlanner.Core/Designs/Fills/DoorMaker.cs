@@ -11,7 +11,8 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>Makes the parts of doors, leaf by leaf from the left.</summary>
 internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Builder builder)
 {
-    private readonly List<Draft> hung = [];
+    // The stile or slab that is hung, and the box of the whole leaf.
+    private readonly List<(Draft Hung, Box Leaf)> leaves = [];
 
     private Length Thick => asked.Material.Thickness;
 
@@ -25,7 +26,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
         var x = bay.Front.X + edge + (between * leaf);
         var z = bay.Front.Z + edge;
         var box = Box.Between(x, Y, z, x + sizes.Width.Value, Y + Thick, z + sizes.Height.Value);
-        hung.Add(asked.IsFrame ? Frame(box, leaf) : Slab(box));
+        leaves.Add((asked.IsFrame ? Frame(box, leaf) : Slab(box), box));
     }
 
     /// <summary>Hinges and pulls, and what is to be watched.</summary>
@@ -38,28 +39,65 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
             count = Hinges.Count(sizes.Height, Weight.Of(Area.Of(sizes.Width.Value, sizes.Height.Value) * Thick, density));
         }
 
-        builder.Buy(asked.IsInset ? "Hinge for an inset door" : "Hinge for an overlay door", count.Value * asked.Leaves);
+        for (var leaf = 0; leaf < leaves.Count; leaf++)
+            Hang(leaf, count.Value);
         builder.Buy("Pull or knob", asked.Leaves);
         var places = Hinges.Places(sizes.Height, count).Value;
         if (places[^1] - places[0] <= sizes.Width.Value)
             builder.Warn(
                 Severity.Watch,
                 "A door is as wide as its hinges are apart, so it will sag. Use two doors, or a taller one.",
-                hung[0],
+                leaves[0].Hung,
                 sizes.Width
             );
         if (!Hinges.Fit(sizes.Height.Value, count.Value))
             builder.Warn(
                 Severity.Fails,
                 $"A door is too low for its {count.Value} cup hinges. Use butt hinges, or a taller door.",
-                hung[0],
+                leaves[0].Hung,
                 sizes.Height
             );
         if (count.OutsideRange is { } reason)
-            builder.Warn(Severity.Fails, "A door is too heavy for cup hinges: " + reason + ".", hung[0], count);
-        for (var leaf = 0; leaf < hung.Count; leaf++)
-            if ((leaf == 0 ? bay.Left : bay.Right) is { } side)
-                builder.Join(JointKind.Hinged, hung[leaf], side, Axis.X);
+            builder.Warn(Severity.Fails, "A door is too heavy for cup hinges: " + reason + ".", leaves[0].Hung, count);
+    }
+
+    // The left leaf hangs at its left, the right one at its right.
+    private void Hang(int leaf, int hinges)
+    {
+        var (hung, box) = leaves[leaf];
+        if (Carrier(box, leaf == 0) is not { } carrier)
+        {
+            builder.WarnOfNothing(hung, leaf == 0 ? " at its left" : " at its right", "Set the part beside it back less.");
+            return;
+        }
+
+        builder.Join(JointKind.Hinged, hung, carrier, Axis.X);
+        builder.Buy(HingeName(carrier), hinges);
+    }
+
+    // An overlay door lies on the upright that carries it, an inset one stands beside it.
+    private Draft? Carrier(Box leaf, bool isLeft)
+    {
+        if (asked.IsInset)
+            return
+                (isLeft ? bay.FaceLeft ?? bay.Left : bay.FaceRight ?? bay.Right) is { } beside
+                && beside.Box.Y < leaf.EndY
+                && beside.Box.EndY > leaf.Y
+                ? beside
+                : null;
+        var behind = builder.Touching(leaf, Axis.Y, true).Where(one => one.Along == Axis.Z).ToList();
+        return isLeft
+            ? behind.Where(one => one.Box.X <= leaf.X + asked.Overlay.Value).MinBy(one => one.Box.X.Ticks)
+            : behind.Where(one => one.Box.EndX >= leaf.EndX - asked.Overlay.Value).MaxBy(one => one.Box.EndX.Ticks);
+    }
+
+    // A face frame takes cup hinges with a plate of their own.
+    private string HingeName(Draft carrier)
+    {
+        var fit = asked.IsInset ? "an inset door" : "an overlay door";
+        return bay.Face is not null ? $"Face-frame hinge for {fit}"
+            : Hinges.TakesPlate(carrier.Box.Dy, asked.IsInset ? Thick : Length.Zero) ? $"Hinge for {fit}"
+            : $"Butt hinge for {fit}";
     }
 
     private Draft Slab(Box box) =>
@@ -116,10 +154,10 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
                 FacesToFinish = "both faces, before it goes in",
             }
         );
-        builder.Join(JointKind.Groove, draft, frame.Left, Axis.X, across);
-        builder.Join(JointKind.Groove, draft, frame.Right, Axis.X, across);
-        builder.Join(JointKind.Groove, draft, frame.Below, Axis.Z, upright);
-        builder.Join(JointKind.Groove, draft, frame.Above, Axis.Z, upright);
+        builder.Join(JointKind.Groove, draft, frame.Left, Axis.X, across, asked.Clearance.Value);
+        builder.Join(JointKind.Groove, draft, frame.Right, Axis.X, across, asked.Clearance.Value);
+        builder.Join(JointKind.Groove, draft, frame.Below, Axis.Z, upright, along);
+        builder.Join(JointKind.Groove, draft, frame.Above, Axis.Z, upright, along);
     }
 
     private void Practice(Draft rail)

@@ -68,6 +68,10 @@ internal sealed record DoorsAsked(
     Length CutLong
 )
 {
+    /// <summary>Why doors and drawers beside a divider behind a face frame are refused.</summary>
+    public const string StileLacking =
+        "has no stile beside it: the face frame is open before the divider. Fill the whole opening, or leave off the face frame";
+
     public static DoorsAsked? Read(NodeReader members)
     {
         var material = members.Role("material");
@@ -104,6 +108,8 @@ internal sealed record DoorsAsked(
     public bool Fits(NodeReader members, Bay bay)
     {
         var least = Length.Min(Length.Min(bay.CoverLeft, bay.CoverRight), Length.Min(bay.CoverBottom, bay.CoverTop));
+        if (bay.LacksStile)
+            members.Fail("fit", IsInset ? "inset" : "overlay", StileLacking);
         if (!IsInset && Overlay.Value > least)
             members.Fail(
                 "overlay",

@@ -87,10 +87,8 @@ internal static class DrawerMaker
             );
         var (fore, aft) = (End("Drawer box front", whole.Y), End("Drawer back", whole.EndY - thick));
         builder.Join(JointKind.Screwed, front, fore, Axis.Y);
-        if (bay.Left is { } one)
-            builder.Join(JointKind.Sliding, left, one, Axis.X);
-        if (bay.Right is { } other)
-            builder.Join(JointKind.Sliding, right, other, Axis.X);
+        SlideMounts.Carry(asked, bay, left, false, builder);
+        SlideMounts.Carry(asked, bay, right, true, builder);
         Bottom(asked, sizes, whole, (left, right, fore, aft), builder);
 
         Draft Joined(Draft end)

@@ -42,6 +42,12 @@ internal sealed class Drawers : IFill
         var asked = DrawersAsked.Read(members);
         if (asked is null)
             return bay;
+        if (bay.LacksStile)
+        {
+            members.Fail("fit", asked.IsInset ? "inset" : "overlay", DoorsAsked.StileLacking);
+            return bay;
+        }
+
         var (z, y) = (
             asked.IsInset ? bay.Front.Z + asked.Gap : bay.Front.Z - asked.Overlay,
             asked.IsInset ? bay.Front.Y : bay.Front.Y - asked.Front.Thickness
@@ -132,6 +138,8 @@ internal sealed record DrawersAsked(
             return null;
         if (asked.Count < 1)
             members.Fail("count", "0", "must be at least 1 drawer");
+        if (!asked.Groove.Value.IsPositive)
+            members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "holds no bottom: at least 1/8 in");
         if (asked.Groove.Value >= asked.Box.Thickness)
             members.Fail("groove", LengthFormat.WithUnit(asked.Groove.Value, members.Unit), "goes through the sides of the box");
         return members.Failed ? null : asked;

@@ -33,36 +33,48 @@ internal sealed class FixedShelf : ISplit
             return [];
         var shares = Shares.Of(bay.Box.Dz, material.Thickness, sizes, members.Unit);
         var bays = ImmutableArray.CreateBuilder<Bay>();
-        var (z, below) = (bay.Box.Z, bay.Bottom);
+        var z = bay.Box.Z;
         for (var i = 0; i < shares.Length; i++)
         {
             var (first, last) = (i == 0, i == shares.Length - 1);
-            var above = last ? bay.Top : Shelf(bay, z + shares[i], material, setback, letIn, builder);
+            if (!last)
+                Add(members, bay, z + shares[i], material, setback, letIn, builder);
+            if (members.Failed)
+                return [];
             var half = Length.FromTicks(material.Thickness.Ticks / 2);
             bays.Add(
                 bay with
                 {
                     Box = bay.Box.With(Axis.Z, z, z + shares[i]),
-                    Bottom = below,
-                    Top = above,
                     Front = bay.Front.With(Axis.Z, first ? bay.Front.Z : z, last ? bay.Front.EndZ : z + shares[i]),
+                    ReachBelow = first ? bay.ReachBelow : Length.Zero,
+                    ReachAbove = last ? bay.ReachAbove : Length.Zero,
+                    Behind = bay.Behind?.With(Axis.Z, z, last ? bay.Behind.Value.EndZ : z + shares[i]),
                     CoverBottom = first ? bay.CoverBottom : half,
                     CoverTop = last ? bay.CoverTop : half,
                 }
             );
-            (z, below) = (z + shares[i] + material.Thickness, above);
+            z += shares[i] + material.Thickness;
         }
 
         return bays.ToImmutable();
     }
 
-    private static Draft Shelf(Bay bay, Length z, RoleMaterial material, Length setback, Length letIn, Builder builder)
+    private static void Add(
+        NodeReader members,
+        Bay bay,
+        Length z,
+        RoleMaterial material,
+        Length setback,
+        Length letIn,
+        Builder builder
+    )
     {
-        var (left, right) = (bay.Left is null ? Length.Zero : letIn, bay.Right is null ? Length.Zero : letIn);
-        var box = bay
-            .Box.With(Axis.Z, z, z + material.Thickness)
-            .With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY)
-            .Grown(Axis.X, left, right);
+        var clear = bay.Box.With(Axis.Z, z, z + material.Thickness).With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY);
+        var (left, right) = (Into(members, clear, false, letIn, builder), Into(members, clear, true, letIn, builder));
+        if (members.Failed)
+            return;
+        var box = clear.Grown(Axis.X, left, right);
         var shelf = builder.Add(
             new("Fixed shelf", "Carcass", material, box, Axis.X, Axis.Z)
             {
@@ -86,14 +98,21 @@ internal sealed class FixedShelf : ISplit
                 FacesToFinish = "both faces, front edge",
             }
         );
-        Fasten(shelf, bay.Left, left, builder);
-        Fasten(shelf, bay.Right, right, builder);
-        return shelf;
+        Fasten(shelf, clear, false, left, builder);
+        Fasten(shelf, clear, true, right, builder);
     }
 
-    private static void Fasten(Draft shelf, Draft? side, Length letIn, Builder builder)
+    private static Length Into(NodeReader members, Box clear, bool atEnd, Length letIn, Builder builder) =>
+        Dadoes.Depth(members, builder.Touching(clear, Axis.X, atEnd), Axis.X, letIn);
+
+    private static void Fasten(Draft shelf, Box clear, bool atEnd, Length letIn, Builder builder)
     {
-        if (side is not null)
-            builder.Join(letIn.IsPositive ? JointKind.Dado : JointKind.Screwed, shelf, side, Axis.X, letIn);
+        JointKind Kind(Draft into) => letIn.IsPositive ? JointKind.Dado : ButtJoint.Of(shelf, into, Axis.X);
+        if (builder.JoinAt(shelf, clear, Axis.X, atEnd, Kind, letIn) == 0)
+            builder.WarnOfNothing(
+                shelf,
+                atEnd ? " at its right end" : " at its left end",
+                "Set it back less, or use deeper legs or a divider there."
+            );
     }
 }

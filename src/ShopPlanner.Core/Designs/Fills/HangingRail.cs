@@ -1,7 +1,7 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Fills;
@@ -24,22 +24,31 @@ internal sealed class HangingRail : IFill
             return bay;
         if (material.Width is { } own)
             width = Working.Given("Width of the board", own);
-        var box = bay
-            .Box.With(Axis.Y, bay.Box.EndY - material.Thickness, bay.Box.EndY)
-            .With(Axis.Z, bay.Box.EndZ - width.Value, bay.Box.EndZ);
+        // Between a back that is let in and the wall, or else against the back: never across an empty space.
+        var place = bay.Behind is { } behind && behind.Dy >= material.Thickness ? behind : bay.Box;
+        var box = place
+            .With(Axis.Y, place.EndY - material.Thickness, place.EndY)
+            .With(Axis.Z, place.EndZ - width.Value, place.EndZ);
         var rail = builder.Add(
             new("Hanging rail", "Carcass", material, box, Axis.X, Axis.Y)
             {
-                Length = Working.Given("Clear width", bay.Box.Dx),
+                Length = Working.Given("Clear width", box.Dx),
                 Width = width,
                 FacesToFinish = "front face",
             }
         );
-        foreach (var side in new[] { bay.Left, bay.Right })
-            if (side is not null)
-                builder.Join(HoldsPockets(material, side) ? JointKind.PocketScrew : JointKind.Screwed, rail, side, Axis.X);
-        if (bay.Top is { } top)
-            builder.Join(JointKind.Screwed, rail, top, Axis.Z);
+        foreach (var atEnd in new[] { false, true })
+            if (builder.JoinAt(rail, box, Axis.X, atEnd, side => ButtJoint.Hidden(rail, side, Axis.X), Length.Zero) == 0)
+                builder.WarnOfNothing(rail, atEnd ? " at its right end" : " at its left end", "Use deeper legs or a case.");
+        builder.JoinAt(rail, box, Axis.Z, true, _ => JointKind.Glued, Length.Zero);
+        if (bay.Behind is { } empty && place != empty && empty.Dy.IsPositive)
+            builder.Warn(
+                Severity.Fails,
+                $"The hanging rail would pull the back across {LengthFormat.WithUnit(empty.Dy, members.Unit)} of empty space "
+                    + "behind it. Make that space as deep as the rail is thick, so that the rail goes there.",
+                rail
+            );
+        Studs(box.Dx, builder);
         builder.IsFixedToWall = true;
         builder.Warn(
             Severity.Safety,
@@ -50,10 +59,10 @@ internal sealed class HangingRail : IFill
         return bay;
     }
 
-    // From a pocket, the shortest screw would come out through a thin side.
-    private static bool HoldsPockets(RoleMaterial rail, Draft side) =>
-        ScrewChoice
-            .Of(Working.Given("rail", rail.Thickness), Working.Given("side", side.Box.Extent(Axis.X)), ScrewJoint.Pocket)
-            .Choice
-            is not null;
+    // Two screws in each stud, studs 16 in apart; at least two studs where the rail is long enough to reach them.
+    private static void Studs(Length width, Builder builder)
+    {
+        var studs = Math.Max(1, (int)(width.Ticks / Length.FromInches(16).Ticks));
+        builder.Buy("Cabinet screws for the wall, 2 1/2 in or longer by the wall's covering", studs * 2);
+    }
 }

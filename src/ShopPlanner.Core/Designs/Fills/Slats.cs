@@ -43,10 +43,7 @@ internal sealed class Slats : IFill
             members.Fail("count", count.ToString(CultureInfo.InvariantCulture), "slats are wider in total than the bay");
         if (members.Failed)
             return bay;
-        var level =
-            flat == Axis.Z
-                ? bay.Box.With(Axis.Z, bay.Box.Z, bay.Box.Z + material.Thickness)
-                : bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.Y + material.Thickness);
+        var level = flat == Axis.Z ? Lying(bay, material) : bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.Y + material.Thickness);
         for (var i = 0; i < count; i++)
             Slat(
                 level,
@@ -60,6 +57,13 @@ internal sealed class Slats : IFill
         if (count > 1 && free > 0)
             Spacer(material, Length.FromTicks(free / (count - 1)), builder);
         return bay;
+    }
+
+    // At the foot of the bay; between lower rails that bound it, flush with their upper edges, so that the slats end at them.
+    private static Box Lying(Bay bay, RoleMaterial material)
+    {
+        var z = bay.ReachBelow >= material.Thickness ? bay.Box.Z - material.Thickness : bay.Box.Z;
+        return bay.Box.With(Axis.Z, z, z + material.Thickness);
     }
 
     // The remainder of a tick goes to the first gaps, so that no rounding adds up; a single slat lies in the middle.
@@ -88,11 +92,7 @@ internal sealed class Slats : IFill
                 FacesToFinish = "both faces, all edges",
             }
         );
-        var carried =
-            Fasten(slat, way.Along, false, JointKind.PocketScrew, builder)
-            + Fasten(slat, way.Along, true, JointKind.PocketScrew, builder)
-            + Fasten(slat, Axis.Z, false, JointKind.Screwed, builder);
-        if (carried == 0)
+        if (!IsCarried(slat, way.Along, builder))
             builder.Warn(
                 Severity.Fails,
                 "Nothing supports the slats: they end in the air. Run them the other way, or add rails under them.",
@@ -100,12 +100,32 @@ internal sealed class Slats : IFill
             );
     }
 
-    private static int Fasten(Draft slat, Axis axis, bool atEnd, JointKind kind, Builder builder)
+    // What lies on rails is screwed down to them; what stands or hangs between members is held at both ends.
+    private static bool IsCarried(Draft slat, Axis along, Builder builder)
     {
-        var found = builder.Touching(slat.Box, axis, atEnd);
-        foreach (var one in found.Where(one => one.Name != slat.Name))
-            builder.Join(kind, slat, one, axis);
-        return found.Count;
+        if (along != Axis.Z && Lies(slat, along, builder))
+            return true;
+        return Ends(slat, along, false, builder) && Ends(slat, along, true, builder);
+    }
+
+    private static bool Lies(Draft slat, Axis along, Builder builder)
+    {
+        var below = builder.Touching(slat.Box, Axis.Z, false).Where(one => one.Name != slat.Name).ToList();
+        foreach (var one in below)
+            builder.Join(ButtJoint.Of(slat, one, Axis.Z), slat, one, Axis.Z);
+        return below.Count > 1 || below.Exists(one => IsUnderMost(one.Box, slat.Box, along));
+    }
+
+    private static bool IsUnderMost(Box below, Box slat, Axis along) =>
+        (Length.Min(below.End(along), slat.End(along)) - Length.Max(below.Start(along), slat.Start(along))) * 2
+        > slat.Extent(along);
+
+    private static bool Ends(Draft slat, Axis along, bool atEnd, Builder builder)
+    {
+        var met = builder.Touching(slat.Box, along, atEnd).Where(one => one.Name != slat.Name).ToList();
+        foreach (var one in met)
+            builder.Join(ButtJoint.Hidden(slat, one, along), slat, one, along);
+        return met.Count > 0;
     }
 
     private static void Spacer(RoleMaterial material, Length gap, Builder builder)

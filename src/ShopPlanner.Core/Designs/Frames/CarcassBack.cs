@@ -5,7 +5,7 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
-/// <summary>The back of a sheet carcass: planted on from behind, or let into grooves.</summary>
+/// <summary>The back of a sheet carcass: planted on from behind, in rabbets, or let into grooves.</summary>
 internal static class CarcassBack
 {
     public static void Add(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
@@ -14,11 +14,13 @@ internal static class CarcassBack
             return;
         if (size.IsBackLetIn)
             LetIn(size, left, right, bottom, top, builder);
+        else if (size.BackFit == BackFit.Rabbet)
+            Rabbeted(size, left, right, top, builder);
         else
-            Planted(size, left, right, bottom, top, builder);
+            Planted(size, builder);
     }
 
-    private static void Planted(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
+    private static void Planted(CarcassSizes size, Builder builder)
     {
         var box = Box.Between(Length.Zero, size.BackY, size.Toe.Value, size.Width.Value, size.Depth.Value, size.Height.Value);
         var back = builder.Add(
@@ -36,14 +38,46 @@ internal static class CarcassBack
                 FacesToFinish = "inner face",
             }
         );
-        foreach (var part in new[] { left, right, bottom, top })
-            if (part is not null)
-                builder.Join(JointKind.Screwed, back, part, Axis.Y);
+        builder.ButtAt(back, Axis.Y, false);
     }
+
+    // Sides and top hide its edges; it covers those of the bottom and of a stretcher.
+    private static void Rabbeted(CarcassSizes size, Draft left, Draft right, Draft? top, Builder builder)
+    {
+        var rabbet = size.BackGroove;
+        var end = top is null ? size.Height.Value : size.TopZ + rabbet;
+        var box = Box.Between(
+            size.Thick - rabbet,
+            size.BackY,
+            size.BottomZ,
+            size.Width.Value - size.Thick + rabbet,
+            size.Depth.Value,
+            end
+        );
+        var back = builder.Add(
+            new("Back", "Carcass", size.Back!, box, Axis.Z, Axis.Y) { Width = Width(size, rabbet), FacesToFinish = "inner face" }
+        );
+        builder.Join(JointKind.Rabbet, back, left, Axis.X, rabbet);
+        builder.Join(JointKind.Rabbet, back, right, Axis.X, rabbet);
+        if (top is not null)
+            builder.Join(JointKind.Rabbet, back, top, Axis.Z, rabbet);
+        builder.ButtAt(back, Axis.Y, false);
+    }
+
+    private static Working<Length> Width(CarcassSizes size, Length tongue) =>
+        Working.Of(
+            "Width of the back",
+            size.Width.Value - (size.Thick * 2) + (tongue * 2),
+            "{width} − 2 × {side} + 2 × {groove}",
+            Working.Geometry,
+            ("width", size.Width),
+            ("side", Working.Given("side", size.Thick)),
+            ("groove", Working.Given("let in", tongue))
+        );
 
     private static void LetIn(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft? top, Builder builder)
     {
-        var groove = size.BackGroove;
+        var groove = size.BackGroove - size.BackClearance;
         var end = top is null ? size.Height.Value : size.TopZ + groove;
         var y = size.Depth.Value - size.BackSetback - size.Back!.Thickness;
         var box = Box.Between(
@@ -55,24 +89,19 @@ internal static class CarcassBack
             end
         );
         var back = builder.Add(
-            new("Back", "Carcass", size.Back, box, Axis.Z, Axis.Y)
-            {
-                Width = Working.Of(
-                    "Width of the back",
-                    box.Dx,
-                    "{width} − 2 × {side} + 2 × {groove}",
-                    Working.Geometry,
-                    ("width", size.Width),
-                    ("side", Working.Given("side", size.Thick)),
-                    ("groove", Working.Given("groove", groove))
-                ),
-                FacesToFinish = "inner face",
-            }
+            new("Back", "Carcass", size.Back, box, Axis.Z, Axis.Y) { Width = Width(size, groove), FacesToFinish = "inner face" }
         );
-        builder.Join(JointKind.Groove, back, left, Axis.X, groove);
-        builder.Join(JointKind.Groove, back, right, Axis.X, groove);
-        builder.Join(JointKind.Groove, back, bottom, Axis.Z, groove);
-        if (top is not null)
-            builder.Join(JointKind.Groove, back, top, Axis.Z, groove);
+        var room = size.BackClearance;
+        builder.Join(JointKind.Groove, back, left, Axis.X, groove, room);
+        builder.Join(JointKind.Groove, back, right, Axis.X, groove, room);
+        builder.Join(JointKind.Groove, back, bottom, Axis.Z, groove, room);
+        if (top is null)
+        {
+            builder.ButtAt(back, Axis.Y, false);
+            return;
+        }
+
+        builder.Join(JointKind.Groove, back, top, Axis.Z, groove, room);
+        builder.Steps.Add("Put the back into its grooves before the second side goes on, without glue: later it can't go in.");
     }
 }

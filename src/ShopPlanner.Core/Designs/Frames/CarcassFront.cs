@@ -8,12 +8,19 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>What closes a sheet carcass in front: toe board and face frame.</summary>
 internal static class CarcassFront
 {
-    public static void Add(CarcassSizes size, Draft left, Draft right, Draft bottom, Draft top, Builder builder)
+    /// <summary>Adds them; the stiles of the face frame, null without one.</summary>
+    public static (Draft? Left, Draft? Right) Add(
+        CarcassSizes size,
+        Draft left,
+        Draft right,
+        Draft bottom,
+        Draft top,
+        Builder builder
+    )
     {
         if (size.Toe.Value.IsPositive)
             Toe(size, left, right, bottom, builder);
-        if (size.Face is { } face)
-            Face(size, face, left, right, bottom, top, builder);
+        return size.Face is { } face ? Face(size, face, left, right, bottom, top, builder) : (null, null);
     }
 
     private static void Toe(CarcassSizes size, Draft left, Draft right, Draft bottom, Builder builder)
@@ -35,8 +42,8 @@ internal static class CarcassFront
                 FacesToFinish = "front face",
             }
         );
-        builder.Join(JointKind.Screwed, toe, left, Axis.X);
-        builder.Join(JointKind.Screwed, toe, right, Axis.X);
+        foreach (var side in new[] { left, right })
+            builder.Join(ButtJoint.Hidden(toe, side, Axis.X), toe, side, Axis.X);
         builder.Join(JointKind.Screwed, bottom, toe, Axis.Z);
         if (size.ToeSetback.IsPositive)
             Notch(size, left, right, builder);
@@ -53,7 +60,7 @@ internal static class CarcassFront
 
     private static string Text(Length length, Builder builder) => LengthFormat.WithUnit(length, builder.Unit);
 
-    private static void Face(
+    private static (Draft Left, Draft Right) Face(
         CarcassSizes size,
         RoleMaterial face,
         Draft left,
@@ -79,6 +86,8 @@ internal static class CarcassFront
                 builder.Join(JointKind.PocketScrew, rail, stile, Axis.X);
             builder.Join(JointKind.Glued, rail, behind, Axis.Y);
         }
+
+        return (stiles[0], stiles[1]);
     }
 
     private static Draft Stile(CarcassSizes size, RoleMaterial face, Length x)

@@ -8,9 +8,13 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>Four legs at the corners and what runs between them; shared by frames that stand on legs.</summary>
 internal sealed class LegSizes
 {
-    public LegSizes(RoleMaterial leg, bool wideToFront, Outside outside)
+    /// <param name="leg">Of the legs.</param>
+    /// <param name="wideToFront">Whether their wide face looks to the front.</param>
+    /// <param name="outside">Of the frame.</param>
+    /// <param name="inset">How far they stand in from the front and the back.</param>
+    public LegSizes(RoleMaterial leg, bool wideToFront, Outside outside, Length inset = default)
     {
-        (Leg, Outside) = (leg, outside);
+        (Leg, Outside, Inset) = (leg, outside, inset);
         var wide = leg.Width ?? leg.Thickness;
         (Lx, Ly) = wideToFront ? (wide, leg.Thickness) : (leg.Thickness, wide);
         Flat = wideToFront ? Axis.Y : Axis.X;
@@ -32,6 +36,8 @@ internal sealed class LegSizes
 
     private Axis Flat { get; }
 
+    private Length Inset { get; }
+
     /// <summary>Front left, front right, back left, back right.</summary>
     public Legs AddLegs(Builder builder, string name)
     {
@@ -44,10 +50,10 @@ internal sealed class LegSizes
                 }
             );
         return new(
-            At(Length.Zero, Length.Zero),
-            At(Width - Lx, Length.Zero),
-            At(Length.Zero, Depth - Ly),
-            At(Width - Lx, Depth - Ly)
+            At(Length.Zero, Inset),
+            At(Width - Lx, Inset),
+            At(Length.Zero, Depth - Ly - Inset),
+            At(Width - Lx, Depth - Ly - Inset)
         );
     }
 
@@ -86,14 +92,7 @@ internal sealed record Legs(Draft FrontLeft, Draft FrontRight, Draft BackLeft, D
 /// <param name="Tall">Their extent upwards.</param>
 /// <param name="SetBack">From the outer faces of the legs.</param>
 /// <param name="Joint">How they are joined, and how far they are let into each leg.</param>
-internal sealed record Rails(
-    LegSizes Sizes,
-    Legs Legs,
-    RoleMaterial Material,
-    Length Tall,
-    Length SetBack,
-    RailJoint Joint
-)
+internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, Length Tall, Length SetBack, RailJoint Joint)
 {
     private Length Tongue => Joint.Tongue.Value;
 

@@ -1,8 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
@@ -31,72 +29,29 @@ internal sealed class OpenRack : IFrame
             members.Fail("levels", "0", "must be at least 1 level");
         if (members.Failed)
             return null;
-        var sizes = new LegSizes(post, false, outside);
-        var legs = sizes.AddLegs(builder, "Post");
-        var rails = new Rails(sizes, legs, beam, LegAndApron.Tall(beam), Length.Zero, RailJoint.Butted(JointKind.Screwed));
-        var highest = outside.Height.Value - rails.Tall - (deck?.Thickness ?? Length.Zero);
+        // Beams lie on the outer faces of the posts and are screwed or bolted to them: screws in end grain would hold little.
+        var inset = beam.Thickness;
+        var sizes = new LegSizes(post, false, outside, inset);
+        if (!(sizes.Depth - ((sizes.Ly + inset) * 2)).IsPositive)
+        {
+            members.Fail("post", post.Name, "leaves no room between the front and back posts: make the rack deeper");
+            return null;
+        }
+
+        var posts = sizes.AddLegs(builder, "Post");
+        var rack = new RackLevels(sizes, posts, beam, LegAndApron.Tall(beam), deck);
+        var highest = outside.Height.Value - rack.Tall - (deck?.Thickness ?? Length.Zero);
         for (var i = 0; i < levels; i++)
-            Level(
-                rails,
-                deck,
+            rack.Add(
                 lowest + Length.FromTicks(levels == 1 ? (highest - lowest).Ticks : (highest - lowest).Ticks * i / (levels - 1)),
                 builder
             );
-        if (highest - lowest < (rails.Tall * (levels - 1)))
+        if (highest - lowest < (rack.Tall * (levels - 1)))
             members.Fail(
                 "levels",
                 levels.ToString(System.Globalization.CultureInfo.InvariantCulture),
                 "levels overlap: use fewer, or a taller rack"
             );
         return null;
-    }
-
-    private static void Level(Rails rails, RoleMaterial? deck, Length z, Builder builder)
-    {
-        var sizes = rails.Sizes;
-        var (front, back) = (rails.Front("Long beam", z, builder), rails.Back("Long beam", z, builder));
-        foreach (var x in new[] { sizes.Lx, sizes.Width - sizes.Lx - rails.Material.Thickness })
-            Cross(rails, x, z, front, back, builder);
-        if (deck is null)
-            return;
-        var box = Box.Between(
-            sizes.Lx,
-            Length.Zero,
-            z + rails.Tall,
-            sizes.Width - sizes.Lx,
-            sizes.Depth,
-            z + rails.Tall + deck.Thickness
-        );
-        var plate = builder.Add(
-            new("Deck", "Decks", deck, box, Axis.X, Axis.Z)
-            {
-                Length = sizes.Between(Axis.X, rails.Joint.Tongue),
-                Width = sizes.Outside.Depth,
-                FacesToFinish = "upper face, edges",
-            }
-        );
-        builder.Join(JointKind.Screwed, plate, front, Axis.Z);
-        builder.Join(JointKind.Screwed, plate, back, Axis.Z);
-    }
-
-    private static void Cross(Rails rails, Length x, Length z, Draft front, Draft back, Builder builder)
-    {
-        var thick = rails.Material.Thickness;
-        var box = Box.Between(x, thick, z, x + thick, rails.Sizes.Depth - thick, z + rails.Tall);
-        var cross = builder.Add(
-            new("Cross beam", "Frame", rails.Material, box, Axis.Y, Axis.X)
-            {
-                Length = Working.Of(
-                    "Length between the long beams",
-                    box.Dy,
-                    "{depth} − 2 × {beam}",
-                    Working.Geometry,
-                    ("depth", rails.Sizes.Outside.Depth),
-                    ("beam", Working.Given("beam", thick))
-                ),
-            }
-        );
-        builder.Join(JointKind.Screwed, cross, front, Axis.Y);
-        builder.Join(JointKind.Screwed, cross, back, Axis.Y);
     }
 }

@@ -47,13 +47,14 @@ internal sealed class PostAndRail : IFrame
         walls.Side(true, builder);
         walls.Side(false, builder);
         walls.Behind(builder);
-        var (bottom, top) = (rails.Front("Front rail", low, builder), rails.Front("Front rail", high, builder));
+        rails.Front("Front rail", low, builder);
+        rails.Front("Front rail", high, builder);
         return Within(sizes, rails, low + rails.Tall, high) with
         {
             Left = rails.Legs.FrontLeft,
             Right = rails.Legs.FrontRight,
-            Bottom = bottom,
-            Top = top,
+            ReachBelow = rails.Tall,
+            ReachAbove = rails.Tall,
         };
     }
 
@@ -155,9 +156,9 @@ internal sealed class PostAndRail : IFrame
             );
             var kind = Inset ? JointKind.Groove : JointKind.Rabbet;
             foreach (var leg in new[] { one, other })
-                builder.Join(kind, panel, leg, across, tongue);
+                builder.Join(kind, panel, leg, across, tongue, Clearance);
             foreach (var rail in new[] { below, above })
-                builder.Join(kind, panel, rail, Axis.Z, tongue);
+                builder.Join(kind, panel, rail, Axis.Z, tongue, Clearance);
         }
 
         private Working<Length> Grown(string name, Length clear) =>

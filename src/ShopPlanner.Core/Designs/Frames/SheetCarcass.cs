@@ -2,6 +2,7 @@ using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
@@ -17,8 +18,9 @@ internal sealed class SheetCarcass : IFrame
             [
                 new("case", "Sides, bottom, top", MemberType.Role, null),
                 new("back", "Back", MemberType.Role, ""),
-                new("back_fit", "Back fit", MemberType.Choice, "planted", "planted", "let-in"),
-                new("back_groove", "Back groove depth", MemberType.Length, "1/4 in"),
+                new("back_fit", "Back fit", MemberType.Choice, "planted", "planted", "rabbet", "let-in"),
+                new("back_groove", "Depth of the back's groove or rabbet", MemberType.Length, "1/4 in"),
+                new("back_clearance", "Clearance for the back in its groove, each edge", MemberType.Length, "1/32 in"),
                 new("back_setback", "Wood behind the back's groove", MemberType.Length, "1/2 in"),
                 new("let_in", "Dado depth for bottom and top", MemberType.Length, "0 in"),
                 new("over", "Top of the case", MemberType.Choice, "panel", "panel", "stretchers"),
@@ -37,11 +39,19 @@ internal sealed class SheetCarcass : IFrame
         var (left, right) = Sides(case_, builder);
         var bottom = Level(case_, "Bottom", case_.BottomZ, case_.FrontY, case_.BackY, left, right, builder);
         var top = case_.IsPanel
-            ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.BackY, left, right, builder)
+            ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.SideBackY, left, right, builder)
             : Stretchers(case_, left, right, builder);
         CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
-        CarcassFront.Add(case_, left, right, bottom, top, builder);
-        return Within(case_) with { Left = left, Right = right, Bottom = bottom, Top = top };
+        var (faceLeft, faceRight) = CarcassFront.Add(case_, left, right, bottom, top, builder);
+        return Within(case_) with
+        {
+            Left = left,
+            Right = right,
+            Face = case_.Face,
+            FaceLeft = faceLeft,
+            FaceRight = faceRight,
+            Behind = Behind(case_),
+        };
     }
 
     private static (Draft Left, Draft Right) Sides(CarcassSizes size, Builder builder)
@@ -52,13 +62,13 @@ internal sealed class SheetCarcass : IFrame
                     "Side",
                     "Carcass",
                     size.Case,
-                    Box.Between(x, size.FrontY, Length.Zero, x + size.Thick, size.BackY, size.Height.Value),
+                    Box.Between(x, size.FrontY, Length.Zero, x + size.Thick, size.SideBackY, size.Height.Value),
                     Axis.Z,
                     Axis.X
                 )
                 {
                     Length = size.Height,
-                    Width = size.CaseDepth,
+                    Width = size.SideDepth,
                     FacesToFinish = "both faces, front edge",
                 }
             );
@@ -82,7 +92,7 @@ internal sealed class SheetCarcass : IFrame
             new(name, "Carcass", size.Case, box, Axis.X, Axis.Z)
             {
                 Length = size.LevelLength,
-                Width = y == size.FrontY && endY == size.BackY ? size.CaseDepth : size.Stretcher,
+                Width = Wide(size, name, y, endY),
                 FacesToFinish = "upper face, front edge",
             }
         );
@@ -92,12 +102,30 @@ internal sealed class SheetCarcass : IFrame
         return level;
     }
 
+    private static Working<Length> Wide(CarcassSizes size, string name, Length y, Length endY) =>
+        name == "Stretcher" ? size.Stretcher
+        : endY == size.BackY ? size.CaseDepth
+        : size.SideDepth;
+
     private static Draft Stretchers(CarcassSizes size, Draft left, Draft right, Builder builder)
     {
         var width = size.Stretcher.Value;
-        Level(size, "Stretcher", size.TopZ, size.BackY - width, size.BackY, left, right, builder);
+        Level(size, "Stretcher", size.TopZ, size.StretcherBackY - width, size.StretcherBackY, left, right, builder);
         return Level(size, "Stretcher", size.TopZ, size.FrontY, size.FrontY + width, left, right, builder);
     }
+
+    // What a back that is let in leaves between itself and the wall.
+    private static Box? Behind(CarcassSizes size) =>
+        size.IsBackLetIn
+            ? Box.Between(
+                size.Thick,
+                size.Depth.Value - size.BackSetback,
+                size.BottomZ + size.Thick,
+                size.Width.Value - size.Thick,
+                size.Depth.Value,
+                size.TopZ
+            )
+            : null;
 
     private static Bay Within(CarcassSizes size)
     {

@@ -16,12 +16,13 @@ internal sealed class SheetTop : ITop
             "A top of sheet goods, edged with solid wood if you like.",
             [
                 new("material", "Material", MemberType.Role, null),
+                new("layers", "Layers", MemberType.Choice, "1", "1", "2"),
                 new("edging", "Edging", MemberType.Role, ""),
                 .. Tops.OverhangMembers,
             ]
         );
 
-    public Length Thickness(NodeReader members) => members.Role("material").Thickness;
+    public Length Thickness(NodeReader members) => members.Role("material").Thickness * Layers(members);
 
     public Overhang Overhang(NodeReader members) => Tops.Overhang(members);
 
@@ -30,21 +31,53 @@ internal sealed class SheetTop : ITop
         var (material, edging) = (members.Role("material"), members.MaybeRole("edging"));
         if (members.Failed)
             return;
-        var whole = Tops.Whole(outside, material.Thickness);
+        var whole = Tops.Whole(outside, material.Thickness * Layers(members));
         var edge = edging?.Thickness ?? Length.Zero;
-        var box = whole.Grown(Axis.X, -edge, -edge).Grown(Axis.Y, -edge, -edge);
-        var top = builder.Add(
-            new("Top", "Top", material, box, Axis.X, Axis.Z)
-            {
-                Length = Less("Length of the top", outside.Width, edge),
-                Width = Less("Width of the top", outside.Depth, edge),
-                FacesToFinish = "both faces",
-            }
-        );
-        foreach (var under in Tops.Under(builder, whole))
-            builder.Join(JointKind.Screwed, top, under, Axis.Z);
+        if (edging?.Width is { } wide && wide < whole.Dz)
+            members.Fail("edging", edging.Name, "is narrower than the top is thick: use a wider board");
+        if (members.Failed)
+            return;
+        var sheets = Enumerable
+            .Range(0, Layers(members))
+            .Select(i => builder.Add(Sheet(outside, material, whole, edge, whole.Z + (material.Thickness * i))))
+            .ToList();
+        Fasten(sheets[0], builder);
+        foreach (var sheet in sheets.Skip(1))
+            builder.Join(JointKind.Glued, sheet, sheets[0], Axis.Z);
         if (edging is not null)
-            Edge(edging, whole, edge, top, builder);
+            Edge(edging, whole, edge, sheets, builder);
+    }
+
+    private static int Layers(NodeReader members) => members.Choice("layers") == "2" ? 2 : 1;
+
+    private static Draft Sheet(Outside outside, RoleMaterial material, Box whole, Length edge, Length z) =>
+        new(
+            "Top",
+            "Top",
+            material,
+            whole.Grown(Axis.X, -edge, -edge).Grown(Axis.Y, -edge, -edge).With(Axis.Z, z, z + material.Thickness),
+            Axis.X,
+            Axis.Z
+        )
+        {
+            Length = Less("Length of the top", outside.Width, edge),
+            Width = Less("Width of the top", outside.Depth, edge),
+            FacesToFinish = "both faces",
+        };
+
+    // From below, so that no screw is seen: up through what lies flat, from pockets in what stands on edge, else with clips.
+    private static void Fasten(Draft top, Builder builder)
+    {
+        var below = Tops.Under(builder, top.Box).ToList();
+        if (below.Count == 0)
+            builder.WarnOfNothing(top, "", "Its edging alone lies on the frame: use a wider overhang, or thicker rails.");
+        foreach (var under in below)
+            if (under.Flat == Axis.Z && ButtJoint.TakesScrews(under, top, Axis.Z))
+                builder.Join(JointKind.Screwed, under, top, Axis.Z);
+            else if (ButtJoint.TakesPockets(under, top, Axis.Z))
+                builder.Join(JointKind.PocketScrew, under, top, Axis.Z);
+            else
+                builder.Join(JointKind.Slotted, top, under, Axis.Z);
     }
 
     private static Working<Length> Less(string name, Working<Length> whole, Length edge) =>
@@ -59,15 +92,15 @@ internal sealed class SheetTop : ITop
                 ("edging", Working.Given("edging", edge))
             );
 
-    private static void Edge(RoleMaterial edging, Box whole, Length edge, Draft top, Builder builder)
+    private static void Edge(RoleMaterial edging, Box whole, Length edge, IReadOnlyList<Draft> sheets, Builder builder)
     {
-        void Add(string name, Box box, Axis along, Axis flat) =>
-            builder.Join(
-                JointKind.Glued,
-                builder.Add(new(name, "Top", edging, box, along, flat) { FacesToFinish = "outer face, edges" }),
-                top,
-                flat
-            );
+        void Add(string name, Box box, Axis along, Axis flat)
+        {
+            var strip = builder.Add(new(name, "Top", edging, box, along, flat) { FacesToFinish = "outer face, edges" });
+            foreach (var sheet in sheets)
+                builder.Join(JointKind.Glued, strip, sheet, flat);
+        }
+
         foreach (var y in new[] { whole.Y, whole.EndY - edge })
             Add("Long edging", whole.With(Axis.Y, y, y + edge), Axis.X, Axis.Y);
         foreach (var x in new[] { whole.X, whole.EndX - edge })

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Judging;
 
@@ -14,27 +13,30 @@ public sealed record LargestStock(Length Length, Length Width);
 /// cut from what is sold. Estimates; the makers' instructions and local rules come before them.</summary>
 public static class PieceJudge
 {
-    /// <summary>The piece's own warnings and the judge's, the most severe first.</summary>
+    private static readonly IReadOnlyDictionary<string, LargestStock> UsualStock = new Dictionary<string, LargestStock>();
+
+    /// <summary>All findings on a piece, the most severe first, as far as the usual sizes of stores tell: what the parts file and
+    /// the packet say.</summary>
+    public static ImmutableArray<PieceWarning> Of(Piece piece) => Of(piece, UsualStock);
+
+    /// <summary>The same with the sizes of the shop's own stores.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="stock">Largest stock by the shop's material; what is missing here is looked up in the usual sizes of
-    /// stores.</param>
+    /// <param name="stock">Largest stock that is sold, by the shop's material; what is missing here is looked up in the usual
+    /// sizes of stores.</param>
     public static ImmutableArray<PieceWarning> Of(Piece piece, IReadOnlyDictionary<string, LargestStock> stock)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(stock);
-        return MostSevereFirst(piece.Warnings.Concat(StockJudging.Of(piece, stock)).Concat(InUse(piece)));
+        return
+        [
+            .. piece
+                .Warnings.Concat(JointJudging.Of(piece))
+                .Concat(StockJudging.Of(piece, stock))
+                .Concat(TippingJudging.Of(piece))
+                .Concat(ShelfJudging.Of(piece))
+                .Concat(BottomJudging.Of(piece))
+                .Concat(TopJudging.Of(piece))
+                .OrderByDescending(one => one.Severity),
+        ];
     }
-
-    /// <summary>What is to be minded of a piece whatever stores sell, the most severe first; what holds is left out.</summary>
-    public static ImmutableArray<PieceWarning> ToMind(Piece piece)
-    {
-        ArgumentNullException.ThrowIfNull(piece);
-        return MostSevereFirst(piece.Warnings.Concat(InUse(piece)).Where(one => one.Severity != Severity.Fine));
-    }
-
-    private static IEnumerable<PieceWarning> InUse(Piece piece) =>
-        TippingJudging.Of(piece).Concat(ShelfJudging.Of(piece)).Concat(TopJudging.Of(piece));
-
-    private static ImmutableArray<PieceWarning> MostSevereFirst(IEnumerable<PieceWarning> warnings) =>
-        [.. warnings.OrderByDescending(one => one.Severity)];
 }

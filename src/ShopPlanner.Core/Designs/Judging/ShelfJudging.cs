@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Wood;
 using ShopPlanner.Core.Workings;
@@ -52,7 +53,11 @@ internal static class ShelfJudging
 
     private static bool IsShelf(PiecePart part) =>
         part.Copies[0].Flat == Axis.Z
-        && (Assemblies.Contains(part.Assembly) || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase));
+        && (
+            Assemblies.Contains(part.Assembly)
+            || part is { Assembly: "Top", Material.Form: MaterialForm.Sheet }
+            || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase)
+        );
 
     private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
 

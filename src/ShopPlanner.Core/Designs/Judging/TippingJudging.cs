@@ -38,7 +38,7 @@ internal static class TippingJudging
         var slender = Tipping.HeightToDepth(Working.Given("Height", piece.Outside.Dz), depth);
         if (slender.Value >= Tipping.Slender)
             yield return new(
-                Severity.Safety,
+                piece.IsFixedToWall ? Severity.Safety : Severity.Anchor,
                 piece.IsFixedToWall
                     ? "Anchor it to the wall before you load it: it is tall for its depth, and a child who climbs it can pull it "
                         + "over."
@@ -53,7 +53,7 @@ internal static class TippingJudging
     {
         if (factor.Value < 1)
             yield return new(
-                Severity.Fails,
+                Severity.Anchor,
                 "It tips with its doors or drawers open when a child leans on one. Anchor it to the wall with anti-tip brackets "
                     + "or a hanging rail, or make it deeper.",
                 null,
@@ -61,14 +61,14 @@ internal static class TippingJudging
             );
         else if (factor.Value < 1.5)
             yield return new(
-                Severity.Safety,
+                Severity.Anchor,
                 "With its doors or drawers open it stays up, but only just. Anchor it to the wall.",
                 null,
                 factor
             );
         if (piece.Outside.Dz >= Tipping.TallFrom)
             yield return new(
-                Severity.Safety,
+                Severity.Anchor,
                 "At 27 in (686 mm) or taller, anchor it to the wall whatever the figure says: a homemade piece has not been "
                     + "tested.",
                 null,
@@ -99,14 +99,14 @@ internal static class TippingJudging
     private static Working<double> Factor(Piece piece, IReadOnlyList<PiecePart> opening)
     {
         var (whole, open) = (PieceWeight.Of(piece.Parts).Value, PieceWeight.Of(opening).Value);
-        var feet = Feet(piece);
+        var (feet, front) = (Feet(piece), Front(opening));
         return Tipping.Factor(
-            Base(piece, feet),
+            Behind(piece, feet, front),
             Working.Looked("Weight, empty, without doors and drawers", whole - open, QuantityKind.Mass, 0, Parts),
             Reach(opening),
             Working.Looked("Weight of doors and drawers", open, QuantityKind.Mass, 0, Parts),
             Working.Looked("A child leaning on it", Child, QuantityKind.Mass, 0, Tipping.Child),
-            Working.Given("Toe space behind the front", SetBack(feet))
+            Working.Given("Foremost foot behind the front", Foremost(feet) - front)
         );
     }
 
@@ -115,16 +115,21 @@ internal static class TippingJudging
         [.. piece.Parts.SelectMany(part => part.Copies).Where(copy => copy.Box.Z == Length.Zero)];
 
     private static Working<Length> Base(Piece piece, List<PartCopy> feet) =>
+        Working.Given("Depth of the base", feet.Count == 0 ? piece.Outside.Dy : feet.Max(copy => copy.Box.EndY) - Foremost(feet));
+
+    private static Working<Length> Behind(Piece piece, List<PartCopy> feet, Length front) =>
         Working.Given(
-            "Depth of the base",
-            feet.Count == 0 ? piece.Outside.Dy : feet.Select(copy => copy.Box).Aggregate((a, b) => a.Around(b)).Dy
+            "Depth from the front to the back of the base",
+            (feet.Count == 0 ? piece.Outside.EndY : feet.Max(copy => copy.Box.EndY)) - front
         );
 
-    // Over a toe space a piece tips about the foremost foot, which stands behind the front.
-    private static Length SetBack(List<PartCopy> feet) =>
-        feet.Count == 0
-            ? Length.Zero
-            : feet.Min(copy => copy.Box.Y + (copy.Notch?.Deep ?? Length.Zero)) - feet.Min(copy => copy.Box.Y);
+    // The plane of the closed doors and drawers.
+    private static Length Front(IReadOnlyList<PiecePart> opening) =>
+        opening.SelectMany(part => part.Copies).Min(copy => copy.Box.Y);
+
+    // A piece tips about its foremost foot, which over a toe space or under a face frame stands behind the front.
+    private static Length Foremost(List<PartCopy> feet) =>
+        feet.Count == 0 ? Length.Zero : feet.Min(copy => copy.Box.Y + (copy.Notch?.Deep ?? Length.Zero));
 
     // A door swings out by its width, a drawer comes out by its depth. A leaf's width is its widest part, or its stiles' outer
     // edges.

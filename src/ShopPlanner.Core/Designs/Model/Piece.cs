@@ -178,7 +178,11 @@ public enum JointKind
 /// <param name="Into">Mark of the part that takes it.</param>
 /// <param name="Along">Direction in which it is let in.</param>
 /// <param name="Depth">How far it is let in; nothing for a butt joint.</param>
-public sealed record Joint(JointKind Kind, string From, string Into, Axis Along, Length Depth);
+public sealed record Joint(JointKind Kind, string From, string Into, Axis Along, Length Depth)
+{
+    /// <summary>How much deeper it is cut than the part goes in.</summary>
+    public Length Clearance { get; init; }
+}
 
 /// <summary>Hardware to buy.</summary>
 /// <param name="Name">As asked for in a store: <c>Pocket screw 1 1/4 in, coarse</c>.</param>
@@ -196,4 +200,8 @@ public sealed record Opening(string Path, Box Box, ImmutableArray<string> Fills)
 /// <param name="Text">A plain sentence.</param>
 /// <param name="Part">Id of the part it is about; null for the piece.</param>
 /// <param name="Working">The figure it rests on; null where it is plain.</param>
-public sealed record PieceWarning(Severity Severity, string Text, string? Part, Working? Working);
+public sealed record PieceWarning(Severity Severity, string Text, string? Part, Working? Working)
+{
+    /// <summary>Place in the design that brought it about; null where the whole piece did, or the part alone.</summary>
+    public string? Place { get; init; }
+}

@@ -12,7 +12,7 @@ internal static class SeverityIcons
             Severity.Tip => "tip",
             Severity.Fine => "fine",
             Severity.Watch => "watch",
-            Severity.Safety => "safety",
+            Severity.Safety or Severity.Anchor => "safety",
             _ => "fails",
         };
 }

@@ -1,8 +1,10 @@
 using System.Text.Json;
 using System.Xml.Linq;
 using ShopPlanner.Core.Designs.Export;
+using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Designs.Export;
 
@@ -18,7 +20,7 @@ public sealed class PartTextTests
         using var document = JsonDocument.Parse(PartsJson.Write(piece));
         var root = document.RootElement;
         Assert.Equal(
-            ["unit", "outside", "parts", "joints", "hardware", "warnings"],
+            ["unit", "outside", "parts", "joints", "hardware", "steps", "warnings"],
             root.EnumerateObject().Select(member => member.Name)
         );
         Length Size(JsonElement number) => Length.From(number.GetDecimal(), piece.Unit);
@@ -44,14 +46,42 @@ public sealed class PartTextTests
 
         Assert.Equal(piece.Parts.Length, root.GetProperty("parts").GetArrayLength());
         Assert.Equal(
-            piece.Joints.Select(joint => (joint.From, joint.Into)),
-            root.GetProperty("joints").EnumerateArray().Select(joint => (Text(joint, "from"), Text(joint, "into")))
+            piece.Joints.Select(joint => (joint.From, joint.Into, joint.Along.ToString().ToLowerInvariant(), joint.Depth)),
+            root.GetProperty("joints")
+                .EnumerateArray()
+                .Select(joint =>
+                    (Text(joint, "from"), Text(joint, "into"), Text(joint, "along"), Size(joint.GetProperty("depth")))
+                )
         );
         Assert.Equal(piece.Hardware.Length, root.GetProperty("hardware").GetArrayLength());
         Assert.Equal(
-            piece.Warnings.Select(warning => warning.Text),
-            root.GetProperty("warnings").EnumerateArray().Select(text => text.GetString())
+            PieceJudge.Of(piece).Select(warning => (warning.Text, warning.Part, warning.Place)),
+            root.GetProperty("warnings")
+                .EnumerateArray()
+                .Select(warning => (Text(warning, "text"), Maybe(warning, "part"), Maybe(warning, "place")))
         );
+        Assert.Equal(piece.Steps, root.GetProperty("steps").EnumerateArray().Select(step => step.GetString()));
+    }
+
+    // The rail is told by the fill that asks for it; the case without a back is 30 in high on 11 3/4 in: to the wall.
+    [Fact]
+    public void A_finding_has_its_severity_and_its_place()
+    {
+        var piece = Made.Piece(
+            Made.Carcass("30", "12", "30", """{ "kind": "slats", "material": "stile", "count": 2, "lie": "lengthways" }""")
+        );
+        var wall = PieceJudge.Of(piece).Single(one => one.Severity == Severity.Anchor);
+        Assert.Contains("Fix it to the wall", wall.Text, StringComparison.Ordinal);
+        using var document = JsonDocument.Parse(PartsJson.Write(piece));
+        var severities = document
+            .RootElement.GetProperty("warnings")
+            .EnumerateArray()
+            .Select(warning => Text(warning, "severity"))
+            .ToList();
+        Assert.Contains("wall", severities);
+        Assert.All(severities, one => Assert.Contains(one, new[] { "check", "safety", "wall", "fix" }));
+        var rail = Made.Piece(Made.Carcass("30", "12", "30", """{ "kind": "hanging-rail", "material": "stile" }"""));
+        Assert.Contains(rail.Warnings, one => (one.Severity, one.Place) == (Severity.Safety, "bays.fills.0"));
     }
 
     [Fact]
@@ -150,4 +180,7 @@ public sealed class PartTextTests
         );
 
     private static string Text(JsonElement json, string name) => json.GetProperty(name).GetString()!;
+
+    private static string? Maybe(JsonElement json, string name) =>
+        json.TryGetProperty(name, out var value) ? value.GetString() : null;
 }

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Joinery;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Designs.Joining;
+
+/// <summary>What holds joints together and has to be bought.</summary>
+/// <param name="Name">As asked for in a store: <c>Wood screws, #8 × 1 1/4″</c>.</param>
+/// <param name="Quantity">How many; of glue, bottles.</param>
+/// <param name="Joints">How many joints it is for.</param>
+public sealed record Fastening(string Name, int Quantity, int Joints);
+
+/// <summary>Lists the screws, dowels, brads, top fasteners and glue that a piece's joints take, by size and count.</summary>
+public static class Fastenings
+{
+    // Common practice: these are glued. A panel in a groove is left free to move; screws hold without glue.
+    private static readonly JointKind[] Glued =
+    [
+        JointKind.Glued,
+        JointKind.Dado,
+        JointKind.Rabbet,
+        JointKind.MortiseAndTenon,
+        JointKind.Dovetail,
+        JointKind.Dowel,
+    ];
+
+    // Common practice: brads 4 in apart hold what is glued in a rabbet until the glue is hard.
+    private static readonly Length BradsApart = Length.FromInches(4);
+
+    /// <summary>Returns them by name, glue first.</summary>
+    public static ImmutableArray<Fastening> Of(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var fits = JointFit.Of(piece).Where(fit => fit.Meeting is not null).ToList();
+        var glued = fits.Where(fit => Glued.Contains(fit.Joint.Kind)).ToList();
+        var named = fits.Select(fit => Of(fit, piece.Unit))
+            .OfType<(string Name, int Count)>()
+            .GroupBy(one => one.Name)
+            .OrderBy(same => same.Key, StringComparer.Ordinal)
+            .Select(same => new Fastening(same.Key, same.Sum(one => one.Count), same.Count()));
+        return glued.Count == 0 ? [.. named] : [GlueBottle.For(glued), .. named];
+    }
+
+    private static (string Name, int Count)? Of(JointFit fit, LengthUnit unit) =>
+        fit.Joint.Kind switch
+        {
+            JointKind.Screwed => Screws(fit, "Wood screws", unit),
+            JointKind.PocketScrew => Screws(fit, "Pocket screws", unit),
+            JointKind.Dowel => fit.Dowels() is { } dowels ? (Name(dowels, fit, unit), dowels.Places.Value.Length) : null,
+            JointKind.Rabbet => ($"Brads, 18 gauge × {Size(Length.FromInches(1), unit)}", Apart(fit.Long, BradsApart)),
+            JointKind.Slotted => (
+                "Top fasteners (clips, buttons or figure-eights) with screws",
+                TopFastening.Places("Fasteners", Working.Given("rail", fit.Long)).Value.Length
+            ),
+            _ => null,
+        };
+
+    private static (string Name, int Count)? Screws(JointFit fit, string what, LengthUnit unit)
+    {
+        if (fit.Screw().Choice is not { } choice)
+            return null;
+        var places = new ScrewPlaces(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("joint", fit.Long));
+        var gauge = fit.Joint.Kind == JointKind.Screwed ? $"#{choice.Gauge.Gauge} × " : "";
+        return ($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Value.Length);
+    }
+
+    // Where a hole may not be as deep as usual, the dowel is cut shorter: 1/8 in of wood stays beyond it.
+    private static string Name(Dowels dowels, JointFit fit, LengthUnit unit)
+    {
+        var depth = dowels.HoleDepth.Value;
+        var least = Length.FromInches(0.25m);
+        var room = Length.Max(least, fit.Into.Box.Extent(fit.Joint.Along) - Length.FromInches(0.125m));
+        var length = dowels.DowelLength.Value - (depth - Length.Min(depth, room));
+        return $"Dowels, {Size(dowels.Diameter.Value, unit)} × {Size(length, unit)}";
+    }
+
+    private static int Apart(Length run, Length apart) => Math.Max(2, 1 + (int)((run.Ticks + apart.Ticks - 1) / apart.Ticks));
+
+    // They are sold by inches; beside millimetres, the nearest whole one tells how long that is.
+    private static string Size(Length size, LengthUnit unit)
+    {
+        var inches = LengthFormat.WithUnit(size, LengthUnit.Inch);
+        return unit == LengthUnit.Inch
+            ? inches
+            : string.Create(CultureInfo.InvariantCulture, $"{inches} ({Math.Round(size.ToMillimetres())} mm)");
+    }
+}
