@@ -74,7 +74,14 @@ public sealed class PacketWordsTests
         var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
         var piece = model.Pieces.Single(one => one.Name == "Bookcase");
         Assert.All(
-            ["Front, side and top", "Isometric view", "Exploded view", "Parts of Bookcase", "Joints", "How it goes together"],
+            [
+                "Front, right side and top",
+                "Isometric view",
+                "Exploded view",
+                "Parts of Bookcase",
+                "Joints",
+                "How it goes together",
+            ],
             title => Assert.Contains(title, words)
         );
         Assert.True(words.IndexOf("Parts of Bookcase") < words.IndexOf("Cut list"));

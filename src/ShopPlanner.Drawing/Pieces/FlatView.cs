@@ -174,12 +174,19 @@ internal sealed class FlatView
 
     private static double Lesser(double type) => type * 0.88;
 
-    // A clear size that is too short for its figure is left to the other views.
+    // A size that is too short for its figure is left to the other views. Clear sizes stand in parentheses, as what is given for
+    // reference: the thicknesses between them are not in the chain, which does not add up then (ASME Y14.5, from memory).
     private IEnumerable<(Span Span, string Words)> Chain(Axis axis) =>
         ClearSizes
             .Along(piece, [.. parts.Select(part => part.Part)], axis)
-            .Select(span => (span, PieceScale.Figure(span.Size, piece.Unit)))
+            .Select(span => (span, Words(span)))
             .Where(one => Typeface.Width(one.Item2, Weight.Medium, Lesser(room.Type)) + 4 <= scale.Of(one.span.Size));
+
+    private string Words(Span span)
+    {
+        var figure = PieceScale.Figure(span.Size, piece.Unit);
+        return span.IsClear ? $"({figure})" : figure;
+    }
 
     // Distance of a part's near face from the eye: the least is the nearest.
     private long Near(ShownPart part) =>

@@ -25,12 +25,12 @@ public static class PieceDrawings
     /// <summary>Straight from the right.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
     public static LineDrawing Side(Piece piece, double width, double height, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Right, "Side");
+        new FlatPage(piece, PieceRoom.Of(width, height), highlight).One(ViewFrom.Right, "Right side");
 
     /// <summary>Straight from the right.</summary>
     /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
     public static LineDrawing Side(Piece piece, DrawingRoom room, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Right, "Side");
+        new FlatPage(piece, PieceRoom.Of(room), highlight).One(ViewFrom.Right, "Right side");
 
     /// <summary>Straight from above, the front at the foot.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>
@@ -45,7 +45,7 @@ public static class PieceDrawings
     /// <summary>Front, right side and plan at one scale, in line with each other.</summary>
     /// <inheritdoc cref="Front(Piece, DrawingRoom, string?)" path="/param"/>
     public static LineDrawing ThreeViews(Piece piece, DrawingRoom room, string? highlight = null) =>
-        new FlatPage(piece, PieceRoom.Of(room), highlight).Three("Front, side and top");
+        new FlatPage(piece, PieceRoom.Of(room), highlight).Three("Front, right side and top");
 
     /// <summary>Isometric, from the front, the right and above.</summary>
     /// <inheritdoc cref="Front(Piece, double, double, string?)" path="/param"/>

@@ -25,7 +25,9 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     }
 
     /// <summary>What to say about scale and unit.</summary>
-    public string Note(LengthUnit unit) => (Whole is { } whole ? $"scale 1 : {whole}, " : "") + "in " + Figures.UnitName(unit);
+    public string Note(LengthUnit unit) =>
+        (Whole is { } whole ? $"scale 1 : {whole}, " : "")
+        + $"in {Figures.UnitName(unit)} to {(unit == LengthUnit.Inch ? "1⁄32" : "0.1")}, ( ) for reference";
 
     /// <summary>On the page.</summary>
     public double Of(Length length) => Mm(length) * PerMm;

@@ -80,8 +80,31 @@ public sealed class PieceDrawingTests
             .Shapes.OfType<Dimension>()
             .Where(one => one.Run == Run.Up)
             .ToList();
-        Assert.Equal(["27 ³⁄₁₆", "27 ³⁄₁₆", "60"], dimensions.Select(one => one.Words));
-        Assert.True(dimensions[2].At < dimensions[0].At && dimensions[0].At == dimensions[1].At);
+        Assert.Equal(["3 ½", "(27 ³⁄₁₆)", "(27 ³⁄₁₆)", "60"], dimensions.Select(one => one.Words));
+        Assert.True(dimensions[^1].At < dimensions[0].At && dimensions[0].At == dimensions[1].At);
+    }
+
+    // 60 in: 2 in of overhang, legs of 3 1/2 in, 49 in between them.
+    [Fact]
+    public void Legs_and_overhang_of_a_table_are_dimensioned_in_a_chain_that_adds_up() =>
+        Assert.Equal(
+            ["2", "3 ½", "49", "3 ½", "2", "60"],
+            PieceDrawings
+                .Front(BuiltInPieces.Read("table"), 600, 500)
+                .Shapes.OfType<Dimension>()
+                .Where(one => one.Run == Run.Across)
+                .Select(one => one.Words)
+        );
+
+    [Fact]
+    public void Drawer_fronts_are_dimensioned()
+    {
+        var piece = BuiltInPieces.Read("drawer-chest");
+        var figures = PieceDrawings.Front(piece, 600, 500).Shapes.OfType<Dimension>().Select(one => one.Words).ToList();
+        Assert.All(
+            piece.Parts.Where(part => part.Name == "Drawer front"),
+            front => Assert.Contains(LengthFormat.Set(front.Width.Value, piece.Unit, 32).Text, figures)
+        );
     }
 
     [Fact]
