@@ -262,6 +262,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [InlineData("parts.csv", "text/csv", "Side")]
     [InlineData("scene.gltf", "model/gltf+json", "\"asset\"")]
     [InlineData("outline/A.svg", "image/svg+xml", "<path")]
+    [InlineData("view/front.svg", "image/svg+xml", "27 ³⁄₁₆")]
     [InlineData("outline/B.svg", "image/svg+xml", "<rect")]
     public async Task Its_files_can_be_had(string name, string type, string holds)
     {

@@ -1,3 +1,4 @@
+using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
@@ -27,6 +28,7 @@ internal static class IdeaDownloads
                 PieceAsync(id, PartsCsv.Write, "text/csv", "csv", ideas, cancel)
         );
         files.MapGet("/outline/{part}", OutlineAsync);
+        files.MapGet("/view/{name}", ViewAsync);
     }
 
     private static ValueTask<object?> KeepNowhereAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
@@ -72,6 +74,19 @@ internal static class IdeaDownloads
             ? Download.Text(PartSvg.Write(found), "image/svg+xml", $"{piece.Name} {found.Id} {found.Name}", "svg")
             : TypedResults.NotFound();
     }
+
+    // Shown, not saved: a phone opens it over the whole screen.
+    private static async Task<Results<ContentHttpResult, NotFound>> ViewAsync(
+        Guid id,
+        string name,
+        IIdeaService ideas,
+        CancellationToken cancel
+    ) =>
+        PieceView.All.FirstOrDefault(one => one.Key + ".svg" == name) is { } view
+        && await FindAsync(id, ideas, cancel) is { } piece
+        && PiecePictures.Large(piece, view) is { } svg
+            ? TypedResults.Text(svg, "image/svg+xml", Encoding.UTF8)
+            : TypedResults.NotFound();
 
     // An idea that cannot be worked out gives no file of its piece.
     private static async Task<Piece?> FindAsync(Guid id, IIdeaService ideas, CancellationToken cancel) =>

@@ -35,6 +35,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private Piece? kept;
     private string sign = "";
     private string bay = DesignEditing.WholeBay;
+    private DesignPlace? opening;
     private bool isAsking;
     private bool isUpdating;
     private bool isAttached;
@@ -82,9 +83,6 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private IReadOnlyList<string> ChosenMarks => draft?.Part(Part) is { } part ? [.. part.Copies.Select(copy => copy.Mark)] : [];
 
-    // Faults that no field on the page shows.
-    private ImmutableArray<Fault> Elsewhere => [.. draft!.Faults.Where(fault => !IsBesideField(fault.Field))];
-
     /// <summary>A part was tapped in the drawing: asked by the script.</summary>
     [JSInvokable]
     public Task Pick(string mark) =>
@@ -104,11 +102,27 @@ public sealed partial class IdeaPage : IAsyncDisposable
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (isAttached || draft is null)
+        if (draft is null)
             return;
-        isAttached = true;
         script ??= await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
-        await script.InvokeVoidAsync("attach", root, self);
+        if (!isAttached)
+        {
+            isAttached = true;
+            await script.InvokeVoidAsync("attach", root, self);
+        }
+
+        if (opening is { } place)
+        {
+            opening = null;
+            await script.InvokeVoidAsync("show", root, place.Section, place.Key);
+        }
+    }
+
+    // The bay is chosen first; once it is drawn, the script opens the sections around the field.
+    private void OpenPlace(string field)
+    {
+        opening = DesignPlace.Of(draft!.Document, field);
+        bay = opening.Bay ?? bay;
     }
 
     private async Task LoadAsync()
@@ -267,15 +281,6 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);
 
     private static string Title(DesignDimension dimension) => dimension.Label.ToLowerInvariant();
-
-    private bool IsBesideField(string field) =>
-        draft!.Ranges.Any(one => field == one.Dimension.Name || field == "dimensions." + one.Dimension.Name)
-        || draft
-            .Document.Nodes()
-            .Any(node =>
-                DesignKinds.Find(node.Kind) is { } kind && kind.Members.Any(member => field == node.Path + "." + member.Name)
-            )
-        || field.EndsWith(".sizes", StringComparison.Ordinal);
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()

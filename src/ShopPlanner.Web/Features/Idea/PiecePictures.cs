@@ -18,16 +18,23 @@ internal static class PiecePictures
     /// <param name="id">Of the element, unique on its page.</param>
     /// <param name="chosen">Letter of the part that stands out; null for none.</param>
     public static string? Draw(Piece piece, PieceView view, string id, string? chosen) =>
-        Drawing(piece, view.Key, chosen) is { } drawing ? SvgWriter.Write(drawing, id) : null;
+        Drawing(piece, view.Key, chosen, Width, Height) is { } drawing ? SvgWriter.Write(drawing, id) : null;
 
-    private static LineDrawing? Drawing(Piece piece, string view, string? chosen) =>
+    /// <summary>The drawing alone, with as many figures as a screen of its own has room for; null for a view that is no
+    /// drawing.</summary>
+    public static string? Large(Piece piece, PieceView view) =>
+        Drawing(piece, view.Key, null, Width * 2, Height * 2) is { } drawing
+            ? SvgWriter.Write(drawing, "drawing", alone: true)
+            : null;
+
+    private static LineDrawing? Drawing(Piece piece, string view, string? chosen, double width, double height) =>
         view switch
         {
-            "front" => PieceDrawings.Front(piece, Width, Height, chosen),
-            "side" => PieceDrawings.Side(piece, Width, Height, chosen),
-            "plan" => PieceDrawings.Plan(piece, Width, Height, chosen),
-            "isometric" => PieceDrawings.Isometric(piece, Width, Height, chosen),
-            "exploded" => PieceDrawings.Exploded(piece, Width, Height, chosen),
+            "front" => PieceDrawings.Front(piece, width, height, chosen),
+            "side" => PieceDrawings.Side(piece, width, height, chosen),
+            "plan" => PieceDrawings.Plan(piece, width, height, chosen),
+            "isometric" => PieceDrawings.Isometric(piece, width, height, chosen),
+            "exploded" => PieceDrawings.Exploded(piece, width, height, chosen),
             _ => null,
         };
 }
