@@ -25,7 +25,8 @@ public enum Severity
 /// <summary>Severities as people read them.</summary>
 public static class SeverityWords
 {
-    /// <summary>Returns the word: <c>Tip</c>, <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Anchor it</c>, <c>Fix this</c>.</summary>
+    /// <summary>Returns the word: <c>Tip</c>, <c>OK</c>, <c>Check</c>, <c>Safety</c>, <c>Anchor it</c> or
+    /// <c>Fix this</c>.</summary>
     public static string Of(Severity severity) =>
         severity switch
         {

@@ -47,7 +47,7 @@ public static class PieceSheets
             [
                 .. PieceJudge
                     .Of(piece)
-                    .Where(one => one.Severity != Severity.Fine)
+                    .Where(one => one.Severity > Severity.Fine)
                     .Select(one => $"{SeverityWords.Of(one.Severity)}: {one.Text}"),
             ]
         );

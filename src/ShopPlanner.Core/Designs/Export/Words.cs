@@ -29,6 +29,7 @@ internal static class Words
     public static string Severity(Severity severity) =>
         severity switch
         {
+            Workings.Severity.Tip => "tip",
             Workings.Severity.Fine => "ok",
             Workings.Severity.Watch => "check",
             Workings.Severity.Safety => "safety",

@@ -71,7 +71,7 @@ public sealed class PartTextTests
             Made.Carcass("30", "12", "30", """{ "kind": "slats", "material": "stile", "count": 2, "lie": "lengthways" }""")
         );
         var wall = PieceJudge.Of(piece).Single(one => one.Severity == Severity.Anchor);
-        Assert.Contains("Fix it to the wall", wall.Text, StringComparison.Ordinal);
+        Assert.Contains("Anchor it to the wall", wall.Text, StringComparison.Ordinal);
         using var document = JsonDocument.Parse(PartsJson.Write(piece));
         var severities = document
             .RootElement.GetProperty("warnings")
