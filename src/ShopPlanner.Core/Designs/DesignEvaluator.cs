@@ -244,7 +244,7 @@ public sealed class DesignEvaluator
                     Place = one.Path.Length == 0 ? null : one.Path,
                 }),
             ],
-            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps, .. builder.StepsInPlace]
+            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps, .. builder.StepsClosing, .. builder.StepsInPlace]
         )
         {
             IsFixedToWall = builder.IsFixedToWall,

@@ -35,6 +35,9 @@ internal sealed class Builder
     /// <summary>Work on the joined piece; the same step twice counts once.</summary>
     public HashSet<string> Steps { get; } = [];
 
+    /// <summary>What closes the joined piece, after the other steps: backs, doors.</summary>
+    public HashSet<string> StepsClosing { get; } = [];
+
     /// <summary>Work on the finished piece where it is to stand, after all other steps.</summary>
     public HashSet<string> StepsInPlace { get; } = [];
 
@@ -95,11 +98,13 @@ internal sealed class Builder
             hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
-    /// <summary>Members whose face touches a box at the start or the end of an axis.</summary>
+    /// <summary>Members whose face touches a box at the start or the end of an axis; doors and drawers move, and hold
+    /// nothing.</summary>
     public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) =>
         [
             .. drafts.Where(one =>
                 one.Purpose == PartPurpose.Member
+                && one.Assembly is not ("Door" or "Drawer")
                 && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
                 && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null
             ),

@@ -99,15 +99,29 @@ internal sealed class Divider : ISplit
         Length Into(bool atEnd) => Dadoes.Depth(members, builder.Touching(clear, Axis.Z, atEnd), Axis.Z, letIn);
     }
 
+    // Whether what bounds it there reaches over more than half of its depth: a narrow rail in front alone holds nothing behind.
+    private static bool IsDeep(Box clear, bool atEnd, Builder builder)
+    {
+        var met = builder.Touching(clear, Axis.Z, atEnd);
+        return met.Count > 0
+            && (Length.Min(met.Max(one => one.Box.EndY), clear.EndY) - Length.Max(met.Min(one => one.Box.Y), clear.Y)) * 2
+                > clear.Dy;
+    }
+
     // Between a bottom and a top it is held by both; between rails it stands behind the front ones and before the back ones.
     private static void Fasten(Draft upright, Box clear, Length below, Length above, Builder builder)
     {
+        JointKind Hidden(Draft into) => ButtJoint.Hidden(upright, into, Axis.Y);
         JointKind Butt(Draft into, Length depth) => depth.IsPositive ? JointKind.Dado : ButtJoint.Of(upright, into, Axis.Z);
         var (low, high) = (
             builder.JoinAt(upright, clear, Axis.Z, false, into => Butt(into, below), below),
             builder.JoinAt(upright, clear, Axis.Z, true, into => Butt(into, above), above)
         );
-        var faces = low > 0 && high > 0 ? 0 : builder.ButtAt(upright, Axis.Y, false) + builder.ButtAt(upright, Axis.Y, true);
+        var faces =
+            IsDeep(clear, false, builder) && IsDeep(clear, true, builder)
+                ? 0
+                : builder.JoinAt(upright, upright.Box, Axis.Y, false, Hidden, Length.Zero)
+                    + builder.ButtAt(upright, Axis.Y, true);
         if (low + high + faces == 0)
             builder.WarnOfNothing(upright, "", "Give it a bottom, a top or rails to be fastened to.");
     }

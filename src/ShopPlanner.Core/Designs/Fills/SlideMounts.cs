@@ -25,9 +25,11 @@ internal static class SlideMounts
             ? plane == wall
                 ? whole
                 : Filler(bay, whole, strip, isRight, builder)
-            : plane == wall && met.Count > 1
-                ? Rail(asked, met, strip, isRight, builder)
-                : null;
+            : plane == wall && Flush(met, strip, bay) is { } longest
+                ? longest
+                : plane == wall && met.Count > 1
+                    ? Rail(asked, met, strip, isRight, builder)
+                    : null;
         if (carrier is not null)
             builder.Join(JointKind.Sliding, side, carrier, Axis.X);
         else
@@ -47,9 +49,20 @@ internal static class SlideMounts
     }
 
     private static bool Covers(Box carrier, Box strip, Bay bay) =>
-        carrier.Y <= Length.Max(strip.Y, bay.Box.Y)
-        && carrier.EndY >= strip.EndY
-        && carrier.Z <= Middle(strip) - Length.FromTicks(RailWidth.Ticks / 2)
+        carrier.Y <= Length.Max(strip.Y, bay.Box.Y) && carrier.EndY >= strip.EndY && IsHighEnough(carrier, strip);
+
+    // Legs and what stands flush between them carry a slide together; it is told by the longest.
+    private static Draft? Flush(List<Draft> met, Box strip, Bay bay)
+    {
+        var band = met.Where(one => IsHighEnough(one.Box, strip)).ToList();
+        var reached = Length.Max(strip.Y, bay.Box.Y);
+        foreach (var one in band.Where(one => one.Box.Y <= reached))
+            reached = Length.Max(reached, one.Box.EndY);
+        return reached >= strip.EndY && band.Count > 0 ? band.MaxBy(one => one.Box.Dy.Ticks) : null;
+    }
+
+    private static bool IsHighEnough(Box carrier, Box strip) =>
+        carrier.Z <= Middle(strip) - Length.FromTicks(RailWidth.Ticks / 2)
         && carrier.EndZ >= Middle(strip) + Length.FromTicks(RailWidth.Ticks / 2);
 
     private static Length Middle(Box strip) => strip.Z + Length.FromTicks(strip.Dz.Ticks / 2);

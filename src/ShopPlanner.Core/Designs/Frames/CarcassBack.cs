@@ -35,6 +35,7 @@ internal static class CarcassBack
                     ("toe", size.Toe)
                 ),
                 Width = size.Width,
+                GrainMatters = IsTall(box),
                 FacesToFinish = "inner face",
             }
         );
@@ -55,7 +56,12 @@ internal static class CarcassBack
             end
         );
         var back = builder.Add(
-            new("Back", "Carcass", size.Back!, box, Axis.Z, Axis.Y) { Width = Width(size, rabbet), FacesToFinish = "inner face" }
+            new("Back", "Carcass", size.Back!, box, Axis.Z, Axis.Y)
+            {
+                Width = Width(size, rabbet),
+                GrainMatters = IsTall(box),
+                FacesToFinish = "inner face",
+            }
         );
         builder.Join(JointKind.Rabbet, back, left, Axis.X, rabbet);
         builder.Join(JointKind.Rabbet, back, right, Axis.X, rabbet);
@@ -63,6 +69,9 @@ internal static class CarcassBack
             builder.Join(JointKind.Rabbet, back, top, Axis.Z, rabbet);
         builder.ButtAt(back, Axis.Y, false);
     }
+
+    // The back of a long low case is cut along its sheet.
+    private static bool IsTall(Box box) => box.Dz >= box.Dx;
 
     private static Working<Length> Width(CarcassSizes size, Length tongue) =>
         Working.Of(
@@ -89,7 +98,12 @@ internal static class CarcassBack
             end
         );
         var back = builder.Add(
-            new("Back", "Carcass", size.Back, box, Axis.Z, Axis.Y) { Width = Width(size, groove), FacesToFinish = "inner face" }
+            new("Back", "Carcass", size.Back, box, Axis.Z, Axis.Y)
+            {
+                Width = Width(size, groove),
+                GrainMatters = IsTall(box),
+                FacesToFinish = "inner face",
+            }
         );
         var room = size.BackClearance;
         builder.Join(JointKind.Groove, back, left, Axis.X, groove, room);

@@ -33,24 +33,6 @@ internal static class ShelfJudging
             .Concat(unknown.Select(Unknown));
     }
 
-    /// <summary>The longest stretch of a shelf that nothing carries.</summary>
-    private static Length Span(PartCopy shelf, IEnumerable<PartCopy> copies)
-    {
-        var (axis, box) = (shelf.Along, shelf.Box);
-        var supports = copies
-            .Where(one => one.Mark != shelf.Mark && Carries(one.Box, box))
-            .Select(one =>
-                (From: Length.Max(one.Box.Start(axis), box.Start(axis)), To: Length.Min(one.Box.End(axis), box.End(axis)))
-            )
-            .Append((From: box.Start(axis), To: box.Start(axis)))
-            .Append((From: box.End(axis), To: box.End(axis)))
-            .OrderBy(one => one.From);
-        var (longest, reached) = (Length.Zero, box.Start(axis));
-        foreach (var (from, to) in supports)
-            (longest, reached) = (Length.Max(longest, from - reached), Length.Max(reached, to));
-        return longest;
-    }
-
     private static bool IsShelf(PiecePart part) =>
         part.Copies[0].Flat == Axis.Z
         && (
@@ -60,10 +42,6 @@ internal static class ShelfJudging
         );
 
     private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
-
-    // Touches it from below over its depth, or lets it in: moved down by a tick the shelf would meet it.
-    private static bool Carries(Box other, Box shelf) =>
-        other.Shared(shelf.Moved(Length.Zero, Length.Zero, Length.FromTicks(-1))) is not null;
 
     private static PieceWarning Unknown(PiecePart part) =>
         new(
@@ -75,7 +53,7 @@ internal static class ShelfJudging
 
     private static PieceWarning? Judge(PiecePart part, Strength row, ImmutableArray<PartCopy> copies)
     {
-        var span = Working.Given("Span", part.Copies.Max(copy => Span(copy, copies)));
+        var span = Working.Given("Span", part.Copies.Max(copy => Support.Span(copy, copies)));
         if (!span.Value.IsPositive)
             return null;
         var shelf = Loaded(part, row);
