@@ -77,6 +77,8 @@ public static class JointDetails
             JointKind.Slotted => "slotted screws",
             JointKind.Hinged => "hinges",
             JointKind.Sliding => "slides",
+            JointKind.Bolted => "bolted",
+            JointKind.Beveled => "beveled cleats",
             _ => "rests on it",
         };
 

@@ -25,7 +25,7 @@ internal sealed class JointDrawing
         this.scene = scene;
         var (along, across) = scene.Joint.Kind switch
         {
-            JointKind.Hinged => HingeDrawing.Window(scene),
+            JointKind.Hinged when !IsLid(scene) => HingeDrawing.Window(scene),
             JointKind.Sliding => SlideDrawing.Window(scene),
             _ => Window(),
         };
@@ -37,13 +37,17 @@ internal sealed class JointDrawing
     {
         var note = scene.Joint.Kind switch
         {
-            JointKind.Hinged => HingeDrawing.Draw(scene, page),
+            JointKind.Hinged when !IsLid(scene) => HingeDrawing.Draw(scene, page),
             JointKind.Sliding => SlideDrawing.Draw(scene, page),
             JointKind.Dovetail => DovetailDrawing.Draw(scene, page),
+            JointKind.Beveled => BevelDrawing.Draw(scene, page),
             _ => scene.Joint.Depth.IsPositive ? LetIn() : Butt(),
         };
         return (page.Shapes, note);
     }
+
+    // A lid lies on what it hangs from: its hinges take no cup.
+    private static bool IsLid(JointScene scene) => scene.Along == Axis.Z;
 
     private double Thick =>
         Math.Max(Math.Min(scene.FromAlong.Size, scene.FromAcross.Size), Math.Min(scene.IntoAlong.Size, scene.IntoAcross.Size));
@@ -139,6 +143,8 @@ internal sealed class JointDrawing
             JointKind.PocketScrew => ScrewDrawing.Pocket(scene, page),
             JointKind.Slotted => ScrewDrawing.Slotted(scene, page),
             JointKind.Dowel => DowelDrawing.Draw(scene, page),
+            JointKind.Hinged => "One leaf of the hinge lies on the edge below, one under the lid.",
+            JointKind.Bolted => "Bore both parts with one template, or while they are clamped together.",
             _ => "",
         };
         Rings(0);

@@ -99,6 +99,10 @@ internal sealed class JointPage
         Add(new Face(Spots(corners), "", 0, Stroke.Thin, Fill.Paper));
     }
 
+    /// <summary>Wood of any outline, in its part's tint.</summary>
+    public void Tinted(PiecePart part, params ReadOnlySpan<(double A, double B)> corners) =>
+        Add(new Face(Spots(corners), RoleTint.Of(part.Material), 0, Stroke.Thin));
+
     /// <summary>Something of metal.</summary>
     public void Metal(params ReadOnlySpan<(double A, double B)> corners) => Add(new Face(Spots(corners), Steel, 0, Stroke.Thin));
 

@@ -1,10 +1,8 @@
-using System.Globalization;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Materials;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Designs;
@@ -12,7 +10,7 @@ namespace ShopPlanner.Core.Tests.Designs;
 /// <summary>What must hold for every built-in design at any value within its limits.</summary>
 public sealed class BuiltInDesignTests
 {
-    private const int Trials = 150;
+    private const int Trials = 300;
 
     public static TheoryData<string> Names => [.. DesignFiles.Names];
 
@@ -28,12 +26,8 @@ public sealed class BuiltInDesignTests
     public void It_holds_at_every_value_within_its_limits(string name)
     {
         var document = DesignFiles.Read(name);
-        var chance = new Random(20261125);
-        for (var i = 0; i < Trials; i++)
+        foreach (var values in DesignValues.Of(document, Trials, 20261125))
         {
-            var values = document
-                .Dimensions.Where(one => HasPlainLimits(one, document.Unit))
-                .ToDictionary(one => one.Name, one => Value(one, document.Unit, chance));
             var said = name + ": " + string.Join(", ", values.Select(one => one.Key + "=" + one.Value));
             var evaluation = DesignEvaluator.Evaluate(document, values);
             Assert.True(
@@ -74,30 +68,6 @@ public sealed class BuiltInDesignTests
         Assert.DoesNotContain(
             PieceJudge.Of(piece, new Dictionary<string, LargestStock>()),
             warning => warning.Severity == Severity.Fails
-        );
-    }
-
-    // A limit by arithmetic depends on the other values: such a dimension keeps following them.
-    private static bool HasPlainLimits(DesignDimension dimension, LengthUnit unit) =>
-        dimension.IsCount
-            ? int.TryParse(dimension.Least, CultureInfo.InvariantCulture, out _)
-                && int.TryParse(dimension.Most, CultureInfo.InvariantCulture, out _)
-            : LengthText.Parse(dimension.Least, unit).Ok && LengthText.Parse(dimension.Most, unit).Ok;
-
-    private static string Value(DesignDimension dimension, LengthUnit unit, Random chance)
-    {
-        if (dimension.IsCount)
-            return chance
-                .Next(
-                    int.Parse(dimension.Least!, CultureInfo.InvariantCulture),
-                    int.Parse(dimension.Most!, CultureInfo.InvariantCulture) + 1
-                )
-                .ToString(CultureInfo.InvariantCulture);
-        var (least, most) = (LengthText.Parse(dimension.Least, unit).Value, LengthText.Parse(dimension.Most, unit).Value);
-        var step = unit == LengthUnit.Inch ? Length.TicksPerInch / 16 : Length.TicksPerMillimetre;
-        return LengthFormat.Exact(
-            Length.FromTicks(least.Ticks + (chance.NextInt64(((most - least).Ticks / step) + 1) * step)),
-            unit
         );
     }
 

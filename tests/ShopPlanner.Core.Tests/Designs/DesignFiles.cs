@@ -17,14 +17,17 @@ internal static class DesignFiles
         return reading.Document!;
     }
 
-    private static string Folder
+    /// <summary>The repository.</summary>
+    public static string Root
     {
         get
         {
             var folder = new DirectoryInfo(AppContext.BaseDirectory);
             while (!File.Exists(Path.Combine(folder!.FullName, "ShopPlanner.sln")))
                 folder = folder.Parent;
-            return Path.Combine(folder.FullName, "wwwroot-assets", "designs");
+            return folder.FullName;
         }
     }
+
+    private static string Folder => Path.Combine(Root, "wwwroot-assets", "designs");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
@@ -20,9 +19,10 @@ public sealed class JointPropertyTests
         JointKind.Groove,
         JointKind.MortiseAndTenon,
         JointKind.Dovetail,
+        JointKind.Beveled,
     ];
 
-    public static TheoryData<string> Frames => ["sheet-carcass", "post-and-rail", "leg-and-apron", "open-rack"];
+    public static TheoryData<string> Frames => [.. Core.Designs.DesignKinds.Frames.Select(one => one.Name)];
 
     public static TheoryData<string> Names => [.. DesignFiles.Names];
 
@@ -134,141 +134,4 @@ internal static class Fasteners
             : 2.5m;
         return stock >= Made.Inches(0.5m) && stock <= Made.Inches(1.625m) && Made.Inches((screw / 2) + 0.0625m) <= far;
     }
-}
-
-/// <summary>Documents of any frame, split, fill and top, at sizes that a hand might try.</summary>
-internal static class RandomDesigns
-{
-    /// <summary>What lies between a drawer or a door and what carries it, at most.</summary>
-    public static readonly Length MostGap = Made.Inches(0.5625m);
-
-    public static string Next(string frame, Random chance) =>
-        $$"""
-            {
-              "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Made up",
-              "dimensions": [
-                { "name": "width", "value": "{{Size(chance, 14, 60)}}" }, { "name": "depth", "value": "{{Size(chance, 9, 30)}}" },
-                { "name": "height", "value": "{{Size(chance, 16, 72)}}" }
-              ],
-              "materials": [
-                { "role": "square", "name": "Square", "form": "board", "thickness": "{{Pick(
-                chance,
-                "1 1/2",
-                "2",
-                "3 1/2"
-            )}}", "width": "3 1/2" },
-                { "role": "two", "name": "2x4", "form": "board", "thickness": "1 1/2", "width": "3 1/2" },
-                { "role": "board", "name": "1x3", "form": "board", "thickness": "3/4", "width": "2 1/2" },
-                { "role": "sheet", "name": "Plywood", "form": "sheet", "thickness": "{{Pick(chance, "23/32", "3/4", "15/32")}}" },
-                { "role": "half", "name": "Half plywood", "form": "sheet", "thickness": "15/32" },
-                { "role": "thin", "name": "Thin plywood", "form": "sheet", "thickness": "7/32" }
-              ],
-              "frame": {{Frame(frame, chance)}},
-              "bays": {{Bay(chance, 2)}}{{Top(chance)}}
-            }
-            """;
-
-    private static string Frame(string kind, Random chance) =>
-        kind switch
-        {
-            "sheet-carcass" => $$"""
-                { "kind": "sheet-carcass", "case": "sheet", "back": "{{Pick(chance, "", "thin", "half")}}",
-                  "back_fit": "{{Pick(chance, "planted", "rabbet", "let-in")}}", "back_setback": "{{Pick(
-                    chance,
-                    "1/2 in",
-                    "3/4 in",
-                    "0 in"
-                )}}",
-                  "over": "{{Pick(chance, "panel", "stretchers")}}", "let_in": "{{Pick(chance, "0 in", "1/8 in", "1/4 in")}}",
-                  "toe": "{{Pick(chance, "0 in", "3 in")}}", "toe_setback": "{{Pick(chance, "0 in", "2 in")}}", "face": "{{Pick(
-                    chance,
-                    "",
-                    "board"
-                )}}" }
-                """,
-            "post-and-rail" => $$"""
-                { "kind": "post-and-rail", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "rail": "board",
-                  "panel": "{{Pick(chance, "", "thin")}}", "panel_fit": "{{Pick(chance, "inset", "flush")}}", "joint": "{{Pick(
-                    chance,
-                    "pocket",
-                    "mortise",
-                    "dowel"
-                )}}" }
-                """,
-            "leg-and-apron" => $$"""
-                { "kind": "leg-and-apron", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "apron": "{{Pick(
-                    chance,
-                    "board",
-                    "two"
-                )}}",
-                  "setback": "{{Pick(chance, "0 in", "1/4 in")}}", "joint": "{{Pick(chance, "pocket", "mortise", "dowel")}}",
-                  "stretcher": "{{Pick(chance, "", "board")}}", "stretchers": "{{Pick(chance, "all", "ends")}}" }
-                """,
-            _ => $$"""
-                { "kind": "open-rack", "post": "two", "beam": "{{Pick(chance, "two", "board")}}", "deck": "{{Pick(
-                    chance,
-                    "",
-                    "sheet"
-                )}}",
-                  "levels": {{chance.Next(1, 4)}} }
-                """,
-        };
-
-    private static string Bay(Random chance, int deep)
-    {
-        var fills = string.Join(", ", Enumerable.Range(0, chance.Next(0, 3)).Select(_ => Fill(chance)));
-        if (deep == 0 || chance.Next(2) == 0)
-            return $$"""{ "fills": [ {{fills}} ] }""";
-        var split = Pick(chance, "divider", "fixed-shelf");
-        var letIn = Pick(chance, "0 in", "1/8 in", "1/4 in");
-        var bays = string.Join(", ", Enumerable.Range(0, chance.Next(2, 4)).Select(_ => Bay(chance, deep - 1)));
-        return $$"""
-            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}" }, "bays": [ {{bays}} ] }
-            """;
-    }
-
-    private static string Fill(Random chance) =>
-        chance.Next(9) switch
-        {
-            0 =>
-                $$"""{ "kind": "doors", "material": "board", "panel": "thin", "leaves": {{chance.Next(1, 3)}}, "fit": "{{Fit(chance)}}", "overlay": "3/8 in" }""",
-            1 =>
-                $$"""{ "kind": "doors", "make": "slab", "material": "sheet", "leaves": {{chance.Next(1, 3)}}, "fit": "{{Fit(chance)}}", "overlay": "1/4 in" }""",
-            2 => $$"""
-                { "kind": "drawers", "count": {{chance.Next(
-                    1,
-                    4
-                )}}, "front": "sheet", "box": "half", "bottom": "thin", "fit": "{{Fit(chance)}}",
-                  "overlay": "1/4 in", "joint": "{{Pick(chance, "rabbet", "butt", "dado", "dovetail")}}", "heights": "{{Pick(
-                    chance,
-                    "equal",
-                    "graded"
-                )}}" }
-                """,
-            3 => $$"""{ "kind": "adjustable-shelves", "material": "sheet", "count": {{chance.Next(0, 4)}} }""",
-            4 =>
-                $$"""{ "kind": "cleat-shelf", "material": "sheet", "cleat": "{{Pick(chance, "board", "sheet")}}", "height": "{{chance.Next(0, 6)}} in" }""",
-            5 => $$"""{ "kind": "back", "material": "{{Pick(chance, "thin", "half", "sheet")}}" }""",
-            6 => """{ "kind": "hanging-rail", "material": "board" }""",
-            7 => """{ "kind": "anti-tip" }""",
-            _ =>
-                $$"""{ "kind": "slats", "material": "board", "count": {{chance.Next(1, 6)}}, "lie": "{{Pick(chance, "lengthways", "across", "upright")}}" }""",
-        };
-
-    private static string Top(Random chance) =>
-        chance.Next(4) switch
-        {
-            0 => "",
-            1 => """, "top": { "kind": "solid-top", "material": "board", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
-            2 =>
-                """, "top": { "kind": "sheet-top", "material": "sheet", "layers": "2", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
-            _ => """, "top": { "kind": "sheet-top", "material": "sheet", "edging": "board", "overhang_ends": "1/2 in" }""",
-        };
-
-    private static string Fit(Random chance) => Pick(chance, "inset", "overlay");
-
-    private static string Pick(Random chance, params string[] words) => words[chance.Next(words.Length)];
-
-    private static string Size(Random chance, int least, int most) =>
-        (chance.Next(least * 64, (most * 64) + 1) / 64m).ToString("0.######", CultureInfo.InvariantCulture);
 }

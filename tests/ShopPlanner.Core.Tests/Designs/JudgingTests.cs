@@ -117,6 +117,11 @@ public sealed class JudgingTests
     public void What_is_low_or_deep_needs_no_wall_for_its_height(string name) =>
         Assert.DoesNotContain(Judge(name), one => one.Working?.Name == "Height to depth");
 
+    // A desk has two bays with a drawer each, which say the same of open drawers.
+    [Fact]
+    public void What_two_bays_bring_alike_is_said_once() =>
+        Assert.Single(Judge("desk"), one => one.Text.StartsWith("Open drawers", StringComparison.Ordinal));
+
     [Fact]
     public void Anti_tip_brackets_are_bought()
     {

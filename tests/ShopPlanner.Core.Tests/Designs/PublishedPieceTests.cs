@@ -48,6 +48,14 @@ public sealed class PublishedPieceTests
         List<string> Of(string name) => Bill(piece.Parts.Where(part => part.Name == name));
     }
 
+    [Fact]
+    public void The_oak_table_s_frame_comes_to_the_lines_of_its_bill()
+    {
+        var piece = Made.Piece(PublishedPieces.OakTable);
+        var bill = Bill((4, 2, 2, 30.625m), (4, 0.875m, 6.5m, 22.5m), (2, 0.875m, 3, 22.5m), (6, 0.375m, 3.5m, 15.5m));
+        Assert.Equal(bill, Bill(piece.Parts.Where(part => part.Name != "Top")));
+    }
+
     private static List<string> Bill(params (int Count, decimal Thickness, decimal Width, decimal Length)[] rows) =>
         [
             .. rows.Select(row => Row(row.Count, Made.Inches(row.Thickness), Made.Inches(row.Width), Made.Inches(row.Length)))

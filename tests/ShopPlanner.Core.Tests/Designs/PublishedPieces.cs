@@ -80,4 +80,37 @@ internal static class PublishedPieces
           ]
         }
         """;
+
+    /// <summary>"An oak table", H. H. Windsor, Mission Furniture: How to Make It, Part 3 (Popular Mechanics Company, Chicago
+    /// 1912), p. 25 (Project Gutenberg 23666). Left out: the top, glued from two pieces of 12 1/2 in and trimmed, and the
+    /// stretcher, whose place the text leaves to its drawing. Ours: tenons of 1 in. The slats are housed by 1/4 in, as in the
+    /// book.</summary>
+    public const string OakTable = """
+        {
+          "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Oak table",
+          "dimensions": [
+            { "name": "width", "value": "24 1/2" }, { "name": "depth", "value": "24 1/2" }, { "name": "height", "value": "31 1/2" },
+            { "name": "leg", "value": "height - 7/8 in" }, { "name": "housing", "label": "Slats let into the rails", "value": "1/4" },
+            { "name": "low", "label": "Height of the lower rails", "value": "6 1/8" }
+          ],
+          "materials": [
+            { "role": "post", "name": "Oak 2 square", "form": "board", "thickness": "2", "width": "2" },
+            { "role": "rail", "name": "Oak 6 1/2 wide", "form": "board", "thickness": "7/8", "width": "6 1/2" },
+            { "role": "low_rail", "name": "Oak 3 wide", "form": "board", "thickness": "7/8", "width": "3" },
+            { "role": "slat", "name": "Oak 3/8", "form": "board", "thickness": "3/8", "width": "3 1/2" },
+            { "role": "top", "name": "Oak, glued up", "form": "sheet", "thickness": "7/8" }
+          ],
+          "frame": {
+            "kind": "leg-and-apron", "leg": "post", "apron": "rail", "joint": "mortise", "tenon": "1 in",
+            "stretcher": "low_rail", "stretchers": "ends", "stretcher_height": "low"
+          },
+          "top": { "kind": "sheet-top", "material": "top" },
+          "parts": [
+            { "name": "Slat", "material": "slat", "length": "leg - 6 1/2 in - low - 3 in + 2 * housing", "along": "z", "flat": "x", "at": [
+              [ "1/4 in", "3 3/4 in", "low + 3 in - housing" ], [ "1/4 in", "10 1/2 in", "low + 3 in - housing" ],
+              [ "1/4 in", "17 1/4 in", "low + 3 in - housing" ], [ "width - 5/8 in", "3 3/4 in", "low + 3 in - housing" ],
+              [ "width - 5/8 in", "10 1/2 in", "low + 3 in - housing" ], [ "width - 5/8 in", "17 1/4 in", "low + 3 in - housing" ] ] }
+          ]
+        }
+        """;
 }

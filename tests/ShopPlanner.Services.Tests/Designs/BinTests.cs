@@ -28,6 +28,24 @@ public sealed class BinTests
         Assert.Equal((expected, "Slat"), (answer.Value!.Count, answer.Value.Parts.Single()));
     }
 
+    // A low shelf that belongs to its frame: a slat of about 15 in comes from each offcut of 20 in, and nine find room.
+    [Theory]
+    [InlineData(7, 7)]
+    [InlineData(20, 9)]
+    public async Task The_low_shelf_of_a_cabinet_takes_what_the_offcuts_hold(int offcuts, int expected)
+    {
+        await using var given = await Ideas.BeginAsync("post-and-rail-cabinet");
+        await given.Shop.Stock.AddAsync(
+            Some.Offcut("20", "pine-1x3", offcuts.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            Some.Inch,
+            Some.Device,
+            CommandId.New(),
+            Ideas.Cancel
+        );
+        var answer = await AskAsync(given, "slats");
+        Assert.Equal((expected, "Slat"), (answer.Value!.Count, answer.Value.Parts.Single()));
+    }
+
     [Fact]
     public async Task An_empty_bin_allows_none()
     {

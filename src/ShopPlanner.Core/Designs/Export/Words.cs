@@ -53,6 +53,8 @@ internal static class Words
             JointKind.Hinged => "hinged",
             JointKind.Sliding => "sliding",
             JointKind.Resting => "resting",
+            JointKind.Bolted => "bolted",
+            JointKind.Beveled => "beveled",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is no kind of joint"),
         };
 }

@@ -56,6 +56,7 @@ internal sealed class CleatShelf : IFill
         }
     }
 
-    // A cleat ripped from a sheet is as high as it is thick, doubled: enough for a row of screws (common practice).
-    private static Length Width(RoleMaterial cleat) => cleat.Width ?? cleat.Thickness * 2;
+    /// <summary>Height of a cleat. One ripped from a sheet is as high as it is thick, doubled: enough for a row of screws (common
+    /// practice).</summary>
+    public static Length Width(RoleMaterial cleat) => cleat.Width ?? cleat.Thickness * 2;
 }

@@ -16,6 +16,8 @@ internal static class FillList
         new HangingRail(),
         new AntiTip(),
         new Slats(),
+        new DropInBottom(),
+        new DoorStops(),
     ];
 
     public static readonly ImmutableArray<ISplit> Splits = [new Divider(), new FixedShelf()];

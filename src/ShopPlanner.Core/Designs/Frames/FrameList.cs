@@ -12,7 +12,12 @@ internal static class FrameList
         new PostAndRail(),
         new LegAndApron(),
         new OpenRack(),
+        new PostCabinet(),
+        new DrawerTable(),
+        new FloatingShelf(),
+        new LiddedBox(),
+        new BedFrame(),
     ];
 
-    public static readonly ImmutableArray<ITop> Tops = [new SheetTop(), new SolidTop()];
+    public static readonly ImmutableArray<ITop> Tops = [new SheetTop(), new SolidTop(), new SlattedTop()];
 }

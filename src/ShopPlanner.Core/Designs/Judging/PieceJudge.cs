@@ -35,7 +35,10 @@ public static class PieceJudge
                 .Concat(TippingJudging.Of(piece))
                 .Concat(ShelfJudging.Of(piece))
                 .Concat(BottomJudging.Of(piece))
+                .Concat(PeopleJudging.Of(piece))
                 .Concat(TopJudging.Of(piece))
+                // What two bays bring alike is said once.
+                .DistinctBy(one => (one.Severity, one.Text, one.Part))
                 .OrderByDescending(one => one.Severity),
         ];
     }

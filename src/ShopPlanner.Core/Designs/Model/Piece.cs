@@ -170,6 +170,12 @@ public enum JointKind
 
     /// <summary>Rests on it: pins, cleats.</summary>
     Resting,
+
+    /// <summary>Bolted, so that it comes apart again or carries a load that screws would not.</summary>
+    Bolted,
+
+    /// <summary>Hangs by its beveled edge on a cleat's.</summary>
+    Beveled,
 }
 
 /// <summary>A joint between two copies.</summary>

@@ -16,6 +16,10 @@ internal static class ChoiceWords
         ["lengthways"] = "lengthwise",
         ["graded"] = "taller toward the bottom",
         ["frame"] = "frame and panel",
+        ["both"] = "above and below",
+        ["top"] = "above",
+        ["bottom"] = "below",
+        ["slots"] = "one in each end",
     };
 
     /// <summary>Returns the words; the choice's own where it reads well as it is.</summary>

@@ -21,6 +21,8 @@ internal static class JointWords
             JointKind.Slotted => "is fastened with room to move to",
             JointKind.Hinged => "hangs on hinges from",
             JointKind.Sliding => "runs on slides in",
+            JointKind.Bolted => "is bolted to",
+            JointKind.Beveled => "hangs by its bevel on",
             _ => "rests on",
         };
 }
