@@ -82,7 +82,7 @@ internal sealed class StockConditionService(ShopWork work, ShopCommands commands
         if (faults.Count > 0)
             return Outcome.Faulty<StockPiece>(faults);
         var rest = BadPlaces.Of([.. now.Condition.BadPlaces.Where(one => one != place)]);
-        return await NoteAsync(db, now, now.Condition with { BadPlaces = rest }, $"no bad place: {words}", device, cancel);
+        return await NoteAsync(db, now, now.Condition with { BadPlaces = rest }, $"bad place removed: {words}", device, cancel);
     }
 
     private async Task<Outcome<StockPiece>> SetAsync(

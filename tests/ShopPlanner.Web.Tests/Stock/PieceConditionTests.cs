@@ -44,7 +44,7 @@ public sealed class PieceConditionTests : PageContext, IAsyncLifetime
 
         Assert.Equal("Right end, 6″", page.Find(".bad-places li span").TextContent);
         Assert.Equal(2, page.FindAll("svg rect.bad-place").Count);
-        Assert.Contains("Looked over: bad place: Right end, 6″", page.Find(".history").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Bad place: Right end, 6″", page.Find(".history").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.FindAll("form.bad-place"));
 
         await Named(page, "Remove: Right end, 6″").ClickAsync();

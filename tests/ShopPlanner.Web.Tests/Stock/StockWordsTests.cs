@@ -17,6 +17,7 @@ public sealed class StockWordsTests
     [InlineData(StockEntryKind.Corrected, "measured again", "Measured again")]
     [InlineData(StockEntryKind.Cut, "cut for Plant stand", "Cut up for Plant stand")]
     [InlineData(StockEntryKind.Bought, "bought for Plant stand", "Bought for Plant stand")]
+    [InlineData(StockEntryKind.Inspected, "bad place removed: Left end, 6″", "Bad place removed: Left end, 6″")]
     [InlineData(StockEntryKind.Binned, "cut for Plant stand", "Put in the bin after cutting for Plant stand")]
     [InlineData(StockEntryKind.Undone, "undone: measured anew", "Undone: measured again")]
     [InlineData(StockEntryKind.Undone, "undone: thrown away", "Undone: thrown away")]

@@ -26,6 +26,7 @@ internal static class StockWords
         entry.Kind switch
         {
             StockEntryKind.Undone => $"Undone: {After(entry.Reason)}",
+            StockEntryKind.Inspected => char.ToUpperInvariant(entry.Reason[0]) + entry.Reason[1..],
             StockEntryKind.Logged or StockEntryKind.Corrected => Of(entry.Kind),
             StockEntryKind.Bought or StockEntryKind.Cut or StockEntryKind.Binned => Of(entry.Kind) + ForWhat(entry.Reason),
             _ => IsSaid(entry) ? Of(entry.Kind) : $"{Of(entry.Kind)}: {entry.Reason}",
