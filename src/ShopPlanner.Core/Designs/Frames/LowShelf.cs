@@ -19,7 +19,7 @@ internal sealed record LowShelf(RoleMaterial Rail, RoleMaterial? Slat, int Count
     public static readonly MemberInfo[] Members =
     [
         new("low_rail", "Rails of the low shelf", MemberType.Role, ""),
-        new("low_height", "Height of the low rails", MemberType.Length, "3 in"),
+        new("low_height", "Height of the low shelf's rails", MemberType.Length, "3 in"),
         new("slat", "Slats of the low shelf", MemberType.Role, ""),
         new("slats", "Slats", MemberType.Count, "6"),
     ];
