@@ -82,7 +82,7 @@ public sealed class BedAndShelfTests
         var piece = Piece("floating-shelf");
         var hung = piece.Joints.Single(one => one.Kind == JointKind.Beveled);
         Assert.Equal((Axis.Z, Made.Inches(0.75m)), (hung.Along, hung.Depth));
-        var (shelf, wall) = (piece.Copies("Shelf cleat").Single().Box, piece.Copies("Wall cleat").Single().Box);
+        var (shelf, wall) = (piece.Copies("Beveled shelf cleat").Single().Box, piece.Copies("Beveled wall cleat").Single().Box);
         Assert.Equal((Made.Inches(2.0625m), Made.Inches(2.0625m)), (shelf.Dz, wall.Dz));
         Assert.Equal(Made.Inches(0.5m), shelf.Dx - wall.Dx);
         Assert.True(wall.Z > Length.Zero);

@@ -121,7 +121,7 @@ internal sealed class FloatingShelf : IFrame
     private static void Hang(RoleMaterial material, Box clear, Draft board, Draft[] ends, Builder builder)
     {
         var shelf = builder.Add(
-            new("Shelf cleat", "Frame", material, clear, Axis.X, Axis.Y)
+            new("Beveled shelf cleat", "Frame", material, clear, Axis.X, Axis.Y)
             {
                 Length = Working.Given("Between the ends", clear.Dx),
                 Width = Working.Given("Width at the long side of the bevel", clear.Dz),
@@ -135,7 +135,7 @@ internal sealed class FloatingShelf : IFrame
         var (half, top) = (Length.FromTicks(Play.Ticks / 2), clear.Z + material.Thickness);
         var wall = builder.Add(
             new(
-                "Wall cleat",
+                "Beveled wall cleat",
                 "Frame",
                 material,
                 clear.Grown(Axis.X, -half, -(Play - half)).With(Axis.Z, top - clear.Dz, top),
