@@ -43,7 +43,8 @@ internal static class CheckCommand
     {
         var command = new Command(
             "check",
-            "Checks a design: what can't be built, tips, sags or needs care. Exit status 0: it can be built at every value tried; "
+            "Checks a design: what can't be built, tips, sags or needs care. Exit status 0: it can be built at every "
+                + "value tried; "
                 + "2: it can't at some of them, or the design has faults."
         )
         {

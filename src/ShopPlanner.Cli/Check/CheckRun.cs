@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cli.Designs;
-using ShopPlanner.Cli.Parts;
 using ShopPlanner.Core.Designs.Checking;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Workings;

@@ -1,4 +1,3 @@
-using ShopPlanner.Cli.Parts;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;

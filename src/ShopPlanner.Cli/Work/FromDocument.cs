@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using ShopPlanner.Cli.Parts;
+using ShopPlanner.Cli.Designs;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Counting;
 using ShopPlanner.Core.Designs.Documents;

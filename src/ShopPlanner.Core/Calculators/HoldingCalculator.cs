@@ -43,7 +43,8 @@ internal static class HoldingCalculator
             Fails,
             made => made.Diameters < ScrewHolding.LeastDiameters,
             made =>
-                $"With less than six diameters of thread, {made.Asked.Say(RuleMarks.Up(made.Six, made.Asked.Unit))}, a screw counts for nothing sideways "
+                $"With less than six diameters of thread, {made.Asked.Say(RuleMarks.Up(made.Six, made.Asked.Unit))}, a "
+                + $"screw counts for nothing sideways "
                 + "(unverified; from the design specification)."
         ),
         new(

@@ -85,7 +85,8 @@ internal static class WallCalculator
             Watch,
             made => made.HoldsIfFound,
             made =>
-                $"Only {Count(made.Studs, "stud")} is certain behind this width, and it needs {made.Studs + 1}. Find the studs where "
+                $"Only {Count(made.Studs, "stud")} is certain behind this width, and it needs {made.Studs + 1}. Find the "
+                + $"studs where "
                 + $"it will hang: if you find {made.Studs + 1}, it holds. Enter how many you found."
         ),
         new(
@@ -110,11 +111,13 @@ internal static class WallCalculator
         new(
             Fine,
             made => made.Asked.Top > 1 || made.Asked.Bottom > 1,
-            "Keep fasteners in one stud at least 3 in (75 mm) apart, and not above each other on one line of grain, or the stud splits."
+            "Keep fasteners in one stud at least 3 in (75 mm) apart, and not above each other on one line of grain, or "
+                + "the stud splits."
         ),
         new(
             Fine,
-            "Screw through a 3/4 in (19 mm) hanging rail or cleat, never through a thin back alone. Pilot holes belong in the middle "
+            "Screw through a 3/4 in (19 mm) hanging rail or cleat, never through a thin back alone. Pilot holes belong in "
+                + "the middle "
                 + "of each stud. Nobody may climb or hang on it."
         ),
     ];

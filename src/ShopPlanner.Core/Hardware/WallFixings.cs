@@ -36,15 +36,18 @@ internal static class WallFixings
 
     /// <summary>Load sideways.</summary>
     public static readonly SourceNote Sideways = new(
-        "The design specification's yield equations for 3/4 in of wood over 1/2 in of drywall, which counts as a gap; a lag screw "
+        "The design specification's yield equations for 3/4 in of wood over 1/2 in of drywall, which counts as a gap; a "
+            + "lag screw "
             + "counts as a #10 screw",
         Certainty.FromMemory
     );
 
     /// <summary>The safety rule, the only one: design loads hold about a fifth of what breaks a fixing.</summary>
     public static readonly SourceNote Rule = new(
-        "Published design loads, which hold their own safety (a screw pulls out of clear wood at about five times as much), × 0.9 "
-            + "for a load that stays longer than ten years (National Design Specification, Table 2.3.2); shares of weight and pull "
+        "Published design loads, which hold their own safety (a screw pulls out of clear wood at about five times as "
+            + "much), × 0.9 "
+            + "for a load that stays longer than ten years (National Design Specification, Table 2.3.2); shares of weight "
+            + "and pull "
             + "add up",
         Certainty.Quoted
     );
@@ -176,7 +179,8 @@ internal static class WallFixings
             (double)count,
             QuantityKind.Bare,
             0,
-            "the fewest, at least 2, with ({load} ÷ ((fasteners + {bottom}) × {sideways}) + {pull} ÷ (fasteners × {withdrawal})) ÷ 0.9 "
+            "the fewest, at least 2, with ({load} ÷ ((fasteners + {bottom}) × {sideways}) + {pull} ÷ (fasteners × "
+                + "{withdrawal})) ÷ 0.9 "
                 + "up to 1",
             Rule,
             ("load", held.Load),

@@ -17,7 +17,8 @@ public sealed record FinishFaces(int Faces, int Edges, int Ends)
     /// <summary>Whether somebody said which sides; where nobody did, all are counted.</summary>
     public bool IsSaid { get; init; } = true;
 
-    /// <summary>Reads a design's words for it: <c>both faces, front edge</c>; empty for nothing. Remarks are passed over.</summary>
+    /// <summary>Reads a design's words for it: <c>both faces, front edge</c>; empty for nothing. Remarks are passed
+    /// over.</summary>
     /// <param name="words">As a part has them.</param>
     public static FinishFaces Of(string words)
     {

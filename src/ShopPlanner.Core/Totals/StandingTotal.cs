@@ -6,7 +6,8 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Totals;
 
-/// <summary>Whether a piece tips, by its own size and parts. Little weight is the unsafe side: each part counts as the lightest of
+/// <summary>Whether a piece tips, by its own size and parts. Little weight is the unsafe side: each part counts as the
+/// lightest of
 /// its wood and is rounded down; what opens is rounded up.</summary>
 internal static class StandingTotal
 {

@@ -28,7 +28,8 @@ public sealed record Strength(
     /// <summary>Gravity of the lightest in a mixed lot; else the same as <see cref="Gravity"/>.</summary>
     public double Lightest { get; init; } = Gravity;
 
-    /// <summary>Between which gravities single boards or sheets of it lie as a rule; see <see cref="StrengthTable.Varies"/>.</summary>
+    /// <summary>Between which gravities single boards or sheets of it lie as a rule; see <see
+    /// cref="StrengthTable.Varies"/>.</summary>
     public (double Least, double Most) Range { get; init; } = (Gravity * 0.9, Gravity * 1.1);
 }
 

@@ -2,7 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Workings;
 
-/// <summary>A drill bit as it is sold: a fraction of an inch, or tenths of a millimeter, which is as near as bits are made.</summary>
+/// <summary>A drill bit as it is sold: a fraction of an inch, or tenths of a millimeter, which is as near as bits are
+/// made.</summary>
 /// <param name="Length">Its diameter, exact.</param>
 public sealed record BitFigure(Length Length) : Figure
 {

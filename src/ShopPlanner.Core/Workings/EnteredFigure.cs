@@ -2,7 +2,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Workings;
 
-/// <summary>A length as somebody entered it: a mark of a rule; among inches a metric size as one; else a reading in decimals. So 32
+/// <summary>A length as somebody entered it: a mark of a rule; among inches a metric size as one; else a reading in decimals.
+/// So 32
 /// mm stays 32 mm among inches, and 0.703″ isn't told as just under a fraction.</summary>
 /// <param name="Length">Exact.</param>
 public sealed record EnteredFigure(Length Length) : Figure

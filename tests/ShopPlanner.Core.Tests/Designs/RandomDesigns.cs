@@ -39,7 +39,8 @@ internal static class RandomDesigns
     private static string Frame(string kind, Random chance) =>
         kind switch
         {
-            "sheet-carcass" => $$"""
+            "sheet-carcass" =>
+                $$"""
                 { "kind": "sheet-carcass", "case": "sheet", "back": "{{Pick(chance, "", "thin", "half")}}",
                   "back_fit": "{{Pick(chance, "planted", "rabbet", "let-in")}}", "back_setback": "{{Pick(
                     chance,
@@ -54,7 +55,8 @@ internal static class RandomDesigns
                     "board"
                 )}}" }
                 """,
-            "post-and-rail" => $$"""
+            "post-and-rail" =>
+                $$"""
                 { "kind": "post-and-rail", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "rail": "board",
                   "panel": "{{Pick(chance, "", "thin")}}", "panel_fit": "{{Pick(chance, "inset", "flush")}}", "joint": "{{Pick(
                     chance,
@@ -63,7 +65,8 @@ internal static class RandomDesigns
                     "dowel"
                 )}}" }
                 """,
-            "leg-and-apron" => $$"""
+            "leg-and-apron" =>
+                $$"""
                 { "kind": "leg-and-apron", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "apron": "{{Pick(
                     chance,
                     "board",
@@ -72,7 +75,8 @@ internal static class RandomDesigns
                   "setback": "{{Pick(chance, "0 in", "1/4 in")}}", "joint": "{{Pick(chance, "pocket", "mortise", "dowel")}}",
                   "stretcher": "{{Pick(chance, "", "board")}}", "stretchers": "{{Pick(chance, "all", "ends")}}" }
                 """,
-            "post-cabinet" => $$"""
+            "post-cabinet" =>
+                $$"""
                 { "kind": "post-cabinet", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "rail": "board",
                   "side": "{{Pick(chance, "sheet", "thin")}}", "side_fit": "{{Pick(chance, "flush", "inset")}}", "back": "{{Pick(
                     chance,
@@ -86,7 +90,8 @@ internal static class RandomDesigns
                     "dowel"
                 )}}", {{LowShelf(chance)}} }
                 """,
-            "drawer-table" => $$"""
+            "drawer-table" =>
+                $$"""
                 { "kind": "drawer-table", "leg": "square", "wide_face": "{{Pick(chance, "front", "side")}}", "apron": "{{Pick(
                     chance,
                     "wide",
@@ -96,7 +101,8 @@ internal static class RandomDesigns
                   "rail": "board", "joint": "{{Pick(chance, "pocket", "dowel")}}", {{LowShelf(chance)}} }
                 """,
             "floating-shelf" => """{ "kind": "floating-shelf", "shelf": "sheet", "apron": "wide", "cleat": "board" }""",
-            "box" => $$"""
+            "box" =>
+                $$"""
                 { "kind": "box", "side": "{{Pick(chance, "sheet", "wide")}}", "bottom": "{{Pick(chance, "thin", "half")}}",
                   "front_lower": "{{Pick(chance, "0 in", "1 in")}}", "handles": "{{Pick(
                     chance,
@@ -109,7 +115,8 @@ internal static class RandomDesigns
                     "1/2 in"
                 )}}" }
                 """,
-            "bed-frame" => $$"""
+            "bed-frame" =>
+                $$"""
                 { "kind": "bed-frame", "post": "square", "rail": "two", "ledger": "{{Pick(
                     chance,
                     "board",
@@ -121,7 +128,8 @@ internal static class RandomDesigns
                 )}}, "beam_legs": {{chance.Next(0, 3)}},
                   "foot_height": "12 in" }
                 """,
-            _ => $$"""
+            _ =>
+                $$"""
                 { "kind": "open-rack", "post": "two", "beam": "{{Pick(chance, "two", "board")}}", "deck": "{{Pick(
                     chance,
                     "",
@@ -162,7 +170,8 @@ internal static class RandomDesigns
                 $$"""{ "kind": "doors", "material": "board", "panel": "thin", "leaves": {{chance.Next(1, 3)}}, "fit": "{{Fit(chance)}}", "overlay": "3/8 in" }""",
             1 =>
                 $$"""{ "kind": "doors", "make": "slab", "material": "sheet", "leaves": {{chance.Next(1, 3)}}, "fit": "{{Fit(chance)}}", "overlay": "1/4 in" }""",
-            2 => $$"""
+            2 =>
+                $$"""
                 { "kind": "drawers", "count": {{chance.Next(
                     1,
                     4
@@ -181,7 +190,8 @@ internal static class RandomDesigns
             7 => """{ "kind": "anti-tip" }""",
             8 =>
                 $$"""{ "kind": "drop-in-bottom", "material": "{{Pick(chance, "sheet", "half")}}", "cleat": "{{Pick(chance, "half", "board")}}" }""",
-            9 => $$"""
+            9 =>
+                $$"""
                 { "kind": "door-stops", "material": "{{Pick(chance, "board", "half")}}", "door": "{{Pick(
                     chance,
                     "board",

@@ -4,7 +4,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Building;
 
-/// <summary>Joints that the document declares on its free parts. Each must be there in the wood: the two touch, or the part reaches
+/// <summary>Joints that the document declares on its free parts. Each must be there in the wood: the two touch, or the part
+/// reaches
 /// into the other one by just the depth that is given.</summary>
 internal static class FreeJoints
 {

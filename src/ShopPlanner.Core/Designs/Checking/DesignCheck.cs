@@ -45,7 +45,8 @@ public sealed record CheckReport(int Tried, ImmutableArray<CheckFault> Faults, I
     public bool Passes => Faults.IsEmpty && Findings.All(one => one.Severity != Severity.Fails);
 }
 
-/// <summary>Checks a design at many values, so that it can be handed on: everything that the judge says, with the values at which it
+/// <summary>Checks a design at many values, so that it can be handed on: everything that the judge says, with the values at
+/// which it
 /// says so.</summary>
 public static partial class DesignCheck
 {

@@ -22,7 +22,8 @@ internal static class StandingPiece
     public static Working<Length> BehindFront(Piece piece, IReadOnlyList<PiecePart> opening) =>
         Working.Given("Depth from the front to the back of the base", Back(piece, Feet(piece)) - Front(opening));
 
-    /// <summary>How far the foremost foot stands behind the plane of the closed doors and drawers: the piece tips about it.</summary>
+    /// <summary>How far the foremost foot stands behind the plane of the closed doors and drawers: the piece tips about
+    /// it.</summary>
     public static Length SetBack(Piece piece, IReadOnlyList<PiecePart> opening) => Foremost(Feet(piece)) - Front(opening);
 
     /// <summary>How many leaves and drawers open: each leaf hangs once, each drawer runs on two sides.</summary>
@@ -33,7 +34,8 @@ internal static class StandingPiece
         return Marks(JointKind.Hinged) + ((Marks(JointKind.Sliding) + 1) / 2);
     }
 
-    /// <summary>The farthest that a door or drawer reaches out: a door swings out by its width, a drawer comes out by its depth. A
+    /// <summary>The farthest that a door or drawer reaches out: a door swings out by its width, a drawer comes out by its
+    /// depth. A
     /// leaf's width is its widest part, or its stiles' outer edges.</summary>
     public static Working<Length> Reach(IReadOnlyList<PiecePart> opening)
     {

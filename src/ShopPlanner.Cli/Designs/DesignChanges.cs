@@ -1,6 +1,6 @@
 using ShopPlanner.Core.Measures;
 
-namespace ShopPlanner.Cli.Parts;
+namespace ShopPlanner.Cli.Designs;
 
 /// <summary>Other values for a design's named dimensions, as <c>--set</c> gives them.</summary>
 internal static class DesignChanges
