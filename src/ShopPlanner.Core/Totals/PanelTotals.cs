@@ -94,7 +94,8 @@ internal static class PanelTotals
     {
         var unknown = panels.ToList();
         if (unknown.Count > 0)
-            yield return $"Not worked out: {TotalAsked.List(unknown.Select(panel => panel.Called))}. No shrinkage is on record for "
+            yield return $"Not worked out: {TotalAsked.List(unknown.Select(panel => panel.Called))}. No shrinkage is "
+                + "on record for "
                 + $"{TotalAsked.List(unknown.Select(panel => panel.Material.Name))}.";
     }
 

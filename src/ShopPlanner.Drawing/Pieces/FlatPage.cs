@@ -106,8 +106,7 @@ internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
     {
         var (across, up) = (piece.Outside.Extent(FlatView.Across(side)), piece.Outside.Extent(FlatView.Up(side)));
         return FormattableString.Invariant(
-            $"{piece.Name}: {PieceScale.Figure(across, piece.Unit)} by {PieceScale.Figure(up, piece.Unit)} "
-                + $"{Figures.UnitName(piece.Unit)}, {parts.Length} parts."
+            $"{piece.Name}: {PieceScale.Figure(across, piece.Unit)} by {PieceScale.Figure(up, piece.Unit)} {Figures.UnitName(piece.Unit)}, {parts.Length} parts."
         );
     }
 }
