@@ -19,7 +19,8 @@ public sealed partial class SearchTests(BrowserFixture browser)
         await Expect(Field(page)).ToBeFocusedAsync();
         await page.Keyboard.TypeAsync("pine 1x3");
         var links = page.Locator(".find-list a");
-        await Expect(links.First).ToBeVisibleAsync();
+        // The list is drawn for the first letters, too.
+        await Expect(links.Last).ToHaveAttributeAsync("href", "/search?q=pine%201x3");
         await page.Keyboard.PressAsync("ArrowDown");
         await Expect(links.Nth(0)).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("ArrowDown");
@@ -31,6 +32,29 @@ public sealed partial class SearchTests(BrowserFixture browser)
         await page.Keyboard.PressAsync("Enter");
         await page.ArriveAsync(url => new Uri(url).PathAndQuery == address);
         await Expect(page.Locator(".find-list")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task Who_goes_through_what_is_found_while_it_changes_is_led_back_to_the_field()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await page.GotoAsync("/stores");
+        await Fields.SettledAsync(page);
+        await Field(page).FillAsync("pine");
+        await Expect(page.Locator(".find-list a").First).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("ArrowDown");
+        await Expect(page.Locator(".find-list a").First).ToBeFocusedAsync();
+        await page.EvaluateAsync(
+            """
+            () => {
+              const field = document.getElementById("find");
+              field.value = "nothing of that name";
+              field.dispatchEvent(new Event("input", { bubbles: true }));
+            }
+            """
+        );
+        await Expect(page.Locator(".find-list a")).ToHaveCountAsync(0);
+        await Expect(Field(page)).ToBeFocusedAsync();
     }
 
     [Fact]

@@ -28,6 +28,11 @@ function ofItself(el, gone, record) {
   return el.href && [...record.target.querySelectorAll?.("a[href]") ?? []].find(one => one.href === el.href && shown(one));
 }
 
+// What was found is drawn again while somebody goes through it: what is found no more leads back to the search field.
+function ofFound(el, gone, record) {
+  return shown(record.target.closest?.("[data-find]")?.querySelector("input"));
+}
+
 function ofNewLine(el, gone, record) {
   return gone.querySelector("[data-next]") && shown(record.target.querySelector("[data-next]"));
 }
@@ -58,7 +63,7 @@ function handOn(records) {
   last = null;
   const gone = [...record.removedNodes].find(node => node.contains(el));
   const isOfNotice = el.closest("[data-note]") !== null;
-  const next = isOfNotice && shown(before) ? [() => before] : [ofItself, ofNewLine, ofOpener, ofNeighbour, ofHeading];
+  const next = isOfNotice && shown(before) ? [() => before] : [ofItself, ofFound, ofNewLine, ofOpener, ofNeighbour, ofHeading];
   for (const find of next) {
     const place = find(el, gone, record);
     if (place) place.focus();
