@@ -3,9 +3,19 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
-/// <summary>Findings on bottoms and fastenings.</summary>
+/// <summary>Findings on bottoms, fastenings and what can be climbed.</summary>
 public sealed class FindingTests
 {
+    // 40 in high on legs 16 in apart: a counter without shelves is not climbed.
+    [Fact]
+    public void A_table_without_shelves_needs_no_wall()
+    {
+        var tall = File.ReadAllText(DesignFiles.PathOf("table"))
+            .Replace("\"value\": \"32\"", "\"value\": \"20\"", StringComparison.Ordinal)
+            .Replace("\"value\": \"29 1/2\"", "\"value\": \"40\"", StringComparison.Ordinal);
+        Assert.DoesNotContain(PieceJudge.Of(Made.Piece(tall)), one => one.Severity == Severity.Anchor);
+    }
+
     // Common practice: 1/4 in to 24 in wide, 1/2 in to 36 in.
     [Theory]
     [InlineData("26", "thin", 0)]

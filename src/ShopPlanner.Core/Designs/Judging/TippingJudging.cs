@@ -13,6 +13,8 @@ internal static class TippingJudging
 {
     private static readonly double Child = QuantityKind.Mass.ToMetric(60, LengthUnit.Inch);
 
+    private static readonly string[] Climbed = ["Carcass", "Shelves", "Slats", "Decks"];
+
     private static readonly SourceNote Parts = new(
         "Sum of the parts; contents aren't counted, since they may be taken out",
         Certainty.Derived
@@ -32,6 +34,9 @@ internal static class TippingJudging
 
     private static IEnumerable<PieceWarning> OfShelves(Piece piece)
     {
+        // A table or a desk has nothing to climb.
+        if (!piece.Parts.Any(part => Climbed.Contains(part.Assembly)))
+            yield break;
         var depth = StandingPiece.Base(piece);
         if (piece.Outside.Dz < Tipping.TallFrom || depth.Value <= Length.Zero)
             yield break;
