@@ -59,10 +59,10 @@ internal sealed class HangingRail : IFill
         return bay;
     }
 
-    // Two screws in each stud, studs 16 in apart; at least two studs where the rail is long enough to reach them.
+    // Two screws for each stud that can lie behind the rail, studs 16 in apart: none is short when all of them do.
     private static void Studs(Length width, Builder builder)
     {
-        var studs = Math.Max(1, (int)(width.Ticks / Length.FromInches(16).Ticks));
+        var studs = 1 + (int)(width / Length.FromInches(16));
         builder.Buy("Cabinet screws for the wall, 2 1/2 in or longer by the wall's covering", studs * 2);
     }
 }
