@@ -10,7 +10,10 @@ internal static class CheckCommand
 {
     private const int MostAtRandom = 100_000;
 
-    private static readonly Argument<string> Design = new("DESIGN.json") { Description = "The design. - reads standard input." };
+    private static readonly Argument<string> Design = new("DESIGN.json")
+    {
+        Description = "The design. Use - for standard input.",
+    };
 
     private static readonly Option<string[]> Set = new("--set")
     {
@@ -20,7 +23,7 @@ internal static class CheckCommand
 
     private static readonly Option<int?> AtRandom = new("--random")
     {
-        Description = "How many random sets of values within the limits are tried. Default: none, only the design as it stands.",
+        Description = "How many random sets of values within the limits are tried. Default: none, only the design as it is.",
         HelpName = "N",
         CustomParser = result => Whole(result, "--random", 0, MostAtRandom),
     };
@@ -45,7 +48,7 @@ internal static class CheckCommand
             "check",
             "Checks a design: what can't be built, tips, sags or needs care. Exit status 0: it can be built at every "
                 + "value tried; "
-                + "2: it can't at some of them, or the design has faults."
+                + "2: it can't at some of them, or the design has errors."
         )
         {
             Design,

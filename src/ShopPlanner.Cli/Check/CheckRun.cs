@@ -49,6 +49,6 @@ internal static class CheckRun
     private static string Where(int times, int tried, ImmutableDictionary<string, string> values)
     {
         var at = values.OrderBy(one => one.Key, StringComparer.Ordinal).Select(one => $"{one.Key}={one.Value}");
-        return values.IsEmpty ? $"({times} of {tried}, as it stands)" : $"({times} of {tried}, first at {string.Join(", ", at)})";
+        return values.IsEmpty ? $"({times} of {tried}, as it is)" : $"({times} of {tried}, first at {string.Join(", ", at)})";
     }
 }

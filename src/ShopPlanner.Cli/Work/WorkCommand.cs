@@ -31,7 +31,7 @@ internal static class WorkCommand
     private static readonly Option<string?> From = new("--from")
     {
         Description =
-            $"Add up the parts of a design or a cut request, for {string.Join(", ", PartTotals.Forms)}. - reads standard input. "
+            $"Add up the parts of a design or a cut request, for {string.Join(", ", PartTotals.Forms)}. Use - for standard input. "
             + "Inputs that you give come before what the parts say.",
         HelpName = "FILE",
     };

@@ -92,7 +92,7 @@ internal sealed record WallMade(WallAsked Asked)
         if (Longer() is { } thread)
             yield return $"{Asked.Say(thread)} of thread in each stud";
         if (Most() is { } most)
-            yield return $"at most {most} in all, piece and contents";
+            yield return $"at most {most} in total, piece and contents";
     }
 
     private WallAsked Both(int count) => Asked with { Top = count, Bottom = count };

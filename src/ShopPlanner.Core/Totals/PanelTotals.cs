@@ -40,7 +40,7 @@ internal static class PanelTotals
                     .. open.Select(panel => $"Not worked out: {panel.Called}. The width of its boards isn't known."),
                     .. glued.Where(panel => !IsWood(panel.Material)).Select(NoWood),
                     .. glued.Any(panel => panel.Quantity > 1)
-                        ? ["Each answer is for one panel: glue and clamps for more of them come on top."]
+                        ? ["Each answer is for one panel: add glue and clamps for each one more."]
                         : (string[])[],
                 ]
             );

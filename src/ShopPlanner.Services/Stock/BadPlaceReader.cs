@@ -15,7 +15,7 @@ internal sealed class BadPlaceReader(PieceNow now, LengthUnit unit, List<Fault> 
     {
         if (!IsPlace(typed))
         {
-            faults.Add(Fault.Of(nameof(typed.Where), $"{typed.Where}", "is no place of that kind: choose one from the list"));
+            faults.Add(Fault.Of(nameof(typed.Where), $"{typed.Where}", "isn't a place of that kind: choose one from the list"));
             return null;
         }
 

@@ -99,7 +99,7 @@ internal sealed class StockConditionService(ShopWork work, ShopCommands commands
         var (form, faults) = (materials[now.Piece.MaterialId].Form, DeviceFaults(device));
         var its = BadPlaceWords.Each(form == StockForm.Board ? StockEdges.Ends : StockEdges.All);
         if (!its.Contains(set.Edge))
-            faults.Add(Fault.Of("edge", $"{set.Edge}", $"is none of the piece's: choose {BadPlaceWords.Choice(its)}"));
+            faults.Add(Fault.Of("edge", $"{set.Edge}", $"isn't one of the piece's: choose {BadPlaceWords.Choice(its)}"));
         if (faults.Count > 0)
             return Outcome.Faulty<StockPiece>(faults);
         var edges = set.AsBought ? now.Condition.Untrimmed | set.Edge : now.Condition.Untrimmed & ~set.Edge;

@@ -46,7 +46,7 @@ internal sealed class RowParts(ImmutableArray<PartRow> rows, LengthUnit unit, Ma
     {
         var left = rows.Except(read.Select(row => row.Row)).Select(Name).ToList();
         if (left.Count > 0)
-            yield return $"Not counted: {string.Join(", ", left)}. Mend what is marked in the parts list first.";
+            yield return $"Not counted: {string.Join(", ", left)}. Fix what is marked in the parts list first.";
     }
 
     // A part wider than its board cannot be cut, but it can be glued up: it is read for that.

@@ -33,7 +33,7 @@ public sealed class BadPlaceInputTests : IAsyncLifetime
         "",
         "",
         "Where",
-        "is no place of that kind: choose one from the list"
+        "isn't a place of that kind: choose one from the list"
     )]
     [InlineData(
         BadPlaceKind.End,
@@ -43,7 +43,7 @@ public sealed class BadPlaceInputTests : IAsyncLifetime
         "",
         "",
         "Where",
-        "is no place of that kind: choose one from the list"
+        "isn't a place of that kind: choose one from the list"
     )]
     [InlineData(
         BadPlaceKind.Corner,
@@ -53,7 +53,7 @@ public sealed class BadPlaceInputTests : IAsyncLifetime
         "",
         "",
         "Where",
-        "is no place of that kind: choose one from the list"
+        "isn't a place of that kind: choose one from the list"
     )]
     [InlineData(
         (BadPlaceKind)9,
@@ -63,7 +63,7 @@ public sealed class BadPlaceInputTests : IAsyncLifetime
         "",
         "",
         "Where",
-        "is no place of that kind: choose one from the list"
+        "isn't a place of that kind: choose one from the list"
     )]
     [InlineData(BadPlaceKind.Edge, StockEdges.Front, "", "3", "", "", "Across", "is more than the piece: R1 is 2 ½″ wide")]
     [InlineData(BadPlaceKind.End, StockEdges.Near, "-6", "", "", "", "Along", "is less than zero: a length is zero or more")]

@@ -102,7 +102,7 @@ public sealed class ConditionTests : IAsyncLifetime
         await UndoAsync();
         Assert.Equal([knot], (await NowAsync()).Condition.BadPlaces);
         var noted = (await shop.Stock.HistoryAsync(board.Id, 10, TestShop.Cancel)).Single(line =>
-            line.Reason.StartsWith("bad place", StringComparison.Ordinal)
+            line.Reason.StartsWith("bad place:", StringComparison.Ordinal)
         );
         Assert.True((await shop.Stock.UndoAsync(noted.Id, Some.Device, TestShop.Cancel)).Ok);
         Assert.Empty((await NowAsync()).Condition.BadPlaces);
@@ -164,7 +164,7 @@ public sealed class ConditionTests : IAsyncLifetime
     [InlineData(StockEdges.Ends)]
     public async Task A_board_has_two_ends_to_trim_and_no_more(StockEdges edge) =>
         Assert.Equal(
-            "is none of the piece's: choose left end or right end",
+            "isn't one of the piece's: choose left end or right end",
             (await EdgeAsync(edge, true)).Faults.Single().Message
         );
 

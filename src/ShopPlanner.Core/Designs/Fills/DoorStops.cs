@@ -37,8 +37,7 @@ internal sealed class DoorStops : IFill
             members.Fail(
                 "reach",
                 LengthFormat.WithUnit(reach, members.Unit),
-                "must be more than nothing and less than the strip is wide, "
-                    + LengthFormat.WithUnit(Wide(material), members.Unit)
+                "must be more than zero and less than the strip is wide, " + LengthFormat.WithUnit(Wide(material), members.Unit)
             );
         if (members.Failed)
             return bay;
@@ -48,7 +47,7 @@ internal sealed class DoorStops : IFill
                 Add(material, bay, behind, reach, isTop, builder);
         builder.Buy("Magnetic catch", 1);
         builder.StepsClosing.Add(
-            "Hang the doors with shims all round. Glue the stops on behind the closed doors, and fit the catches to them."
+            "Hang the doors with shims all around. Glue the stops on behind the closed doors, and fit the catches to them."
         );
         return bay;
     }

@@ -90,7 +90,7 @@ internal sealed record BoxSizes(
             members.Fail(
                 "groove",
                 Text(Groove),
-                $"must be more than nothing and at most half of the side, {Text(RuleMarks.Down(Rabbet, members.Unit))}"
+                $"must be more than zero and at most half of the side, {Text(RuleMarks.Down(Rabbet, members.Unit))}"
             );
         var least = BottomZ + Bottom.Thickness;
         if (Length.Max(FrontLower, BackLower) + least >= Whole.Dz)
@@ -100,7 +100,7 @@ internal sealed record BoxSizes(
                 "leaves nothing of the side above the bottom: make the box higher, or lower it less"
             );
         if (HasSlots && Whole.Dz < LeastSlotted)
-            members.Fail("handles", "slots", $"find no room in ends of {Text(Whole.Dz)}: at least {Text(LeastSlotted)} high");
+            members.Fail("handles", "slots", $"don't fit in ends of {Text(Whole.Dz)}: at least {Text(LeastSlotted)} high");
         if (Lid is not null && BackLower.IsPositive)
             members.Fail("back_lower", Text(BackLower), "leaves the lid nothing to hang on: a box with a lid needs a full back");
     }
