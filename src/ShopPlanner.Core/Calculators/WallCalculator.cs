@@ -78,7 +78,7 @@ internal static class WallCalculator
         ),
         new(
             Fails,
-            made => IsTooWeak(made) && made.Studs < 2,
+            made => IsTooWeak(made) && made.Asked.Found < 2,
             "A piece on one stud swings on it. Hang it on a cleat that reaches two, or use anchors made for the wall as well."
         ),
         new(

@@ -101,7 +101,7 @@ public sealed record WordFigure(string Words) : Figure
     public override double? Number(LengthUnit unit) => null;
 }
 
-/// <summary>A row of lengths: positions along an edge, from one end.</summary>
+/// <summary>A row of lengths: positions along an edge, from one end. Where all are alike they are told once.</summary>
 /// <param name="Lengths">In order.</param>
 /// <param name="Denominator">The fraction of an inch they are shown to.</param>
 public sealed record LengthsFigure(ImmutableArray<Length> Lengths, int Denominator = LengthFormat.FinestDenominator) : Figure
@@ -113,7 +113,10 @@ public sealed record LengthsFigure(ImmutableArray<Length> Lengths, int Denominat
     public bool AreSettings { get; init; }
 
     /// <inheritdoc />
-    public override string Text(LengthUnit unit) => string.Join(", ", Lengths.Select(one => Told(one, unit)));
+    public override string Text(LengthUnit unit) =>
+        Lengths.Length > 1 && Lengths.All(one => one == Lengths[0])
+            ? string.Create(CultureInfo.InvariantCulture, $"{Lengths.Length} × {Told(Lengths[0], unit)}")
+            : string.Join(", ", Lengths.Select(one => Told(one, unit)));
 
     /// <inheritdoc />
     public override string UnitName(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";

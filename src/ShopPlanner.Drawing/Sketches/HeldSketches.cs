@@ -50,7 +50,7 @@ internal static class HeldSketches
         canvas.Arrow(body.Centre.X, body.Y + 30, Math.Max(body.Y + 50, body.Bottom - 12), "");
         canvas.Across(body.X, body.Right, body.Bottom + Canvas.Away, body.Bottom, inputs.Shown(deep));
         canvas.High(body.Bottom, body.Y, body.Right + Canvas.Away, body.Right, inputs.Shown(high));
-        canvas.Tell(body.Centre.X, body.Y - 14, inputs.Quantity("weight", "load"));
+        canvas.Tell(body.Centre.X, body.Y - 14, inputs.ResultText("Load on the wall"));
         canvas.Note("Hatched: drywall, with a stud behind it. All fasteners are bent down, the top ones are pulled too.");
 
         void Fixing(double y)

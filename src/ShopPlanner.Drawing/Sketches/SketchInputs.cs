@@ -78,6 +78,9 @@ internal sealed class SketchInputs(WorkingForm form, IReadOnlyDictionary<string,
     public int? ResultCount(string word) =>
         Named(word).Select(result => Whole(result.Figure)).FirstOrDefault(number => number is not null);
 
+    /// <summary>The result of this name as a person reads it; empty where there is none.</summary>
+    public string ResultText(string name) => Named(name).FirstOrDefault()?.Figure.Text(Unit) ?? "";
+
     /// <summary>A whole number among what went into the results, by its name.</summary>
     public int? InputCount(string name) =>
         answer?.Results.SelectMany(Below).FirstOrDefault(one => one.Name == name) is { } input ? Whole(input.Figure) : null;

@@ -280,7 +280,7 @@ public sealed class WorkingPageTests : PageContext, IAsyncLifetime
     public void A_project_that_is_gone_is_told()
     {
         var page = Open($"weight?project={Guid.CreateVersion7()}");
-        Assert.Contains("is no longer there", page.Find(".from-project").TextContent, StringComparison.Ordinal);
+        Assert.Contains("no longer exists", page.Find(".from-project").TextContent, StringComparison.Ordinal);
     }
 
     private static string Result(IRenderedComponent<WorkingPage> page) => page.Find(".figure-large").TextContent;
