@@ -11,7 +11,7 @@ internal static class StabilityCalculator
     private static readonly ImmutableArray<FormKey> Keys =
     [
         Key.Length("width", "Width of the base", "30 in", most: "10 ft"),
-        Key.Length("depth", "Depth of the case", most: "5 ft"),
+        Key.Length("depth", "Depth of the case", most: "10 ft"),
         Key.LengthOrZero("toe", "Toe space under the front", "0 in", "2 ft").Hint("How far the base stands back from the front"),
         Key.Length("height", "Height", most: "10 ft"),
         Key.Quantity("weight", "Weight, empty", QuantityKind.Mass, null, "1 lb", "2000 lb").Hint("With its doors and drawers"),

@@ -35,7 +35,8 @@ public sealed record FinishFaces(int Faces, int Edges, int Ends)
                 _ when word.EndsWith(" edge", StringComparison.Ordinal) => sum with { Edges = 1 },
                 _ => sum,
             };
-        return sum;
+        // A remark alone says nothing of the faces.
+        return words.Length > 0 && sum.IsNone ? NotSaid : sum;
     }
 
     /// <summary>Whether nothing of the part gets a finish.</summary>

@@ -36,6 +36,13 @@ public sealed class PieceTotalTests
         ["front face, edges"] = (1, 2, 0),
         ["front face, all edges"] = (1, 2, 2),
         ["inner face"] = (1, 0, 0),
+        ["both faces, edges"] = (2, 2, 0),
+        ["both faces, lower edge"] = (2, 1, 0),
+        ["front edge, both faces"] = (2, 1, 0),
+        ["outer face, lower edge"] = (1, 1, 0),
+        ["upper face, before it goes in"] = (1, 0, 0),
+        ["both faces, all edges, before it goes on"] = (2, 2, 2),
+        ["edges rounded"] = (2, 2, 2),
     }.ToFrozenDictionary();
 
     public static TheoryData<string, LengthUnit> Cases
