@@ -24,6 +24,8 @@ internal static class AccessRule
         foreach (var width in Widths)
         {
             await page.SetViewportSizeAsync(width, Height);
+            // What stays in sight lies over what is scrolled past: targets are measured where the page begins.
+            await page.EvaluateAsync("scrollTo(0, 0)");
             foreach (var look in new[] { ColorScheme.Light, ColorScheme.Dark })
             {
                 await page.EmulateMediaAsync(new() { ColorScheme = look });
