@@ -13,7 +13,7 @@ namespace ShopPlanner.Cutting.Planning;
 public sealed class CutPlanner
 {
     /// <summary>Rises whenever the same request may get another plan.</summary>
-    public const string Version = "3";
+    public const string Version = "4";
 
     private static readonly TimeSpan FirstLook = TimeSpan.FromMilliseconds(12);
 

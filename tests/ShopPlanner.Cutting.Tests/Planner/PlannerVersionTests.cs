@@ -29,7 +29,7 @@ public sealed class PlannerVersionTests
         ["many sheets"] = "0fb546a8f926ba572a868e08e6566a0f",
         ["sheets of limited stock"] = "8612718bc1e2734eeee01ff229c73e18",
         ["sheets without a price"] = "deda67dc2e637416e3164e58da718dbc",
-        ["sheets within limits of saw, store and car"] = "e8bba5f95c32e53290bd5da3f21a4e60",
+        ["sheets within limits of saw, store and car"] = "15b3c6a7f6fcec14229b0823b07013c5",
         ["boards and sheets"] = "2ce1a4055ced0a145379ed7ca97f40a8",
     };
 
