@@ -17,7 +17,6 @@ public sealed record Evaluation(Piece? Piece, ImmutableArray<Fault> Faults);
 /// <summary>Works a design out: from named dimensions to every part, where it is, and what joins it.</summary>
 public sealed class DesignEvaluator
 {
-    private static readonly string[] OutsideNames = ["width", "depth", "height"];
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
     private static readonly string TooMany = FormattableString.Invariant(
         $"asks for more than {Builder.MostCopies} pieces of wood: use fewer"
@@ -103,7 +102,7 @@ public sealed class DesignEvaluator
 
     private Outside? Size()
     {
-        var sides = OutsideNames.Select(name => scope.Find(name, "dimensions." + name) as Working<Length>).ToArray();
+        var sides = DesignSizes.Outside.Select(name => scope.Find(name, "dimensions." + name) as Working<Length>).ToArray();
         if (Array.TrueForAll(sides, one => one is { Value.IsPositive: true }))
             return new(sides[0]!, sides[1]!, sides[2]!);
         faults.Add(
