@@ -2,7 +2,6 @@ using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Frames;
 
@@ -149,8 +148,8 @@ internal sealed class PostAndRail : IFrame
             var panel = builder.Add(
                 new(name, "Frame", Panel!, clear.Grown(across, tongue, tongue).Grown(Axis.Z, tongue, tongue), Axis.Z, flat)
                 {
-                    Length = Grown("Panel height", clear.Dz),
-                    Width = Grown("Panel width", clear.Extent(across)),
+                    Length = GroovedPanel.Size("Panel height", clear.Dz, Groove, Clearance),
+                    Width = GroovedPanel.Size("Panel width", clear.Extent(across), Groove, Clearance),
                     FacesToFinish = "both faces, before it goes in",
                 }
             );
@@ -160,16 +159,5 @@ internal sealed class PostAndRail : IFrame
             foreach (var rail in new[] { below, above })
                 builder.Join(kind, panel, rail, Axis.Z, tongue, Clearance);
         }
-
-        private Working<Length> Grown(string name, Length clear) =>
-            Working.Of(
-                name,
-                clear + ((Groove - Clearance) * 2),
-                "{clear} + 2 × {groove} − 2 × {clearance}",
-                Working.Geometry,
-                ("clear", Working.Given("Clear opening", clear)),
-                ("groove", Working.Given("groove", Groove)),
-                ("clearance", Working.Given("clearance", Clearance))
-            );
     }
 }

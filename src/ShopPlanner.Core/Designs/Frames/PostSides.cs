@@ -95,8 +95,8 @@ internal sealed record PostSides(RoleMaterial Panel, bool IsFlush, Length Groove
         var panel = builder.Add(
             new("Side panel", "Frame", Panel, clear.Grown(Axis.Y, tongue, tongue).Grown(Axis.Z, tongue, tongue), Axis.Z, Axis.X)
             {
-                Length = Grown("Panel height", clear.Dz),
-                Width = Grown("Panel width", clear.Dy),
+                Length = GroovedPanel.Size("Panel height", clear.Dz, Groove, Clearance),
+                Width = GroovedPanel.Size("Panel width", clear.Dy, Groove, Clearance),
                 FacesToFinish = "both faces, before it goes in",
             }
         );
@@ -108,15 +108,4 @@ internal sealed record PostSides(RoleMaterial Panel, bool IsFlush, Length Groove
 
     private static Draft[] Posts(Rails rails, bool isLeft) =>
         isLeft ? [rails.Legs.FrontLeft, rails.Legs.BackLeft] : [rails.Legs.FrontRight, rails.Legs.BackRight];
-
-    private Working<Length> Grown(string name, Length clear) =>
-        Working.Of(
-            name,
-            clear + ((Groove - Clearance) * 2),
-            "{clear} + 2 × {groove} − 2 × {clearance}",
-            Working.Geometry,
-            ("clear", Working.Given("Clear opening", clear)),
-            ("groove", Working.Given("groove", Groove)),
-            ("clearance", Working.Given("clearance", Clearance))
-        );
 }

@@ -82,14 +82,7 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
     /// <summary>What two boxes share; null when they only touch or lie apart.</summary>
     public Box? Shared(Box other)
     {
-        var box = Between(
-            Length.Max(X, other.X),
-            Length.Max(Y, other.Y),
-            Length.Max(Z, other.Z),
-            Length.Min(EndX, other.EndX),
-            Length.Min(EndY, other.EndY),
-            Length.Min(EndZ, other.EndZ)
-        );
+        var box = Overlap(other);
         return box is { Dx.IsPositive: true, Dy.IsPositive: true, Dz.IsPositive: true } ? box : null;
     }
 
@@ -97,7 +90,14 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
     /// nothing. Null where they lie apart, or only an edge or a corner of them meets.</summary>
     public Box? Meeting(Box other)
     {
-        var box = Between(
+        var box = Overlap(other);
+        Length[] sides = [box.Dx, box.Dy, box.Dz];
+        return sides.All(side => side >= Length.Zero) && sides.Count(side => side.IsPositive) >= 2 ? box : null;
+    }
+
+    // Less than nothing along an axis where they lie apart.
+    private Box Overlap(Box other) =>
+        Between(
             Length.Max(X, other.X),
             Length.Max(Y, other.Y),
             Length.Max(Z, other.Z),
@@ -105,9 +105,6 @@ public readonly record struct Box(Length X, Length Y, Length Z, Length Dx, Lengt
             Length.Min(EndY, other.EndY),
             Length.Min(EndZ, other.EndZ)
         );
-        Length[] sides = [box.Dx, box.Dy, box.Dz];
-        return sides.All(side => side >= Length.Zero) && sides.Count(side => side.IsPositive) >= 2 ? box : null;
-    }
 
     /// <summary>The least box around both.</summary>
     public Box Around(Box other) =>
