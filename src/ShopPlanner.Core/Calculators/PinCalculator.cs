@@ -63,19 +63,12 @@ internal static class PinCalculator
 
     private sealed record PinsMade(PinsAsked Asked, Working<ImmutableArray<Length>> Holes)
     {
-        private static readonly Length HalfPin = Length.FromMillimetres(10);
-        private static readonly Length LeftBehind = Length.FromInches(0.125m);
-        private static readonly SourceNote DepthRule = new(
-            "Common practice: half the length of a pin, never through",
-            Certainty.CommonPractice
-        );
-
         public static Working<string> Bit =>
             Working.Looked(
                 "Bit",
                 "5 mm",
                 new WordFigure("5 mm, or 1/4 in for quarter-inch pins: try a pin in scrap first"),
-                ShelfPins.System32.And(DepthRule)
+                ShelfPins.System32.And(ShelfPins.DepthRule)
             );
 
         public Working<double> Count =>
@@ -89,21 +82,6 @@ internal static class PinCalculator
                 ("heights", Holes)
             );
 
-        // A whole half pin is a metric size; what a thin side leaves of it is not.
-        public Working<Length> Depth
-        {
-            get
-            {
-                var depth = Length.Min(HalfPin, Asked.Thickness.Value - LeftBehind);
-                return Working.Of(
-                    "Depth of the holes",
-                    depth,
-                    depth == HalfPin ? new OwnUnitFigure(depth, LengthUnit.Millimetre) : new LengthFigure(depth),
-                    "10 mm, or {thickness} less 1/8 in",
-                    DepthRule,
-                    ("thickness", Asked.Thickness)
-                );
-            }
-        }
+        public Working<Length> Depth => ShelfPins.Depth(Asked.Thickness);
     }
 }

@@ -19,7 +19,32 @@ public static class ShelfPins
         Certainty.CommonPractice
     );
 
+    /// <summary>Depth of the holes.</summary>
+    public static readonly SourceNote DepthRule = new(
+        "Common practice: half the length of a pin, never through",
+        Certainty.CommonPractice
+    );
+
     private static readonly Length SystemPitch = Length.FromMillimetres(32);
+    private static readonly Length HalfPin = Length.FromMillimetres(10);
+    private static readonly Length LeftBehind = Length.FromInches(0.125m);
+
+    /// <summary>Depth of the holes in a side.</summary>
+    /// <param name="thickness">Of the side.</param>
+    public static Working<Length> Depth(Working<Length> thickness)
+    {
+        ArgumentNullException.ThrowIfNull(thickness);
+        var depth = Length.Min(HalfPin, thickness.Value - LeftBehind);
+        // A whole half pin is a metric size; what a thin side leaves of it is not.
+        return Working.Of(
+            "Depth of the holes",
+            depth,
+            depth == HalfPin ? new OwnUnitFigure(depth, LengthUnit.Millimetre) : new LengthFigure(depth),
+            "10 mm, or {thickness} less 1/8 in",
+            DepthRule,
+            ("thickness", thickness)
+        );
+    }
 
     /// <summary>Heights of the holes above the inside bottom.</summary>
     /// <param name="height">Clear height of the side.</param>

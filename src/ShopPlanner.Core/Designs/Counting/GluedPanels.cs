@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
@@ -11,11 +12,7 @@ internal static class GluedPanels
 {
     public static IEnumerable<SolidPanel> Of(Piece piece, IReadOnlyList<PiecePart> members)
     {
-        var solid = members.Where(part => part.Material.Form == MaterialForm.Board).ToList();
-        var strips = solid
-            .SelectMany(part => part.Copies.Select(copy => new Strip(part, copy)))
-            .ToDictionary(strip => strip.Copy.Mark, StringComparer.Ordinal);
-        var groups = Groups(piece.Joints, strips);
+        var groups = Groups(piece.Joints, Strips(members));
         var glued = groups
             .Where(group => group.Count > 1)
             .Select(Panel)
@@ -29,6 +26,20 @@ internal static class GluedPanels
             .Select(alike => alike.First() with { Quantity = alike.Count() })
             .Concat(single.Select(one => Single(one.Part, one.Count)));
     }
+
+    /// <summary>Marks of the strips of each panel that is glued up, in their order across it.</summary>
+    public static IEnumerable<ImmutableArray<string>> Glued(Piece piece) =>
+        Groups(piece.Joints, Strips(piece.Parts.Where(part => part.Purpose == PartPurpose.Member)))
+            .Where(group => group.Count > 1)
+            .Select(group =>
+                group.OrderBy(strip => strip.Copy.Box.Start(strip.Across)).Select(strip => strip.Copy.Mark).ToImmutableArray()
+            );
+
+    private static Dictionary<string, Strip> Strips(IEnumerable<PiecePart> members) =>
+        members
+            .Where(part => part.Material.Form == MaterialForm.Board)
+            .SelectMany(part => part.Copies.Select(copy => new Strip(part, copy)))
+            .ToDictionary(strip => strip.Copy.Mark, StringComparer.Ordinal);
 
     // Strips that a chain of glued edges joins, in the order of the parts.
     private static List<List<Strip>> Groups(IEnumerable<Joint> joints, Dictionary<string, Strip> strips)

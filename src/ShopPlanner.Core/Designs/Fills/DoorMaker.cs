@@ -1,9 +1,9 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Wood;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Fills;
@@ -32,13 +32,7 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
     /// <summary>Hinges and pulls, and what is to be watched.</summary>
     public void Hang()
     {
-        var count = Hinges.ByHeight(sizes.Height);
-        if (StrengthTable.Find(asked.Material.Species ?? "") is { } row)
-        {
-            var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
-            count = Hinges.Count(sizes.Height, Weight.Of(Area.Of(sizes.Width.Value, sizes.Height.Value) * Thick, density));
-        }
-
+        var count = DoorHinges.Count(sizes.Width, sizes.Height, Thick, asked.Material.Species);
         for (var leaf = 0; leaf < leaves.Count; leaf++)
             Hang(leaf, count.Value);
         builder.Buy("Pull or knob", asked.Leaves);

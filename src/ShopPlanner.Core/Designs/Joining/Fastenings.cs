@@ -71,10 +71,7 @@ public static class Fastenings
     // Where a hole may not be as deep as usual, the dowel is cut shorter: 1/8 in of wood stays beyond it.
     private static string Name(Dowels dowels, JointFit fit, LengthUnit unit)
     {
-        var depth = dowels.HoleDepth.Value;
-        var least = Length.FromInches(0.25m);
-        var room = Length.Max(least, fit.Into.Box.Extent(fit.Joint.Along) - Length.FromInches(0.125m));
-        var length = dowels.DowelLength.Value - (depth - Length.Min(depth, room));
+        var length = dowels.DowelLength.Value - (dowels.HoleDepth.Value - fit.DowelHole(dowels));
         return $"Dowels, {Size(dowels.Diameter.Value, unit)} × {Size(length, unit)}";
     }
 

@@ -46,6 +46,13 @@ internal sealed record JointFit(Joint Joint, PartCopy From, PartCopy Into)
             ? Joinery.Dowels.Of(Working.Given("thickness", Narrow), Working.Given("width", Long), null)
             : null;
 
+    /// <summary>Depth of the dowels' holes in what takes the other piece: 1/8 in of wood stays beyond them.</summary>
+    public Length DowelHole(Dowels dowels)
+    {
+        var room = Length.Max(Length.FromInches(0.25m), Into.Box.Extent(Joint.Along) - Length.FromInches(0.125m));
+        return Length.Min(dowels.HoleDepth.Value, room);
+    }
+
     private IEnumerable<Length> Sides() =>
         Meeting is { } box ? Axes.Where(axis => axis != Joint.Along).Select(box.Extent) : [Length.Zero];
 

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Making.Operations;
+
+/// <summary>
+/// The work on single parts, worked out from a piece's joints: what is glued up, cut, bored, eased and sanded, with what fences,
+/// stops and bits are set to. Like operations are one step over all the parts that they are done to.
+/// </summary>
+public static class OperationList
+{
+    private static readonly ImmutableArray<IOperationFamily> Families =
+    [
+        new PanelFamily(),
+        new LayerFamily(),
+        new TrimFamily(),
+        new BevelFamily(),
+        new EdgingFamily(),
+        new EdgeBandFamily(),
+        new GrooveFamily(),
+        new DadoFamily(),
+        new RabbetFamily(),
+        new LapFamily(),
+        new DovetailFamily(),
+        new MortiseFamily(),
+        new TongueFamily(),
+        new TenonFamily(),
+        new PocketFamily(),
+        new DowelFamily(),
+        new ScrewFamily(),
+        new BoltFamily(),
+        new TopFastenerFamily(),
+        new PinFamily(),
+        new HingeFamily(),
+        new NotchFamily(),
+        new EaseFamily(),
+        new SandFamily(),
+    ];
+
+    /// <summary>Returns the operations on a piece's parts in an order that can be followed. Most belong to
+    /// <see cref="WorkPhase.Parts"/>; what can only be done to joined parts belongs to <see cref="WorkPhase.Fitting"/>, and comes
+    /// after the joining, whose steps are not known here.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="choices">What the builder decides.</param>
+    public static ImmutableArray<WorkStep> Of(Piece piece, WorkChoices choices)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(choices);
+        var work = new PieceWork(piece, choices);
+        return OperationOrder.Of(Families.SelectMany(family => family.Of(work)));
+    }
+
+    /// <summary>Returns the operations on parts that belong to no design, so that nothing is known of their joints: cut to size,
+    /// ease, sand.</summary>
+    /// <param name="parts">The parts.</param>
+    /// <param name="choices">What the builder decides.</param>
+    public static ImmutableArray<WorkStep> Of(ImmutableArray<PlainPart> parts, WorkChoices choices)
+    {
+        ArgumentNullException.ThrowIfNull(choices);
+        return OperationOrder.Of(PlainParts.Of(parts, choices));
+    }
+}
+
+/// <summary>A part of a project without a design.</summary>
+/// <param name="Name">What people call it.</param>
+/// <param name="Mark">On the wood.</param>
+/// <param name="Length">Finished.</param>
+/// <param name="Width">Finished.</param>
+/// <param name="RoughLength">As cut.</param>
+/// <param name="RoughWidth">As cut.</param>
+public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth);

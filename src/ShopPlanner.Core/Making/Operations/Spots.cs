@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Making.Operations;
+
+/// <summary>Where fasteners stand along the face in which two parts meet.</summary>
+internal static class Spots
+{
+    /// <summary>Centers of a joint's screws, from one end of the joint: as many as the hardware list counts.</summary>
+    public static Working<ImmutableArray<Length>> Along(WorkJoint joint, ScrewChoice screw) =>
+        new ScrewPlaces(screw.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("Joint", joint.Fit.Long));
+
+    /// <summary>Adds where the first hole is, from an end of the joint, and how far apart the others are.</summary>
+    public static void Add(FigureList figures, ImmutableArray<Length> places, WorkJoint joint)
+    {
+        var of = Name(joint);
+        figures.Add("First hole from the end of the joint", of, places[0]);
+        if (places.Length > 1)
+            figures.Add("From hole to hole", of, places[1] - places[0]);
+    }
+
+    /// <summary>A joint in words: <c>rail to post</c>.</summary>
+    public static string Name(WorkJoint joint) => $"{PartWords.Lower(joint.From.Name)} to {PartWords.Lower(joint.Into.Name)}";
+
+    /// <summary>How many holes for how many joints.</summary>
+    public static string Count(int holes, int joints) =>
+        FormattableString.Invariant($"{holes} holes for {joints} joint{(joints == 1 ? "" : "s")}");
+
+    /// <summary>Direction of the shorter side of the face in which two parts meet: fasteners stand in one line across
+    /// it.</summary>
+    public static Axis Narrow(WorkJoint joint)
+    {
+        var box = joint.Fit.Meeting!.Value;
+        return Axes.All.Where(axis => axis != joint.Along).MinBy(axis => box.Extent(axis).Ticks);
+    }
+
+    /// <summary>From the nearer side of a copy to the middle of that face, across it.</summary>
+    public static Length Line(WorkJoint joint, Workpiece piece)
+    {
+        var (axis, box) = (Narrow(joint), joint.Fit.Meeting!.Value);
+        var middle = box.Start(axis) + Length.FromTicks(box.Extent(axis).Ticks / 2);
+        return Length.Min(middle - piece.Box.Start(axis), piece.Box.End(axis) - middle);
+    }
+}
