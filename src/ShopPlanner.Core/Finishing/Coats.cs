@@ -86,7 +86,6 @@ public static class Coats
             IsFilm = false,
             IsWiped = true,
             IsForOutdoors = true,
-            CureHours = 30 * 24,
         },
         new("hard-wax-oil", "Hard-wax oil", 400, Label, 2, 12, Label, 180)
         {

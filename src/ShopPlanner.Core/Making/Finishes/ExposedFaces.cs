@@ -54,6 +54,7 @@ internal sealed class ExposedFaces
 
         bool IsClose(WoodBlock other) =>
             other.Copy.Mark != block.Copy.Mark
+            && bodies.HoldTogether(other.Copy.Mark, block.Copy.Mark)
             && other.Before(axis, plane, atEnd) is { IsPositive: true } gap
             && gap < FinishFigures.Reach.Value;
     }

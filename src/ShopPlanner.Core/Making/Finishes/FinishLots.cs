@@ -30,7 +30,7 @@ internal sealed record FinishLots(FinishLot All, FinishLot Before, FinishLot Dra
             ),
             new(
                 "drawers-before",
-                "drawer boxes, before assembly",
+                "drawers, before assembly",
                 FinishStage.Before,
                 drawers,
                 [.. surfaces.Where(one => Other(one) && one.GoesInFinished)]
@@ -42,13 +42,7 @@ internal sealed record FinishLots(FinishLot All, FinishLot Before, FinishLot Dra
                 work.Recipe,
                 [.. surfaces.Where(one => !Other(one) && (one.Late > Area.Zero || work.Recipe.IsBare))]
             ),
-            new(
-                "drawers",
-                "drawer boxes",
-                FinishStage.After,
-                drawers,
-                [.. surfaces.Where(one => Other(one) && one.Late > Area.Zero)]
-            )
+            new("drawers", "drawers", FinishStage.After, drawers, [.. surfaces.Where(one => Other(one) && one.Late > Area.Zero)])
         );
 
         bool Other(FinishSurface one) => isApart && one.IsDrawerBox;

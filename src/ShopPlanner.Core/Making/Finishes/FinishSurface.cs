@@ -27,15 +27,12 @@ internal sealed record FinishSurface(string Part, string Name, string Mark, Fini
     /// <summary>Its thickness.</summary>
     public Length Thickness { get; init; }
 
-    /// <summary>Whether it is finished before it is joined. A hidden strip that is less than a fifth of it is not worth that (our
-    /// rule): nobody sees into the gap, and the brush reaches as far as it reaches.</summary>
-    public bool GoesInFinished => Before > Area.Zero && Before * WorthIt >= Area;
+    /// <summary>Whether its part is finished before it is joined, as far as it can't be reached later.</summary>
+    public bool GoesInFinished { get; init; }
 
     /// <summary>What is finished before assembly.</summary>
     public Area Early => GoesInFinished ? Before : Area.Zero;
 
     /// <summary>What is finished after assembly.</summary>
     public Area Late => Area - Early;
-
-    private const long WorthIt = 5;
 }

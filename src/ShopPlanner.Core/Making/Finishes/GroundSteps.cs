@@ -55,7 +55,7 @@ internal sealed class GroundSteps(FinishWork work)
                 Tool = "scraper or sharp chisel",
             }
         );
-        if (work.HasHardware && !chain.Lot.Recipe.IsBare)
+        if (work.HasHardware && chain.Lot is { Id: FinishLots.Piece, Recipe.IsBare: false })
             chain.Add(Hardware());
         if (chain.Lot.Recipe.HidesWood && work.Edges == FinishChoices.Filler)
             chain.Add(EdgesFilled());
@@ -65,9 +65,9 @@ internal sealed class GroundSteps(FinishWork work)
             new(
                 WorkAction.Sand,
                 "sand",
-                "Sand the piece",
+                "Sand once more",
                 [
-                    "Sand joints and filler flush, then all faces once more. " + Sanding(last),
+                    "Sand joints and filler flush, then all faces that are still bare. " + Sanding(last),
                     "Feel with your hand and look along the light: what you feel now shows in the finish.",
                 ],
                 FinishPace.Sand(last.Length)

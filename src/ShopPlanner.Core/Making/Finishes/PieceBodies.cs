@@ -28,6 +28,9 @@ internal sealed class PieceBodies
     public bool ComeApart(string mark, string other) =>
         Body(mark) is var one && Body(other) is var two && one != two && (moving.Contains(one) || moving.Contains(two));
 
+    /// <summary>Whether two copies hold together.</summary>
+    public bool HoldTogether(string mark, string other) => Body(mark) == Body(other);
+
     /// <summary>Whether the wood that two boxes share is the first one's: of what is let in; else of the first by mark.</summary>
     public bool Owns(string mark, string other) =>
         letIn.TryGetValue(Pair(mark, other), out var from) ? from == mark : string.CompareOrdinal(mark, other) < 0;

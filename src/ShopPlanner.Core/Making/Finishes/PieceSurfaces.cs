@@ -9,6 +9,8 @@ namespace ShopPlanner.Core.Making.Finishes;
 /// <summary>What of a piece is finished, copy by copy.</summary>
 internal sealed class PieceSurfaces
 {
+    private const long WorthIt = 8;
+
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
 
     // Common practice: these are glued. A panel in a groove is left free to move.
@@ -47,7 +49,15 @@ internal sealed class PieceSurfaces
     public static ImmutableArray<FinishSurface> Of(Piece piece, bool panelsFirst)
     {
         var surfaces = new PieceSurfaces(piece, panelsFirst);
-        return [.. piece.Parts.SelectMany(part => part.Copies.Select(copy => surfaces.Of(part, copy)))];
+        return [.. piece.Parts.SelectMany(surfaces.Of)];
+    }
+
+    // Hidden strips of less than an eighth of a part are not worth an extra round (our rule): nobody sees into the gap.
+    private IEnumerable<FinishSurface> Of(PiecePart part)
+    {
+        var copies = part.Copies.Select(copy => Of(part, copy)).ToList();
+        var isWorthIt = Sum(copies.Select(one => one.Before)) * WorthIt >= Sum(copies.Select(one => one.Area));
+        return copies.Select(one => one with { GoesInFinished = isWorthIt && one.Before > Area.Zero });
     }
 
     private FinishSurface Of(PiecePart part, PartCopy copy)

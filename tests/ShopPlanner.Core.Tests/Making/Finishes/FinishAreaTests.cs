@@ -65,15 +65,22 @@ public sealed class FinishAreaTests
     [InlineData("drawer-table")]
     public void Of_random_designs_too(string frame)
     {
-        var chance = new Random(20261204);
-        for (var i = 0; i < 40; i++)
-            if (Made.Evaluate(RandomDesigns.Next(frame, chance)).Piece is { } piece)
+        var (chance, seen) = (new Random(20261204), 0);
+        for (var i = 0; i < 60; i++)
+            if (Made.Evaluate(RandomDesigns.Next(frame, chance)).Piece is { } piece && CanBeBuilt(piece))
             {
+                seen++;
                 var swept = new SweptAreas(piece);
                 foreach (var area in FinishPlanner.Of(piece, Finished.Usual).Amounts!.Areas)
                     Assert.Equal(swept.Of(piece.Parts.Single(part => part.Id == area.Part), 0).Open, area.Area.SquareTicks);
             }
+
+        Assert.True(seen > 10, $"only {seen} of them can be built");
     }
+
+    // Where two parts are in one place, nothing says whose wood it is.
+    private static bool CanBeBuilt(Piece piece) =>
+        !piece.Warnings.Any(warning => warning.Text.Contains("in the same place", StringComparison.Ordinal));
 
     [Fact]
     public void A_place_that_two_parts_touch_is_taken_off_once()

@@ -70,13 +70,13 @@ internal sealed class SweptAreas
         return Owner(cell) is not { } other || IsApart(copy, other);
     }
 
-    // To the next wood that stays, straight out from the face.
+    // To the next wood that it is joined with, straight out from the face.
     private long Gap(int copy, int[] cell, int axis, int step)
     {
         var gap = 0L;
         for (cell[axis] += step; cell[axis] >= 0 && cell[axis] < sides[axis].Length - 1; cell[axis] += step)
         {
-            if (Owner(cell) is { } other && !IsApart(copy, other))
+            if (Owner(cell) is { } other && body[other] == body[copy])
                 return other == copy ? long.MaxValue : gap;
             gap += sides[axis][cell[axis] + 1] - sides[axis][cell[axis]];
         }
