@@ -9,11 +9,7 @@ namespace ShopPlanner.Core.Calculators;
 /// <param name="Volume">How much finish is wanted.</param>
 internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
 {
-    private static readonly int[] Grits = [80, 120, 150, 180, 220];
-    private static readonly SourceNote SheetRule = new(
-        "Common practice: one sheet per 10 ft² and grit",
-        Certainty.CommonPractice
-    );
+    private const int StartGrit = 80;
 
     /// <summary>Whether it is a stain, which old paint is not under.</summary>
     public bool IsStain => Asked.Product.Id is "stain";
@@ -44,15 +40,15 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
     {
         get
         {
-            var grits = Grits.Where(one => one <= Asked.Product.StopGrit).ToList();
+            var grits = Grits.From(StartGrit, Asked.Product.StopGrit);
             var feet = QuantityKind.Area.FromMetric(Asked.Area.Value, LengthUnit.Inch);
             return Working.Of(
                 "Sheets of sandpaper",
-                Math.Max(1, Math.Ceiling(feet / 10)) * grits.Count,
+                (double)Grits.Sheets(feet, Grits.FeetPerSheet) * grits.Length,
                 QuantityKind.Bare,
                 0,
                 "{area} in 10 ft² × grits " + string.Join(", ", grits),
-                SheetRule,
+                Grits.SheetRule,
                 ("area", Asked.Area)
             );
         }

@@ -80,6 +80,23 @@ public static class ShopCautions
         new("Common practice", CommonPractice)
     );
 
+    /// <summary>A finish that children touch.</summary>
+    public static readonly Caution ToyFinish = new(
+        "toy-finish",
+        "Use only a finish whose maker states that it is fit for toys or children's furniture, and let it harden as long as the "
+            + "label says before a child uses the piece. Cribs, bunk beds, high chairs and toy chests have safety rules of their "
+            + "own.",
+        new("CPSC, rules for children's products", FromMemory)
+    );
+
+    /// <summary>A finish that food touches.</summary>
+    public static readonly Caution FoodFinish = new(
+        "food-finish",
+        "Use only a finish whose maker states that it is fit for contact with food, and let it harden as long as the label says. "
+            + "Nothing here claims that a finish is safe for food.",
+        new("Common practice", CommonPractice)
+    );
+
     /// <summary>All of them.</summary>
     public static readonly ImmutableArray<Caution> All =
     [
@@ -92,5 +109,7 @@ public static class ShopCautions
         PeopleLoad,
         HangingLoad,
         HotIron,
+        ToyFinish,
+        FoodFinish,
     ];
 }

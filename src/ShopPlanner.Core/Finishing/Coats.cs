@@ -3,30 +3,6 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Finishing;
 
-/// <summary>A kind of finish with what a label usually says; the label in hand comes before it.</summary>
-/// <param name="Id">Word at the command line.</param>
-/// <param name="Name">As shown.</param>
-/// <param name="Coverage">Square feet for a gallon, each coat.</param>
-/// <param name="CoverageSource">Where that comes from.</param>
-/// <param name="Coats">Usual number.</param>
-/// <param name="RecoatHours">Between coats.</param>
-/// <param name="RecoatSource">Where that comes from.</param>
-/// <param name="StopGrit">Grit to stop at before it (common practice).</param>
-public sealed record FinishProduct(
-    string Id,
-    string Name,
-    double Coverage,
-    SourceNote CoverageSource,
-    int Coats,
-    double RecoatHours,
-    SourceNote RecoatSource,
-    int StopGrit
-)
-{
-    /// <summary>Whether some of its kind are made with a drying oil, whose rags can catch fire.</summary>
-    public bool MayHoldOil { get; init; }
-}
-
 /// <summary>What finishes cover, how many coats and how long they wait.</summary>
 public static class Coats
 {
@@ -56,12 +32,98 @@ public static class Coats
     /// <summary>The usual kinds.</summary>
     public static readonly ImmutableArray<FinishProduct> Products =
     [
-        new("primer", "Stain-blocking latex primer", 250, Latex, 1, 24, Primer, 150),
-        new("paint", "Latex paint", 375, Latex, 2, 4, Recoat, 150),
-        new("enamel", "Interior enamel", 400, Label, 2, 16, Label, 150) { MayHoldOil = true },
-        new("stain", "Penetrating stain", 225, Label, 1, 16, Label, 180) { MayHoldOil = true },
-        new("clear", "Waterborne clear coat", 425, Label, 3, 3, Recoat, 220),
+        new("primer", "Stain-blocking latex primer", 250, Latex, 1, 24, Primer, 150)
+        {
+            HidesWood = true,
+            OnlyPrepares = true,
+            BetweenGrit = 220,
+            IsForOutdoors = true,
+        },
+        new("paint", "Latex paint", 375, Latex, 2, 4, Recoat, 150)
+        {
+            HidesWood = true,
+            BetweenGrit = 220,
+            IsForOutdoors = true,
+        },
+        new("enamel", "Interior enamel", 400, Label, 2, 16, Label, 150)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            HidesWood = true,
+            BetweenGrit = 220,
+        },
+        new("stain", "Penetrating stain", 225, Label, 1, 16, Label, 180)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            IsWiped = true,
+        },
+        new("clear", "Waterborne clear coat", 425, Label, 3, 3, Recoat, 220) { BetweenGrit = 320 },
+        new("polyurethane", "Oil-based polyurethane", 425, Label, 3, 16, Label, 220)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            BetweenGrit = 320,
+            IsForOutdoors = true,
+        },
+        new("wiping-varnish", "Wiping varnish", 425, Label, 4, 12, Label, 220)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsWiped = true,
+            BetweenGrit = 320,
+        },
+        new("shellac", "Dewaxed shellac", 350, Label, 3, 8, FinishSources.ShellacDries, 220)
+        {
+            Base = FinishBase.Spirit,
+            BetweenGrit = 320,
+        },
+        new("oil", "Oil finish", 400, Label, 3, 24, Label, 220)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            IsWiped = true,
+            IsForOutdoors = true,
+        },
+        new("hard-wax-oil", "Hard-wax oil", 400, Label, 2, 12, Label, 180)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            IsWiped = true,
+        },
+        new("wax", "Paste wax", 400, Label, 2, 12, FinishSources.WaxDries, 220)
+        {
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            IsWiped = true,
+            CureHours = 24,
+            CureSource = FinishSources.WaxDries,
+        },
+        new("conditioner", "Wood conditioner", 225, Label, 1, 2, Label, 180)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            OnlyPrepares = true,
+            IsWiped = true,
+        },
+        new("filler", "Paste grain filler", 150, Label, 1, 24, FinishSources.FillerDries, 180)
+        {
+            MayHoldOil = true,
+            Base = FinishBase.Oil,
+            IsFilm = false,
+            OnlyPrepares = true,
+            IsWiped = true,
+            BetweenGrit = 220,
+        },
     ];
+
+    /// <summary>Returns the kind with this id.</summary>
+    /// <exception cref="InvalidOperationException">There is none.</exception>
+    public static FinishProduct Product(string id) => Products.First(one => one.Id == id);
 
     /// <summary>Volume for all coats, loss included, in litres.</summary>
     /// <param name="area">To be coated, m².</param>

@@ -11,6 +11,13 @@ public sealed record WorkChoices
     /// <summary>Id of the finish.</summary>
     public string Finish { get; init; } = "paint";
 
+    /// <summary>Id of the treatment of sheets' edges that are seen: <c>iron-on</c>, <c>filler</c>, <c>bare</c>; null for what
+    /// suits the finish.</summary>
+    public string? Edges { get; init; }
+
+    /// <summary>What the finish will meet; null to take it from the piece's name.</summary>
+    public ImmutableArray<FinishUse>? Uses { get; init; }
+
     /// <summary>Whether shelf pin holes are drilled before the case is closed; sources differ.</summary>
     public bool PinsBefore { get; init; } = true;
 

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Finishing;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
+
+namespace ShopPlanner.Core.Making.Finishes;
+
+/// <summary>Figures that texts of the finish name, each with its source.</summary>
+public static class FinishFigures
+{
+    /// <summary>Room that a hand with a brush needs.</summary>
+    public static readonly Working<Length> Reach = Working.Looked(
+        "Room for a hand with a brush",
+        Length.FromInches(2),
+        new LengthFigure(Length.FromInches(2)),
+        FinishSources.Habit
+    );
+
+    /// <summary>Lowest temperature for what is thinned with water.</summary>
+    public static readonly Working<double> WarmForWater = Working.Looked(
+        "Lowest temperature for latex",
+        10,
+        QuantityKind.Temperature,
+        0,
+        FinishSources.Warmth
+    );
+
+    /// <summary>How long it must stay so warm.</summary>
+    public static readonly Working<double> StaysWarm = Working.Looked(
+        "Stays as warm for",
+        24,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Warmth
+    );
+
+    /// <summary>Lowest temperature for what is thinned with mineral spirits.</summary>
+    public static readonly Working<double> WarmForOil = Working.Looked(
+        "Lowest temperature for oil and alkyd",
+        QuantityKind.Temperature.ToMetric(40, LengthUnit.Inch),
+        QuantityKind.Temperature,
+        0,
+        FinishSources.Warmth
+    );
+
+    /// <summary>Grit to scuff planed softwood with before paint outdoors, the finest of the range.</summary>
+    public static readonly Working<double> OutdoorGrit = Working.Looked(
+        "Grit before paint outdoors",
+        80,
+        QuantityKind.Bare,
+        0,
+        FinishSources.Outdoors
+    );
+
+    /// <summary>How long oil dries before what is thinned with water goes over it.</summary>
+    public static readonly Working<double> OilUnderWater = Working.Looked(
+        "Oil dries before a water-based coat",
+        72,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>How long oil dries before shellac goes over it.</summary>
+    public static readonly Working<double> OilUnderShellac = Working.Looked(
+        "Oil dries before shellac",
+        48,
+        QuantityKind.Hours,
+        0,
+        FinishSources.OilDries
+    );
+
+    /// <summary>How long wood dries after it was wetted to raise the grain.</summary>
+    public static readonly Working<double> Wetted = Working.Looked(
+        "Wood dries after it was wetted",
+        2,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>How long putty or wood filler dries.</summary>
+    public static readonly Working<double> PuttyDries = Working.Looked(
+        "Putty dries",
+        2,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>How long shellac on knots dries; it is not rubbed.</summary>
+    public static readonly Working<double> KnotsDry = Working.Looked(
+        "Shellac on knots dries",
+        2,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Finest grit that paint holds well on.</summary>
+    public static readonly Working<double> FinestForPaint = Working.Looked(
+        "Finest grit before paint",
+        180,
+        QuantityKind.Bare,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Coarsest grit whose scratches don't show through a clear finish.</summary>
+    public static readonly Working<double> CoarsestForClear = Working.Looked(
+        "Coarsest last grit before a clear finish",
+        180,
+        QuantityKind.Bare,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Grit to end with on wood that stays bare.</summary>
+    public static readonly Working<double> BareGrit = Working.Looked(
+        "Last grit on bare wood",
+        220,
+        QuantityKind.Bare,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Most coats of one product that are planned.</summary>
+    public static readonly Working<double> MostCoats = Working.Looked(
+        "Most coats",
+        10,
+        QuantityKind.Bare,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Longest wait that is taken from a can.</summary>
+    public static readonly Working<double> LongestWait = Working.Looked(
+        "Longest wait",
+        60 * 24,
+        QuantityKind.Hours,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Spoiled and cut off, of edge banding.</summary>
+    public static readonly Working<double> BandWaste = Working.Looked(
+        "Waste of edge banding",
+        10,
+        QuantityKind.Percent,
+        0,
+        FinishSources.Habit
+    );
+
+    /// <summary>Loss in brush, tray and can.</summary>
+    public static readonly Working<double> Loss = Working.Looked("Waste", 10, QuantityKind.Percent, 0, Coats.Loss);
+
+    /// <summary>All of them.</summary>
+    public static readonly ImmutableArray<Working> All =
+    [
+        Reach,
+        WarmForWater,
+        StaysWarm,
+        WarmForOil,
+        OutdoorGrit,
+        OilUnderWater,
+        OilUnderShellac,
+        Wetted,
+        PuttyDries,
+        KnotsDry,
+        FinestForPaint,
+        CoarsestForClear,
+        BareGrit,
+        MostCoats,
+        LongestWait,
+        BandWaste,
+        Loss,
+    ];
+}
