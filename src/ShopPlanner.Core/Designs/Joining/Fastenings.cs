@@ -45,7 +45,19 @@ public static class Fastenings
         return glued.Count == 0 ? [.. named] : [GlueBottle.For(glued), .. named];
     }
 
-    private static (string Name, int Count)? Of(JointFit fit, LengthUnit unit) =>
+    /// <summary>Whether a joint of this kind is glued.</summary>
+    internal static bool IsGlued(JointKind kind) => Glued.Contains(kind);
+
+    /// <summary>Where the screws of a joint stand along the longer side of the face in which its parts meet; empty for a joint
+    /// without.</summary>
+    internal static ImmutableArray<Length> ScrewsAlong(JointFit fit) =>
+        fit.Joint.Kind is JointKind.Screwed or JointKind.PocketScrew && fit.Screw().Choice is { } choice
+            ? Places(choice).Along(Working.Given("joint", fit.Long)).Value
+            : [];
+
+    /// <summary>What one joint takes beside glue, by the name under which <see cref="Of(Piece)"/> lists it; null for
+    /// nothing.</summary>
+    internal static (string Name, int Count)? Of(JointFit fit, LengthUnit unit) =>
         fit.Joint.Kind switch
         {
             JointKind.Screwed => Screws(fit, "Wood screws", unit),
@@ -63,10 +75,12 @@ public static class Fastenings
     {
         if (fit.Screw().Choice is not { } choice)
             return null;
-        var places = new ScrewPlaces(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("joint", fit.Long));
+        var places = Places(choice).Along(Working.Given("joint", fit.Long));
         var gauge = fit.Joint.Kind == JointKind.Screwed ? $"#{choice.Gauge.Gauge} × " : "";
         return ($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Value.Length);
     }
+
+    private static ScrewPlaces Places(ScrewChoice choice) => new(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge);
 
     // Where a hole may not be as deep as usual, the dowel is cut shorter: 1/8 in of wood stays beyond it.
     private static string Name(Dowels dowels, JointFit fit, LengthUnit unit)

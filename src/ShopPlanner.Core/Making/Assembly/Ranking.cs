@@ -1,0 +1,160 @@
+using ShopPlanner.Core.Designs.Model;
+
+namespace ShopPlanner.Core.Making.Assembly;
+
+/// <summary>Ranks what could leave next by the habits of the trade. Rules of order: Handwork in Wood (1910), pp. 130, 152,
+/// 189–197; Mission Furniture 1–3 (1909–1912); Carpentry and Woodwork (1911), pp. 354–369.</summary>
+internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
+{
+    // A strip is no wider than so many times its thickness (our limit).
+    private const int Narrow = 6;
+
+    private readonly Dictionary<int, Unit> owner = [];
+    private readonly Dictionary<Unit, HashSet<Unit>> joined = [];
+    private Covers covers = Covers.None;
+    private int pieces;
+    private bool isJoined;
+    private bool isFramed;
+
+    /// <summary>Takes in what stands.</summary>
+    public void See(IReadOnlyList<Unit> standing)
+    {
+        owner.Clear();
+        joined.Clear();
+        foreach (var unit in standing)
+        foreach (var copy in unit.Copies)
+            owner[copy] = unit;
+        foreach (var unit in standing)
+            joined[unit] = [.. unit.Copies.SelectMany(Joined).Where(other => other != unit)];
+        covers = new Covers(solids, contacts, owner, standing);
+        pieces = Pieces([]);
+        var joinery = solids.Links.Where(link => IsJoinery(link) && Joins(link)).ToList();
+        (isJoined, isFramed) = (joinery.Count > 0, joinery.Exists(link => Cavity.IsPegged(link.Kind)));
+    }
+
+    /// <summary>Whether it lies on others and covers them.</summary>
+    public bool IsCover(Unit unit) => covers.IsCover(unit);
+
+    /// <summary>Ranks a removal.</summary>
+    public Rank Of(IReadOnlyList<Unit> leaving, Way way)
+    {
+        var gone = leaving.ToHashSet();
+        var links = leaving
+            .SelectMany(unit => unit.Copies)
+            .SelectMany(copy => solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)).Select(link => (link, copy)))
+            .ToList();
+        return new(
+            leaving.Min(Tier),
+            links.Count(one => !access.IsReachable(one.link, IsFixed)),
+            Pieces(gone) - pieces + (gone.Any(unit => joined[unit].Count > 0) ? 0 : 1) + Loose(leaving) + Carried(gone),
+            leaving.Sum(unit => Hangs(unit) ? 0 : covers.Over(unit, gone)),
+            isJoined && !leaving.All(unit => IsAddOn(unit, links)) ? 1 : 0,
+            links.Count(one => IsLateral(one.link, one.link.From == one.copy ? way : way.Back)),
+            Dangling(gone),
+            (Preference(way), -Place(leaving), -leaving[0].Copies[0])
+        );
+    }
+
+    private bool Joins(Link link) =>
+        owner.TryGetValue(link.From, out var from) && owner.TryGetValue(link.Into, out var into) && from != into;
+
+    // Let in and glued, or doweled: the wood holds, not a screw.
+    private bool IsJoinery(Link link) => (link.IsLet || link.Kind == JointKind.Dowel) && Gluing.IsGlued(solids, link);
+
+    // What screws alone hold goes on a frame of tenons or dowels when that is dry; on a case only strips and covers do, since its
+    // shelves go in before its last side.
+    private bool IsAddOn(Unit unit, List<(Link Link, int Copy)> links) =>
+        links.TrueForAll(one =>
+            one.Link.Kind is JointKind.Screwed or JointKind.PocketScrew or JointKind.Slotted || !Bodies.IsFirm(one.Link.Kind)
+        ) && (isFramed || covers.IsCover(unit) || unit.Copies.All(copy => IsStrip(solids.All[copy].Copy)));
+
+    private static bool IsStrip(PartCopy copy)
+    {
+        var across = Way.Axes.First(axis => axis != copy.Along && axis != copy.Flat);
+        return copy.Box.Extent(across) <= copy.Box.Extent(copy.Flat) * Narrow;
+    }
+
+    private IEnumerable<Unit> Joined(int copy) =>
+        solids
+            .Of(copy)
+            .Where(link => Bodies.IsFirm(link.Kind))
+            .Select(link => owner.GetValueOrDefault(link.Other(copy)))
+            .OfType<Unit>();
+
+    private bool IsHeld(int copy, HashSet<Unit> gone) => owner.TryGetValue(copy, out var unit) && !gone.Contains(unit);
+
+    // What swings or can be taken out is no hindrance to a driver.
+    private bool IsFixed(int copy) => owner.TryGetValue(copy, out var unit) && !unit.IsFitted;
+
+    private static int Tier(Unit unit) =>
+        unit.Kind switch
+        {
+            UnitKind.Wall => 0,
+            UnitKind.Loose => 1,
+            UnitKind.Stop or UnitKind.Front => 2,
+            UnitKind.Drawer => 3,
+            UnitKind.Door or UnitKind.Lid or UnitKind.Leaf => 4,
+            _ => 5,
+        };
+
+    // Parts that hang together by joints once those are gone.
+    private int Pieces(HashSet<Unit> gone)
+    {
+        var (seen, count) = (new HashSet<Unit>(gone), 0);
+        var open = new Stack<Unit>();
+        foreach (var unit in joined.Keys)
+        {
+            if (!seen.Add(unit))
+                continue;
+            count++;
+            open.Push(unit);
+            while (open.TryPop(out var next))
+                foreach (var other in joined[next])
+                    if (seen.Add(other))
+                        open.Push(other);
+        }
+
+        return count;
+    }
+
+    // Parts that hang on covers alone, such as shelves screwed through a back: they go on after it (Mission Furniture 2, p. 50).
+    private int Carried(HashSet<Unit> gone) =>
+        gone.Where(covers.IsCover).SelectMany(unit => joined[unit]).Distinct().Count(unit => !gone.Contains(unit) && Hangs(unit));
+
+    private bool Hangs(Unit unit) => !covers.IsCover(unit) && joined[unit].Count > 0 && joined[unit].All(covers.IsCover);
+
+    // Parts that what leaves together falls into.
+    private int Loose(IReadOnlyList<Unit> leaving) => leaving.Count == 1 ? 0 : Pieces([.. joined.Keys.Except(leaving)]) - 1;
+
+    private int Dangling(HashSet<Unit> gone) =>
+        gone.SelectMany(unit => joined[unit])
+            .Distinct()
+            .Count(unit =>
+                !gone.Contains(unit) && joined[unit].Count > 1 && joined[unit].Count(other => !gone.Contains(other)) <= 1
+            );
+
+    private bool IsLateral(Link link, Way way) =>
+        link.Kind switch
+        {
+            JointKind.Hinged or JointKind.Sliding or JointKind.Resting or JointKind.Slotted or JointKind.Rabbet => false,
+            _ => !Cavity.IsAway(solids, link, way),
+        };
+
+    // Last goes on what lies on top, then the face, then the back, then the right side.
+    private static int Preference(Way way) =>
+        (way.Axis, way.Forward) switch
+        {
+            (Axis.Z, true) => 0,
+            (Axis.Y, false) => 1,
+            (Axis.Y, true) => 2,
+            (Axis.X, true) => 3,
+            (Axis.X, false) => 4,
+            _ => 5,
+        };
+
+    private long Place(IReadOnlyList<Unit> leaving)
+    {
+        var box = solids.Around(leaving.SelectMany(unit => unit.Copies));
+        return Way.Axes.Sum(axis => box.Start(axis).Ticks + box.End(axis).Ticks);
+    }
+}

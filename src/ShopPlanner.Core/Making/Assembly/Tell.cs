@@ -1,0 +1,84 @@
+using System.Globalization;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Making.Assembly;
+
+/// <summary>Words for copies and places.</summary>
+internal sealed class Tell(Solids solids)
+{
+    /// <summary>Names with marks, like parts together: <c>the rails B1 and B2, the panel C1</c>.</summary>
+    public string Marked(IEnumerable<int> copies) =>
+        string.Join(", ", ByName(copies).Select(same => $"the {Named(same)} {And(same.Select(copy => solids.All[copy].Mark))}"));
+
+    /// <summary>Names alone, like parts together: <c>2 rails and the panel</c>.</summary>
+    public string Counted(IEnumerable<int> copies) =>
+        And(
+            ByName(copies)
+                .Select(same =>
+                    same.Count == 1 ? "the " + Named(same) : FormattableString.Invariant($"{same.Count} ") + Named(same)
+                )
+        );
+
+    /// <summary>Names alone: <c>the rails and the panel</c>; the first few where there are many.</summary>
+    public string Short(IEnumerable<int> copies)
+    {
+        var names = ByName(copies).Select(Named).ToList();
+        return "the " + (names.Count > 3 ? And(names.Take(2)) + " and other parts" : And(names));
+    }
+
+    /// <summary>Names of units: <c>the end and the rails</c>; the first few where there are many.</summary>
+    public string Named(IEnumerable<Unit> units)
+    {
+        var names = units
+            .GroupBy(unit => UnitNames.Of(solids, unit))
+            .Select(same => same.Count() == 1 ? same.Key.ToLowerInvariant() : UnitNames.Plural(same.Key))
+            .ToList();
+        return "the " + (names.Count > 3 ? And(names.Take(2)) + " and other parts" : And(names));
+    }
+
+    /// <summary>Marks in order.</summary>
+    public IEnumerable<string> Marks(IEnumerable<int> copies) => copies.Order().Select(copy => solids.All[copy].Mark);
+
+    /// <summary>How much, in the unit of the design.</summary>
+    public string Text(Length length) => LengthFormat.WithUnit(length, solids.Piece.Unit);
+
+    /// <summary>With commas, and an "and" before the last.</summary>
+    public static string And(IEnumerable<string> words)
+    {
+        var all = words.ToList();
+        return all.Count < 2 ? string.Concat(all) : string.Join(", ", all.Take(all.Count - 1)) + " and " + all[^1];
+    }
+
+    /// <summary>A count in words where it is small.</summary>
+    public static string Count(int count) =>
+        count switch
+        {
+            1 => "one",
+            2 => "two",
+            3 => "three",
+            4 => "four",
+            _ => count.ToString(CultureInfo.InvariantCulture),
+        };
+
+    /// <summary>Where something comes from when it goes in: <c>from the right</c>.</summary>
+    public static string From(Way way) =>
+        (way.Axis, way.Forward) switch
+        {
+            (Axis.X, true) => "from the right",
+            (Axis.X, false) => "from the left",
+            (Axis.Y, true) => "from behind",
+            (Axis.Y, false) => "from the front",
+            (Axis.Z, true) => "from above",
+            _ => "from below",
+        };
+
+    private List<List<int>> ByName(IEnumerable<int> copies) =>
+        [.. copies.GroupBy(copy => solids.All[copy].Name).Select(same => same.Order().ToList())];
+
+    private string Named(List<int> same)
+    {
+        var name = solids.All[same[0]].Name;
+        return same.Count == 1 ? name.ToLowerInvariant() : UnitNames.Plural(name);
+    }
+}

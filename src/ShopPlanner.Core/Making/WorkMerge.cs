@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making.Assembly;
+using ShopPlanner.Core.Making.Model;
+
+namespace ShopPlanner.Core.Making;
+
+/// <summary>Puts the work on single parts, the assembly and the finish together in one order.</summary>
+public static class WorkMerge
+{
+    /// <summary>Returns the plan: each part is worked on before it is first joined, what cannot be reached later is finished
+    /// before that, the rest when the piece stands, and what goes on after the finish comes last.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="operations">Work on single parts.</param>
+    /// <param name="assembly">How it goes together.</param>
+    /// <param name="finish">Steps of the finish, before and after the assembly.</param>
+    /// <param name="amounts">What the finish takes; null where the piece stays bare.</param>
+    /// <param name="findings">Of the finish.</param>
+    public static WorkPlan Of(
+        Piece piece,
+        ImmutableArray<WorkStep> operations,
+        AssemblyPlan assembly,
+        ImmutableArray<WorkStep> finish,
+        FinishAmounts? amounts,
+        ImmutableArray<WorkFinding> findings
+    )
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(assembly);
+        var before = finish.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
+        var later = finish.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
+        var worked = ByMark(operations);
+        var coated = ByMark(before);
+        List<WorkStep> joined = [.. First(assembly.Steps, worked, _ => true)];
+        joined = [.. First(joined, coated, step => step.Action != WorkAction.DryFit)];
+        var standing = joined.Where(step => step.Phase != WorkPhase.InPlace).ToList();
+        List<WorkStep> all =
+        [
+            .. operations,
+            .. before.Select(step => After(step, step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
+            .. standing,
+            .. Begin(later, WorkPhase.Finish, Ends(standing)),
+            .. Begin(
+                joined.Except(standing).ToList(),
+                WorkPhase.InPlace,
+                Ends([.. later.Where(step => step.Phase == WorkPhase.Finish)])
+            ),
+        ];
+        return new(
+            piece.Name,
+            piece.Unit,
+            StepOrder.Sort(all),
+            assembly.Subassemblies,
+            amounts,
+            [.. assembly.Findings.Concat(findings).OrderByDescending(one => one.Severity)]
+        );
+    }
+
+    private static Dictionary<string, List<string>> ByMark(IEnumerable<WorkStep> steps) =>
+        steps
+            .SelectMany(step => step.Handles.Select(mark => (mark, step.Id)))
+            .GroupBy(one => one.mark, StringComparer.Ordinal)
+            .ToDictionary(same => same.Key, same => same.Select(one => one.Id).ToList(), StringComparer.Ordinal);
+
+    // The first step that takes a part in hand waits for the work on it.
+    private static IEnumerable<WorkStep> First(
+        IReadOnlyList<WorkStep> steps,
+        Dictionary<string, List<string>> work,
+        Func<WorkStep, bool> counts
+    )
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var step in steps)
+            yield return counts(step)
+                ? After(step, step.Handles.Where(seen.Add).SelectMany(mark => work.GetValueOrDefault(mark, [])))
+                : step;
+    }
+
+    // Steps of a phase that wait for no other of it wait for what comes before the phase.
+    private static IEnumerable<WorkStep> Begin(List<WorkStep> steps, WorkPhase phase, List<string> before)
+    {
+        var own = steps.Where(step => step.Phase == phase).Select(step => step.Id).ToHashSet(StringComparer.Ordinal);
+        return steps.Select(step => step.Phase == phase && !step.After.Any(own.Contains) ? After(step, before) : step);
+    }
+
+    // Steps that no other one waits for.
+    private static List<string> Ends(List<WorkStep> steps)
+    {
+        var waited = steps.SelectMany(step => step.After).ToHashSet(StringComparer.Ordinal);
+        return [.. steps.Select(step => step.Id).Where(id => !waited.Contains(id))];
+    }
+
+    private static WorkStep After(WorkStep step, IEnumerable<string> more) =>
+        step with
+        {
+            After = [.. step.After.Concat(more).Where(id => id != step.Id).Distinct(StringComparer.Ordinal)],
+        };
+}
