@@ -30,7 +30,7 @@ public static class PartSvg
     }
 
     private static string Outline(PiecePart part, Length dx, Length dy) =>
-        part.Copies.FirstOrDefault()?.Notch is { } notch
+        part.Copies.FirstOrDefault()?.ToeNotch is { } notch
             ? $"path d=\"M{Text(notch.High)} 0H{Text(dx)}V{Text(dy)}H0V{Text(notch.Deep)}H{Text(notch.High)}Z\""
             : $"rect x=\"0\" y=\"0\" width=\"{Text(dx)}\" height=\"{Text(dy)}\"";
 

@@ -65,7 +65,7 @@ public static class PartsJson
         writer.Length("y", copy.Box.Y, unit);
         writer.Length("z", copy.Box.Z, unit);
         Extents(writer, copy.Box, unit);
-        if (copy.Notch is { } notch)
+        if (copy.ToeNotch is { } notch)
             writer.Member(
                 "notch",
                 inner =>
