@@ -142,10 +142,10 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     public Box Box { get; set; } = Box;
 
     /// <summary>How its length came about; the extent along <see cref="Along"/> where null.</summary>
-    public Working<Length>? Length { get; init; }
+    public Working<Length>? Length { get; set; }
 
     /// <summary>How its width came about.</summary>
-    public Working<Length>? Width { get; init; }
+    public Working<Length>? Width { get; set; }
 
     /// <summary>What is cut out of it beside its joints.</summary>
     public ImmutableArray<PartFeature> Features { get; set; } = [];

@@ -98,6 +98,17 @@ internal sealed class Scope
         return null;
     }
 
+    /// <summary>A bare number by arithmetic; null after a fault.</summary>
+    public decimal? Number(string text, string path)
+    {
+        if (Evaluate(text, path) is not { } result)
+            return null;
+        if (!result.Amount.IsLength)
+            return result.Amount.Value;
+        faults.Add(Fault.Of(path, text, "is a length where degrees are needed: write a bare number, as in 45"));
+        return null;
+    }
+
     private (Amount Amount, string Template, (string, Working)[] Inputs)? Evaluate(string text, string path)
     {
         try

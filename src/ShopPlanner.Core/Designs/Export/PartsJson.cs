@@ -74,6 +74,7 @@ public static class PartsJson
                     inner.Length("high", notch.High, unit);
                 }
             );
+        FeatureJson.Write(writer, copy, unit);
     }
 
     private static void Joint(Utf8JsonWriter writer, Joint joint, LengthUnit unit)

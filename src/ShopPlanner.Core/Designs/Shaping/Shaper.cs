@@ -1,0 +1,142 @@
+using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
+
+namespace ShopPlanner.Core.Designs.Shaping;
+
+/// <summary>Cuts the shapes of a document out of its parts: each lies inside the wood, and takes none from a joint.</summary>
+/// <param name="reader">Reads the members of a node.</param>
+/// <param name="builder">Holds the copies.</param>
+/// <param name="outside">Of the piece.</param>
+/// <param name="faults">Takes what does not fit.</param>
+internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Builder builder, Box outside, List<Fault> faults)
+{
+    private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
+
+    // Where each feature came from, to name the place of one that spoils a joint.
+    private readonly List<(Draft Draft, PartFeature Feature, DesignNode Node)> cut = [];
+
+    /// <summary>Shapes free parts, then the parts that are named.</summary>
+    public void Shape(IReadOnlyDictionary<FreePart, IReadOnlyList<Draft>> free, IEnumerable<AppliedShape> applied)
+    {
+        foreach (var (part, copies) in free)
+        foreach (var node in part.Shapes)
+            Cut(node, copies);
+        foreach (var shape in applied)
+            if (Named(shape) is { Count: > 0 } copies)
+                Cut(shape.Shape, copies);
+    }
+
+    /// <summary>Refuses what takes wood that a joint needs; to be asked when all joints are made.</summary>
+    public void Check()
+    {
+        if (cut.Count == 0)
+            return;
+        var joints = builder.Joints.SelectMany(one => new[] { (one.From, one), (one.Into, one) }).ToLookup(one => one.Item1, one => one.one);
+        foreach (var (draft, feature, node) in cut)
+            if (joints[draft].FirstOrDefault(joint => Spoils(draft, feature, joint)) is { } spoiled)
+            {
+                var other = spoiled.From == draft ? spoiled.Into : spoiled.From;
+                Refuse(
+                    node,
+                    $"takes wood from the joint of the {Lower(draft)} and the {Lower(other)}: move it, or make it smaller"
+                );
+            }
+    }
+
+    private void Cut(DesignNode node, IReadOnlyList<Draft> copies)
+    {
+        if (
+            KindChoice.Find(ShapeList.All, one => one.Info, node, faults) is not { } shape
+            || shape.Read(reader(node, shape.Info)) is not { } read
+        )
+            return;
+        foreach (var draft in copies)
+        {
+            var known = faults.Count;
+            var copy = new ShapedCopy(draft, outside, (name, value, says) => faults.Add(Fault.Of($"{node.Path}.{name}", value, says)));
+            foreach (var feature in read(copy))
+                if (faults.Count == known && Fits(draft, feature, node))
+                {
+                    draft.Features = draft.Features.Add(feature);
+                    cut.Add((draft, feature, node));
+                }
+
+            // The other copies would say the same again.
+            if (faults.Count > known)
+                return;
+        }
+
+        var name = copies.Count > 0 ? Lower(copies[0]) : "";
+        if (name.Length > 0)
+            builder.StepsBefore.Add(
+                $"Shape the {name} when its joints are cut, before it is glued up: {shape.Info.Title.ToLowerInvariant()}."
+            );
+    }
+
+    private bool Fits(Draft draft, PartFeature feature, DesignNode node)
+    {
+        var (room, box) = (feature.Room(draft.Box), draft.Box);
+        foreach (var axis in Axes)
+        {
+            var (from, to) = (room.Start(axis) - box.Start(axis), room.End(axis) - box.Start(axis));
+            if (from < Length.Zero || to > box.Extent(axis))
+                Refuse(
+                    node,
+                    $"reaches from {Text(from)} to {Text(to)} along {Export.Words.Axis(axis)}, and the {Lower(draft)} is only "
+                        + $"{Text(box.Extent(axis))} there: keep it inside the wood"
+                );
+            else if (to <= from)
+                Refuse(node, $"takes no wood along {Export.Words.Axis(axis)}: make it larger");
+            else
+                continue;
+            return false;
+        }
+
+        return true;
+    }
+
+    // Where the two meet, or one is let into the other, all wood must be there. A fastener goes through its own hole, and a
+    // slanted edge may be what is joined.
+    private static bool Spoils(Draft draft, PartFeature feature, DraftJoint joint)
+    {
+        if (feature is Hole && joint.Kind is JointKind.Bolted or JointKind.Screwed or JointKind.Dowel or JointKind.Slotted)
+            return false;
+        if (feature is Bevel bevel && (joint.Kind == JointKind.Beveled || bevel.Edge.Axis() == joint.Along))
+            return false;
+        if (joint.From.Box.Meeting(joint.Into.Box) is not { } met)
+            return false;
+        // A notch that holds all of the other's wood is where they touch.
+        var room = feature.Room(draft.Box);
+        return !(feature.IsSquare && met.Dx.IsPositive && met.Dy.IsPositive && met.Dz.IsPositive && Cutouts.Holds(room, met))
+            && Axes.All(axis => Overlaps(room, met, axis));
+    }
+
+    // A face that is met has no thickness: what is cut spoils it where it reaches that face.
+    private static bool Overlaps(Box room, Box met, Axis axis) =>
+        met.Extent(axis).IsPositive
+            ? room.Start(axis) < met.End(axis) && met.Start(axis) < room.End(axis)
+            : room.Start(axis) <= met.End(axis) && met.Start(axis) <= room.End(axis);
+
+    private List<Draft>? Named(AppliedShape shape)
+    {
+        var members = builder.Drafts.Where(one => one.Purpose == PartPurpose.Member).ToList();
+        var copies = members.FindAll(one => string.Equals(one.Name, shape.Of, StringComparison.OrdinalIgnoreCase));
+        if (copies.Count == 0)
+            faults.Add(
+                Fault.Of(
+                    shape.Shape.Path + ".of",
+                    shape.Of,
+                    "isn't a part of this design: it has " + string.Join(", ", members.Select(one => one.Name).Distinct())
+                )
+            );
+        return copies;
+    }
+
+    private void Refuse(DesignNode node, string says) => faults.Add(Fault.Of(node.Path, node.Kind, says));
+
+    private string Text(Length length) => LengthFormat.WithUnit(length, builder.Unit);
+
+    private static string Lower(Draft draft) => draft.Name.ToLowerInvariant();
+}
