@@ -32,8 +32,8 @@ public enum MemberType
 /// <param name="Name">As in a document: <c>stile</c>.</param>
 /// <param name="Label">As shown.</param>
 /// <param name="Type">What it takes.</param>
-/// <param name="Default">Text used where none is given; null where one must be given. For a role, a length or a choice that may be
-/// missing: empty.</param>
+/// <param name="Default">Text used where none is given; null where one must be given. Empty for a role, a length or a choice that
+/// may be missing.</param>
 /// <param name="Choices">What to choose from.</param>
 public sealed record MemberInfo(
     string Name,
