@@ -126,7 +126,7 @@ internal sealed record CarcassSizes(
         if (Face is not null && Edge.Work is not null)
             members.Fail("edge", members.Choice("edge"), "can't be: the face frame covers these edges, so leave them plain");
         if (LetIn.Value >= Thick)
-            members.Fail("let_in", Text(LetIn.Value), "goes through the side");
+            members.Fail("let_in", Text(LetIn.Value), $"goes through the side: less than {Text(Thick)}");
         if (Back is not null && BackFit != BackFit.Planted)
             CheckGroove(members);
         if (Toe.Value.IsPositive && FrontY + ToeSetback + Thick > BackY)
@@ -148,7 +148,7 @@ internal sealed record CarcassSizes(
     {
         string Text(Length length) => LengthFormat.WithUnit(length, members.Unit);
         if (BackGroove >= Thick)
-            members.Fail("back_groove", Text(BackGroove), "goes through the side");
+            members.Fail("back_groove", Text(BackGroove), $"goes through the side: less than {Text(Thick)}");
         else if (BackGroove <= (IsBackLetIn ? BackClearance : Length.Zero))
             members.Fail("back_groove", Text(BackGroove), "holds no back: the groove must be deeper than the clearance in it");
     }

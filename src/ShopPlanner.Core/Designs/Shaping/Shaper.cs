@@ -12,6 +12,9 @@ namespace ShopPlanner.Core.Designs.Shaping;
 /// <param name="faults">Takes what does not fit.</param>
 internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Builder builder, Box outside, List<Fault> faults)
 {
+    // Of a face where two butt; more leaves too little for glue and screws (our rule).
+    private const double MostOfAFace = 0.2;
+
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
 
     // Where each feature came from, to name the place of one that spoils a joint.
@@ -97,27 +100,45 @@ internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Buil
         return true;
     }
 
-    // Where the two meet, or one is let into the other, all wood must be there. A fastener goes through its own hole, and a
-    // slanted edge may be what is joined.
+    // What is let in must be there whole, and most of the face where two butt. A fastener goes through its own hole, a pin through
+    // a tenon; a slanted edge may be what is joined, and a hollow takes nothing at its ends.
     private static bool Spoils(Draft draft, PartFeature feature, DraftJoint joint)
     {
-        if (feature is Hole && joint.Kind is JointKind.Bolted or JointKind.Screwed or JointKind.Dowel or JointKind.Slotted)
+        if (IsOfTheJoint(feature, joint) || joint.From.Box.Meeting(joint.Into.Box) is not { } met)
             return false;
-        if (feature is Bevel bevel && (joint.Kind == JointKind.Beveled || bevel.Edge.Axis() == joint.Along))
+        if (feature is Arc { IsHollow: true } arc && met.Extent(arc.Run) == Length.Zero)
             return false;
-        if (joint.From.Box.Meeting(joint.Into.Box) is not { } met)
+        // Where a notch makes room for the other, they touch in it.
+        if (joint.From.Box.Shared(joint.Into.Box) is { } shared && Cutouts.Clear(joint.From, joint.Into, shared))
             return false;
-        // A notch that holds all of the other's wood is where they touch.
-        var room = feature.Room(draft.Box);
-        return !(feature.IsSquare && met.Dx.IsPositive && met.Dy.IsPositive && met.Dz.IsPositive && Cutouts.Holds(room, met))
-            && Axes.All(axis => Overlaps(room, met, axis));
+        var taken = Share(feature.Room(draft.Box), met);
+        return joint.Depth.IsPositive ? taken > 0 : taken > MostOfAFace;
     }
 
-    // A face that is met has no thickness: what is cut spoils it where it reaches that face.
-    private static bool Overlaps(Box room, Box met, Axis axis) =>
-        met.Extent(axis).IsPositive
-            ? room.Start(axis) < met.End(axis) && met.Start(axis) < room.End(axis)
-            : room.Start(axis) <= met.End(axis) && met.Start(axis) <= room.End(axis);
+    private static bool IsOfTheJoint(PartFeature feature, DraftJoint joint) =>
+        feature switch
+        {
+            Hole when joint.Kind is JointKind.Bolted or JointKind.Screwed or JointKind.Dowel or JointKind.Slotted => true,
+            Hole hole => joint.Kind == JointKind.MortiseAndTenon && hole.Face.Axis() != joint.Along,
+            Bevel bevel => joint.Kind == JointKind.Beveled || bevel.Edge.Axis() == joint.Along,
+            _ => false,
+        };
+
+    // Of the place where two meet, what lies in the room of a cut; a face has no thickness.
+    private static double Share(Box room, Box met)
+    {
+        var share = 1d;
+        foreach (var axis in Axes)
+        {
+            var both = Length.Min(room.End(axis), met.End(axis)) - Length.Max(room.Start(axis), met.Start(axis));
+            if (both < Length.Zero)
+                return 0;
+            if (met.Extent(axis).IsPositive)
+                share *= (double)both.Ticks / met.Extent(axis).Ticks;
+        }
+
+        return share;
+    }
 
     private List<Draft>? Named(AppliedShape shape)
     {
