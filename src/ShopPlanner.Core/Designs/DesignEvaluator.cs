@@ -74,6 +74,8 @@ public sealed class DesignEvaluator
         if (faults.Count > 0 || builder.Drafts.Any(IsFlawed))
             return;
         FreeEdges.Add(parts, Reader, builder, faults);
+        if (builder.Drafts.Any(IsFlawed))
+            return;
         var shaper = new Shaper(Reader, builder, Whole(outside), faults);
         shaper.Shape(parts, document.Shapes);
         if (faults.Count == 0)

@@ -22,8 +22,17 @@ public sealed partial class FormatReadmeTests
     public static IEnumerable<KindInfo> Kinds =>
         DesignKinds.Frames.Concat(DesignKinds.Splits).Concat(DesignKinds.Fills).Concat(DesignKinds.Tops);
 
-    public static TheoryData<string, string> Listed =>
-        [.. KindPlace.All.SelectMany(place => place.Kinds.Select(kind => (place.Member, kind.Name)))];
+    public static TheoryData<string, string> Listed
+    {
+        get
+        {
+            var listed = new TheoryData<string, string>();
+            foreach (var place in KindPlace.All)
+            foreach (var kind in place.Kinds)
+                listed.Add(place.Member, kind.Name);
+            return listed;
+        }
+    }
 
     [Fact]
     public void Every_kind_is_named() =>
