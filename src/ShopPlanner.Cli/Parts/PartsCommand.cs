@@ -92,7 +92,7 @@ internal static class PartsCommand
                 ? KindsRun.Run(parsed.GetValue(Json), parsed.GetValue(Output))
                 : throw new Complaint($"parts: --kinds takes no design: leave out '{design}'");
         return PartsRun.Run(
-            design ?? throw new Complaint("parts: name a design, or list what one can hold with --kinds. Try shop-planner parts --help"),
+            design ?? throw new Complaint("parts: name a design, or list what one can hold with --kinds"),
             parsed.GetValue(Set) ?? [],
             parsed.GetValue(Format) ?? PartsFormat.Json,
             parsed.GetValue(Output)

@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -11,14 +12,14 @@ namespace ShopPlanner.Core.Tests.Designs;
 public sealed class EdgeTests
 {
     private const string Strip =
-        """{ "role": "strip", "name": "Pine 1x2", "form": "board", "thickness": "3/4", "width": "1 1/2", "species": "pine-eastern-white" },""";
+        """{ "role": "strip", "name": "Pine 1x3", "form": "board", "thickness": "3/4", "width": "2 1/2", "species": "pine-eastern-white" },""";
 
     [Theory]
     [InlineData("plain", 0, 1)]
     [InlineData("band", 0, 1)]
     [InlineData("round", 0, 1)]
     [InlineData("lipping", 0.75, 0.75)]
-    [InlineData("strip", 0.75, 1.5)]
+    [InlineData("strip", 0.75, 2.5)]
     public void A_shelf_is_narrower_by_its_edging_and_fills_the_same_space(string edge, double narrower, double high)
     {
         var (plain, edged) = (Shelf("plain"), Shelf(edge));
@@ -119,7 +120,7 @@ public sealed class EdgeTests
         var piece = DesignEvaluator.Evaluate(DesignFiles.Read(name), new Dictionary<string, string>()).Piece!;
         var bare = piece
             .Parts.Where(part => part.Name is "Shelf" or "Fixed shelf" or "Divider" or "Drop-in shelf")
-            .Where(part => part.Material.Form == Materials.MaterialForm.Sheet)
+            .Where(part => part.Material.Form == MaterialForm.Sheet)
             .SelectMany(part => part.Copies)
             .Where(copy => copy.Edges.All(edge => edge.Side != BoxSide.Front));
         Assert.Empty(bare);

@@ -159,7 +159,8 @@ internal static class RandomDesigns
         var letIn = Pick(chance, "0 in", "1/8 in", "1/4 in");
         var bays = string.Join(", ", Enumerable.Range(0, chance.Next(2, 4)).Select(_ => Bay(chance, deep - 1)));
         return $$"""
-            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}" }, "bays": [ {{bays}} ] }
+            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}", {{Edge(chance)}} },
+              "bays": [ {{bays}} ] }
             """;
     }
 
@@ -182,9 +183,9 @@ internal static class RandomDesigns
                     "graded"
                 )}}" }
                 """,
-            3 => $$"""{ "kind": "adjustable-shelves", "material": "sheet", "count": {{chance.Next(0, 4)}} }""",
+            3 => $$"""{ "kind": "adjustable-shelves", "material": "sheet", "count": {{chance.Next(0, 4)}}, {{Edge(chance)}} }""",
             4 =>
-                $$"""{ "kind": "cleat-shelf", "material": "sheet", "cleat": "{{Pick(chance, "board", "sheet")}}", "height": "{{chance.Next(0, 6)}} in" }""",
+                $$"""{ "kind": "cleat-shelf", "material": "sheet", "cleat": "{{Pick(chance, "board", "sheet")}}", "height": "{{chance.Next(0, 6)}} in", {{Edge(chance)}} }""",
             5 => $$"""{ "kind": "back", "material": "{{Pick(chance, "thin", "half", "sheet")}}" }""",
             6 => """{ "kind": "hanging-rail", "material": "board" }""",
             7 => """{ "kind": "anti-tip" }""",
@@ -214,6 +215,9 @@ internal static class RandomDesigns
                 """, "top": { "kind": "sheet-top", "material": "sheet", "layers": "2", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
             _ => """, "top": { "kind": "sheet-top", "material": "sheet", "edging": "board", "overhang_ends": "1/2 in" }""",
         };
+
+    private static string Edge(Random chance) =>
+        $"\"edge\": \"{Pick(chance, "plain", "plain", "band", "lipping", "round")}\", \"edge_material\": \"board\"";
 
     private static string Fit(Random chance) => Pick(chance, "inset", "overlay");
 

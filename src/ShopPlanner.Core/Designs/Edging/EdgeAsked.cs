@@ -18,11 +18,19 @@ internal sealed record EdgeAsked(EdgeWork? Work, RoleMaterial? Wood, Length Radi
     /// <summary>An edge as it is cut.</summary>
     public static readonly EdgeAsked Plain = new(null, null, Length.Zero);
 
-    /// <summary>Members of a fill or frame whose front edge can be anything.</summary>
-    public static readonly MemberInfo[] Members =
+    /// <summary>Members of a shelf.</summary>
+    public static readonly MemberInfo[] ShelfMembers =
     [
         new("edge", "Front edge", MemberType.Choice, Usual, Usual, "band", "lipping", "strip", "round"),
         new("edge_material", "Lipping or strip", MemberType.Role, ""),
+        RadiusMember,
+    ];
+
+    /// <summary>Members of an upright panel, which no strip stiffens.</summary>
+    public static readonly MemberInfo[] UprightMembers =
+    [
+        new("edge", "Front edge", MemberType.Choice, Usual, Usual, "band", "lipping", "round"),
+        new("edge_material", "Lipping", MemberType.Role, ""),
         RadiusMember,
     ];
 

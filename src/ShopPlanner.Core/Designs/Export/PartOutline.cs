@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Export;
 
-/// <summary>The outline of a copy that lies flat: its length from left to right, its width from the top down, less what is cut out
-/// right through its thickness. Its corners are numbered clockwise from the start of both; side <c>i</c> goes from corner
+/// <summary>The outline of a copy that lies flat: its length from left to right, its width from the top down, less what is cut
+/// out right through its thickness. Its corners are numbered clockwise from the start of both; side <c>i</c> goes from corner
 /// <c>i</c> to the next one.</summary>
 internal sealed class PartOutline
 {
@@ -23,7 +23,8 @@ internal sealed class PartOutline
         (along, across) = (copy.Box.Extent(copy.Along), copy.Box.Extent(copy.Across));
     }
 
-    /// <summary>Path data in millimeters (SVG 1.1); null where nothing is cut out of the outline, or cuts run into each other.</summary>
+    /// <summary>Path data in millimeters (SVG 1.1); null where nothing is cut out of the outline, or cuts run into each
+    /// other.</summary>
     public static string? Path(PartCopy copy)
     {
         var outline = new PartOutline(copy);

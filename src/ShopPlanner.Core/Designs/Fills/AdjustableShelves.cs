@@ -22,7 +22,7 @@ internal sealed class AdjustableShelves : IFill
                 new("count", "Shelves", MemberType.Count, "2"),
                 new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "1/4 in"),
-                .. EdgeAsked.Members,
+                .. EdgeAsked.ShelfMembers,
             ]
         );
 

@@ -20,7 +20,7 @@ internal sealed class CleatShelf : IFill
                 new("height", "Clear height below the cleats", MemberType.Length, "0 in"),
                 new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
-                .. EdgeAsked.Members,
+                .. EdgeAsked.ShelfMembers,
             ]
         );
 

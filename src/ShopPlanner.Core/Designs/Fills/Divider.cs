@@ -20,7 +20,7 @@ internal sealed class Divider : ISplit
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
                 new("let_in", "Dado depth, top and bottom", MemberType.Length, "0 in"),
-                .. EdgeAsked.Members,
+                .. EdgeAsked.UprightMembers,
             ]
         );
 

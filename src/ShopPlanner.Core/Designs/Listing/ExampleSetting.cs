@@ -42,7 +42,7 @@ internal sealed record ExampleSetting(
         ["slats"] = Usual.With("material", "rail", "count", "4"),
         ["door-stops"] = Usual.With("material", "strip"),
         ["sheet-top"] = Usual.With("edging", "strip", "overhang_front", "1 in") with { Frame = Legs },
-        ["solid-top"] = Usual.With("material", "board") with { Frame = Legs },
+        ["solid-top"] = Usual.With("material", "apron") with { Frame = Legs },
         ["slatted-top"] = Usual.With("material", "rail", "count", "5") with { Frame = Legs },
         ["hole"] = Usual.With("face", "top", "x", "3 in", "y", "2 in", "diameter", "2 in"),
         ["groove"] = Usual.With("face", "top", "run", "x", "from", "1/2 in", "width", "1/4 in", "depth", "1/4 in"),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ShopPlanner.Core.Designs.Documents;
 
 namespace ShopPlanner.Core.Designs.Listing;
@@ -29,9 +28,21 @@ public sealed record KindExample(string Node, string Document)
         ["panel"] = "thin",
         ["bottom"] = "thin",
         ["box"] = "half",
-        ["shelf"] = "board",
-        ["head"] = "board",
+        ["shelf"] = "apron",
+        ["head"] = "apron",
     }.ToImmutableDictionary(StringComparer.Ordinal);
+
+    private static readonly string[] Materials =
+    [
+        Sheet("ply", "3/4"),
+        Sheet("half", "1/2"),
+        Sheet("thin", "1/4"),
+        Board("post", "2x2", "1 1/2", "1 1/2"),
+        Board("beam", "2x4", "1 1/2", "3 1/2"),
+        Board("strip", "1x2", "3/4", "1 1/2"),
+        Board("rail", "1x3", "3/4", "2 1/2"),
+        Board("apron", "1x6", "3/4", "5 1/2"),
+    ];
 
     /// <summary>The example of a kind.</summary>
     /// <param name="place">Where it is named.</param>
@@ -44,7 +55,10 @@ public sealed record KindExample(string Node, string Document)
         var members = kind
             .Members.Where(one => one.Default is null && !setting.Members.ContainsKey(one.Name))
             .Select(one => (one.Name, Text: Usual(one)))
-            .Concat(kind.Members.Where(one => setting.Members.ContainsKey(one.Name)).Select(one => (one.Name, setting.Members[one.Name])))
+            .Concat(
+                kind.Members.Where(one => setting.Members.ContainsKey(one.Name))
+                    .Select(one => (one.Name, setting.Members[one.Name]))
+            )
             .Select(one => $", \"{one.Name}\": \"{one.Text}\"");
         var node = $"{{ \"kind\": \"{kind.Name}\"{string.Concat(members)} }}";
         return new(node, Whole(place, kind, node, setting));
@@ -67,7 +81,7 @@ public sealed record KindExample(string Node, string Document)
         {
             case "frame":
                 frame = node;
-                parts = kind.Name == "none" ? Board("") : "";
+                parts = kind.Name == "none" ? FreeBoard("") : "";
                 break;
             case "bays.split":
                 bays = $", \"bays\": {{ \"split\": {node}, \"bays\": [ {{}}, {{}} ] }}";
@@ -79,43 +93,42 @@ public sealed record KindExample(string Node, string Document)
                 top = $", \"top\": {node}";
                 break;
             default:
-                parts = Board($", \"{place.Member.Split('.')[^1].TrimEnd('[', ']')}\": [ {node} ]");
+                parts = FreeBoard($", \"{place.Member.Split('.')[^1].TrimEnd('[', ']')}\": [ {node} ]");
                 break;
         }
 
-        return Text(setting, place.Member.StartsWith("parts", StringComparison.Ordinal) ? "{ \"kind\": \"none\" }" : frame, bays + top + parts);
+        if (place.Member.StartsWith("parts", StringComparison.Ordinal))
+            frame = "{ \"kind\": \"none\" }";
+        return Text(setting, frame, bays + top + parts);
     }
 
     // A shelf of the outside size that lies flat.
-    private static string Board(string more) =>
+    private static string FreeBoard(string more) =>
         ", \"parts\": [ { \"name\": \"Shelf\", \"material\": \"ply\", \"length\": \"width\", \"width\": \"depth\", "
         + $"\"along\": \"x\", \"flat\": \"z\", \"at\": [ [ \"0 in\", \"0 in\", \"0 in\" ] ]{more} }} ]";
 
     private static string Text(ExampleSetting setting, string frame, string rest)
     {
-        var (wide, deep, high) = setting.Size;
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $$"""
+        var sizes = new[] { ("width", setting.Size.Wide), ("depth", setting.Size.Deep), ("height", setting.Size.High) }.Select(one =>
+            FormattableString.Invariant($"{{ \"name\": \"{one.Item1}\", \"value\": \"{one.Item2}\" }}")
+        );
+        return $$"""
             {
               "format": "shop-planner/design", "version": 2, "unit": "in", "name": "Example",
-              "dimensions": [
-                { "name": "width", "value": "{{wide}}" }, { "name": "depth", "value": "{{deep}}" }, { "name": "height", "value": "{{high}}" }
-              ],
+              "dimensions": [ {{string.Join(", ", sizes)}} ],
               "materials": [
-                { "role": "ply", "name": "Plywood 3/4", "form": "sheet", "thickness": "3/4", "species": "plywood" },
-                { "role": "half", "name": "Plywood 1/2", "form": "sheet", "thickness": "1/2", "species": "plywood" },
-                { "role": "thin", "name": "Plywood 1/4", "form": "sheet", "thickness": "1/4", "species": "plywood" },
-                { "role": "post", "name": "Whitewood 2x2", "form": "board", "thickness": "1 1/2", "width": "1 1/2", "species": "spruce-pine-fir" },
-                { "role": "beam", "name": "Whitewood 2x4", "form": "board", "thickness": "1 1/2", "width": "3 1/2", "species": "spruce-pine-fir" },
-                { "role": "strip", "name": "Pine 1x2", "form": "board", "thickness": "3/4", "width": "1 1/2", "species": "pine-eastern-white" },
-                { "role": "rail", "name": "Pine 1x3", "form": "board", "thickness": "3/4", "width": "2 1/2", "species": "pine-eastern-white" },
-                { "role": "apron", "name": "Pine 1x6", "form": "board", "thickness": "3/4", "width": "5 1/2", "species": "pine-eastern-white" },
-                { "role": "board", "name": "Pine 1x6", "form": "board", "thickness": "3/4", "width": "5 1/2", "species": "pine-eastern-white" }
+                {{string.Join(",\n    ", Materials)}}
               ],
               "frame": {{frame}}{{rest}}
             }
-            """
-        );
+            """;
     }
+
+    private static string Sheet(string role, string thickness) =>
+        $"{{ \"role\": \"{role}\", \"name\": \"Plywood {thickness}\", \"form\": \"sheet\", \"thickness\": \"{thickness}\", "
+        + "\"species\": \"plywood\" }";
+
+    private static string Board(string role, string nominal, string thickness, string width) =>
+        $"{{ \"role\": \"{role}\", \"name\": \"Pine {nominal}\", \"form\": \"board\", \"thickness\": \"{thickness}\", "
+        + $"\"width\": \"{width}\", \"species\": \"pine-eastern-white\" }}";
 }

@@ -4,8 +4,8 @@ using ShopPlanner.Core.Designs.Documents;
 
 namespace ShopPlanner.Core.Designs.Listing;
 
-/// <summary>All kinds that a design can name, with their members and an example each, as Markdown: a section of the description of
-/// the format, and what the command line prints.</summary>
+/// <summary>All kinds that a design can name, with their members and an example each, as Markdown: a section of the format's
+/// description, and what the command line prints.</summary>
 public static class KindText
 {
     /// <summary>The section, ended by a line feed.</summary>

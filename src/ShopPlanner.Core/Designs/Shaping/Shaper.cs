@@ -36,7 +36,9 @@ internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Buil
     {
         if (cut.Count == 0)
             return;
-        var joints = builder.Joints.SelectMany(one => new[] { (one.From, one), (one.Into, one) }).ToLookup(one => one.Item1, one => one.one);
+        var joints = builder
+            .Joints.SelectMany(one => new[] { (Draft: one.From, Joint: one), (Draft: one.Into, Joint: one) })
+            .ToLookup(one => one.Draft, one => one.Joint);
         foreach (var (draft, feature, node) in cut)
             if (joints[draft].FirstOrDefault(joint => Spoils(draft, feature, joint)) is { } spoiled)
             {
@@ -100,8 +102,8 @@ internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Buil
         return true;
     }
 
-    // What is let in must be there whole, and most of the face where two butt. A fastener goes through its own hole, a pin through
-    // a tenon; a slanted edge may be what is joined, and a hollow takes nothing at its ends.
+    // What is let in must be there whole, and most of the face where two butt. A fastener goes through its own hole, a pin
+    // through a tenon; a slanted edge may be what is joined, and a hollow takes nothing at its ends.
     private static bool Spoils(Draft draft, PartFeature feature, DraftJoint joint)
     {
         if (IsOfTheJoint(feature, joint) || joint.From.Box.Meeting(joint.Into.Box) is not { } met)

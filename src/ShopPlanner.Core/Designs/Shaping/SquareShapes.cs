@@ -91,8 +91,8 @@ internal sealed class NotchShape : IShape
                 copy.Fail(
                     "deep",
                     LengthFormat.WithUnit(deep, members.Unit),
-                    $"cuts the {copy.Name} in two or shortens it: it is {LengthFormat.WithUnit(copy.Box.Extent(across), members.Unit)} "
-                        + "there, leave some of it"
+                    $"cuts the {copy.Name} in two or shortens it: leave some of its "
+                        + LengthFormat.WithUnit(copy.Box.Extent(across), members.Unit)
                 );
             var start = isFar ? copy.Box.Extent(run) - from - along : from;
             var into = edge.IsFar() ? copy.Box.Extent(across) - deep : Length.Zero;

@@ -3,8 +3,8 @@ using System.Text.Json.Nodes;
 
 namespace ShopPlanner.Core.Tests.Designs.Bad;
 
-/// <summary>Documents that are each wrong at one place: a good one, with a value set, taken out or written differently. They stand
-/// in <c>bad-designs.jsonl</c>, one a line.</summary>
+/// <summary>Documents that are each wrong at one place: a good one, with a value set, taken out or written differently. They
+/// stand in <c>bad-designs.jsonl</c>, one a line.</summary>
 public static class BadDesigns
 {
     /// <summary>All of them.</summary>

@@ -7,8 +7,8 @@ namespace ShopPlanner.Core.Tests.Designs.Books;
 
 /// <summary>
 /// Pieces from trade books in the public domain, written as designs with all their joints: the parts file has the pieces of the
-/// book's stock bill by count and size, in inches, tenons included. Where a book leaves a place to its drawing, the place is ours:
-/// heights of rails, shelves and stretchers, the gaps between slats, how far through tenons stand out.
+/// book's stock bill by count and size, in inches, tenons included. Where a book leaves a place to its drawing, the place is
+/// ours: heights of rails, shelves and stretchers, the gaps between slats, how far through tenons stand out.
 /// </summary>
 public sealed class BookPieceTests
 {
