@@ -35,7 +35,10 @@ public sealed class EdgeTests
         Assert.Equal(Made.Inches((decimal)high), strip.Dz);
         Assert.Equal((shelf.X, shelf.EndX, shelf.Y, shelf.EndZ), (strip.X, strip.EndX, strip.EndY, strip.EndZ));
         Assert.Equal(plain.Copies("Shelf").Single().Box.Y, strip.Y);
-        Assert.Contains(edged.Joints, joint => joint.Kind == JointKind.Glued && joint.From == strips[0].Mark && joint.Along == Axis.Y);
+        Assert.Contains(
+            edged.Joints,
+            joint => joint.Kind == JointKind.Glued && joint.From == strips[0].Mark && joint.Along == Axis.Y
+        );
     }
 
     [Fact]
@@ -61,7 +64,8 @@ public sealed class EdgeTests
     [Fact]
     public void A_strip_keeps_a_shelf_straight_that_would_sag_and_a_lipping_does_not()
     {
-        static bool Sags(Piece piece) => PieceJudge.Of(piece).Any(one => one.Text.StartsWith("Shelf will sag", StringComparison.Ordinal));
+        static bool Sags(Piece piece) =>
+            PieceJudge.Of(piece).Any(one => one.Text.StartsWith("Shelf will sag", StringComparison.Ordinal));
         Assert.True(Sags(Shelf("plain")));
         Assert.True(Sags(Shelf("lipping")));
         Assert.False(Sags(Shelf("strip")));
@@ -71,10 +75,7 @@ public sealed class EdgeTests
     public void A_strip_of_unknown_wood_counts_for_nothing()
     {
         var json = Case("strip").Replace("\"pine-eastern-white\"", "\"unheard-of\"", StringComparison.Ordinal);
-        Assert.Contains(
-            PieceJudge.Of(Made.Piece(json)),
-            one => one.Text.StartsWith("Shelf will sag", StringComparison.Ordinal)
-        );
+        Assert.Contains(PieceJudge.Of(Made.Piece(json)), one => one.Text.StartsWith("Shelf will sag", StringComparison.Ordinal));
     }
 
     // Four shelves' fronts of 34 in less 1/8 in of room: (4 × 33 7/8 in + 4 × 1 in) × 1.1 = 153.45 in, 13 ft.
@@ -107,10 +108,7 @@ public sealed class EdgeTests
             lippings.Append(board.Copies[0].Box).Aggregate((a, b) => a.Around(b))
         );
         Assert.DoesNotContain(piece.Warnings, one => one.Severity == Severity.Fails);
-        Assert.Equal(
-            [EdgeWork.Lipping, EdgeWork.Lipping, EdgeWork.RoundOver],
-            board.Copies[0].Edges.Select(edge => edge.Work)
-        );
+        Assert.Equal([EdgeWork.Lipping, EdgeWork.Lipping, EdgeWork.RoundOver], board.Copies[0].Edges.Select(edge => edge.Work));
     }
 
     [Theory]

@@ -159,7 +159,9 @@ internal static class RandomDesigns
         var letIn = Pick(chance, "0 in", "1/8 in", "1/4 in");
         var bays = string.Join(", ", Enumerable.Range(0, chance.Next(2, 4)).Select(_ => Bay(chance, deep - 1)));
         return $$"""
-            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}", {{Edge(chance)}} },
+            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}", {{Edge(
+                chance
+            )}} },
               "bays": [ {{bays}} ] }
             """;
     }

@@ -42,7 +42,9 @@ public sealed class ShapeTests
     [InlineData(""" "start": "2 in", "end": "1 in" """, 0, 2, 9)]
     public void A_groove_runs_through_or_is_stopped(string more, double from, double start, double run)
     {
-        var groove = Board($$"""{ "kind": "groove", "face": "front", "run": "x", "width": "1/4 in", "depth": "3/8 in", {{more}} }""");
+        var groove = Board(
+            $$"""{ "kind": "groove", "face": "front", "run": "x", "width": "1/4 in", "depth": "3/8 in", {{more}} }"""
+        );
         Assert.Equal(
             Cut((decimal)start, 0, (decimal)from, (decimal)run, 0.375m, 0.25m),
             Assert.Single(groove.Features).Room(Whole)
@@ -61,10 +63,7 @@ public sealed class ShapeTests
         var notch = Board(
             $$"""{ "kind": "notch", "through": "y", "edge": "{{edge}}", "deep": "1 in", "long": "2 in", "measured": "{{measured}}" }"""
         );
-        Assert.Equal(
-            Cut((decimal)x, 0, (decimal)z, (decimal)dx, 0.75m, (decimal)dz),
-            Assert.Single(notch.Features).Room(Whole)
-        );
+        Assert.Equal(Cut((decimal)x, 0, (decimal)z, (decimal)dx, 0.75m, (decimal)dz), Assert.Single(notch.Features).Room(Whole));
     }
 
     [Fact]
@@ -148,19 +147,21 @@ public sealed class ShapeTests
     [Fact]
     public void Copies_with_other_cuts_are_other_parts_and_mirrored_ones_are_left_and_right()
     {
-        const string hole = """{ "kind": "hole", "face": "top", "x": "2 in", "y": "1/2 in", "diameter": "1/2 in", "depth": "1/4 in" """;
+        const string hole =
+            """{ "kind": "hole", "face": "top", "x": "2 in", "y": "1/2 in", "diameter": "1/2 in", "depth": "1/4 in" """;
         string Pair(string mirror) =>
             $$"""
-            { "name": "Slat", "material": "wood", "length": "8 in", "along": "x", "flat": "z",
-              "at": [ [ "0 in", "0 in", "0 in" ], [ "22 in", "0 in", "0 in" ] ],
-              "shapes": [ {{hole}}{{mirror}} } ] }
-            """;
+                { "name": "Slat", "material": "wood", "length": "8 in", "along": "x", "flat": "z",
+                  "at": [ [ "0 in", "0 in", "0 in" ], [ "22 in", "0 in", "0 in" ] ],
+                  "shapes": [ {{hole}}{{mirror}} } ] }
+                """;
         var mirrored = Assert.Single(Made.Piece(Bench(Pair(""", "mirror": "x" """))).Parts, part => part.Name == "Slat");
         Assert.Equal([Hand.Left, Hand.Right], mirrored.Copies.Select(copy => copy.Hand));
         Assert.Equal([2m, 6], mirrored.Copies.Select(copy => ((Hole)copy.Features[0]).First.ToInches()));
         var same = Assert.Single(Made.Piece(Bench(Pair(""))).Parts, part => part.Name == "Slat");
         Assert.All(same.Copies, copy => Assert.Equal(Hand.Either, copy.Hand));
-        var plain = """, { "name": "Slat", "material": "wood", "length": "8 in", "along": "x", "flat": "z", "at": [ [ "0 in", "9 in", "0 in" ] ] }""";
+        var plain =
+            """, { "name": "Slat", "material": "wood", "length": "8 in", "along": "x", "flat": "z", "at": [ [ "0 in", "9 in", "0 in" ] ] }""";
         Assert.Equal(2, Made.Piece(Bench(Pair("") + plain)).Parts.Count(part => part.Name == "Slat"));
     }
 
@@ -214,10 +215,7 @@ public sealed class ShapeTests
             ["hole", "groove", "notch", "bevel", "taper", "arc", "corner"],
             shapes.Select(shape => shape.GetProperty("kind").GetString())
         );
-        Assert.Equal(
-            (2.5m, 0m, 1.5m, 1m, 0.5m, 1m),
-            (Of(0, "x"), Of(0, "y"), Of(0, "z"), Of(0, "dx"), Of(0, "dy"), Of(0, "dz"))
-        );
+        Assert.Equal((2.5m, 0m, 1.5m, 1m, 0.5m, 1m), (Of(0, "x"), Of(0, "y"), Of(0, "z"), Of(0, "dx"), Of(0, "dy"), Of(0, "dz")));
         Assert.Equal((0.5m, 22.5m, 0.25m), (Of(0, "depth"), Of(3, "angle"), Of(6, "radius")));
 
         decimal Of(int shape, string name) => shapes[shape].GetProperty(name).GetDecimal();
@@ -226,7 +224,9 @@ public sealed class ShapeTests
     [Fact]
     public void A_document_with_shapes_is_of_the_second_version_and_reads_back_equal()
     {
-        var reading = DesignJson.Read(Encoding.UTF8.GetBytes(Bench(Part("""{ "kind": "corner", "through": "y", "radius": "1 in" }"""))));
+        var reading = DesignJson.Read(
+            Encoding.UTF8.GetBytes(Bench(Part("""{ "kind": "corner", "through": "y", "radius": "1 in" }""")))
+        );
         var text = DesignJson.Write(reading.Document!);
         Assert.Contains("\"version\": 2", text, StringComparison.Ordinal);
         Assert.Equal(text, DesignJson.Write(DesignJson.Read(Encoding.UTF8.GetBytes(text)).Document!));

@@ -28,7 +28,10 @@ internal static class Cutouts
             return IsTaken(place, cuts[1..]);
         foreach (var axis in Axes)
         {
-            if (gone.Start(axis) > place.Start(axis) && !IsTaken(place.With(axis, place.Start(axis), gone.Start(axis)), cuts[1..]))
+            if (
+                gone.Start(axis) > place.Start(axis)
+                && !IsTaken(place.With(axis, place.Start(axis), gone.Start(axis)), cuts[1..])
+            )
                 return false;
             if (gone.End(axis) < place.End(axis) && !IsTaken(place.With(axis, gone.End(axis), place.End(axis)), cuts[1..]))
                 return false;

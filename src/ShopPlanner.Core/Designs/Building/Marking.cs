@@ -103,11 +103,7 @@ internal sealed class Marking
     }
 
     private PartCopy Copy(Draft draft, Hand hand) =>
-        new(marks[draft], draft.Box, hand, draft.Along, draft.Flat) 
-        {
-            Features = draft.Features,
-            Edges = draft.Edges,
-        };
+        new(marks[draft], draft.Box, hand, draft.Along, draft.Flat) { Features = draft.Features, Edges = draft.Edges };
 
     private static string Name(string id, int i, Hand hand) =>
         FormattableString.Invariant($"{id}{i + 1}")

@@ -49,7 +49,11 @@ internal sealed class Scope
         if (!dimensions.TryGetValue(name, out var dimension))
             return Fail(askedAt, name, "isn't a name in this design: it has " + string.Join(", ", Names));
         if (underWay.Contains(name))
-            return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name) + ". Give one of them a value of its own");
+            return Fail(
+                "dimensions." + name,
+                Text(dimension),
+                "depends on itself: " + Circle(name) + ". Give one of them a value of its own"
+            );
         if (underWay.Count == MostSteps)
             return Fail(askedAt, name, $"goes through more than {MostSteps} names in a row: use fewer steps");
         underWay.Add(name);

@@ -130,9 +130,7 @@ internal static class DesignWriter
 
     // The least version that says all that stands in the document: older programs read what they can.
     private static int Version(DesignDocument document) =>
-        !document.Shapes.IsEmpty || document.Parts.Any(IsOfVersionTwo)
-            ? DesignJson.Version
-            : DesignJson.First;
+        !document.Shapes.IsEmpty || document.Parts.Any(IsOfVersionTwo) ? DesignJson.Version : DesignJson.First;
 
     private static bool IsOfVersionTwo(FreePart part) =>
         part

@@ -24,7 +24,8 @@ internal static class EdgeMaker
         if (asked.Wood is { } wood && asked.Takes.IsPositive)
         {
             var (axis, run) = (side.Axis(), BoxSides.Third(side.Axis(), panel.Flat));
-            var box = Beside(panel.Box, side, asked.Takes).With(run, (clear ?? panel.Box).Start(run), (clear ?? panel.Box).End(run));
+            var box = Beside(panel.Box, side, asked.Takes)
+                .With(run, (clear ?? panel.Box).Start(run), (clear ?? panel.Box).End(run));
             if (work == EdgeWork.Strip)
                 box = box.With(panel.Flat, box.End(panel.Flat) - wood.Width!.Value, box.End(panel.Flat));
             var name = work == EdgeWork.Strip ? "Edge strip" : "Lipping";

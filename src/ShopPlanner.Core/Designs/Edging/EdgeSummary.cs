@@ -29,15 +29,16 @@ internal static class EdgeSummary
                 Feet([.. same.Select(one => Long(one.Draft, one.Edge))])
             );
         foreach (var same in edges.GroupBy(one => (one.Edge.Work, Radius: Round(one.Edge))).OrderBy(one => one.Key.Work))
-            builder.StepsBefore.Add(Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder));
+            builder.StepsBefore.Add(
+                Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder)
+            );
     }
 
     private static string Step(EdgeWork work, Length radius, string places, Builder builder) =>
         work switch
         {
             EdgeWork.Band => $"Iron the edge band on and trim it flush: {places}.",
-            EdgeWork.RoundOver =>
-                $"Round over, with a radius of {LengthFormat.WithUnit(radius, builder.Unit)}: {places}.",
+            EdgeWork.RoundOver => $"Round over, with a radius of {LengthFormat.WithUnit(radius, builder.Unit)}: {places}.",
             EdgeWork.Lipping => $"Glue the lippings on a little proud, and plane them flush when the glue is hard: {places}.",
             _ => $"Glue the edge strips on, flush with the upper face: {places}.",
         };
@@ -71,8 +72,7 @@ internal static class EdgeSummary
         return (int)((band.Value.Ticks + Length.TicksPerFoot - 1) / Length.TicksPerFoot);
     }
 
-    private static Length Long(Draft draft, EdgeTreatment edge) =>
-        draft.Box.Extent(BoxSides.Third(edge.Side.Axis(), draft.Flat));
+    private static Length Long(Draft draft, EdgeTreatment edge) => draft.Box.Extent(BoxSides.Third(edge.Side.Axis(), draft.Flat));
 
     private static Length High(Draft draft, EdgeTreatment edge) =>
         edge.Side.Axis() == draft.Flat ? draft.Box.Extent(draft.Across) : draft.Box.Extent(draft.Flat);

@@ -112,9 +112,7 @@ internal static class FreeEdges
     }
 
     private static Box Less(Box box, BoxSide side, Length deep) =>
-        side.IsFar()
-            ? box.Grown(side.Axis(), Length.Zero, -deep)
-            : box.Grown(side.Axis(), -deep, Length.Zero);
+        side.IsFar() ? box.Grown(side.Axis(), Length.Zero, -deep) : box.Grown(side.Axis(), -deep, Length.Zero);
 
     private static Working<Length>? Less(Working<Length>? size, Length edging) =>
         size is null || edging == Length.Zero

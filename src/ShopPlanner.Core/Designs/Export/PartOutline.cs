@@ -15,7 +15,13 @@ internal sealed class PartOutline
     private readonly Length along,
         across;
     private readonly OutlineCut?[] corners = new OutlineCut?[4];
-    private readonly List<OutlineCut>[] sides = [[], [], [], []];
+    private readonly List<OutlineCut>[] sides =
+    [
+        [],
+        [],
+        [],
+        [],
+    ];
 
     private PartOutline(PartCopy copy)
     {

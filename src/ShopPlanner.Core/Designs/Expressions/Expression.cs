@@ -69,9 +69,7 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
         if (b.Value == 0)
             throw new ExpressionException("is divided by zero: divide by something else");
         if (b.IsLength && !a.IsLength)
-            throw new ExpressionException(
-                "divides a bare number by a length, which is not a length: divide by a bare number"
-            );
+            throw new ExpressionException("divides a bare number by a length, which is not a length: divide by a bare number");
         return new(a.Value / b.Value, a.IsLength && !b.IsLength);
     }
 

@@ -31,7 +31,9 @@ internal sealed partial class ExpressionParser
         var whole = parser.Sum();
         return parser.at == parser.tokens.Count
             ? whole
-            : throw new ExpressionException($"has '{parser.tokens[parser.at]}' where nothing more is expected: write a sign such as + or * before it");
+            : throw new ExpressionException(
+                $"has '{parser.tokens[parser.at]}' where nothing more is expected: write a sign such as + or * before it"
+            );
     }
 
     private static List<string> Split(string text)
@@ -71,7 +73,10 @@ internal sealed partial class ExpressionParser
 
     private Expression Factor()
     {
-        var token = at < tokens.Count ? tokens[at++] : throw new ExpressionException("ends where a value is expected: write a number or a name there");
+        var token =
+            at < tokens.Count
+                ? tokens[at++]
+                : throw new ExpressionException("ends where a value is expected: write a number or a name there");
         if (token == "(")
         {
             var inner = Sum();

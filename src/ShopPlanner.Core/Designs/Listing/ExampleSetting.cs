@@ -27,7 +27,10 @@ internal sealed record ExampleSetting(
         ["post-cabinet"] = Usual.With("back", "thin", "foot", "10 in", "low_rail", "rail", "slat", "rail", "slats", "7"),
         ["floating-shelf"] = Usual.With("cleat", "apron") with { Size = (36, 5.5m, 4.25m) },
         ["drawer-table"] = Usual with { Size = (30, 16, 28) },
-        ["box"] = Usual.With("bottom", "half", "front_lower", "3/4 in", "lid", "ply", "edging", "strip") with { Size = (36, 18, 19) },
+        ["box"] = Usual.With("bottom", "half", "front_lower", "3/4 in", "lid", "ply", "edging", "strip") with
+        {
+            Size = (36, 18, 19),
+        },
         ["bed-frame"] = Usual.With("rail", "beam", "ledger", "strip", "beam", "beam", "post", "beam", "head", "apron") with
         {
             Size = (62, 82, 40),

@@ -109,8 +109,8 @@ public sealed record KindExample(string Node, string Document)
 
     private static string Text(ExampleSetting setting, string frame, string rest)
     {
-        var sizes = new[] { ("width", setting.Size.Wide), ("depth", setting.Size.Deep), ("height", setting.Size.High) }.Select(one =>
-            FormattableString.Invariant($"{{ \"name\": \"{one.Item1}\", \"value\": \"{one.Item2}\" }}")
+        var sizes = new[] { ("width", setting.Size.Wide), ("depth", setting.Size.Deep), ("height", setting.Size.High) }.Select(
+            one => FormattableString.Invariant($"{{ \"name\": \"{one.Item1}\", \"value\": \"{one.Item2}\" }}")
         );
         return $$"""
             {

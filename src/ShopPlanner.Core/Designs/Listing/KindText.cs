@@ -29,7 +29,10 @@ public static class KindText
         {
             text.Append("| member | takes | if absent | meaning |\n| --- | --- | --- | --- |\n");
             foreach (var member in kind.Members)
-                text.Append(CultureInfo.InvariantCulture, $"| `{member.Name}` | {Takes(member)} | {Absent(member)} | {member.Label} |\n");
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| `{member.Name}` | {Takes(member)} | {Absent(member)} | {member.Label} |\n"
+                );
             text.Append('\n');
         }
 

@@ -138,7 +138,9 @@ public sealed record Arc(BoxSide Edge, Axis Run, Length From, Length To, Length 
         get
         {
             var (half, rise) = ((To - From).Ticks / 2m, (decimal)Rise.Ticks);
-            return Length.FromTicks((long)Math.Round(((half * half) + (rise * rise)) / (2 * rise), MidpointRounding.AwayFromZero));
+            return Length.FromTicks(
+                (long)Math.Round(((half * half) + (rise * rise)) / (2 * rise), MidpointRounding.AwayFromZero)
+            );
         }
     }
 

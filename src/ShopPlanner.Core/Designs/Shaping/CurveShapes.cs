@@ -107,7 +107,11 @@ internal sealed class CornerShape : IShape
         if (!radius.IsPositive)
             members.Fail("radius", LengthFormat.WithUnit(radius, members.Unit), "must be more than zero");
         if (first.Length == 0 != (second.Length == 0))
-            members.Fail(first.Length == 0 ? "first" : "second", "", "is missing: a corner has two sides; leave out both for all four");
+            members.Fail(
+                first.Length == 0 ? "first" : "second",
+                "",
+                "is missing: a corner has two sides; leave out both for all four"
+            );
         if (members.Failed || first.Length == 0)
             return;
         foreach (var (name, side) in new[] { ("first", first), ("second", second) })

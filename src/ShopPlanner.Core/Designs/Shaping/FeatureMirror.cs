@@ -43,7 +43,6 @@ internal static class FeatureMirror
 
     private static Notch Of(Notch notch, Axis axis, Length extent) =>
         notch.Axes.First == axis ? notch with { From = extent - notch.To, To = extent - notch.From }
-        : notch.Axes.Second == axis
-            ? notch with { SecondFrom = extent - notch.SecondTo, SecondTo = extent - notch.SecondFrom }
+        : notch.Axes.Second == axis ? notch with { SecondFrom = extent - notch.SecondTo, SecondTo = extent - notch.SecondFrom }
         : notch;
 }

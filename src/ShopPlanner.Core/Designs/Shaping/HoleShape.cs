@@ -44,7 +44,11 @@ internal sealed class HoleShape : IShape
         if (!diameter.IsPositive)
             members.Fail("diameter", LengthFormat.WithUnit(diameter, members.Unit), "must be more than zero");
         if (depth is { IsPositive: false } none)
-            members.Fail("depth", LengthFormat.WithUnit(none, members.Unit), "must be more than zero: leave it out for a hole right through");
+            members.Fail(
+                "depth",
+                LengthFormat.WithUnit(none, members.Unit),
+                "must be more than zero: leave it out for a hole right through"
+            );
         if (members.Failed)
             return null;
         var first = new Hole(face, Length.Zero, Length.Zero, diameter, depth);

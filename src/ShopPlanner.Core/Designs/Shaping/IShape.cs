@@ -29,8 +29,7 @@ internal sealed record ShapedCopy(Draft Draft, Box Outside, Action<string, strin
     public bool IsBeyond(Axis axis) => Middle(Box, axis) > Middle(Outside, axis);
 
     /// <summary>The side that looks to the middle of the piece; null for a copy in the middle.</summary>
-    public BoxSide? Inner(Axis axis) =>
-        Middle(Box, axis) == Middle(Outside, axis) ? null : BoxSides.Of(axis, !IsBeyond(axis));
+    public BoxSide? Inner(Axis axis) => Middle(Box, axis) == Middle(Outside, axis) ? null : BoxSides.Of(axis, !IsBeyond(axis));
 
     private static Length Middle(Box box, Axis axis) => box.Start(axis) + box.End(axis);
 }

@@ -60,7 +60,11 @@ internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Buil
         foreach (var draft in copies)
         {
             var known = faults.Count;
-            var copy = new ShapedCopy(draft, outside, (name, value, says) => faults.Add(Fault.Of($"{node.Path}.{name}", value, says)));
+            var copy = new ShapedCopy(
+                draft,
+                outside,
+                (name, value, says) => faults.Add(Fault.Of($"{node.Path}.{name}", value, says))
+            );
             foreach (var feature in read(copy))
                 if (faults.Count == known && Fits(draft, feature, node))
                 {

@@ -77,7 +77,11 @@ internal sealed class TaperShape : IShape
         var (faces, end) = (members.Choice("faces"), members.Side("end"));
         var (from, to) = (members.Length("from").Value, members.Length("to").Value);
         if (!members.Failed && !to.IsPositive)
-            members.Fail("to", LengthFormat.WithUnit(to, members.Unit), "must be more than zero: leave some wood at the slender end");
+            members.Fail(
+                "to",
+                LengthFormat.WithUnit(to, members.Unit),
+                "must be more than zero: leave some wood at the slender end"
+            );
         if (!members.Failed && DesignReader.Sides.TryGetValue(faces, out var side) && side.Axis() == end.Axis())
             members.Fail("faces", faces, "is an end, not a face beside the slender end: pick one that runs to it");
         if (members.Failed)

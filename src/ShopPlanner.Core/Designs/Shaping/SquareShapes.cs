@@ -79,7 +79,11 @@ internal sealed class NotchShape : IShape
         var (deep, along, from) = (members.Length("deep").Value, members.Length("long").Value, members.Length("from").Value);
         var mirror = members.Choice("mirror");
         if (!members.Failed && through == edge.Axis())
-            members.Fail("edge", Export.Words.Side(edge), "looks in the direction that the notch goes through: pick another side");
+            members.Fail(
+                "edge",
+                Export.Words.Side(edge),
+                "looks in the direction that the notch goes through: pick another side"
+            );
         if (members.Failed)
             return null;
         return copy => ShapeMembers.Mirrored(copy, mirror, [Notch(copy)]);
@@ -97,9 +101,10 @@ internal sealed class NotchShape : IShape
             var start = isFar ? copy.Box.Extent(run) - from - along : from;
             var into = edge.IsFar() ? copy.Box.Extent(across) - deep : Length.Zero;
             var (inEdge, alongEdge) = ((into, into + deep), (start, start + along));
-            var (one, other) = new Notch(through, default, default, default, default).Axes.First == across
-                ? (inEdge, alongEdge)
-                : (alongEdge, inEdge);
+            var (one, other) =
+                new Notch(through, default, default, default, default).Axes.First == across
+                    ? (inEdge, alongEdge)
+                    : (alongEdge, inEdge);
             return new Notch(through, one.Item1, one.Item2, other.Item1, other.Item2);
         }
     }

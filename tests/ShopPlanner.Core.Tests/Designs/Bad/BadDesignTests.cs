@@ -37,10 +37,7 @@ public sealed class BadDesignTests
         );
         Assert.True(fault is not null, $"{number}: {bad.Place} {bad.Says}\n" + string.Join("\n", evaluation.Faults));
         // What is missing has no value.
-        Assert.True(
-            fault.Value.Length > 0 || IsOfNothing(fault.Message),
-            $"{number} names no value: {fault}"
-        );
+        Assert.True(fault.Value.Length > 0 || IsOfNothing(fault.Message), $"{number} names no value: {fault}");
     }
 
     private static bool IsOfNothing(string message) =>

@@ -9,11 +9,11 @@ public static class BadDesigns
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<BadDesign> All { get; } =
-        [
-            .. File.ReadLines(Path.Combine(Folder, "bad-designs.jsonl"))
-                .Where(line => line.Length > 0)
-                .Select((line, i) => Read(JsonNode.Parse(line)!.AsObject(), i + 1)),
-        ];
+    [
+        .. File.ReadLines(Path.Combine(Folder, "bad-designs.jsonl"))
+            .Where(line => line.Length > 0)
+            .Select((line, i) => Read(JsonNode.Parse(line)!.AsObject(), i + 1)),
+    ];
 
     /// <summary>The good documents, by name.</summary>
     public static IReadOnlyDictionary<string, string> Good { get; } =
@@ -34,8 +34,7 @@ public static class BadDesigns
     {
         var text =
             line.ContainsKey("text") ? Of(line, "text")
-            : line.ContainsKey("old")
-                ? Good[Of(line, "base")].Replace(Of(line, "old"), Of(line, "new"), StringComparison.Ordinal)
+            : line.ContainsKey("old") ? Good[Of(line, "base")].Replace(Of(line, "old"), Of(line, "new"), StringComparison.Ordinal)
             : Changed(line);
         return new(number, text, Of(line, "place"), Of(line, "says"));
     }

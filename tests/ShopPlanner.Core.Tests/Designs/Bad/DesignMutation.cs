@@ -6,7 +6,21 @@ namespace ShopPlanner.Core.Tests.Designs.Bad;
 /// another.</summary>
 internal static class DesignMutation
 {
-    private static readonly string[] Sizes = ["0", "-1", "1/64", "0 in", "1 mm", "3/4 in", "7 ft", "width", "depth / 7", "height * 3", "2", "13"];
+    private static readonly string[] Sizes =
+    [
+        "0",
+        "-1",
+        "1/64",
+        "0 in",
+        "1 mm",
+        "3/4 in",
+        "7 ft",
+        "width",
+        "depth / 7",
+        "height * 3",
+        "2",
+        "13",
+    ];
 
     /// <summary>Changes it so often, and says how.</summary>
     public static string Change(JsonNode root, Random chance, int times) =>
