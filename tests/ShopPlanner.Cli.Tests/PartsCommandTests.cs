@@ -81,7 +81,7 @@ public sealed class PartsCommandTests : IDisposable
     {
         var text = await ShopPlannerProgram.RunAsync("parts", "--kinds");
         Assert.Equal((0, ""), (text.Exit, text.Error));
-        var readme = ShopPlannerProgram.FindAbove(Path.Combine("src", "ShopPlanner.Core", "Designs", "README.md"));
+        var readme = ShopPlannerProgram.FindAbove(Path.Combine("src", "ShopPlanner.Core", "Designs", "README.md"))!;
         Assert.Contains(
             text.Output,
             await System.IO.File.ReadAllTextAsync(readme, TestContext.Current.CancellationToken),

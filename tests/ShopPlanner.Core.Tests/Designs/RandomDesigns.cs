@@ -9,7 +9,20 @@ internal static class RandomDesigns
     /// <summary>What lies between a drawer or a door and what carries it, at most.</summary>
     public static readonly Length MostGap = Made.Inches(0.5625m);
 
-    public static string Next(string frame, Random chance) =>
+    public static string Next(string frame, Random chance) => Edged(Plain(frame, chance));
+
+    // One of the treatments for all shelves and dividers of a document.
+    private static string Edged(string json)
+    {
+        string[] works = ["plain", "band", "lipping", "round"];
+        var edge = $"\"edge\": \"{works[json.Length % works.Length]}\", \"edge_material\": \"board\",";
+        return new[] { "divider", "fixed-shelf", "adjustable-shelves", "cleat-shelf" }.Aggregate(
+            json,
+            (text, kind) => text.Replace($"\"kind\": \"{kind}\",", $"\"kind\": \"{kind}\", {edge}", StringComparison.Ordinal)
+        );
+    }
+
+    private static string Plain(string frame, Random chance) =>
         $$"""
             {
               "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Made up",
@@ -159,10 +172,7 @@ internal static class RandomDesigns
         var letIn = Pick(chance, "0 in", "1/8 in", "1/4 in");
         var bays = string.Join(", ", Enumerable.Range(0, chance.Next(2, 4)).Select(_ => Bay(chance, deep - 1)));
         return $$"""
-            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}", {{Edge(
-                chance
-            )}} },
-              "bays": [ {{bays}} ] }
+            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}" }, "bays": [ {{bays}} ] }
             """;
     }
 
@@ -185,9 +195,9 @@ internal static class RandomDesigns
                     "graded"
                 )}}" }
                 """,
-            3 => $$"""{ "kind": "adjustable-shelves", "material": "sheet", "count": {{chance.Next(0, 4)}}, {{Edge(chance)}} }""",
+            3 => $$"""{ "kind": "adjustable-shelves", "material": "sheet", "count": {{chance.Next(0, 4)}} }""",
             4 =>
-                $$"""{ "kind": "cleat-shelf", "material": "sheet", "cleat": "{{Pick(chance, "board", "sheet")}}", "height": "{{chance.Next(0, 6)}} in", {{Edge(chance)}} }""",
+                $$"""{ "kind": "cleat-shelf", "material": "sheet", "cleat": "{{Pick(chance, "board", "sheet")}}", "height": "{{chance.Next(0, 6)}} in" }""",
             5 => $$"""{ "kind": "back", "material": "{{Pick(chance, "thin", "half", "sheet")}}" }""",
             6 => """{ "kind": "hanging-rail", "material": "board" }""",
             7 => """{ "kind": "anti-tip" }""",
@@ -217,9 +227,6 @@ internal static class RandomDesigns
                 """, "top": { "kind": "sheet-top", "material": "sheet", "layers": "2", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
             _ => """, "top": { "kind": "sheet-top", "material": "sheet", "edging": "board", "overhang_ends": "1/2 in" }""",
         };
-
-    private static string Edge(Random chance) =>
-        $"\"edge\": \"{Pick(chance, "plain", "plain", "band", "lipping", "round")}\", \"edge_material\": \"board\"";
 
     private static string Fit(Random chance) => Pick(chance, "inset", "overlay");
 

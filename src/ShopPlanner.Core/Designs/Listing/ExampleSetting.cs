@@ -31,7 +31,20 @@ internal sealed record ExampleSetting(
         {
             Size = (36, 18, 19),
         },
-        ["bed-frame"] = Usual.With("rail", "beam", "ledger", "strip", "beam", "beam", "post", "beam", "head", "apron") with
+        ["bed-frame"] = Usual.With(
+            "rail",
+            "beam",
+            "ledger",
+            "strip",
+            "beam",
+            "beam",
+            "post",
+            "beam",
+            "slat",
+            "beam",
+            "head",
+            "apron"
+        ) with
         {
             Size = (62, 82, 40),
         },
@@ -46,7 +59,7 @@ internal sealed record ExampleSetting(
         ["door-stops"] = Usual.With("material", "strip"),
         ["sheet-top"] = Usual.With("edging", "strip", "overhang_front", "1 in") with { Frame = Legs },
         ["solid-top"] = Usual.With("material", "apron") with { Frame = Legs },
-        ["slatted-top"] = Usual.With("material", "rail", "count", "5") with { Frame = Legs },
+        ["slatted-top"] = Usual.With("material", "apron", "count", "5", "lie", "across") with { Frame = Legs },
         ["hole"] = Usual.With("face", "top", "x", "3 in", "y", "2 in", "diameter", "2 in"),
         ["groove"] = Usual.With("face", "top", "run", "x", "from", "1/2 in", "width", "1/4 in", "depth", "1/4 in"),
         ["notch"] = Usual.With("through", "z", "edge", "front", "deep", "1 in", "long", "3 in"),

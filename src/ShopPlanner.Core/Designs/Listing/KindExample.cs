@@ -57,7 +57,7 @@ public sealed record KindExample(string Node, string Document)
             .Select(one => (one.Name, Text: Usual(one)))
             .Concat(
                 kind.Members.Where(one => setting.Members.ContainsKey(one.Name))
-                    .Select(one => (one.Name, setting.Members[one.Name]))
+                    .Select(one => (one.Name, Text: setting.Members[one.Name]))
             )
             .Select(one => $", \"{one.Name}\": \"{one.Text}\"");
         var node = $"{{ \"kind\": \"{kind.Name}\"{string.Concat(members)} }}";

@@ -58,7 +58,7 @@ internal sealed class HoleShape : IShape
         return copy => ShapeMembers.Mirrored(copy, mirror, holes);
     }
 
-    private static PartFeature Moved(Hole hole, Axis? row, Length by) =>
+    private static Hole Moved(Hole hole, Axis? row, Length by) =>
         row == hole.Axes.First ? hole with { First = hole.First + by }
         : row == hole.Axes.Second ? hole with { Second = hole.Second + by }
         : hole;

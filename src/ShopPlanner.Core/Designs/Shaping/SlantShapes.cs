@@ -106,7 +106,7 @@ internal sealed class TaperShape : IShape
         }
     }
 
-    private static IEnumerable<BoxSide> Faces(ShapedCopy copy, string faces, BoxSide end)
+    private static List<BoxSide> Faces(ShapedCopy copy, string faces, BoxSide end)
     {
         var beside = Enum.GetValues<BoxSide>().Where(side => side.Axis() != end.Axis()).ToList();
         if (faces == "all")

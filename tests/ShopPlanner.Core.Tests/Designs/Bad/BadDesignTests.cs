@@ -44,6 +44,7 @@ public sealed class BadDesignTests
         message.StartsWith("is missing", StringComparison.Ordinal)
         || message.StartsWith("are missing", StringComparison.Ordinal)
         || message.StartsWith("is empty", StringComparison.Ordinal)
+        || message.StartsWith("isn't JSON here", StringComparison.Ordinal)
         || message.StartsWith("must have width", StringComparison.Ordinal)
         || message.StartsWith("goes with bays", StringComparison.Ordinal)
         || message.StartsWith("asks for more than", StringComparison.Ordinal);

@@ -7,6 +7,10 @@ namespace ShopPlanner.Core.Tests.Designs.Bad;
 /// stand in <c>bad-designs.jsonl</c>, one a line.</summary>
 public static class BadDesigns
 {
+    /// <summary>The good documents, by name.</summary>
+    public static IReadOnlyDictionary<string, string> Good { get; } =
+        new[] { "case", "stand" }.ToDictionary(name => name, name => File.ReadAllText(Path.Combine(Folder, name + ".json")));
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<BadDesign> All { get; } =
     [
@@ -14,10 +18,6 @@ public static class BadDesigns
             .Where(line => line.Length > 0)
             .Select((line, i) => Read(JsonNode.Parse(line)!.AsObject(), i + 1)),
     ];
-
-    /// <summary>The good documents, by name.</summary>
-    public static IReadOnlyDictionary<string, string> Good { get; } =
-        new[] { "case", "stand" }.ToDictionary(name => name, name => File.ReadAllText(Path.Combine(Folder, name + ".json")));
 
     private static string Folder
     {
