@@ -28,13 +28,16 @@ internal sealed class SheetCarcass : IFrame
                 new("toe", "Height of the toe space", MemberType.Length, "0 in"),
                 new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
                 new("face", "Face frame", MemberType.Role, ""),
+                .. CaseBase.Members,
             ]
         );
+
+    public Length Lift(NodeReader members) => CaseBase.Height(members);
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var case_ = CarcassSizes.Read(members, outside);
-        if (case_ is null)
+        if (case_ is null || CaseBase.Read(members, case_) is not { } under)
             return null;
         var (left, right) = Sides(case_, builder);
         var bottom = Level(case_, "Bottom", case_.BottomZ, case_.FrontY, case_.BackY, left, right, builder);
@@ -43,11 +46,13 @@ internal sealed class SheetCarcass : IFrame
             : Stretchers(case_, left, right, builder);
         CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
         var (faceLeft, faceRight) = CarcassFront.Add(case_, left, right, bottom, top, builder);
+        under.Add(bottom, builder);
         return Within(case_) with
         {
             Left = left,
             Right = right,
             Face = case_.Face,
+            Mid = case_.Face is { } face ? new(face, case_.FaceWidth, "Face frame") : null,
             FaceLeft = faceLeft,
             FaceRight = faceRight,
             Behind = Behind(case_),
