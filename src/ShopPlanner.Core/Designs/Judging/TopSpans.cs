@@ -18,8 +18,13 @@ internal sealed record TopSpans(PiecePart Part, Box Whole, Length? Along, Length
         var parts = piece.Parts.Where(part => IsOf(part)).ToList();
         if (parts.Count == 0)
             return null;
-        var top = parts.SelectMany(part => part.Copies).ToList();
-        var whole = top.Select(copy => copy.Box).Aggregate((a, b) => a.Around(b));
+        // Breadboard ends carry the strips as well.
+        var whole = piece
+            .Parts.Where(part => part.Assembly == Name)
+            .SelectMany(part => part.Copies)
+            .Where(copy => copy.Flat == Axis.Z)
+            .Select(copy => copy.Box)
+            .Aggregate((a, b) => a.Around(b));
         var below = piece
             .Parts.Where(part => part.Assembly != Name)
             .SelectMany(part => part.Copies)
