@@ -106,11 +106,15 @@ public sealed class DesignEvaluator
 
     private void Build(Outside within, Overhang overhang)
     {
-        var frame = Find(Kinds.Frames, one => one.Info, document.Frame);
-        var bay = frame?.Build(Reader(document.Frame, frame.Info), within, At(document.Frame.Path));
+        if (Find(Kinds.Frames, one => one.Info, document.Frame) is not { } frame)
+            return;
+        var reader = Reader(document.Frame, frame.Info);
+        var lift = frame.Lift(reader);
+        var above = within with { Height = Less("Height above the base", within.Height, "height", lift, "base") };
+        var bay = frame.Build(reader, above, At(document.Frame.Path));
         if (document.Bays is { } bays && bay is not null)
             Fill(bays, bay);
-        builder.Move(overhang.Ends, overhang.Front + builder.StandsOut);
+        builder.Move(overhang.Ends, overhang.Front + builder.StandsOut, lift);
     }
 
     private Length StandsOut(BayNode node)
@@ -161,12 +165,17 @@ public sealed class DesignEvaluator
         var sizes = node
             .Sizes.Select(text => text == "*" ? null : scope.Length("Clear size", text, node.Path + ".sizes"))
             .ToImmutableArray();
+        bay = bay with { Fronts = [.. node.Bays.Select(HasFront)] };
         var bays = splitter.Build(Reader(split, splitter.Info), bay, sizes, At(split.Path));
         if (bays.IsEmpty || !Share(node, bay, bays))
             return;
         foreach (var (child, part) in node.Bays.Zip(bays))
             Fill(child, part);
     }
+
+    private static bool HasFront(BayNode node) =>
+        node.Fills.Any(fill => Kinds.Fills.FirstOrDefault(one => one.Info.Name == fill.Kind) is { HasFront: true })
+        || node.Bays.Any(HasFront);
 
     // Clear sizes that are given may be more than there is, or less with no bay to take the rest.
     private bool Share(BayNode node, Bay bay, ImmutableArray<Bay> bays)

@@ -1,6 +1,8 @@
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Assembly;
+using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Making.Operations;
 
 namespace ShopPlanner.Core.Making;
 
@@ -10,6 +12,16 @@ public static class WorkPlanner
     /// <summary>Returns the plan. The same piece and choices give the same plan.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="choices">What the builder decides.</param>
-    public static WorkPlan Of(Piece piece, WorkChoices choices) =>
-        WorkMerge.Of(piece, [], AssemblyOrder.Of(piece, choices), [], null, []);
+    public static WorkPlan Of(Piece piece, WorkChoices choices)
+    {
+        var finish = FinishPlanner.Of(piece, choices);
+        return WorkMerge.Of(
+            piece,
+            OperationList.Of(piece, choices),
+            AssemblyOrder.Of(piece, choices),
+            finish.Steps,
+            finish.Amounts,
+            finish.Findings
+        );
+    }
 }

@@ -79,13 +79,20 @@ public static class JointDetails
             JointKind.Sliding => "slides",
             JointKind.Bolted => "bolted",
             JointKind.Beveled => "beveled cleats",
+            JointKind.HalfLap => "half-lap",
+            JointKind.Bridle => "bridle joint",
+            JointKind.Miter => "miter with a spline",
+            JointKind.Breadboard => "breadboard end",
+            JointKind.SlidingGroove => "sliding in a groove",
+            JointKind.Pinned => "brads in a rabbet",
             _ => "rests on it",
         };
 
     private static string Verb(JointKind kind) =>
         kind switch
         {
-            JointKind.Dado or JointKind.Rabbet or JointKind.Groove or JointKind.MortiseAndTenon => "into",
+            JointKind.Dado or JointKind.Rabbet or JointKind.Groove or JointKind.MortiseAndTenon or JointKind.Bridle => "into",
+            JointKind.Breadboard or JointKind.SlidingGroove or JointKind.Pinned => "into",
             JointKind.Resting or JointKind.Hinged or JointKind.Sliding => "on",
             _ => "to",
         };

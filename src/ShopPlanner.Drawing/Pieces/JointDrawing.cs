@@ -27,6 +27,7 @@ internal sealed class JointDrawing
         {
             JointKind.Hinged when !IsLid(scene) => HingeDrawing.Window(scene),
             JointKind.Sliding => SlideDrawing.Window(scene),
+            JointKind.Miter => MiterDrawing.Window(scene),
             _ => Window(),
         };
         page = new JointPage(scene, along, across, width, height);
@@ -41,6 +42,7 @@ internal sealed class JointDrawing
             JointKind.Sliding => SlideDrawing.Draw(scene, page),
             JointKind.Dovetail => DovetailDrawing.Draw(scene, page),
             JointKind.Beveled => BevelDrawing.Draw(scene, page),
+            JointKind.Miter => MiterDrawing.Draw(scene, page),
             _ => scene.Joint.Depth.IsPositive ? LetIn() : Butt(),
         };
         return (page.Shapes, note);
@@ -124,7 +126,8 @@ internal sealed class JointDrawing
     }
 
     private string LetInNote(bool isTenon) =>
-        scene.Joint.Clearance.IsPositive
+        NoteOf(scene.Joint.Kind) is { } note ? note
+        : scene.Joint.Clearance.IsPositive
             ? $"Cut the groove as deep as shown: the panel goes in {PieceScale.Figure(scene.Joint.Depth, scene.Piece.Unit)} "
                 + $"{Figures.UnitName(scene.Piece.Unit)}, the rest is its room to move."
         : isTenon
@@ -132,6 +135,19 @@ internal sealed class JointDrawing
                 + "(common practice)."
         : scene.IsTongueKnown ? "Cut it to the thickness you measure on your own stock, not to its nominal size."
         : "The tongue is about a third as thick as its part (common practice).";
+
+    private static string? NoteOf(JointKind kind) =>
+        kind switch
+        {
+            JointKind.HalfLap => "Half of the thickness is cut away from each part: the faces come out flush.",
+            JointKind.Bridle => "The tenon is about a third as thick as its part, the slot open at the end (common practice).",
+            JointKind.Breadboard =>
+                "Glue only the middle. The outer pins go through slots in the tongue, so that the top can move.",
+            JointKind.SlidingGroove =>
+                "The groove is a little wider than the door is thick. Above it is so deep that the door lifts out.",
+            JointKind.Pinned => "Brads alone hold the strip, so that the glass comes out again.",
+            _ => null,
+        };
 
     private string Butt()
     {
@@ -143,6 +159,8 @@ internal sealed class JointDrawing
             JointKind.PocketScrew => ScrewDrawing.Pocket(scene, page),
             JointKind.Slotted => ScrewDrawing.Slotted(scene, page),
             JointKind.Dowel => DowelDrawing.Draw(scene, page),
+            JointKind.Hinged when scene.FromPart.Assembly == "Door" =>
+                "One leaf of the hinge is let into the edge of the flap, one into what it hangs from.",
             JointKind.Hinged => "One leaf of the hinge lies on the edge below, one under the lid.",
             JointKind.Bolted => "Bore both parts with one template, or while they are clamped together.",
             _ => "",

@@ -90,14 +90,19 @@ internal sealed class JointScene
         {
             var third = FromAcross.Size / 3;
             var centred = new Stretch(FromAcross.Middle - (third / 2), FromAcross.Middle + (third / 2));
-            return Joint.Kind == JointKind.MortiseAndTenon ? centred
+            return IsThird ? centred
+                : Joint.Kind == JointKind.HalfLap ? FromAcross with { To = FromAcross.Middle }
                 : Joint.Kind == JointKind.Groove && !Slips ? PanelOfTheGroove() ?? centred
                 : FromAcross;
         }
     }
 
     /// <summary>Whether the tongue's thickness follows from other parts and not from a rule of thumb.</summary>
-    public bool IsTongueKnown => Joint.Kind != JointKind.MortiseAndTenon && (!HasShoulders || PanelOfTheGroove() is not null);
+    public bool IsTongueKnown =>
+        Joint.Kind == JointKind.HalfLap || (!IsThird && (!HasShoulders || PanelOfTheGroove() is not null));
+
+    // A third of its part by a rule of thumb.
+    private bool IsThird => Joint.Kind is JointKind.MortiseAndTenon or JointKind.Bridle or JointKind.Breadboard;
 
     /// <summary>Whether the tongue is thinner than its part.</summary>
     public bool HasShoulders => Tongue.Size < FromAcross.Size - 0.01;
@@ -126,6 +131,8 @@ internal sealed class JointScene
             return Axis.Z;
         if (Joint.Kind == JointKind.Slotted)
             return others.First(axis => axis != From.Along);
+        if (Joint.Kind == JointKind.Miter)
+            return others.First(axis => axis != From.Flat);
         if (Joint.Kind == JointKind.Dovetail)
             return others.MaxBy(axis => Length.Min(From.Box.Extent(axis), Into.Box.Extent(axis)).Ticks);
         return others.MinBy(axis => Length.Min(From.Box.Extent(axis), Into.Box.Extent(axis)).Ticks);

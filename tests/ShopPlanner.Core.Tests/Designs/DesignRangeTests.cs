@@ -21,6 +21,8 @@ public sealed class DesignRangeTests
             "outdoor-bench",
             "bed",
             "desk",
+            "table",
+            "sideboard",
         ];
 
     [Theory, MemberData(nameof(Names))]

@@ -74,13 +74,13 @@ public sealed class FaceFrameTests
     [Theory]
     [InlineData("""{ "kind": "doors", "make": "slab", "material": "case" }""")]
     [InlineData("""{ "kind": "drawers", "count": 2, "front": "case", "box": "box", "bottom": "thin" }""")]
-    public void Beside_a_divider_behind_the_frame_there_is_no_stile(string fill)
+    public void Without_a_stile_before_the_divider_nothing_closes_beside_it(string fill)
     {
         var json = Made.Carcass("40", "20", "30", "", Frame)
             .Replace(
                 "\"fills\": [  ]",
                 $$"""
-                "split": { "kind": "divider", "material": "case" }, "bays": [ { "fills": [ {{fill}} ] }, {} ]
+                "split": { "kind": "divider", "material": "case", "front": "no" }, "bays": [ { "fills": [ {{fill}} ] }, {} ]
                 """,
                 StringComparison.Ordinal
             );

@@ -20,6 +20,12 @@ public sealed class JointPropertyTests
         JointKind.MortiseAndTenon,
         JointKind.Dovetail,
         JointKind.Beveled,
+        JointKind.HalfLap,
+        JointKind.Bridle,
+        JointKind.Miter,
+        JointKind.Breadboard,
+        JointKind.SlidingGroove,
+        JointKind.Pinned,
     ];
 
     public static TheoryData<string> Frames => [.. Core.Designs.DesignKinds.Frames.Select(one => one.Name)];

@@ -62,11 +62,7 @@ internal static class RandomDesigns
                     "0 in"
                 )}}",
                   "over": "{{Pick(chance, "panel", "stretchers")}}", "let_in": "{{Pick(chance, "0 in", "1/8 in", "1/4 in")}}",
-                  "toe": "{{Pick(chance, "0 in", "3 in")}}", "toe_setback": "{{Pick(chance, "0 in", "2 in")}}", "face": "{{Pick(
-                    chance,
-                    "",
-                    "board"
-                )}}" }
+                  {{Foot(chance)}}, "face": "{{Pick(chance, "", "board")}}" }
                 """,
             "post-and-rail" =>
                 $$"""
@@ -85,8 +81,15 @@ internal static class RandomDesigns
                     "board",
                     "two"
                 )}}",
-                  "setback": "{{Pick(chance, "0 in", "1/4 in")}}", "joint": "{{Pick(chance, "pocket", "mortise", "dowel")}}",
-                  "stretcher": "{{Pick(chance, "", "board")}}", "stretchers": "{{Pick(chance, "all", "ends")}}" }
+                  "setback": "{{Pick(chance, "0 in", "1/4 in")}}", "joint": "{{Pick(
+                    chance,
+                    "pocket",
+                    "mortise",
+                    "dowel",
+                    "bolt"
+                )}}",
+                  "stretcher": "{{Pick(chance, "", "board", "two")}}", "stretchers": "{{Pick(chance, "all", "ends")}}",
+                  "cross": {{chance.Next(0, 3)}} }
                 """,
             "post-cabinet" =>
                 $$"""
@@ -152,6 +155,16 @@ internal static class RandomDesigns
                 """,
         };
 
+    private static string Foot(Random chance) =>
+        chance.Next(2) == 0
+            ? $$"""
+                "toe": "{{Pick(chance, "0 in", "3 in")}}", "toe_setback": "{{Pick(chance, "0 in", "2 in")}}"
+                """
+            : $$"""
+                "base": "{{Pick(chance, "plinth", "legs")}}", "base_board": "{{Pick(chance, "board", "two", "half")}}",
+                "base_leg": "{{Pick(chance, "square", "two")}}", "base_setback": "{{Pick(chance, "0 in", "1 in")}}"
+                """;
+
     private static string LowShelf(Random chance) =>
         $$"""
             "low_rail": "{{Pick(chance, "", "board")}}", "low_height": "{{Pick(chance, "1 in", "3 in")}}", "slat": "{{Pick(
@@ -172,12 +185,17 @@ internal static class RandomDesigns
         var letIn = Pick(chance, "0 in", "1/8 in", "1/4 in");
         var bays = string.Join(", ", Enumerable.Range(0, chance.Next(2, 4)).Select(_ => Bay(chance, deep - 1)));
         return $$"""
-            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}" }, "bays": [ {{bays}} ] }
+            { "fills": [ {{fills}} ], "split": { "kind": "{{split}}", "material": "sheet", "let_in": "{{letIn}}", "front": "{{Pick(
+                chance,
+                "auto",
+                "auto",
+                "no"
+            )}}", "front_width": "{{Pick(chance, "0 in", "1 in")}}" }, "bays": [ {{bays}} ] }
             """;
     }
 
     private static string Fill(Random chance) =>
-        chance.Next(11) switch
+        chance.Next(14) switch
         {
             0 =>
                 $$"""{ "kind": "doors", "material": "board", "panel": "thin", "leaves": {{chance.Next(1, 3)}}, "fit": "{{Fit(chance)}}", "overlay": "3/8 in" }""",
@@ -212,6 +230,25 @@ internal static class RandomDesigns
                 )}}",
                   "where": "{{Pick(chance, "both", "top", "bottom")}}" }
                 """,
+            10 =>
+                $$"""
+                { "kind": "doors", "make": "glass", "material": "board", "stop": "thin", "fit": "{{Fit(
+                    chance
+                )}}", "overlay": "1/4 in",
+                  "corner": "{{Pick(chance, "half-lap", "bridle", "mortise", "miter")}}" }
+                """,
+            11 => $$"""
+                { "kind": "doors", "make": "{{Pick(chance, "frame", "slab", "glass")}}", "material": "board", "panel": "thin",
+                  "stop": "thin", "hang": "{{Pick(chance, "below", "above")}}", "fit": "{{Fit(chance)}}", "overlay": "1/4 in" }
+                """,
+            12 =>
+                $$"""
+                { "kind": "sliding-doors", "material": "{{Pick(chance, "thin", "half")}}", "setback": "{{Pick(
+                    chance,
+                    "0 in",
+                    "1/4 in"
+                )}}" }
+                """,
             _ =>
                 $$"""{ "kind": "slats", "material": "board", "count": {{chance.Next(1, 6)}}, "lie": "{{Pick(chance, "lengthways", "across", "upright")}}" }""",
         };
@@ -222,7 +259,8 @@ internal static class RandomDesigns
             0 => "",
             4 =>
                 $$""", "top": { "kind": "slatted-top", "material": "board", "count": {{chance.Next(2, 4)}}, "lie": "{{Pick(chance, "across", "lengthways")}}" }""",
-            1 => """, "top": { "kind": "solid-top", "material": "board", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
+            1 =>
+                $$""", "top": { "kind": "solid-top", "material": "board", "overhang_ends": "1 in", "overhang_front": "1 in", "breadboard": "{{Pick(chance, "", "board")}}" }""",
             2 =>
                 """, "top": { "kind": "sheet-top", "material": "sheet", "layers": "2", "overhang_ends": "1 in", "overhang_front": "1 in" }""",
             _ => """, "top": { "kind": "sheet-top", "material": "sheet", "edging": "board", "overhang_ends": "1/2 in" }""",

@@ -27,6 +27,12 @@ internal static class BuiltInPieces
         return DesignEvaluator.Evaluate(Joined(reading.Document!, joint), new Dictionary<string, string>()).Piece!;
     }
 
+    /// <summary>A design that a test makes up.</summary>
+    public static Piece Of(string json) =>
+        DesignEvaluator
+            .Evaluate(DesignJson.Read(System.Text.Encoding.UTF8.GetBytes(json)).Document!, new Dictionary<string, string>())
+            .Piece!;
+
     private static DesignDocument Joined(DesignDocument document, string? joint) =>
         joint is null
             ? document

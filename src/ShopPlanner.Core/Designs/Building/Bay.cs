@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 
@@ -31,9 +32,16 @@ internal sealed record Bay(Box Box, Box Front)
 
     public Draft? FaceRight { get; init; }
 
-    /// <summary>Whether a face frame stands before the space, and its member at one side is missing: a door or drawer would have
-    /// nothing beside it.</summary>
-    public bool LacksStile => Face is not null && (FaceLeft is null || FaceRight is null);
+    /// <summary>What a member between two bays in the plane of <see cref="Front"/> is made of: a mid stile or a mid rail. Null
+    /// where the edges of the case are its face.</summary>
+    public FrontStock? Mid { get; init; }
+
+    /// <summary>For each of the smaller bays that it is split into, whether a door or drawer closes it, or one within it.</summary>
+    public ImmutableArray<bool> Fronts { get; init; } = [];
+
+    /// <summary>Whether there is such a plane, and its member at one side is missing: a door or drawer would have nothing beside
+    /// it.</summary>
+    public bool LacksStile => Mid is not null && (FaceLeft is null || FaceRight is null);
 
     /// <summary>How much of the frame's face beside <see cref="Front"/> an overlay door may cover at each side: a side's edge,
     /// half a divider's.</summary>
@@ -45,3 +53,9 @@ internal sealed record Bay(Box Box, Box Front)
 
     public Length CoverTop { get; init; }
 }
+
+/// <summary>What stands between two bays in the plane of the front.</summary>
+/// <param name="Material">Of the face frame or the front rails.</param>
+/// <param name="Width">How wide it usually is.</param>
+/// <param name="Assembly">The unit it belongs to.</param>
+internal sealed record FrontStock(RoleMaterial Material, Length Width, string Assembly);

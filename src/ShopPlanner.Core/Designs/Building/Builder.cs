@@ -98,25 +98,29 @@ internal sealed class Builder
             hardware[name] = hardware.GetValueOrDefault(name) + quantity;
     }
 
+    // They move, and hold nothing.
+    private static bool Opens(Draft draft) => draft.Assembly is "Door" or "Drawer" or "Sliding door";
+
     /// <summary>Members whose face touches a box at the start or the end of an axis; doors and drawers move, and hold
     /// nothing.</summary>
     public IReadOnlyList<Draft> Touching(Box box, Axis axis, bool atEnd) =>
         [
             .. drafts.Where(one =>
                 one.Purpose == PartPurpose.Member
-                && one.Assembly is not ("Door" or "Drawer")
+                && !Opens(one)
                 && (atEnd ? one.Box.Start(axis) == box.End(axis) : one.Box.End(axis) == box.Start(axis))
                 && one.Box.With(axis, box.Start(axis), box.End(axis)).Shared(box) is not null
             ),
         ];
 
-    /// <summary>Moves all that stands so far: room is made for what stands out in front and for a top's overhang.</summary>
-    public void Move(Length right, Length back)
+    /// <summary>Moves all that stands so far: room is made for what stands out in front, for a top's overhang and for a
+    /// base.</summary>
+    public void Move(Length right, Length back, Length up)
     {
         foreach (var draft in drafts)
-            draft.Box = draft.Box.Moved(right, back, Length.Zero);
+            draft.Box = draft.Box.Moved(right, back, up);
         for (var i = 0; i < Openings.Count; i++)
-            Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, Length.Zero) };
+            Openings[i] = Openings[i] with { Box = Openings[i].Box.Moved(right, back, up) };
     }
 
     public void Warn(Severity severity, string text, Draft? about = null, Working? working = null) =>

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Building;
 
@@ -6,6 +7,9 @@ namespace ShopPlanner.Core.Designs.Building;
 internal interface IFrame
 {
     KindInfo Info { get; }
+
+    /// <summary>How high a base lifts it: the frame is built so much lower, from its own foot up, and the base below that.</summary>
+    Length Lift(NodeReader members) => Length.Zero;
 
     /// <summary>The bay within; null where the frame leaves none.</summary>
     Bay? Build(NodeReader members, Outside outside, Builder builder);

@@ -88,6 +88,12 @@ internal static class Words
             JointKind.Resting => "resting",
             JointKind.Bolted => "bolted",
             JointKind.Beveled => "beveled",
+            JointKind.HalfLap => "half-lap",
+            JointKind.Bridle => "bridle",
+            JointKind.Miter => "miter",
+            JointKind.Breadboard => "breadboard",
+            JointKind.SlidingGroove => "sliding-groove",
+            JointKind.Pinned => "pinned",
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "is no kind of joint"),
         };
 }

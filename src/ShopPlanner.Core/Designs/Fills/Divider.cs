@@ -20,6 +20,7 @@ internal sealed class Divider : ISplit
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
                 new("let_in", "Dado depth, top and bottom", MemberType.Length, "0 in"),
+                .. FrontMembers.Members,
                 .. EdgeAsked.UprightMembers,
             ]
         );
@@ -28,37 +29,49 @@ internal sealed class Divider : ISplit
     {
         var (material, letIn) = (members.Role("material"), members.Length("let_in").Value);
         var (setback, edge) = (members.Length("setback").Value, EdgeAsked.Read(members, material));
+        var front = FrontMembers.Read(members);
+        if (!members.Failed)
+            front.Check(members, bay, material.Thickness);
         if (members.Failed)
             return [];
         var shares = Shares.Of(bay.Box.Dx, material.Thickness, sizes, members.Unit);
         var bays = ImmutableArray.CreateBuilder<Bay>();
         var (x, left) = (bay.Box.X, bay.Left);
+        var (from, face, cover) = (bay.Front.X, bay.FaceLeft, bay.CoverLeft);
         for (var i = 0; i < shares.Length; i++)
         {
-            var (first, last) = (i == 0, i == shares.Length - 1);
+            var last = i == shares.Length - 1;
             var right = last ? bay.Right : Upright(members, bay, x + shares[i], material, (setback, edge), letIn, builder);
             if (members.Failed)
                 return [];
-            var half = Length.FromTicks(material.Thickness.Ticks / 2);
+            var end = x + shares[i];
+            var stile =
+                !last && front.Stands(bay, i) ? front.Stile(bay, right!, Before(front, bay, end, material), builder) : null;
+            var between = FrontMembers.Cover(stile?.Box.Dx ?? material.Thickness);
             bays.Add(
                 bay with
                 {
-                    Box = bay.Box.With(Axis.X, x, x + shares[i]),
+                    Box = bay.Box.With(Axis.X, x, end),
                     Left = left,
                     Right = right,
-                    Front = bay.Front.With(Axis.X, first ? bay.Front.X : x, last ? bay.Front.EndX : x + shares[i]),
-                    FaceLeft = first ? bay.FaceLeft : null,
-                    FaceRight = last ? bay.FaceRight : null,
-                    Behind = bay.Behind?.With(Axis.X, x, x + shares[i]),
-                    CoverLeft = first ? bay.CoverLeft : half,
-                    CoverRight = last ? bay.CoverRight : half,
+                    Front = bay.Front.With(Axis.X, from, last ? bay.Front.EndX : stile?.Box.X ?? end),
+                    FaceLeft = face,
+                    FaceRight = last ? bay.FaceRight : stile,
+                    Behind = bay.Behind?.With(Axis.X, x, end),
+                    CoverLeft = cover,
+                    CoverRight = last ? bay.CoverRight : between,
                 }
             );
-            (x, left) = (x + shares[i] + material.Thickness, right);
+            (x, left) = (end + material.Thickness, right);
+            (from, face, cover) = (stile?.Box.EndX ?? x, stile, between);
         }
 
         return bays.ToImmutable();
     }
+
+    // The middle of a stile lies before the middle of its divider.
+    private static Length Before(FrontMembers front, Bay bay, Length divider, RoleMaterial material) =>
+        divider - Length.FromTicks((front.Wide(bay) - material.Thickness).Ticks / 2);
 
     private static Draft? Upright(
         NodeReader members,

@@ -12,6 +12,9 @@ namespace ShopPlanner.Core.Designs.Fills;
 /// <summary>A stack of drawers, equal or taller towards the bottom, on side-mounted slides.</summary>
 internal sealed class Drawers : IFill
 {
+    // A side-mounted slide is 1 3/4 in high (common practice).
+    private static readonly Length LowestBox = Length.FromInches(2);
+
     public KindInfo Info { get; } =
         new(
             "drawers",
@@ -36,6 +39,8 @@ internal sealed class Drawers : IFill
 
     public bool Closes => true;
 
+    public bool HasFront => true;
+
     public Length StandsOut(NodeReader members) =>
         members.Choice("fit") == "overlay" ? members.Role("front").Thickness : Length.Zero;
 
@@ -50,6 +55,11 @@ internal sealed class Drawers : IFill
             return bay;
         }
 
+        if (!asked.IsInset)
+            DoorsAsked.CheckOverlay(members, bay, asked.Overlay);
+        if (members.Failed)
+            return bay;
+
         var (z, y) = (
             asked.IsInset ? bay.Front.Z + asked.Gap : bay.Front.Z - asked.Overlay,
             asked.IsInset ? bay.Front.Y : bay.Front.Y - asked.Front.Thickness
@@ -61,11 +71,12 @@ internal sealed class Drawers : IFill
             )
         )
         {
-            if (height <= asked.Room + asked.Bottom.Thickness)
+            if (height - asked.Room < LowestBox)
                 members.Fail(
                     "count",
                     asked.Count.ToString(CultureInfo.InvariantCulture),
-                    "drawers leave no height for their boxes"
+                    $"drawers leave boxes of {Text(Length.Max(height - asked.Room, Length.Zero), members)}: a slide and a bottom "
+                        + $"need at least {Text(LowestBox, members)}"
                 );
             if (members.Failed)
                 return bay;
@@ -82,6 +93,8 @@ internal sealed class Drawers : IFill
         );
         return bay;
     }
+
+    private static string Text(Length length, NodeReader members) => LengthFormat.WithUnit(length, members.Unit);
 
     private static Draft Front(DrawersAsked asked, Bay bay, Length y, Length z, Length height, Builder builder)
     {

@@ -18,6 +18,7 @@ internal static class FillList
         new Slats(),
         new DropInBottom(),
         new DoorStops(),
+        new SlidingDoors(),
     ];
 
     public static readonly ImmutableArray<ISplit> Splits = [new Divider(), new FixedShelf()];

@@ -20,6 +20,7 @@ internal sealed class FixedShelf : ISplit
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
                 new("let_in", "Dado depth in the sides", MemberType.Length, "0 in"),
+                .. FrontMembers.Members,
                 .. EdgeAsked.ShelfMembers,
             ]
         );
@@ -28,38 +29,43 @@ internal sealed class FixedShelf : ISplit
     {
         var (material, letIn) = (members.Role("material"), members.Length("let_in").Value);
         var (setback, edge) = (members.Length("setback"), EdgeAsked.Read(members, material));
+        var front = FrontMembers.Read(members);
+        if (!members.Failed)
+            front.Check(members, bay, material.Thickness);
         if (members.Failed)
             return [];
         var shares = Shares.Of(bay.Box.Dz, material.Thickness, sizes, members.Unit);
         var bays = ImmutableArray.CreateBuilder<Bay>();
         var z = bay.Box.Z;
+        var (from, cover) = (bay.Front.Z, bay.CoverBottom);
         for (var i = 0; i < shares.Length; i++)
         {
             var (first, last) = (i == 0, i == shares.Length - 1);
-            if (!last)
-                Add(members, bay, z + shares[i], material, (setback, edge), letIn, builder);
+            var (end, next) = (z + shares[i], z + shares[i] + material.Thickness);
+            var shelf = last ? null : Add(members, bay, end, material, (setback, edge), letIn, builder);
             if (members.Failed)
                 return [];
-            var half = Length.FromTicks(material.Thickness.Ticks / 2);
+            var rail = !last && front.Stands(bay, i) ? front.Rail(bay, shelf!, next, builder) : null;
+            var between = FrontMembers.Cover(rail?.Box.Dz ?? material.Thickness);
             bays.Add(
                 bay with
                 {
-                    Box = bay.Box.With(Axis.Z, z, z + shares[i]),
-                    Front = bay.Front.With(Axis.Z, first ? bay.Front.Z : z, last ? bay.Front.EndZ : z + shares[i]),
+                    Box = bay.Box.With(Axis.Z, z, end),
+                    Front = bay.Front.With(Axis.Z, from, last ? bay.Front.EndZ : rail?.Box.Z ?? end),
                     ReachBelow = first ? bay.ReachBelow : Length.Zero,
                     ReachAbove = last ? bay.ReachAbove : Length.Zero,
-                    Behind = bay.Behind?.With(Axis.Z, z, last ? bay.Behind.Value.EndZ : z + shares[i]),
-                    CoverBottom = first ? bay.CoverBottom : half,
-                    CoverTop = last ? bay.CoverTop : half,
+                    Behind = bay.Behind?.With(Axis.Z, z, last ? bay.Behind.Value.EndZ : end),
+                    CoverBottom = cover,
+                    CoverTop = last ? bay.CoverTop : between,
                 }
             );
-            z += shares[i] + material.Thickness;
+            (z, from, cover) = (next, next, between);
         }
 
         return bays.ToImmutable();
     }
 
-    private static void Add(
+    private static Draft? Add(
         NodeReader members,
         Bay bay,
         Length z,
@@ -74,7 +80,7 @@ internal sealed class FixedShelf : ISplit
             .With(Axis.Y, bay.Box.Y + front.Setback.Value + front.Edge.Takes, bay.Box.EndY);
         var (left, right) = (Into(members, clear, false, letIn, builder), Into(members, clear, true, letIn, builder));
         if (members.Failed)
-            return;
+            return null;
         var box = clear.Grown(Axis.X, left, right);
         var shelf = builder.Add(
             new("Fixed shelf", "Carcass", material, box, Axis.X, Axis.Z)
@@ -95,6 +101,7 @@ internal sealed class FixedShelf : ISplit
         EdgeMaker.Treat(shelf, BoxSide.Front, front.Edge, builder, clear);
         Fasten(shelf, clear, false, left, builder);
         Fasten(shelf, clear, true, right, builder);
+        return shelf;
     }
 
     private static Length Into(NodeReader members, Box clear, bool atEnd, Length letIn, Builder builder) =>

@@ -44,19 +44,25 @@ internal sealed class Slats : IFill
         if (members.Failed)
             return bay;
         var level = flat == Axis.Z ? Lying(bay, material) : bay.Box.With(Axis.Y, bay.Box.Y, bay.Box.Y + material.Thickness);
-        for (var i = 0; i < count; i++)
-            Slat(
-                level,
-                bay,
-                material,
-                width,
-                Start(bay.Box.Start(row).Ticks, width.Ticks, free, count, i),
-                (row, along, flat),
-                builder
-            );
+        var places = Enumerable
+            .Range(0, count)
+            .Select(i => Start(bay.Box.Start(row).Ticks, width.Ticks, free, count, i))
+            .Select(start => level.With(row, start, start + width))
+            .ToList();
+        if (along == Axis.X)
+            SlatBearers.Add(material, bay, places, builder);
+        foreach (var place in places)
+            Slat(place, bay, material, (along, flat), builder);
         if (count > 1 && free > 0)
             Spacer(material, Length.FromTicks(free / (count - 1)), builder);
-        return bay;
+        // What comes after stands on slats that lie.
+        return flat == Axis.Z
+            ? bay with
+            {
+                Box = bay.Box.With(Axis.Z, Length.Max(bay.Box.Z, level.EndZ), bay.Box.EndZ),
+                ReachBelow = Length.Zero,
+            }
+            : bay;
     }
 
     // At the foot of the bay; between lower rails that bound it, flush with their upper edges, so that the slats end at them.
@@ -75,18 +81,10 @@ internal sealed class Slats : IFill
         return Length.FromTicks(from + (i * (width + gap)) + Math.Min(i, over));
     }
 
-    private static void Slat(
-        Box level,
-        Bay bay,
-        RoleMaterial material,
-        Length width,
-        Length start,
-        (Axis Row, Axis Along, Axis Flat) way,
-        Builder builder
-    )
+    private static void Slat(Box place, Bay bay, RoleMaterial material, (Axis Along, Axis Flat) way, Builder builder)
     {
         var slat = builder.Add(
-            new("Slat", "Slats", material, level.With(way.Row, start, start + width), way.Along, way.Flat)
+            new("Slat", "Slats", material, place, way.Along, way.Flat)
             {
                 Length = Working.Given("Clear length", bay.Box.Extent(way.Along)),
                 FacesToFinish = "both faces, all edges",

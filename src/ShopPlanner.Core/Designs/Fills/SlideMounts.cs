@@ -70,25 +70,33 @@ internal static class SlideMounts
     // Ripped from the face frame's board to the width that the frame stands out over the side; it lies with that width across.
     private static Draft Filler(Bay bay, Draft whole, Box strip, bool isRight, Builder builder)
     {
-        var face = bay.Face!;
+        var face = bay.Face ?? bay.Mid!.Material;
         var z = Middle(strip) - Length.FromTicks(face.Thickness.Ticks / 2);
         var box = strip.With(Axis.Z, z, z + face.Thickness).With(Axis.Y, Length.Max(strip.Y, bay.Box.Y), strip.EndY);
-        var filler = builder.Add(
-            new("Slide filler", "Carcass", face, box, Axis.Y, Axis.Z)
-            {
-                Width = Working.Of(
-                    "Filler width",
-                    strip.Dx,
-                    "{stile} − {side}",
-                    Working.Geometry,
-                    ("stile", Working.Given("Face stile", strip.Dx + whole.Box.Dx)),
-                    ("side", Working.Given("side", whole.Box.Dx))
-                ),
-            }
-        );
+        var filler = builder.Add(new("Slide filler", "Carcass", face, box, Axis.Y, Axis.Z) { Width = FillerWidth(whole, strip) });
         builder.Join(JointKind.Glued, filler, whole, Axis.X);
         return filler;
     }
+
+    // A mid stile stands out over both faces of its divider, a face stile over the one of its side.
+    private static Working<Length> FillerWidth(Draft whole, Box strip) =>
+        whole.Name == "Divider"
+            ? Working.Of(
+                "Filler width",
+                strip.Dx,
+                "({stile} − {divider}) ÷ 2",
+                Working.Geometry,
+                ("stile", Working.Given("Mid stile", (strip.Dx * 2) + whole.Box.Dx)),
+                ("divider", Working.Given("divider", whole.Box.Dx))
+            )
+            : Working.Of(
+                "Filler width",
+                strip.Dx,
+                "{stile} − {side}",
+                Working.Geometry,
+                ("stile", Working.Given("Face stile", strip.Dx + whole.Box.Dx)),
+                ("side", Working.Given("side", whole.Box.Dx))
+            );
 
     private static Draft? Rail(DrawersAsked asked, List<Draft> posts, Box strip, bool isRight, Builder builder)
     {

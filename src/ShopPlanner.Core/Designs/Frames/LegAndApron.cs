@@ -22,6 +22,7 @@ internal sealed class LegAndApron : IFrame
                 new("stretcher", "Stretchers", MemberType.Role, ""),
                 new("stretcher_height", "Height of the stretchers", MemberType.Length, "4 in"),
                 new("stretchers", "Where stretchers run", MemberType.Choice, "all", "all", "ends"),
+                new("cross", "Cross rails under the top", MemberType.Count, "0"),
             ]
         );
 
@@ -34,11 +35,14 @@ internal sealed class LegAndApron : IFrame
             return null;
         var sizes = new LegSizes(leg, wide, outside);
         var thickest = Length.Max(apron.Thickness, stretcher?.Thickness ?? Length.Zero);
-        if (RailJoint.Read(members, sizes, setback, thickest) is not { } joint)
+        var thinnest = Length.Min(apron.Thickness, stretcher?.Thickness ?? apron.Thickness);
+        var crossing = CrossRails.Read(members, sizes, apron, setback);
+        if (crossing is null || RailJoint.Read(members, sizes, setback, thickest, thinnest) is not { } joint)
             return null;
         var legs = sizes.AddLegs(builder, "Leg");
         var rails = new Rails(sizes, legs, apron, Tall(apron), setback, joint);
         Around(rails, "apron", outside.Height.Value - rails.Tall, true, builder);
+        crossing.Add(outside.Height.Value - rails.Tall, rails.Tall, builder);
         if (stretcher is not null)
             Around(rails with { Material = stretcher, Tall = Tall(stretcher) }, "stretcher", height, all, builder);
         var low = stretcher is null ? Length.Zero : height + Tall(stretcher);

@@ -94,7 +94,11 @@ internal sealed record Legs(Draft FrontLeft, Draft FrontRight, Draft BackLeft, D
 /// <param name="Joint">How they are joined, and how far they are let into each leg.</param>
 internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, Length Tall, Length SetBack, RailJoint Joint)
 {
-    private Length Tongue => Joint.Tongue.Value;
+    // Between two doors a member of the front is as wide as its stock, 2 1/2 in at most (common practice).
+    private static readonly Length WidestMid = Length.FromInches(2.5m);
+
+    /// <summary>What stands between two bays in the plane of the front rails.</summary>
+    public FrontStock Mid => new(Material, Length.Min(Tall, WidestMid), "Frame");
 
     public Draft Front(string name, Length z, Builder builder) =>
         Long(name, z, SetBack, Legs.FrontLeft, Legs.FrontRight, builder);
@@ -107,39 +111,35 @@ internal sealed record Rails(LegSizes Sizes, Legs Legs, RoleMaterial Material, L
     public Draft Right(string name, Length z, Builder builder) =>
         Short(name, z, Sizes.Width - SetBack - Material.Thickness, Legs.FrontRight, Legs.BackRight, builder);
 
-    private Draft Long(string name, Length z, Length y, Draft left, Draft right, Builder builder) =>
-        Add(
-            name,
-            Box.Between(Sizes.Lx - Tongue, y, z, Sizes.Width - Sizes.Lx + Tongue, y + Material.Thickness, z + Tall),
-            Axis.X,
-            Axis.Y,
-            left,
-            right,
-            builder
-        );
-
-    private Draft Short(string name, Length z, Length x, Draft front, Draft back, Builder builder) =>
-        Add(
-            name,
-            Box.Between(x, Sizes.Ly - Tongue, z, x + Material.Thickness, Sizes.Depth - Sizes.Ly + Tongue, z + Tall),
-            Axis.Y,
-            Axis.X,
-            front,
-            back,
-            builder
-        );
-
-    private Draft Add(string name, Box box, Axis along, Axis flat, Draft one, Draft other, Builder builder)
+    private Draft Long(string name, Length z, Length y, Draft left, Draft right, Builder builder)
     {
+        var box = Box.Between(Sizes.Lx, y, z, Sizes.Width - Sizes.Lx, y + Material.Thickness, z + Tall);
+        return Add(name, box, Axis.X, Joint.ForLong(), left, right, builder);
+    }
+
+    private Draft Short(string name, Length z, Length x, Draft front, Draft back, Builder builder)
+    {
+        var box = Box.Between(x, Sizes.Ly, z, x + Material.Thickness, Sizes.Depth - Sizes.Ly, z + Tall);
+        return Add(name, box, Axis.Y, Joint, front, back, builder);
+    }
+
+    private Draft Add(string name, Box clear, Axis along, RailJoint joint, Draft one, Draft other, Builder builder)
+    {
+        var tongue = joint.Tongue.Value;
         var rail = builder.Add(
-            new(name, "Frame", Material, box, along, flat)
+            new(name, "Frame", Material, clear.Grown(along, tongue, tongue), along, along == Axis.X ? Axis.Y : Axis.X)
             {
-                Length = Sizes.Between(along, Joint.Tongue),
+                Length = Sizes.Between(along, joint.Tongue),
                 FacesToFinish = "outer face, edges",
             }
         );
-        builder.Join(Joint.Kind, rail, one, along, Tongue);
-        builder.Join(Joint.Kind, rail, other, along, Tongue);
+        foreach (var leg in new[] { one, other })
+        {
+            builder.Join(joint.Kind, rail, leg, along, tongue);
+            if (joint.Kind == JointKind.Bolted)
+                RailBolts.Buy(leg.Box.Extent(along), Tall, builder);
+        }
+
         return rail;
     }
 }

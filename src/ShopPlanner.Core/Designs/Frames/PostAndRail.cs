@@ -52,6 +52,9 @@ internal sealed class PostAndRail : IFrame
         {
             Left = rails.Legs.FrontLeft,
             Right = rails.Legs.FrontRight,
+            Mid = rails.Mid,
+            FaceLeft = rails.Legs.FrontLeft,
+            FaceRight = rails.Legs.FrontRight,
             ReachBelow = rails.Tall,
             ReachAbove = rails.Tall,
         };

@@ -115,6 +115,9 @@ internal sealed class PostCabinet : IFrame
             CoverTop = rails.Tall,
             Left = rails.Legs.FrontLeft,
             Right = rails.Legs.FrontRight,
+            Mid = rails.Mid,
+            FaceLeft = rails.Legs.FrontLeft,
+            FaceRight = rails.Legs.FrontRight,
             ReachBelow = rails.Tall,
             ReachAbove = rails.Tall,
         };

@@ -16,9 +16,18 @@ internal sealed record RailJoint(JointKind Kind, Working<Length> Tongue)
     /// <summary>What a frame with rails takes for their joints.</summary>
     public static readonly MemberInfo[] Members =
     [
-        new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel"),
-        new("tenon", "Tenon length (mortise only; 0 for the usual)", MemberType.Length, "0 in"),
+        new("joint", "Joint", MemberType.Choice, "pocket", "pocket", "mortise", "dowel", "bolt"),
+        new("tenon", "Tenon length (mortise or bolt; 0 for the usual)", MemberType.Length, "0 in"),
     ];
+
+    // The barrel nut of a 3/8 in bolt splits a thinner rail (common practice).
+    private static readonly Length ThinnestBolted = Length.FromInches(1.25m);
+
+    /// <summary>Whether the long rails are bolted to the end frames, so that the piece comes apart.</summary>
+    public bool AreLongBolted { get; private init; }
+
+    /// <summary>The joint of the long rails.</summary>
+    public RailJoint ForLong() => AreLongBolted ? Butted(JointKind.Bolted) : this;
 
     /// <summary>A joint in which nothing is let in.</summary>
     public static RailJoint Butted(JointKind kind) => new(kind, Working.Given("tenon", Length.Zero));
@@ -28,7 +37,8 @@ internal sealed record RailJoint(JointKind Kind, Working<Length> Tongue)
     /// <param name="sizes">Of the legs.</param>
     /// <param name="setback">Of the rails.</param>
     /// <param name="rail">Thickness of the thickest rails.</param>
-    public static RailJoint? Read(NodeReader members, LegSizes sizes, Length setback, Length rail)
+    /// <param name="thinnest">Thickness of the thinnest ones, where they differ.</param>
+    public static RailJoint? Read(NodeReader members, LegSizes sizes, Length setback, Length rail, Length? thinnest = null)
     {
         var (joint, tenon) = (members.Choice("joint"), members.Length("tenon"));
         if (members.Failed)
@@ -41,12 +51,24 @@ internal sealed record RailJoint(JointKind Kind, Working<Length> Tongue)
             return null;
         }
 
-        if (joint != "mortise")
+        if (joint is "pocket" or "dowel")
             return Butted(joint == "dowel" ? JointKind.Dowel : JointKind.PocketScrew);
+        var isBolted = joint == "bolt";
+        if (isBolted && (thinnest ?? rail) < ThinnestBolted)
+        {
+            members.Fail(
+                "joint",
+                joint,
+                $"splits rails of {Text(thinnest ?? rail, members)}: a barrel nut needs at least {Text(ThinnestBolted, members)}. "
+                    + "Use thicker rails, or another joint"
+            );
+            return null;
+        }
+
         // Two tenons in one leg must not meet.
         var room = leg - setback - rail;
         var length = tenon.Value.IsPositive ? Chosen(members, tenon, room) : Usual(members, leg, rail, room);
-        return length is null ? null : new(JointKind.MortiseAndTenon, length);
+        return length is null ? null : new(JointKind.MortiseAndTenon, length) { AreLongBolted = isBolted };
     }
 
     private static Working<Length>? Chosen(NodeReader members, Working<Length> tenon, Length room)

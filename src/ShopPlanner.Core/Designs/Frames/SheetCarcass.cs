@@ -30,13 +30,16 @@ internal sealed class SheetCarcass : IFrame
                 new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
                 new("face", "Face frame", MemberType.Role, ""),
                 .. EdgeAsked.ThinMembers("Front edges"),
+                .. CaseBase.Members,
             ]
         );
+
+    public Length Lift(NodeReader members) => CaseBase.Height(members);
 
     public Bay? Build(NodeReader members, Outside outside, Builder builder)
     {
         var case_ = CarcassSizes.Read(members, outside);
-        if (case_ is null)
+        if (case_ is null || CaseBase.Read(members, case_) is not { } under)
             return null;
         var (left, right) = Sides(case_, builder);
         var bottom = Level(case_, "Bottom", case_.BottomZ, case_.FrontY, case_.BackY, left, right, builder);
@@ -47,11 +50,13 @@ internal sealed class SheetCarcass : IFrame
         foreach (var panel in new[] { left, right, bottom, top })
             EdgeMaker.Treat(panel, BoxSide.Front, case_.Edge, builder);
         var (faceLeft, faceRight) = CarcassFront.Add(case_, left, right, bottom, top, builder);
+        under.Add(bottom, builder);
         return Within(case_) with
         {
             Left = left,
             Right = right,
             Face = case_.Face,
+            Mid = case_.Face is { } face ? new(face, case_.FaceWidth, "Face frame") : null,
             FaceLeft = faceLeft,
             FaceRight = faceRight,
             Behind = Behind(case_),

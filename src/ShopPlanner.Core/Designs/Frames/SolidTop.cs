@@ -20,6 +20,7 @@ internal sealed class SolidTop : ITop
                 new("material", "Boards", MemberType.Role, null),
                 new("jointing", "Jointing allowance per board", MemberType.Length, "1/8 in"),
                 new("cut_long", "Strips cut long by", MemberType.Length, "1 in"),
+                new("breadboard", "Breadboard ends", MemberType.Role, ""),
                 .. Tops.OverhangMembers,
             ]
         );
@@ -43,6 +44,9 @@ internal sealed class SolidTop : ITop
         if (members.Failed)
             return;
         var whole = Tops.Whole(outside, material.Thickness);
+        var ends = BreadboardEnds.Read(members, material, outside);
+        if (members.Failed)
+            return;
         var count = (int)((whole.Dy.Ticks + usable.Ticks - 1) / usable.Ticks);
         if (count > MostStrips)
         {
@@ -55,27 +59,30 @@ internal sealed class SolidTop : ITop
             return;
         }
 
-        var strips = new TopStrips(material, whole, outside, count, usable, jointing, longer);
-        Lay(strips.All(members.Unit), builder);
+        var (within, length) = (ends?.Within(whole) ?? whole, ends?.Strip(outside.Width) ?? outside.Width);
+        var strips = new TopStrips(material, within, length, outside.Depth, count, usable, jointing, longer);
+        var laid = Lay(strips.All(members.Unit), ends?.Tongue.Value ?? Length.Zero, builder);
+        ends?.Add(whole, outside, laid, builder);
     }
 
-    // Each strip is glued to the one before, and fixed so that it may move.
-    private static void Lay(IEnumerable<Draft> strips, Builder builder)
+    // Each strip is glued to the one before, and fixed so that it may move; not by the tongues at its ends.
+    private static List<Draft> Lay(IEnumerable<Draft> strips, Length tongue, Builder builder)
     {
-        Draft? before = null;
+        var laid = new List<Draft>();
         foreach (var next in strips)
         {
             var strip = builder.Add(next);
-            if (before is not null)
-                builder.Join(JointKind.Glued, strip, before, Axis.Y);
-            foreach (var under in Tops.Under(builder, strip.Box))
+            if (laid.Count > 0)
+                builder.Join(JointKind.Glued, strip, laid[^1], Axis.Y);
+            foreach (var under in Tops.Under(builder, strip.Box.Grown(Axis.X, -tongue, -tongue)))
                 builder.Join(JointKind.Slotted, strip, under, Axis.Z);
-            before = strip;
+            laid.Add(strip);
         }
 
         builder.Steps.Add(
             "Fasten the top with screws in slots or with buttons, tight only at the middle or the front, so it can move across "
                 + "its width."
         );
+        return laid;
     }
 }

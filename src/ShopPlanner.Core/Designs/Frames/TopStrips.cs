@@ -8,8 +8,9 @@ namespace ShopPlanner.Core.Designs.Frames;
 /// <summary>The strips that a solid top is glued up from: all ripped and jointed at one setting, the two outer ones trimmed after
 /// the glue-up so that the top comes to its width.</summary>
 /// <param name="Material">The boards.</param>
-/// <param name="Whole">The top.</param>
-/// <param name="Outside">Outside size of the piece.</param>
+/// <param name="Whole">What they fill, tongues for breadboard ends included.</param>
+/// <param name="Long">Length of each, tongues included.</param>
+/// <param name="Wide">Width of the top.</param>
 /// <param name="Count">Strips.</param>
 /// <param name="Usable">What jointing leaves of a board.</param>
 /// <param name="Jointing">Ripped wider by this, for the jointer.</param>
@@ -17,7 +18,8 @@ namespace ShopPlanner.Core.Designs.Frames;
 internal sealed record TopStrips(
     RoleMaterial Material,
     Box Whole,
-    Outside Outside,
+    Working<Length> Long,
+    Working<Length> Wide,
     int Count,
     Length Usable,
     Length Jointing,
@@ -55,7 +57,7 @@ internal sealed record TopStrips(
     private Draft Strip(Box box, Length each) =>
         new("Top strip", "Top", Material, box, Axis.X, Axis.Z)
         {
-            Length = Outside.Width,
+            Length = Long,
             CutLongBy = Longer,
             CutWideBy = each - box.Dy + Jointing,
             FacesToFinish = "all faces",
@@ -64,7 +66,7 @@ internal sealed record TopStrips(
                 box.Dy,
                 "{depth} ÷ {strips}, to the step above; the outer two trimmed",
                 Practice,
-                ("depth", Outside.Depth),
+                ("depth", Wide),
                 ("strips", Working.Given("Strips", Count, QuantityKind.Bare, 0))
             ),
         };

@@ -26,10 +26,19 @@ public static class Fastenings
         JointKind.MortiseAndTenon,
         JointKind.Dovetail,
         JointKind.Dowel,
+        JointKind.HalfLap,
+        JointKind.Bridle,
+        JointKind.Miter,
     ];
 
     // Common practice: brads 4 in apart hold what is glued in a rabbet until the glue is hard.
     private static readonly Length BradsApart = Length.FromInches(4);
+
+    // Common practice: through a glass stop, short of the face of the frame.
+    private static readonly Length StopBrad = Length.FromInches(0.5m);
+
+    // One for each strip of the top (common practice).
+    private const string BreadboardPins = "Dowel pins for breadboard ends, 3/8 in × 1 in";
 
     /// <summary>Returns them by name, glue first.</summary>
     public static ImmutableArray<Fastening> Of(Piece piece)
@@ -64,6 +73,11 @@ public static class Fastenings
             JointKind.PocketScrew => Screws(fit, "Pocket screws", unit),
             JointKind.Dowel => fit.Dowels() is { } dowels ? (Name(dowels, fit, unit), dowels.Places.Value.Length) : null,
             JointKind.Rabbet => ($"Brads, 18 gauge × {Size(Length.FromInches(1), unit)}", Apart(fit.Long, BradsApart)),
+            JointKind.Pinned when fit.Long >= BradsApart => (
+                $"Brads, 18 gauge × {Size(StopBrad, unit)}",
+                Apart(fit.Long, BradsApart)
+            ),
+            JointKind.Breadboard => (BreadboardPins, 1),
             JointKind.Slotted => (
                 "Top fasteners (clips, buttons or figure-eights) with screws",
                 TopFastening.Places("Fasteners", Working.Given("rail", fit.Long)).Value.Length

@@ -37,6 +37,7 @@ public static class PieceJudge
                 .Concat(BottomJudging.Of(piece))
                 .Concat(PeopleJudging.Of(piece))
                 .Concat(TopJudging.Of(piece))
+                .Concat(TopBending.Of(piece))
                 // What two bays bring alike is said once.
                 .DistinctBy(one => (one.Severity, one.Text, one.Part))
                 .OrderByDescending(one => one.Severity),

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Wood;
 using ShopPlanner.Core.Workings;
@@ -35,15 +34,12 @@ internal static class ShelfJudging
 
     private static bool IsShelf(PiecePart part) =>
         part.Copies[0].Flat == Axis.Z
-        && (
-            Assemblies.Contains(part.Assembly)
-            || part is { Assembly: "Top", Material.Form: MaterialForm.Sheet }
-            || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase)
-        );
+        && (Assemblies.Contains(part.Assembly) || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase));
 
     private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
 
-    private static PieceWarning Unknown(PiecePart part) =>
+    /// <summary>Says that a part's sag cannot be worked out.</summary>
+    public static PieceWarning Unknown(PiecePart part) =>
         new(
             Severity.Watch,
             $"Sag of the {part.Name.ToLowerInvariant()} isn't checked: the stiffness of {part.Material.Name} isn't known.",
@@ -103,7 +99,8 @@ internal static class ShelfJudging
         return Weight.Of(section * span.Value, density);
     }
 
-    private static Working<double> Load(Working<Length> span, Working<Length> depth)
+    /// <summary>What stands on a shelf or a top, kg.</summary>
+    public static Working<double> Load(Working<Length> span, Working<Length> depth)
     {
         var each = Working.Looked("Load", QuantityKind.AreaLoad.ToMetric(25, LengthUnit.Inch), QuantityKind.AreaLoad, 0, Books);
         var area = (double)Area.Of(span.Value, depth.Value).ToSquareMetres();

@@ -34,16 +34,16 @@ internal static class StandingPiece
         return Marks(JointKind.Hinged) + ((Marks(JointKind.Sliding) + 1) / 2);
     }
 
-    /// <summary>The farthest that a door or drawer reaches out: a door swings out by its width, a drawer comes out by its
-    /// depth. A
-    /// leaf's width is its widest part, or its stiles' outer edges.</summary>
+    /// <summary>The farthest that a door or drawer reaches out: a door swings out by its width, a flap by its height, a drawer
+    /// comes out by its depth. A leaf's width is its widest part, or its stiles' outer edges.</summary>
     public static Working<Length> Reach(IReadOnlyList<PiecePart> opening)
     {
         var doors = opening
-            .Where(part => part.Assembly == "Door")
+            .Where(part => part.Assembly == "Door" && !IsOfFlap(part))
             .SelectMany(part => part.Copies)
             .Where(copy => copy.Flat == Axis.Y)
             .ToList();
+        var flaps = opening.Where(IsOfFlap).SelectMany(part => part.Copies).Select(copy => copy.Box.Dz);
         var drawers = opening
             .Where(part => part.Assembly == "Drawer")
             .SelectMany(part => part.Copies)
@@ -54,9 +54,13 @@ internal static class StandingPiece
             .Select(copy => copy.Box.Dx + Stiles(copy, doors));
         return Working.Given(
             "Reach of what is open",
-            swing.Concat(drawers.Select(copy => copy.Box.Dy)).Append(Length.Zero).Max()
+            swing.Concat(flaps).Concat(drawers.Select(copy => copy.Box.Dy)).Append(Length.Zero).Max()
         );
     }
+
+    // Its slab or its stiles are as high as it is.
+    private static bool IsOfFlap(PiecePart part) =>
+        part.Assembly == "Door" && part.Name.StartsWith("Flap", StringComparison.Ordinal);
 
     // A rail lies between stiles, let into them: the leaf is as wide as the two reach beyond it.
     private static Length Stiles(PartCopy rail, IEnumerable<PartCopy> doors) =>

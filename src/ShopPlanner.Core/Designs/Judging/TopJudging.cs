@@ -39,12 +39,37 @@ internal static class TopJudging
                     Severity.Watch,
                     "The top grows and shrinks across its width with the seasons. Never glue or screw it tight all "
                         + "the way across. Use slotted screws or buttons "
-                        + $"with room for {LengthFormat.WithUnit(RuleMarks.Up(change.Value, piece.Unit), piece.Unit)} in total.",
+                        + $"with room for {Text(RuleMarks.Up(change.Value, piece.Unit), piece)} in total.",
                     strips[0].Id,
                     change
                 ),
+                .. Ends(piece, strips[0], change),
             ];
     }
+
+    // Held at the middle, each edge of the top moves by half of it against an end that hardly changes its length.
+    private static IEnumerable<PieceWarning> Ends(Piece piece, PiecePart strip, Working<Length> change)
+    {
+        if (!piece.Joints.Any(joint => joint.Kind == JointKind.Breadboard))
+            yield break;
+        var half = Working.Of(
+            "Each edge moves by",
+            Length.FromTicks((change.Value.Ticks + 1) / 2),
+            "{change} ÷ 2",
+            Working.Geometry,
+            ("change", change)
+        );
+        yield return new(
+            Severity.Watch,
+            "The top outgrows its breadboard ends in summer and falls short of them in winter: up to "
+                + $"{Text(RuleMarks.Up(half.Value, piece.Unit), piece)} at each edge. Make the slots for the outer pins that much "
+                + "longer than the pins are thick, and don't trim the ends flush for good.",
+            strip.Id,
+            half
+        );
+    }
+
+    private static string Text(Length length, Piece piece) => LengthFormat.WithUnit(length, piece.Unit);
 
     private static Working<double> Moisture(string name, double percent) =>
         Working.Looked(name, percent, QuantityKind.Percent, 0, Seasons);

@@ -191,6 +191,25 @@ public enum JointKind
 
     /// <summary>Hangs by its beveled edge on a cleat's.</summary>
     Beveled,
+
+    /// <summary>Each part is cut away by half of its thickness over the width of the other.</summary>
+    HalfLap,
+
+    /// <summary>A tenon in a slot that is open at the end of the part that takes it.</summary>
+    Bridle,
+
+    /// <summary>Both ends are cut at 45 degrees, with a spline across the corner.</summary>
+    Miter,
+
+    /// <summary>The tongue of a panel in the groove of an end that runs across its grain, pinned so that the panel may
+    /// move.</summary>
+    Breadboard,
+
+    /// <summary>Slides along a groove, and lifts out of it.</summary>
+    SlidingGroove,
+
+    /// <summary>Lies in a rabbet, held by brads alone, so that it comes out again: a stop behind glass.</summary>
+    Pinned,
 }
 
 /// <summary>A joint between two copies.</summary>

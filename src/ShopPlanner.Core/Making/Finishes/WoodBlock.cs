@@ -12,7 +12,7 @@ internal sealed record WoodBlock(PartCopy Copy, Box Box)
     /// <summary>The blocks of a copy. A notch is at the lower front corner, through the whole thickness.</summary>
     public static ImmutableArray<WoodBlock> Of(PartCopy copy)
     {
-        if (copy.Notch is not { } notch)
+        if (copy.ToeNotch is not { } notch)
             return [new(copy, copy.Box)];
         var (box, split) = (copy.Box, copy.Box.Z + notch.High);
         var blocks = new[]

@@ -13,7 +13,7 @@ internal sealed class NotchFamily : IOperationFamily
 
     public IEnumerable<Operation> Of(PieceWork work) =>
         work
-            .Workpieces.Where(one => one.Copy.Notch is not null)
+            .Workpieces.Where(one => one.Copy.ToeNotch is not null)
             .GroupBy(one => one.Name, StringComparer.Ordinal)
             .Select(same => new Operation(Stage.Notch, Step([.. same])));
 
@@ -22,8 +22,8 @@ internal sealed class NotchFamily : IOperationFamily
         var figures = new FigureList();
         foreach (var one in pieces)
         {
-            figures.Add("From the front edge", one.Mark, one.Copy.Notch!.Deep);
-            figures.Add("From the lower end", one.Mark, one.Copy.Notch.High);
+            figures.Add("From the front edge", one.Mark, one.Copy.ToeNotch!.Deep);
+            figures.Add("From the lower end", one.Mark, one.Copy.ToeNotch.High);
         }
 
         return new(

@@ -23,6 +23,12 @@ internal static class JointWords
             JointKind.Sliding => "runs on slides in",
             JointKind.Bolted => "is bolted to",
             JointKind.Beveled => "hangs by its bevel on",
+            JointKind.HalfLap => "is half-lapped with",
+            JointKind.Bridle => "has a tenon in an open slot in",
+            JointKind.Miter => "is mitered to",
+            JointKind.Breadboard => "has a tongue with room to move in",
+            JointKind.SlidingGroove => "slides in a groove in",
+            JointKind.Pinned => "is held with brads in a rabbet of",
             _ => "rests on",
         };
 }
