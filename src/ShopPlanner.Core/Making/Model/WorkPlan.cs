@@ -21,12 +21,16 @@ public sealed record WorkPlan(
     ImmutableArray<WorkFinding> Findings
 );
 
-/// <summary>A unit that is put together by itself.</summary>
-/// <param name="Id">From what it holds: <c>side</c>, <c>door-1</c>; stays while sizes change.</param>
-/// <param name="Name">What people call it: <c>Left side</c>.</param>
-/// <param name="Marks">Copies in it.</param>
+/// <summary>A unit that is put together by itself, or several alike, which are told once.</summary>
+/// <param name="Id">From what it holds: <c>end</c>, <c>door</c>; stays while sizes change.</param>
+/// <param name="Name">What people call it: <c>End</c>.</param>
+/// <param name="Marks">Copies in it, of all that are alike.</param>
 /// <param name="Within">Id of the subassembly that it becomes part of; null for the whole piece.</param>
-public sealed record Subassembly(string Id, string Name, ImmutableArray<string> Marks, string? Within);
+public sealed record Subassembly(string Id, string Name, ImmutableArray<string> Marks, string? Within)
+{
+    /// <summary>The copies in each one of those alike: as many as are made.</summary>
+    public ImmutableArray<ImmutableArray<string>> Units { get; init; } = [];
+}
 
 /// <summary>A statement about the order of work.</summary>
 /// <param name="Severity">How severe it is; <see cref="Severity.Fails"/> where there is no order.</param>

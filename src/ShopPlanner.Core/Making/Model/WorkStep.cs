@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
@@ -47,6 +48,9 @@ public sealed record WorkStep(
     /// <summary>Indexes of the piece's joints that it makes or closes.</summary>
     public ImmutableArray<int> Joints { get; init; } = [];
 
+    /// <summary>How what is handled goes in, one after the other; empty where nothing is put in place.</summary>
+    public ImmutableArray<WorkMove> Moves { get; init; } = [];
+
     /// <summary>What has to pass before the next step that needs it: glue, paint; null where nothing has.</summary>
     public WorkWait? Wait { get; init; }
 
@@ -82,6 +86,13 @@ public enum WorkPhase
     InPlace,
 }
 
+/// <summary>Copies that go into their place together, in one straight move.</summary>
+/// <param name="Marks">The copies.</param>
+/// <param name="Along">Direction of the move; null for what the others are put onto, and for what no straight move brings
+/// in.</param>
+/// <param name="Forward">Whether they move to the right, to the back or up.</param>
+public sealed record WorkMove(ImmutableArray<string> Marks, Axis? Along, bool Forward);
+
 /// <summary>A figure that a step works with.</summary>
 /// <param name="Name">What it is: <c>Fence to bit</c>.</param>
 /// <param name="Value">How long.</param>
@@ -100,6 +111,9 @@ public sealed record WorkWait(string What, int Minutes, SourceNote Source)
 {
     /// <summary>How many clamps are held by it.</summary>
     public int Clamps { get; init; }
+
+    /// <summary>How long they are held: never longer than the wait.</summary>
+    public int ClampMinutes { get; init; }
 }
 
 /// <summary>What is measured at the end of a step.</summary>
