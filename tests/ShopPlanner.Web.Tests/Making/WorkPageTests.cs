@@ -104,7 +104,7 @@ public sealed class WorkPageTests : PageContext, IAsyncLifetime
         var page = Build();
         var form = page.Find("form[aria-label='Add a step']");
         await form.PressAsync();
-        Assert.Contains("is empty", page.Find("form[aria-label='Add a step'] .fault").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Is empty", page.Find("form[aria-label='Add a step'] .fault").TextContent, StringComparison.Ordinal);
         await InForm(page, "title").TypedAsync("Fit the toe kick");
         var press = Guid.NewGuid();
         await page.Find("form[aria-label='Add a step']").PressAsync(press);
