@@ -3,6 +3,7 @@ using ShopPlanner.Cli;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
+using ShopPlanner.Cli.Steps;
 using ShopPlanner.Cli.Work;
 
 // One file per command.
@@ -12,5 +13,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     WorkCommand.Create(),
     PartsCommand.Create(),
     CheckCommand.Create(),
+    StepsCommand.Create(),
 };
 return CommandLine.Run(root, args);

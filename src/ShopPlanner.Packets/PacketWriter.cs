@@ -7,7 +7,7 @@ using ShopPlanner.Packets.Sections;
 namespace ShopPlanner.Packets;
 
 /// <summary>Prints a project's packet: title, shopping list, what the store cuts, the pieces with their drawings, cut list,
-/// cautions, every layout with its cuts, like cuts at one setting.</summary>
+/// cautions, every layout with its cuts, like cuts at one setting, the steps of building and finish.</summary>
 public static class PacketWriter
 {
     /// <summary>Writes a PDF. The same model gives the same bytes.</summary>
@@ -31,6 +31,7 @@ public static class PacketWriter
         CautionSection.Add(flow, model);
         LayoutSection.Add(flow, model);
         SettingSection.Add(flow, model);
+        WorkSection.Add(flow, model);
         return PageFrame.Finish(flow, model);
     }
 }

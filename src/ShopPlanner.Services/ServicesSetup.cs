@@ -8,6 +8,7 @@ using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Packets;
@@ -62,6 +63,10 @@ public static class ServicesSetup
         services.AddSingleton<ListReading>();
         services.AddSingleton<SupplyKeeping>();
         services.AddSingleton<DesignSupplies>();
+        services.AddSingleton<IWorkService, WorkService>();
+        services.AddSingleton<WorkReading>();
+        services.AddSingleton<WorkChanging>();
+        services.AddSingleton<FinishListing>();
         services.AddSingleton<ISetupService, SetupService>();
         services.AddSingleton<DemoProjects>();
         services.AddSingleton<DemoCutting>();

@@ -92,6 +92,8 @@ public sealed partial class PictureTests(BrowserFixture browser) : IClassFixture
             ["idea-part"] = idea + "?part=A&view=front",
             ["idea-exploded"] = idea + "?view=exploded",
             ["idea-turn"] = idea + "?view=turn",
+            ["project-build"] = idea.Replace("/idea", "/build", StringComparison.Ordinal),
+            ["project-finish"] = idea.Replace("/idea", "/finish", StringComparison.Ordinal),
             ["working-stability"] = "/workings/stability?depth=12&height=34%201%2F2&weight=60%20lb&unit=in",
         }
             .Concat(WorkingPictures.All)

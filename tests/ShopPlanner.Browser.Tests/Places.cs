@@ -16,6 +16,7 @@ internal static partial class Places
     {
         ["/"] = "/",
         ["/bench"] = "/bench",
+        ["/bench/steps/{ProjectId:guid}"] = "steps of project",
         ["/bench/{PlanId:guid}"] = "bench",
         ["/bench/{PlanId:guid}/{Number:int}"] = "bench /1",
         ["/bench/{PlanId:guid}/{Number:int}/finish"] = "bench /1/finish?all-made=true",
@@ -31,8 +32,10 @@ internal static partial class Places
         ["/projects"] = "/projects",
         ["/projects/trash"] = "/projects/trash",
         ["/projects/{Id:guid}"] = "first of /projects",
+        ["/projects/{Id:guid}/build"] = "idea build",
         ["/projects/{Id:guid}/buy"] = "project buy",
         ["/projects/{Id:guid}/cuts"] = "project cuts",
+        ["/projects/{Id:guid}/finish"] = "idea finish",
         ["/projects/{Id:guid}/idea"] = "idea",
         ["/projects/{Id:guid}/parts"] = "first of /projects",
         ["/rack-and-bin"] = "/rack-and-bin",
@@ -66,9 +69,11 @@ internal static partial class Places
         way.Split(' ') switch
         {
             ["idea"] => IdeaAsync(page),
+            ["idea", var step] => StepOfIdeaAsync(page, step),
             ["first", "of", var list] => FirstAsync(page, list),
             ["project", var step] => StepAsync(page, step),
             ["shopping", "of", "project"] => ShoppingAsync(page),
+            ["steps", "of", "project"] => BenchStepsAsync(page),
             ["bench" or "plans" or "shopping", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
             _ => Task.FromResult(way),
         };
@@ -84,8 +89,14 @@ internal static partial class Places
             .Replace("/projects/", "/shopping/project/", StringComparison.Ordinal)
             .Replace("/parts", "", StringComparison.Ordinal);
 
+    private static async Task<string> BenchStepsAsync(IPage page) =>
+        (await StepOfIdeaAsync(page, "")).Replace("/projects/", "/bench/steps/", StringComparison.Ordinal).TrimEnd('/');
+
     private static async Task<string> StepAsync(IPage page, string step) =>
         (await FirstAsync(page, "/projects")).Replace("/parts", "/" + step, StringComparison.Ordinal);
+
+    private static async Task<string> StepOfIdeaAsync(IPage page, string step) =>
+        (await IdeaAsync(page)).Replace("/idea", "/" + step, StringComparison.Ordinal);
 
     private static async Task<string> IdeaAsync(IPage page)
     {

@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making;
+using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Tests;
@@ -91,6 +94,7 @@ internal static class PacketSamples
             Unplaced = [.. model.Unplaced.Select(u => u with { Name = name, Reason = name })],
             Plan = model.Plan with { OutOfDate = name },
             Pieces = [.. WithPieces(PaperSize.Letter).Pieces.Take(1).Select(p => Rename(p, name))],
+            Work = [Rename(WithWork(PaperSize.Letter).Work[0], name)],
         };
     }
 
@@ -112,6 +116,13 @@ internal static class PacketSamples
             Pieces = [.. BuiltInPieces.Names.Select(name => PieceSheets.Of(BuiltInPieces.Read(name), paper))],
         };
 
+    /// <summary>The cabinet with the work of some built-in designs.</summary>
+    public static PacketModel WithWork(PaperSize paper) =>
+        Cabinet(paper) with
+        {
+            Work = [.. Worked.Select(name => Work(BuiltInPieces.Read(name), paper))],
+        };
+
     /// <summary>A project without parts.</summary>
     public static PacketModel Empty() => Cabinet() with { Stores = [], OnHand = [], Layouts = [], Parts = [], Unplaced = [] };
 
@@ -127,6 +138,53 @@ internal static class PacketSamples
             ],
         };
 
+    private static readonly string[] Worked = ["bookcase", "pantry-cupboard", "table"];
+
+    private static PacketWork Work(Piece piece, PaperSize paper)
+    {
+        var plan = WorkPlanner.Of(piece, WorkChoices.Usual);
+        ImmutableArray<PacketStep> Steps(Func<WorkStep, bool> isMeant) =>
+            [
+                .. plan
+                    .Steps.Where(isMeant)
+                    .Select(
+                        (step, i) => WorkSheets.Step(piece, step, plan.Unit, i + 1, i == 0 ? "Ask Sam to hold it." : "", paper)
+                    ),
+            ];
+        return new(
+            piece.Name,
+            ["Left side and Right side can be built in any order."],
+            Steps(step => step.Phase != WorkPhase.Finish),
+            Steps(step => step.Phase == WorkPhase.Finish),
+            [new("A", "Side", "12.5 sq ft", "1.0 sq ft"), new("B", "Shelf", "9.0 sq ft", "")],
+            [new("Latex paint, 1 qt", 2)]
+        );
+    }
+
+    private static PacketWork Rename(PacketWork work, string name) =>
+        work with
+        {
+            Name = name,
+            AnyOrder = [name],
+            Build = [.. work.Build.Select(step => Rename(step, name))],
+            Finish = [.. work.Finish.Select(step => Rename(step, name))],
+            Areas = [new(name, name, "12.5 sq ft", "")],
+            Buy = [new(name, 2)],
+        };
+
+    private static PacketStep Rename(PacketStep step, string name) =>
+        step with
+        {
+            Title = name,
+            Marks = [name, "A2"],
+            Says = [name, name],
+            Figures = [name],
+            Facts = [name],
+            Check = name,
+            Cautions = [name],
+            Note = name,
+        };
+
     private static PacketPiece Rename(PacketPiece piece, string name) =>
         piece with
         {
@@ -134,7 +192,6 @@ internal static class PacketSamples
             Parts = [.. piece.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
             Joints = [.. piece.Joints.Select(j => j with { Title = name, Note = name })],
             Hardware = [new(name, 3)],
-            Steps = [name],
             Warnings = [name],
         };
 

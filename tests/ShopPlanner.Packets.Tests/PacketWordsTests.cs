@@ -68,27 +68,52 @@ public sealed class PacketWordsTests
     }
 
     [Fact]
-    public void A_piece_is_shown_before_the_cut_list_with_parts_joints_and_steps()
+    public void A_piece_is_shown_before_the_cut_list_with_parts_and_joints()
     {
         var model = PacketSamples.WithPieces(PaperSize.Letter);
         var words = PacketWriter.Pages(model).SelectMany(Words).ToList();
         var piece = model.Pieces.Single(one => one.Name == "Bookcase");
         Assert.All(
-            [
-                "Front, right side and top",
-                "Isometric view",
-                "Exploded view",
-                "Parts of Bookcase",
-                "Joints",
-                "How it goes together",
-            ],
+            ["Front, right side and top", "Isometric view", "Exploded view", "Parts of Bookcase", "Joints"],
             title => Assert.Contains(title, words)
         );
         Assert.True(words.IndexOf("Parts of Bookcase") < words.IndexOf("Cut list"));
         Assert.All(piece.Parts, part => Assert.Contains(part.Name, words));
         Assert.All(piece.Hardware, one => Assert.Contains(one.Name, words));
         Assert.All(piece.Joints, joint => Assert.Contains(joint.Title, Running(words), StringComparison.Ordinal));
-        Assert.All(piece.Steps, step => Assert.Contains(step, Running(words), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Building_and_finish_come_last_step_by_step_with_boxes_pictures_and_amounts()
+    {
+        var model = PacketSamples.WithWork(PaperSize.Letter);
+        var pages = PacketWriter.Pages(model);
+        var words = pages.SelectMany(Words).ToList();
+        var work = model.Work[0];
+        Assert.True(words.IndexOf("Cut list") < words.IndexOf("Build: " + work.Name));
+        Assert.True(words.IndexOf("Build: " + work.Name) < words.IndexOf("Finish: " + work.Name));
+        Assert.All(
+            work.Build.Concat(work.Finish),
+            step =>
+            {
+                Assert.Contains($"{step.Number}. {step.Title}", words);
+                Assert.All(step.Says, says => Assert.Contains(says, Running(words), StringComparison.Ordinal));
+            }
+        );
+        Assert.All(["Note: Ask Sam to hold it.", "What the finish takes", "Latex paint, 1 qt"], w => Assert.Contains(w, words));
+        Assert.Contains(work.Build, step => step.Picture is not null);
+        Assert.DoesNotContain("How it goes together", words);
+    }
+
+    [Fact]
+    public void A_caution_is_printed_in_full_once_and_named_by_its_step_after_that()
+    {
+        var model = PacketSamples.WithWork(PaperSize.Letter);
+        var step = model.Work[0].Build[0] with { Cautions = ["Keep the guard on."], Says = ["Cut."], Note = "" };
+        var work = model.Work[0] with { Build = [step, step with { Number = 2 }, step with { Number = 3 }] };
+        var words = PacketWriter.Pages(model with { Work = [work] }).SelectMany(Words).ToList();
+        Assert.Single(words, word => word == "Safety: Keep the guard on.");
+        Assert.Equal(2, words.Count(word => word == "Safety: as in step 1."));
     }
 
     [Theory]

@@ -21,6 +21,8 @@ internal static class PrintedPages
                 "word" => PacketSamples.Named(new string('W', 5000)),
                 "millimetres" => PacketSamples.Metric(),
                 "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
+                "work" => PacketSamples.WithWork(PaperSize.Letter),
+                "work-a4" => PacketSamples.WithWork(PaperSize.A4),
                 "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
                 _ => PacketSamples.Empty(),
             }

@@ -27,16 +27,21 @@ internal sealed class SlantMarks
     /// <param name="scale">Page units for a millimetre.</param>
     /// <param name="put">From millimetres to the page.</param>
     /// <param name="page">The drawing with the columns of rings at both sides.</param>
-    public SlantMarks(ImmutableArray<Placed> solids, double size, double scale, Func<Spot, Spot> put, Box page)
+    /// <param name="isMarked">Which parts carry their marks.</param>
+    public SlantMarks(
+        ImmutableArray<Placed> solids,
+        double size,
+        double scale,
+        Func<Spot, Spot> put,
+        Box page,
+        Func<ShownPart, bool> isMarked
+    )
     {
         (this.solids, this.size, this.scale, this.put, this.page) = (solids, size, scale, put, page);
-        var byKind = solids.Length > MostCopies;
+        var marked = Enumerable.Range(0, solids.Length).Where(i => isMarked(solids[i].Part)).ToList();
+        var byKind = marked.Count > MostCopies;
         var without = new List<(string Words, List<int> Copies)>();
-        foreach (
-            var group in Enumerable
-                .Range(0, solids.Length)
-                .GroupBy(i => byKind ? solids[i].Part.Part.Id : solids[i].Part.Copy.Mark)
-        )
+        foreach (var group in marked.GroupBy(i => byKind ? solids[i].Part.Part.Id : solids[i].Part.Copy.Mark))
         {
             if (group.Select(i => On(i, group.Key)).FirstOrDefault(ring => ring is not null) is { } ring)
                 rings.Add(ring);

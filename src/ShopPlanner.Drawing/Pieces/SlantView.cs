@@ -9,13 +9,13 @@ namespace ShopPlanner.Drawing.Pieces;
 /// Isometric view from the front, the right and above. Parts are painted from the farthest to the nearest, so that what is
 /// covered disappears; drawn apart, each part is moved away from the middle and carries its mark in a ring.
 /// </summary>
-internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
+internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight, StepCast? cast = null)
 {
     private const double Margin = 8;
     private static readonly double[] Wider = [0.7, 1.1, 1.6];
     private static readonly double[] Shades = [0.05, 0.16, 0];
 
-    private readonly ImmutableArray<ShownPart> parts = ShownPart.Of(piece);
+    private readonly ImmutableArray<ShownPart> parts = cast?.Parts ?? ShownPart.Of(piece);
 
     /// <summary>The parts where they are.</summary>
     public LineDrawing Whole(string title) => Draw(title, new Layout(this, room, 0), []);
@@ -27,7 +27,14 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
         foreach (var apart in Wider)
         {
             var layout = new Layout(this, room, apart);
-            var marks = new SlantMarks(layout.Solids, room.RingType, layout.Scale, layout.Put, layout.Page);
+            var marks = new SlantMarks(
+                layout.Solids,
+                room.RingType,
+                layout.Scale,
+                layout.Put,
+                layout.Page,
+                part => cast is null || !cast.IsFaint(part)
+            );
             if (marks.Missing == 0 || apart == Wider[^1])
                 return Draw(title, layout, marks.Draw());
         }
@@ -39,11 +46,12 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
     {
         var wood = layout.Solids.Select(one => new Marked(one.Part.Copy.Mark, Faces(one, layout.Put)));
         var chosen = layout
-            .Solids.Where(one => one.Part.Is(highlight))
+            .Solids.Where(one => one.Part.Is(highlight) || (cast is not null && cast.IsHandled(one.Part)))
             .Select(one => new Marked(one.Part.Copy.Mark, Edges(one, layout.Put)));
         return new(
             title,
-            FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."),
+            cast?.Description
+                ?? FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."),
             room.Width,
             layout.Page.Bottom + Margin,
             [.. wood, .. chosen, .. marks]
@@ -79,7 +87,7 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
 
     private double[] Corners(ShownPart part, double apart)
     {
-        var (x, y, z) = (apart * FromMiddle(part, Axis.X), apart * FromMiddle(part, Axis.Y), apart * FromMiddle(part, Axis.Z));
+        var (x, y, z) = Apart(part, apart);
         var box = part.Box;
         return
         [
@@ -92,11 +100,27 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight)
         ];
     }
 
+    private (double X, double Y, double Z) Apart(ShownPart part, double apart)
+    {
+        if (cast?.Moves is not { } moves)
+            return (apart * FromMiddle(part, Axis.X), apart * FromMiddle(part, Axis.Y), apart * FromMiddle(part, Axis.Z));
+        var (x, y, z) = moves.Shift(part.Copy.Mark);
+        var wider = apart / Wider[0];
+        return (x * wider, y * wider, z * wider);
+    }
+
     private double FromMiddle(ShownPart part, Axis axis) =>
         (PieceScale.Mm(part.Box.Start(axis)) + PieceScale.Mm(part.Box.End(axis)) - PieceScale.Mm(piece.Outside.Extent(axis))) / 2;
 
-    private static ImmutableArray<Shape> Faces(Placed one, Func<Spot, Spot> put) =>
-        [.. one.Painted.Select(face => new Face([.. face.Spots.Select(put)], one.Part.Tint, Shades[face.Side], Stroke.Thin))];
+    private ImmutableArray<Shape> Faces(Placed one, Func<Spot, Spot> put)
+    {
+        var isFaint = cast is not null && cast.IsFaint(one.Part);
+        var (tint, edge) = isFaint ? (StepCast.Faint, Stroke.Grain) : (one.Part.Tint, Stroke.Thin);
+        return
+        [
+            .. one.Painted.Select(face => new Face([.. face.Spots.Select(put)], tint, isFaint ? 0 : Shades[face.Side], edge)),
+        ];
+    }
 
     private static ImmutableArray<Shape> Edges(Placed one, Func<Spot, Spot> put) =>
         [.. one.Painted.Select(face => new Polyline(Stroke.NextCut, [.. face.Spots.Select(put)], Closed: true))];

@@ -40,8 +40,11 @@ public sealed record PacketModel(
     public bool IsMixed =>
         Layouts.Any(layout => layout.Picture.Unit != Unit) || Parts.Any(part => part.Unit is { } unit && unit != Unit);
 
-    /// <summary>Pieces that were designed here: their drawings, parts, joints and steps come before the cut list.</summary>
+    /// <summary>Pieces that were designed here: their drawings, parts and joints come before the cut list.</summary>
     public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
+
+    /// <summary>How each project's piece is built and finished; comes last.</summary>
+    public ImmutableArray<PacketWork> Work { get; init; } = [];
 }
 
 /// <summary>Cuts of all boards and sheets of a material, by setting.</summary>

@@ -4,14 +4,13 @@ using ShopPlanner.Drawing;
 
 namespace ShopPlanner.Packets.Model;
 
-/// <summary>A piece of furniture as the packet shows it: what it looks like, what it is made of, how it goes together.</summary>
+/// <summary>A piece of furniture as the packet shows it: what it looks like, what it is made of.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Unit">Of its figures.</param>
 /// <param name="Drawings">In points, no wider or higher than a page's content: see <c>PieceSheets</c>.</param>
 /// <param name="Parts">Every kind of part.</param>
 /// <param name="Joints">Every kind of joint.</param>
 /// <param name="Hardware">What to buy beside wood.</param>
-/// <param name="Steps">How it goes together, in order.</param>
 /// <param name="Warnings">What to fix, to make safe or to check: plain sentences, each after its severity.</param>
 public sealed record PacketPiece(
     string Name,
@@ -20,7 +19,6 @@ public sealed record PacketPiece(
     ImmutableArray<PacketPiecePart> Parts,
     ImmutableArray<PacketJoint> Joints,
     ImmutableArray<PacketHardware> Hardware,
-    ImmutableArray<string> Steps,
     ImmutableArray<string> Warnings
 );
 

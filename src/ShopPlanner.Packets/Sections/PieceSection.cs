@@ -8,7 +8,7 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>Every piece: its views, its parts apart, the list of them, its joints, hardware and steps.</summary>
+/// <summary>Every piece: its views, its parts apart, the list of them, its joints and hardware.</summary>
 internal static class PieceSection
 {
     private const double CaptionHeight = 15,
@@ -26,7 +26,6 @@ internal static class PieceSection
             AddParts(flow, piece);
             JointSection.Add(flow, piece);
             AddHardware(flow, piece);
-            AddSteps(flow, piece);
         }
     }
 
@@ -118,27 +117,6 @@ internal static class PieceSection
             ]
         );
         flow.Heading("Hardware", table.Beginning(flow.Width));
-        table.AddTo(flow);
-    }
-
-    private static void AddSteps(PageFlow flow, PacketPiece piece)
-    {
-        if (piece.Steps.IsEmpty)
-            return;
-        var table = new Table(
-            [new("", 0.5), new("Step", 0.7), new("What to do", 10)],
-            [
-                .. piece.Steps.Select(
-                    (step, i) =>
-                        ImmutableArray.Create<Cell>(
-                            new TickCell(),
-                            new TextCell(Words.Of(i + 1), Weight: Weight.Medium),
-                            new TextCell(step)
-                        )
-                ),
-            ]
-        );
-        flow.Heading("How it goes together", table.Beginning(flow.Width));
         table.AddTo(flow);
     }
 }

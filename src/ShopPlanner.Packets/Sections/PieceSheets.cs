@@ -43,7 +43,6 @@ public static class PieceSheets
                     .Select(one => new PacketJoint(one.Title, one.Note, one.Count, one.Drawing)),
             ],
             [.. piece.Hardware.Select(one => new PacketHardware(one.Name, one.Quantity))],
-            piece.Steps,
             [
                 .. PieceJudge
                     .Of(piece)

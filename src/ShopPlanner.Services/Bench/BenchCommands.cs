@@ -25,7 +25,7 @@ internal sealed class BenchCommands(ShopCommands commands, ReadPlans plans, Benc
             new Making<BenchView>(command, asked)
             {
                 Make = db => ChangeAsync(db, planId, change, cancel),
-                Made = _ => Making.Text(planId),
+                Made = _ => CommandTexts.Text(planId),
                 Find = (db, _) => reading.FindAsync(db, planId, cancel),
                 What = "plan",
             },

@@ -22,7 +22,7 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
             new Making<Done>(command, $"cut {tick.Plan} {tick.Layout} {tick.Copy} {tick.Cut} {tick.Made}")
             {
                 Make = db => SetAsync(db, tick, cancel),
-                Made = _ => Making.Text(tick.Plan),
+                Made = _ => CommandTexts.Text(tick.Plan),
                 Find = async (db, _) => await db.Plans.AnyAsync(plan => plan.Id == tick.Plan, cancel) ? Done.Value : null,
                 What = "plan",
             },

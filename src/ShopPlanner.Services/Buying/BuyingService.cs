@@ -30,7 +30,7 @@ internal sealed class BuyingService(
         RunAsync(
             plan,
             command,
-            Making.Asked("buy", plan, bought),
+            CommandTexts.Asked("buy", plan, bought),
             (db, record) => new StockBuying(db, record, device, clock, cancel).BuyAsync(bought),
             cancel
         );
@@ -45,7 +45,7 @@ internal sealed class BuyingService(
         RunAsync(
             plan,
             command,
-            Making.Asked("rest", plan, store),
+            CommandTexts.Asked("rest", plan, store),
             async (db, record) =>
             {
                 var list = await reading.OfPlanAsync(db, plan, cancel);
@@ -64,7 +64,7 @@ internal sealed class BuyingService(
         RunAsync(
             plan,
             command,
-            Making.Asked("return", plan, returned),
+            CommandTexts.Asked("return", plan, returned),
             (db, record) => new StockBuying(db, record, device, clock, cancel).ReturnAsync(returned),
             cancel
         );
@@ -79,7 +79,7 @@ internal sealed class BuyingService(
         RunAsync(
             plan,
             command,
-            Making.Asked("paid", plan, stock, price),
+            CommandTexts.Asked("paid", plan, stock, price),
             (db, record) => PriceKeeping.CorrectAsync(db, record, stock, price, cancel),
             cancel
         );
@@ -93,7 +93,7 @@ internal sealed class BuyingService(
         RunAsync(
             plan,
             command,
-            Making.Asked("seen", plan, seen),
+            CommandTexts.Asked("seen", plan, seen),
             (db, record) => PriceKeeping.NoteAsync(db, record, seen, DateOnly.FromDateTime(clock.GetLocalNow().DateTime), cancel),
             cancel
         );
@@ -107,7 +107,7 @@ internal sealed class BuyingService(
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            new Making<SupplyLine>(command, Making.Asked("supply", project, key, edit))
+            new Making<SupplyLine>(command, CommandTexts.Asked("supply", project, key, edit))
             {
                 Make = db => supplies.SetAsync(db, (project, key), edit, device, cancel),
                 Made = line => line.Key,
@@ -126,7 +126,7 @@ internal sealed class BuyingService(
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            new Making<SupplyLine>(command, Making.Asked("new supply", project, name, amount))
+            new Making<SupplyLine>(command, CommandTexts.Asked("new supply", project, name, amount))
             {
                 Make = db => supplies.AddAsync(db, project, (name, amount), device, cancel),
                 Made = line => line.Key,
@@ -150,7 +150,7 @@ internal sealed class BuyingService(
             new Making<ShoppingList>(command, asked)
             {
                 Make = db => ChangeAsync(db, plan, change, cancel),
-                Made = _ => Making.Text(plan),
+                Made = _ => CommandTexts.Text(plan),
                 Find = (db, _) => reading.OfPlanAsync(db, plan, cancel),
                 What = "plan",
             },

@@ -100,6 +100,34 @@ internal sealed class SupplyKeeping(DesignSupplies designs, TimeProvider clock)
         return View(row);
     }
 
+    /// <summary>Sees that a line is on the list: adds it where it is missing. A line that another part of the program put there
+    /// takes the new amount while it is not bought; all others stay as they are.</summary>
+    /// <param name="db">The database.</param>
+    /// <param name="project">The project.</param>
+    /// <param name="wanted">The line's name and amount.</param>
+    /// <param name="put">The amount with which it was put there before; null where it was not.</param>
+    /// <param name="device">Which device asks.</param>
+    /// <param name="cancel">Stops asking.</param>
+    public async Task<Outcome<SupplyLine>> PutAsync(
+        ShopContext db,
+        Guid project,
+        (string Name, string Amount) wanted,
+        string? put,
+        string device,
+        CancellationToken cancel
+    )
+    {
+        var key = KeyOf(wanted.Name);
+        if (await FindAsync(db, project, key, cancel) is not { } line)
+            return await AddAsync(db, project, wanted, device, cancel);
+        if (line is not { Own: true, Bought: false } || line.Amount != put || line.Amount == wanted.Amount)
+            return line;
+        var row = (await db.Supplies.FindAsync([project, key], cancel))!;
+        (row.Amount, row.WhenUtc, row.Device) = (wanted.Amount, clock.GetUtcNow().UtcDateTime, device);
+        await db.SaveChangesAsync(cancel);
+        return View(row);
+    }
+
     /// <summary>Removes a line of the builder's own.</summary>
     public static async Task<Outcome<Done>> RemoveAsync(ShopContext db, Guid project, string key, CancellationToken cancel)
     {

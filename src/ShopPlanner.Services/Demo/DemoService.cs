@@ -11,7 +11,7 @@ internal sealed class DemoService(ShopWork work, ShopCommands commands, DemoSeed
 
     public Task<Outcome<Done>> LoadAsync(CommandId command, CancellationToken cancel = default) =>
         commands.RunAsync(
-            new Making<Done>(command, Making.Asked("demo"))
+            new Making<Done>(command, CommandTexts.Asked("demo"))
             {
                 Make = db => LoadAsync(db, cancel),
                 Made = _ => "demo",

@@ -81,10 +81,10 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
 
     private Task<Outcome<DesignView>> AddAsync(CommandId command, string verb, StoredDesign row, CancellationToken cancel) =>
         commands.RunAsync(
-            new Making<DesignView>(command, Making.Asked(verb, row.Document))
+            new Making<DesignView>(command, CommandTexts.Asked(verb, row.Document))
             {
                 Make = async db => await Full(db, cancel) ?? View(db.Designs.Add(row).Entity),
-                Made = design => Making.Text(design.OwnId!.Value),
+                Made = design => CommandTexts.Text(design.OwnId!.Value),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 What = "design",
             },

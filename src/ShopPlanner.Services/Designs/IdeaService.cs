@@ -24,7 +24,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         commands.RunAsync(
             ProjectService.Begin(
                 command,
-                Making.Asked("piece", designKey, name),
+                CommandTexts.Asked("piece", designKey, name),
                 db => BeginAsync(db, designKey, name, cancel),
                 cancel
             ),
@@ -38,10 +38,10 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            new Making<IdeaView>(command, Making.Asked("idea", projectId, designKey))
+            new Making<IdeaView>(command, CommandTexts.Asked("idea", projectId, designKey))
             {
                 Make = db => StartAsync(db, projectId, designKey, cancel),
-                Made = idea => Making.Text(idea.ProjectId),
+                Made = idea => CommandTexts.Text(idea.ProjectId),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 What = "idea",
             },
@@ -81,7 +81,7 @@ internal sealed class IdeaService(ShopWork work, ShopCommands commands, IDesignS
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            new Making<MadeParts>(command, Making.Asked("parts", projectId, mayLetter))
+            new Making<MadeParts>(command, CommandTexts.Asked("parts", projectId, mayLetter))
             {
                 Make = db => PartMaking.RunAsync(db, projectId, mayLetter, cancel),
                 Made = MadePartsNote.Write,

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -15,7 +16,7 @@ internal sealed partial class ProjectCopies(ShopCommands commands, TimeProvider 
         commands.RunAsync(
             ProjectService.Begin(
                 command,
-                Making.Asked("duplicate", projectId),
+                CommandTexts.Asked("duplicate", projectId),
                 db => DuplicateAsync(db, projectId, cancel),
                 cancel
             ),
@@ -32,6 +33,7 @@ internal sealed partial class ProjectCopies(ShopCommands commands, TimeProvider 
         var rows = await CopyPartsAsync(db, projectId, copy.Id, cancel);
         await CopyIdeaAsync(db, projectId, copy.Id, rows, cancel);
         await CopyWorkingsAsync(db, projectId, copy.Id, cancel);
+        await CopyWorkAsync(db, projectId, copy.Id, cancel);
         await db.SaveChangesAsync(cancel);
         return (await ProjectService.ViewAsync(db, copy.Id, cancel))!;
     }
@@ -133,6 +135,12 @@ internal sealed partial class ProjectCopies(ShopCommands commands, TimeProvider 
                     KeptUtc = working.KeptUtc,
                 }
             );
+    }
+
+    private static async Task CopyWorkAsync(ShopContext db, Guid from, Guid to, CancellationToken cancel)
+    {
+        if (await db.Works.AsNoTracking().SingleOrDefaultAsync(one => one.ProjectId == from, cancel) is { } source)
+            db.Works.Add(new StoredWork { ProjectId = to, Document = WorkDocument.Read(source.Document).Anew().Write() });
     }
 
     [GeneratedRegex(@" copy(?: \d{1,4})?$", RegexOptions.IgnoreCase)]

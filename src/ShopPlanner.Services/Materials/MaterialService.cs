@@ -30,7 +30,7 @@ internal sealed partial class MaterialService(ShopWork work, ShopCommands comman
         return read.Faults.Count > 0
             ? Task.FromResult(Outcome.Faulty<MaterialView>(read.Faults))
             : commands.RunAsync(
-                new Making<MaterialView>(command, Making.Asked("material", edit, unit))
+                new Making<MaterialView>(command, CommandTexts.Asked("material", edit, unit))
                 {
                     Make = db => SaveAsync(db, edit, read, cancel),
                     Made = material => material.Id,

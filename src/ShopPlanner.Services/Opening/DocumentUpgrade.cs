@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Cutting.Formats;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
@@ -50,6 +51,9 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
             ("IdeaSteps", "ChangedBefore", Typed),
             ("IdeaSteps", "ChangedAfter", Typed),
             ("ProjectWorkings", "Given", Typed),
+            ("ProjectWork", "Document", Work),
+            ("WorkChanges", "Before", Work),
+            ("WorkChanges", "After", Work),
         ];
 
     private static string Order(string text) => PlanOrderDocument.Write(PlanOrderDocument.Read(text));
@@ -57,6 +61,8 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     private static string PartRows(string text) => PartRowsDocument.Write(PartRowsDocument.Read(text));
 
     private static string Typed(string text) => TextsDocument.Write(TextsDocument.Read(text));
+
+    private static string Work(string text) => WorkDocument.Read(text).Write();
 
     // Past the rows' classes: what a row says does not change, nor does its version.
     private async Task TurnAsync(string table, string column, Func<string, string> turn, CancellationToken cancel)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Packets;
 using ShopPlanner.Packets.Model;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Shop;
@@ -9,7 +10,7 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Packets;
 
 /// <summary>Prints the packet of a stored plan.</summary>
-internal sealed class PacketPrinter(ShopWork work, PlanReading reading, TimeProvider clock)
+internal sealed class PacketPrinter(ShopWork work, PlanReading reading, WorkReading making, TimeProvider clock)
 {
     /// <summary>A PDF; null when the plan is gone.</summary>
     public async Task<byte[]?> PrintAsync(Guid planId, Common.PaperSize paper, CancellationToken cancel)
@@ -32,6 +33,10 @@ internal sealed class PacketPrinter(ShopWork work, PlanReading reading, TimeProv
         var today = DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
         var facts = new PacketFacts(today, paper, settings.CurrencySign, version, PlanNamesDocument.Read(stored.NamesJson));
         var model = new PacketBuilder(plan, facts).Build();
-        return model with { Pieces = await PacketPieces.ReadAsync(db, plan, model.Paper, cancel) };
+        return model with
+        {
+            Pieces = await PacketPieces.ReadAsync(db, plan, model.Paper, cancel),
+            Work = await PacketSteps.ReadAsync(db, making, plan, model.Paper, cancel),
+        };
     }
 }

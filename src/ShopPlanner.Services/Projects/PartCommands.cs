@@ -25,7 +25,7 @@ internal static class PartCommands
             new Making<PartSheet>(command, asked)
             {
                 Make = add,
-                Made = sheet => Making.Text(sheet.ProjectId),
+                Made = sheet => CommandTexts.Text(sheet.ProjectId),
                 Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
                 What = "project",
             },

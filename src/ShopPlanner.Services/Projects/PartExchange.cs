@@ -25,7 +25,7 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         commands.AddOnceAsync(
             projectId,
             command,
-            Making.Asked("import csv", projectId, csv),
+            CommandTexts.Asked("import csv", projectId, csv),
             db => ImportAsync(db, projectId, csv, cancel),
             cancel
         );
@@ -40,7 +40,7 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         commands.AddOnceAsync(
             projectId,
             command,
-            Making.Asked("copy parts", projectId, from, rows.Order().ToArray()),
+            CommandTexts.Asked("copy parts", projectId, from, rows.Order().ToArray()),
             db => CopyAsync(db, projectId, from, rows, cancel),
             cancel
         );

@@ -38,7 +38,7 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         commands.AddOnceAsync(
             projectId,
             command,
-            Making.Asked("paste", projectId, text),
+            CommandTexts.Asked("paste", projectId, text),
             db => PasteAsync(db, projectId, text, cancel),
             cancel
         );
@@ -53,7 +53,7 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         var (read, faults) = CutRequestJson.Read(request);
         if (read is null)
             return Outcome.Faulty<PartSheet>(faults);
-        var asked = Making.Asked("import", projectId, request);
+        var asked = CommandTexts.Asked("import", projectId, request);
         return await commands.AddOnceAsync(projectId, command, asked, db => ImportAsync(db, projectId, read, cancel), cancel);
     }
 

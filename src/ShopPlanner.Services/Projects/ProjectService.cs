@@ -24,7 +24,7 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         TextRules.Name(nameof(ProjectView.Name), name) is { } fault
             ? Task.FromResult(Outcome.Faulty<ProjectView>(fault))
             : commands.RunAsync(
-                Begin(command, Making.Asked("project", name, unit), db => CreateAsync(db, name, unit, cancel), cancel),
+                Begin(command, CommandTexts.Asked("project", name, unit), db => CreateAsync(db, name, unit, cancel), cancel),
                 cancel
             );
 
@@ -77,7 +77,7 @@ internal sealed class ProjectService(ShopWork work, ShopCommands commands, TimeP
         new(command, asked)
         {
             Make = make,
-            Made = project => Making.Text(project.Id),
+            Made = project => CommandTexts.Text(project.Id),
             Find = (db, made) => ViewAsync(db, Guid.Parse(made), cancel),
             What = "project",
         };

@@ -13,10 +13,10 @@ internal sealed class SetupService(ShopWork work, ShopCommands commands, TimePro
         TextRules.Name(nameof(store.Name), store.Name) is { } fault
             ? Task.FromResult(Outcome.Faulty<StoreView>(fault))
             : commands.RunAsync(
-                new Making<StoreView>(command, Making.Asked("first store", store.Name, store.Unit, store.Prices.ToArray()))
+                new Making<StoreView>(command, CommandTexts.Asked("first store", store.Name, store.Unit, store.Prices.ToArray()))
                 {
                     Make = db => AddStoreAsync(db, store, cancel),
-                    Made = made => Making.Text(made.Id),
+                    Made = made => CommandTexts.Text(made.Id),
                     Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
                     What = "store",
                 },
@@ -45,7 +45,7 @@ internal sealed class SetupService(ShopWork work, ShopCommands commands, TimePro
     ) =>
         commands.AddOnceAsync(
             command,
-            Making.Asked("offcuts", lines, unit),
+            CommandTexts.Asked("offcuts", lines, unit),
             db => AddOffcutsAsync(db, lines, unit, device, cancel),
             cancel
         );

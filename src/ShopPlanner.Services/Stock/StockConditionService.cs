@@ -19,10 +19,10 @@ internal sealed class StockConditionService(ShopWork work, ShopCommands commands
         CancellationToken cancel = default
     ) =>
         commands.RunAsync(
-            new Making<StockPiece>(command, Making.Asked("bad place", id, place, unit))
+            new Making<StockPiece>(command, CommandTexts.Asked("bad place", id, place, unit))
             {
                 Make = db => AddAsync(db, id, place, unit, device, cancel),
-                Made = piece => Making.Text(piece.Id),
+                Made = piece => CommandTexts.Text(piece.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 What = "piece",
             },

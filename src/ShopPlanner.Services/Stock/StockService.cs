@@ -23,7 +23,7 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
     ) =>
         commands.AddOnceAsync(
             command,
-            Making.Asked("pieces", addition, unit),
+            CommandTexts.Asked("pieces", addition, unit),
             db => AddAsync(db, addition, unit, device, cancel),
             cancel
         );

@@ -14,7 +14,8 @@ internal static class Counters
         PartSteps = "part steps",
         IdeaSteps = "idea steps",
         Purchases = "purchases",
-        Supplies = "supplies";
+        Supplies = "supplies",
+        WorkChanges = "work changes";
 
     /// <summary>The next number of a series; taken for good when the transaction is.</summary>
     public static async Task<long> NextAsync(this ShopContext db, string series, CancellationToken cancel)

@@ -26,6 +26,10 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredIdeaStep> IdeaSteps => Set<StoredIdeaStep>();
 
+    public DbSet<StoredWork> Works => Set<StoredWork>();
+
+    public DbSet<StoredWorkChange> WorkChanges => Set<StoredWorkChange>();
+
     public DbSet<StoredStore> Stores => Set<StoredStore>();
 
     public DbSet<StoredPrice> Prices => Set<StoredPrice>();

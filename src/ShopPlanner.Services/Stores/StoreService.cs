@@ -25,10 +25,10 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
         TextRules.Name(nameof(StoreView.Name), name) is { } fault
             ? Task.FromResult(Outcome.Faulty<StoreView>(fault))
             : commands.RunAsync(
-                new Making<StoreView>(command, Making.Asked("store", name, unit))
+                new Making<StoreView>(command, CommandTexts.Asked("store", name, unit))
                 {
                     Make = db => CreateAsync(db, name, unit, cancel),
-                    Made = store => Making.Text(store.Id),
+                    Made = store => CommandTexts.Text(store.Id),
                     Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
                     What = "store",
                 },
@@ -46,10 +46,10 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
     )
     {
         var saved = await commands.RunAsync(
-            new Making<SavedPrice>(command, Making.Asked("price", storeId, edit))
+            new Making<SavedPrice>(command, CommandTexts.Asked("price", storeId, edit))
             {
                 Make = db => PriceSaving.SaveAsync(db, storeId, edit, Today, cancel),
-                Made = price => Making.Text(price.Id),
+                Made = price => CommandTexts.Text(price.Id),
                 Find = (db, made) => PriceSaving.FindAsync(db, storeId, Guid.Parse(made), cancel),
                 What = "price",
             },
@@ -84,10 +84,10 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
         return text is null
             ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: too large for a price list"))
             : await commands.RunAsync(
-                new Making<StoreView>(command, Making.Asked("price list", storeId, text.ToArray()))
+                new Making<StoreView>(command, CommandTexts.Asked("price list", storeId, text.ToArray()))
                 {
                     Make = db => ImportAsync(db, storeId, text, cancel),
-                    Made = store => Making.Text(store.Id),
+                    Made = store => CommandTexts.Text(store.Id),
                     Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
                     What = "store",
                 },

@@ -45,6 +45,8 @@ internal static class TrashedProjects
         await db.Parts.Where(part => part.ProjectId == project).ExecuteDeleteAsync(cancel);
         await db.IdeaSteps.Where(step => step.ProjectId == project).ExecuteDeleteAsync(cancel);
         await db.Ideas.Where(idea => idea.ProjectId == project).ExecuteDeleteAsync(cancel);
+        await db.WorkChanges.Where(change => change.ProjectId == project).ExecuteDeleteAsync(cancel);
+        await db.Works.Where(one => one.ProjectId == project).ExecuteDeleteAsync(cancel);
         await db.Workings.Where(working => working.ProjectId == project).ExecuteDeleteAsync(cancel);
         await db.Projects.IgnoreQueryFilters().Where(one => one.Id == project).ExecuteDeleteAsync(cancel);
     }

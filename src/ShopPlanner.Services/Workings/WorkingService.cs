@@ -45,7 +45,7 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
         var outcome = found.Run(texts, unit);
         return outcome.Answer is { } answer
             ? await commands.RunAsync(
-                new Making<KeptUse>(command, Making.Asked("working", projectId, form, texts, unit))
+                new Making<KeptUse>(command, CommandTexts.Asked("working", projectId, form, texts, unit))
                 {
                     Make = db => KeepAsync(db, projectId, found, texts, unit, answer, cancel),
                     Made = use => ShopJson.Write(new UseNote(use.Working.Id, use.Parts, use.Step)),
@@ -78,10 +78,10 @@ internal sealed class WorkingService(ShopWork work, ShopCommands commands, TimeP
 
     public Task<Outcome<KeptWorking>> PutBackAsync(KeptWorking working, CommandId command, CancellationToken cancel = default) =>
         commands.RunAsync(
-            new Making<KeptWorking>(command, Making.Asked("working back", working))
+            new Making<KeptWorking>(command, CommandTexts.Asked("working back", working))
             {
                 Make = db => PutBackAsync(db, working, cancel),
-                Made = one => Making.Text(one.Id),
+                Made = one => CommandTexts.Text(one.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 What = "working",
             },

@@ -66,6 +66,12 @@ public static class Links
     /// <summary>The cuts of a project's plan.</summary>
     public static string Cuts(Guid project) => $"{Projects}/{project}/cuts";
 
+    /// <summary>How a project's piece is put together.</summary>
+    public static string Build(Guid project) => $"{Projects}/{project}/build";
+
+    /// <summary>How a project's piece is finished.</summary>
+    public static string Finish(Guid project) => $"{Projects}/{project}/finish";
+
     /// <summary>A card of the first setup; the one to go on with where none is named.</summary>
     public static string Welcome(string? card = null) => card is null ? "/welcome" : $"/welcome/{card}";
 
@@ -121,6 +127,12 @@ public static class Links
     /// <summary>A plan at the bench; the board or sheet with that number, or the next one.</summary>
     public static string BenchPlan(Guid plan, int? number = null) =>
         number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
+
+    /// <summary>What the addresses of steps at the bench begin with.</summary>
+    public const string AllBenchSteps = Bench + "/steps/";
+
+    /// <summary>A project's steps at the bench.</summary>
+    public static string BenchSteps(Guid project) => $"{AllBenchSteps}{project}";
 
     /// <summary>A board or sheet at the bench, with what to write on the leftovers of the one before it.</summary>
     /// <param name="plan">The plan.</param>

@@ -24,8 +24,10 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/projects"] = "/projects",
         ["/projects/trash"] = null,
         ["/projects/{Id:guid}"] = "first of /projects",
+        ["/projects/{Id:guid}/build"] = "idea build",
         ["/projects/{Id:guid}/buy"] = "plan to buy",
         ["/projects/{Id:guid}/cuts"] = null,
+        ["/projects/{Id:guid}/finish"] = "idea finish",
         ["/projects/{Id:guid}/idea"] = "idea",
         ["/projects/{Id:guid}/parts"] = "first of /projects",
         ["/rack-and-bin"] = "/rack-and-bin",
@@ -131,6 +133,8 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
     {
         if (place == "idea")
             return await BeginIdeaAsync(page);
+        if (place is "idea build" or "idea finish")
+            return (await BeginIdeaAsync(page)).Replace("/idea", "/" + place.Split(' ')[1], StringComparison.Ordinal);
         if (place == "plan to buy")
             return await Places.AddressAsync(page, "plans /buy");
         if (!place.StartsWith("first of ", StringComparison.Ordinal))
@@ -177,6 +181,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         || field.Id.EndsWith("/ Copy from", StringComparison.Ordinal)
         || field.Id.StartsWith("order / project ", StringComparison.Ordinal)
         || field.Id is "order / again"
+        || field.Id.StartsWith("choices / ", StringComparison.Ordinal)
         || field.Id.EndsWith("/ Top", StringComparison.Ordinal);
 
     private static async Task ShowsTypedAsync(IPage page, Dictionary<string, string> typed)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
@@ -104,6 +105,31 @@ public sealed class StoredDocumentTests
         Assert.Equal((0, ""), (BadPlacesDocument.Read("").Count, BadPlacesDocument.Write(BadPlaces.None)));
     }
 
+    [Fact]
+    public void Work_of_any_version_is_read()
+    {
+        var read = WorkDocument.Read(WorkV1);
+        Assert.Equal(WorkV1, read.Write());
+        var (step, own) = (Assert.Single(read.Steps), Assert.Single(read.Own));
+        Assert.Equal(("groove:E:case", "Groove the rails", false), (step.Id, step.Title, step.IsSkipped));
+        Assert.Equal(new DateTime(2026, 5, 2, 9, 30, 0, DateTimeKind.Utc), step.DoneUtc);
+        Assert.Equal(["Fence to bit: 1/4″"], step.DoneAs);
+        Assert.Equal(("Mine", "Slowly."), (step.Words!.Title, Assert.Single(step.Words.Says)));
+        Assert.Equal(("own:1", "Toe kick", false), (own.Id, own.Title, own.IsFinish));
+        Assert.Equal(["own:1", "groove:E:case"], read.Order);
+        var choices = read.Choices.ToChoices();
+        Assert.Equal(("pva", "paint", 3, 2.5), (choices.Glue, choices.Finish, choices.Coats, choices.Hours["recoat"]));
+        Assert.Equal("2", read.Listed["Latex paint, 1 qt"]);
+        Assert.Equal(WorkDocument.Empty.Write(), WorkDocument.Read(WorkDocument.Empty.Write()).Write());
+    }
+
+    [Theory]
+    [InlineData("{", "is damaged")]
+    [InlineData("""{"format":"shop-planner/work","version":1,"steps":[]}""", "is damaged")]
+    [InlineData("""{"format":"shop-planner/work","version":2}""", "version 2")]
+    public void Work_that_cannot_be_read_is_never_taken_for_none(string text, string problem) =>
+        Assert.Contains(problem, Assert.Throws<StoredDocumentException>(() => WorkDocument.Read(text)).Message);
+
     [Theory]
     [InlineData("{", "is damaged")]
     [InlineData("""{"format":"shop-planner/bad-places","version":1}""", "is damaged")]
@@ -177,6 +203,9 @@ public sealed class StoredDocumentTests
 
     private const string BadPlacesV1 =
         """{"format":"shop-planner/bad-places","version":1,"places":[{"x":243840,"y":0,"dx":16256,"dy":1}]}""";
+
+    private const string WorkV1 =
+        """{"format":"shop-planner/work","version":1,"choices":{"glue":"pva","finish":"paint","edges":null,"uses":["food"],"pinsBefore":true,"hingesBefore":true,"panelEdgesBefore":false,"doorsAfterCase":true,"cleatsFirst":false,"startGrit":80,"endGrit":null,"coats":3,"hours":{"recoat":2.5}},"steps":[{"id":"groove:E:case","title":"Groove the rails","done":"2026-05-02T09:30:00Z","doneAs":["Fence to bit: 1/4″"],"skipped":false,"note":"Ask Sam","words":{"title":"Mine","says":["Slowly."],"instead":["Groove the rails"]},"measured":{"width 1":"19 7/8"}}],"own":[{"id":"own:1","finish":false,"title":"Toe kick","says":[]}],"order":["own:1","groove:E:case"],"listed":{"Latex paint, 1 qt":"2"}}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

@@ -42,7 +42,7 @@ public sealed class NextThingTests
         Assert.Equal(("Start cutting", Links.BenchPlan(Plan.Id)), For(At(ProjectState.Cutting), Plan));
         var (begun, cut) = (Plan with { State = PlanState.Cutting }, Plan with { State = PlanState.Cut });
         Assert.Equal(("Keep cutting", Links.BenchPlan(Plan.Id)), For(At(ProjectState.Cutting), begun));
-        Assert.Equal(("All cut: see the cuts", Links.Cuts(Project.Id)), For(At(ProjectState.Building), cut));
+        Assert.Equal(("Build it", Links.Build(Project.Id)), For(At(ProjectState.Building), cut));
         Assert.Equal(("Plan the cuts", Links.NewPlan([Project.Id])), For(Project, Plan with { State = PlanState.Withdrawn }));
     }
 
@@ -53,7 +53,7 @@ public sealed class NextThingTests
         Assert.Equal(("Plan the rest", Links.NewPlan([Project.Id], cut.Id)), For(At(ProjectState.Building), cut));
         var whole = cut with { Progress = new(4, 4, 1, 1) };
         Assert.Equal(("Plan the rest", Links.NewPlan([Project.Id])), For(At(ProjectState.Planning), whole));
-        Assert.Equal(("All cut: see the cuts", Links.Cuts(Project.Id)), For(At(ProjectState.Finishing), whole));
+        Assert.Equal(("Finish it", Links.Finish(Project.Id)), For(At(ProjectState.Finishing), whole));
     }
 
     [Fact]

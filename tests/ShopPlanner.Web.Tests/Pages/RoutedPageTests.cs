@@ -132,6 +132,7 @@ public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<Runn
             ("plans", "Id") or ("bench", "PlanId") => (await Planned.OneAsync(web)).ToString(),
             ("plans", "Tab") => "buy",
             ("bench", "Number") => "1",
+            ("bench", "ProjectId") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("shopping", "Plan") => (await Planned.OneAsync(web)).ToString(),
             ("shopping", "Project") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("welcome", "Card") => "store",

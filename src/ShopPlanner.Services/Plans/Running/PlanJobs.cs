@@ -42,10 +42,10 @@ internal sealed class PlanJobs(
     {
         var job = new LiveJob(Guid.CreateVersion7(), order);
         var outcome = await commands.RunAsync(
-            new Making<PlanJobView>(command, Making.Asked("plan", order))
+            new Making<PlanJobView>(command, CommandTexts.Asked("plan", order))
             {
                 Make = async db => await refuse(db, job) ?? await StoreAsync(db, job, cancel),
-                Made = view => Making.Text(view.Id),
+                Made = view => CommandTexts.Text(view.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 Written = job.KeepDraft,
                 What = "planning run",

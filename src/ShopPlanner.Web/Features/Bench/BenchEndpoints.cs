@@ -24,9 +24,11 @@ internal static class BenchEndpoints
         commands.MapPost("/cuts", CutAsync);
         commands.MapPost("/finished", FinishAsync);
         commands.MapPost("/reopened", ReopenAsync);
+        routes.MapBenchSteps();
     }
 
-    private static async ValueTask<object?> CheckAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
+    /// <summary>Lets a form of ours through that can be read.</summary>
+    internal static async ValueTask<object?> CheckAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
     {
         var context = call.HttpContext;
         if (!await IsReadableAsync(context.Request))
@@ -152,13 +154,16 @@ internal static class BenchEndpoints
         return await bench.FindAsync(at.Plan, at.Number, cancel) is { } place ? await act(place) : NoStock();
     }
 
-    private static RazorComponentResult<PlainDocument> Unread(BenchForm form, Guid plan) =>
-        Refusal(StatusCodes.Status400BadRequest, form.Faults, Links.BenchPlan(plan));
+    private static RazorComponentResult<PlainDocument> Unread(BenchForm form, Guid plan) => Unread(form, Links.BenchPlan(plan));
+
+    /// <summary>Answers a form with fields that are missing or wrong.</summary>
+    internal static RazorComponentResult<PlainDocument> Unread(BenchForm form, string back) =>
+        Refusal(StatusCodes.Status400BadRequest, form.Faults, back);
 
     private static RazorComponentResult<PlainDocument> NoStock() => Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
 
     // 303: the browser asks for the page with GET, whatever it sent before. Its address puts the focus on what is next.
-    private static IResult After<T>(Outcome<T> outcome, string page, string place = "next")
+    internal static IResult After<T>(Outcome<T> outcome, string page, string place = "next")
         where T : class => outcome.Ok ? new SeeOther($"{page}#{place}") : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
@@ -215,9 +220,13 @@ internal static class BenchEndpoints
                 builder.OpenComponent<BenchRefused>(0);
                 builder.AddComponentParameter(1, nameof(BenchRefused.Faults), faults);
                 builder.AddComponentParameter(2, nameof(BenchRefused.Back), back);
+                builder.AddComponentParameter(3, nameof(BenchRefused.Words), BackWords(back));
                 builder.CloseComponent();
             }
         );
+
+    private static string BackWords(string back) =>
+        back.StartsWith(Links.AllBenchSteps, StringComparison.Ordinal) ? "Back to the steps" : "Back to the plan";
 
     private static RazorComponentResult<PlainDocument> Document(int status, string title, RenderFragment body) =>
         new(

@@ -28,6 +28,8 @@ internal sealed record NextThing(string Words, string Link)
             { State: PlanState.Cutting } plan => new("Keep cutting", Links.BenchPlan(plan.Id)),
             { Progress.HasLeftOut: true } plan => new("Plan the rest", Links.NewPlan(plan.Projects, plan.Id)),
             _ when project.State == ProjectState.Planning => new("Plan the rest", Links.NewPlan([project.Id])),
+            _ when project.State == ProjectState.Building => new("Build it", Links.Build(project.Id)),
+            _ when project.State == ProjectState.Finishing => new("Finish it", Links.Finish(project.Id)),
             _ => new("All cut: see the cuts", Links.Cuts(project.Id)),
         };
     }

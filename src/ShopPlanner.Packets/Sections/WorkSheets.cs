@@ -1,0 +1,67 @@
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making.Export;
+using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Drawing.Pieces;
+using ShopPlanner.Packets.Flow;
+using ShopPlanner.Packets.Model;
+
+namespace ShopPlanner.Packets.Sections;
+
+/// <summary>Makes a packet's step of a step of work.</summary>
+public static class WorkSheets
+{
+    /// <summary>Share of a page's width that a picture takes.</summary>
+    internal const double PictureShare = 0.42;
+
+    // Three of them with their words fill a page.
+    private const double PictureHeight = 172;
+
+    /// <summary>The step, its picture drawn for the paper.</summary>
+    /// <param name="piece">The piece; null where there is no design.</param>
+    /// <param name="step">The step, in the words in force.</param>
+    /// <param name="unit">Of its lengths.</param>
+    /// <param name="number">In its list.</param>
+    /// <param name="note">The builder's; may be empty.</param>
+    /// <param name="paper">Size of the pages.</param>
+    public static PacketStep Step(Piece? piece, WorkStep step, LengthUnit unit, int number, string note, PaperSize paper)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        string?[] facts =
+        [
+            step.Tool is { } tool ? "Tool: " + tool : null,
+            step.Face is { } face ? "Where: " + face : null,
+            .. step.Fasteners.Select(StepWords.Of),
+            step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null,
+        ];
+        var wide = new PageFlow(paper).Width * PictureShare;
+        return new(
+            number,
+            StepWords.Of(step.Phase),
+            step.Title,
+            step.Handles,
+            step.Says,
+            [.. step.Settings.Select(figure => StepWords.Of(figure, unit))],
+            [.. facts.OfType<string>()],
+            step.Check is { } check ? $"{StepWords.Of(check, unit)}. If not: {check.Remedy}" : "",
+            [.. step.Cautions.Select(caution => caution.Text)],
+            note,
+            piece is null ? null : WorkPicture.Draw(piece, step, wide, PictureHeight)
+        );
+    }
+
+    /// <summary>The area of a part.</summary>
+    /// <param name="piece">The piece; null where there is no design.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="unit">Of lengths.</param>
+    public static PacketArea Area(Piece? piece, FinishArea area, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(area);
+        return new(
+            area.Part,
+            piece?.Parts.FirstOrDefault(one => one.Id == area.Part)?.Name ?? "",
+            StepsText.Of(area.Area, unit),
+            area.BeforeAssembly > Core.Measures.Area.Zero ? StepsText.Of(area.BeforeAssembly, unit) : ""
+        );
+    }
+}

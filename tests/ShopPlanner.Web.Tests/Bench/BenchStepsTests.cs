@@ -1,0 +1,61 @@
+using System.Net;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Making;
+using ShopPlanner.Web.Shared;
+
+namespace ShopPlanner.Web.Tests.Bench;
+
+/// <summary>The steps of a project at the bench, sent by plain forms.</summary>
+public sealed class BenchStepsTests
+{
+    private static CancellationToken Cancel => ShopServer.Cancel;
+
+    [Fact]
+    public async Task A_step_is_marked_as_done_and_taken_back_by_plain_forms()
+    {
+        await using var server = await ShopServer.OpenAsync();
+        using var browser = server.Browse();
+        var project = await BeginAsync(server);
+        var first = (await ReadAsync(server, project)).Steps[0];
+
+        var page = await browser.OpenAsync(Links.BenchSteps(project));
+        using var done = await browser.SubmitAsync(page.FormOf("Done: " + first.Title));
+        Assert.Equal(
+            (HttpStatusCode.SeeOther, Links.BenchSteps(project) + "#next"),
+            (done.StatusCode, done.Headers.Location!.OriginalString)
+        );
+        Assert.Equal(StepMark.Done, (await ReadAsync(server, project)).Steps[0].Mark);
+        // Sent again late, it is the same command.
+        using var again = await browser.SubmitAsync(page.FormOf("Done: " + first.Title));
+        Assert.Equal(HttpStatusCode.SeeOther, again.StatusCode);
+
+        page = await browser.OpenAsync(Links.BenchSteps(project));
+        Assert.StartsWith("1 of ", page.QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
+        using var undone = await browser.SubmitAsync(page.FormOf("Undo: " + first.Title));
+        Assert.Equal(StepMark.Open, (await ReadAsync(server, project)).Steps[0].Mark);
+    }
+
+    [Fact]
+    public async Task A_form_that_is_damaged_or_for_a_step_that_is_gone_changes_nothing()
+    {
+        await using var server = await ShopServer.OpenAsync();
+        using var browser = server.Browse();
+        var project = await BeginAsync(server);
+        var page = await browser.OpenAsync(Links.BenchSteps(project));
+        var form = page.FormOf("Done: " + (await ReadAsync(server, project)).Steps[0].Title);
+        var fields = PlainBrowser.FieldsOf(form);
+        var address = Links.BenchSteps(project) + "/mark";
+        using var without = await browser.PostAsync(address, fields.Without("Step"));
+        Assert.Equal(HttpStatusCode.BadRequest, without.StatusCode);
+        using var gone = await browser.PostAsync(address, fields.With(("Step", "groove:Z:nowhere")));
+        Assert.Equal(HttpStatusCode.NotFound, gone.StatusCode);
+        Assert.Null((await ReadAsync(server, project)).Undo);
+    }
+
+    private static async Task<Guid> BeginAsync(ShopServer server) =>
+        (await server.Get<IIdeaService>().BeginAsync("bookcase", "Hall bookcase", CommandId.New(), Cancel)).Value!.Id;
+
+    private static async Task<WorkView> ReadAsync(ShopServer server, Guid project) =>
+        (await server.Get<IWorkService>().GetAsync(project, Cancel))!;
+}
