@@ -125,7 +125,7 @@ internal sealed class SweptAreas
     }
 
     private static bool IsCutOut(PartCopy copy, long y, long z) =>
-        copy.Notch is { } notch && y < (copy.Box.Y + notch.Deep).Ticks && z < (copy.Box.Z + notch.High).Ticks;
+        copy.ToeNotch is { } notch && y < (copy.Box.Y + notch.Deep).Ticks && z < (copy.Box.Z + notch.High).Ticks;
 
     private IEnumerable<long> Sides(Axis axis)
     {
@@ -133,7 +133,7 @@ internal sealed class SweptAreas
         {
             yield return copy.Box.Start(axis).Ticks;
             yield return copy.Box.End(axis).Ticks;
-            if (copy.Notch is { } notch && axis != Axis.X)
+            if (copy.ToeNotch is { } notch && axis != Axis.X)
                 yield return (copy.Box.Start(axis) + (axis == Axis.Y ? notch.Deep : notch.High)).Ticks;
         }
     }

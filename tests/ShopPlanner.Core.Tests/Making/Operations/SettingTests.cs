@@ -125,11 +125,11 @@ public sealed partial class SettingTests
 
     private static void NotchesAreCut(Piece piece, ImmutableArray<WorkStep> steps)
     {
-        foreach (var copy in piece.Parts.SelectMany(part => part.Copies).Where(one => one.Notch is not null))
+        foreach (var copy in piece.Parts.SelectMany(part => part.Copies).Where(one => one.ToeNotch is not null))
         {
-            var step = Assert.Single(steps, one => one.Action == WorkAction.Notch && one.Handles.Contains(copy.Mark));
-            Assert.Contains(copy.Notch!.Deep.Ticks, step.Figures("From the front edge"));
-            Assert.Contains(copy.Notch.High.Ticks, step.Figures("From the lower end"));
+            var step = Assert.Single(steps, one => one.Action == WorkAction.ToeNotch && one.Handles.Contains(copy.Mark));
+            Assert.Contains(copy.ToeNotch!.Deep.Ticks, step.Figures("From the front edge"));
+            Assert.Contains(copy.ToeNotch.High.Ticks, step.Figures("From the lower end"));
         }
     }
 
