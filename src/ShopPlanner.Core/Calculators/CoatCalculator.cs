@@ -48,7 +48,7 @@ internal static class CoatCalculator
         [
             Cautions.Solvents,
             new(Cautions.OilyRags, made => made.MayHoldOil),
-            new(Cautions.LeadPaint, made => !made.IsStain),
+            new(Cautions.LeadPaint, made => made.MayCoverPaint),
             Cautions.Dust,
         ],
     }.Form;

@@ -11,8 +11,8 @@ internal sealed record CoatsMade(CoatsAsked Asked, Working<double> Volume)
 {
     private const int StartGrit = 80;
 
-    /// <summary>Whether it is a stain, which old paint is not under.</summary>
-    public bool IsStain => Asked.Product.Id is "stain";
+    /// <summary>Whether it may go over old paint; stain, oil and wax go on bare wood.</summary>
+    public bool MayCoverPaint => Asked.Product.IsFilm;
 
     /// <summary>Whether it may hold a drying oil, so that its rags can catch fire.</summary>
     public bool MayHoldOil => Asked.Product.MayHoldOil;

@@ -164,8 +164,8 @@ internal sealed class GroundSteps(FinishWork work)
             "Clear the hardware",
             [
                 work.Choices.HingesBefore
-                    ? "Take hinges, slides and pulls off again and keep their screws by the hole they came from; mask what "
-                        + "must stay."
+                    ? "See that hinges, slides and pulls are off again, their screws by the hole they came from; mask what must "
+                        + "stay."
                     : "Leave hinges, slides and pulls off until the finish is hard; mask what must stay bare.",
                 "Keep finish out of hinge recesses and pin holes: it makes them tight.",
             ],

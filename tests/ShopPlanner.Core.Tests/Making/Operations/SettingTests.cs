@@ -127,7 +127,7 @@ public sealed partial class SettingTests
     {
         foreach (var copy in piece.Parts.SelectMany(part => part.Copies).Where(one => one.ToeNotch is not null))
         {
-            var step = Assert.Single(steps, one => one.Action == WorkAction.ToeNotch && one.Handles.Contains(copy.Mark));
+            var step = Assert.Single(steps, one => one.Action == WorkAction.Notch && one.Handles.Contains(copy.Mark));
             Assert.Contains(copy.ToeNotch!.Deep.Ticks, step.Figures("From the front edge"));
             Assert.Contains(copy.ToeNotch.High.Ticks, step.Figures("From the lower end"));
         }
