@@ -70,16 +70,25 @@ try_in_root() {
   esac
 }
 
+# Beside the rest, and after it where both want the machine: searches that are given a time, then the kills, which mostly wait.
+run_beside() {
+  (renice -n 10 "$BASHPID" >/dev/null; run_to "$1" "$3")
+  run_to "$2" "$4" -explicit only -class '*KillTests'
+}
+
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0
-  local browser=tests/ShopPlanner.Browser.Tests kills killing project
+  local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests searches kills beside project
+  searches=$(mktemp) kills=$(mktemp)
+  run_beside "$searches" "$kills" "$cutting" "$browser" &
+  beside=$!
   run_one "$browser"
-  # Minutes long, run once, and most of the time waiting: beside what only counts.
-  kills=$(mktemp)
-  run_to "$kills" "$browser" -explicit only -class '*KillTests' &
-  killing=$!
-  for project in tests/ShopPlanner.*.Tests; do [ "$project" = "$browser" ] || run_one "$project"; done
-  wait "$killing"
+  for project in tests/ShopPlanner.*.Tests; do
+    case $project in "$browser" | "$cutting") ;; *) run_one "$project" ;; esac
+  done
+  wait "$beside"
+  say "${cutting##*/}"
+  read_log "$searches"
   say "${browser##*/}: kills"
   read_log "$kills"
   try_in_root
