@@ -77,6 +77,36 @@ public sealed class PartsCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Kinds_are_listed_without_a_design_as_text_and_as_json()
+    {
+        var text = await ShopPlannerProgram.RunAsync("parts", "--kinds");
+        Assert.Equal((0, ""), (text.Exit, text.Error));
+        var readme = ShopPlannerProgram.FindAbove(Path.Combine("src", "ShopPlanner.Core", "Designs", "README.md"))!;
+        Assert.Contains(
+            text.Output,
+            await System.IO.File.ReadAllTextAsync(readme, TestContext.Current.CancellationToken),
+            StringComparison.Ordinal
+        );
+        var json = await ShopPlannerProgram.RunAsync("parts", "--kinds", "--json", "-o", scratch["kinds.json"]);
+        Assert.Equal(new Run(0, "", ""), json);
+        using var list = JsonDocument.Parse(
+            await System.IO.File.ReadAllTextAsync(scratch["kinds.json"], TestContext.Current.CancellationToken)
+        );
+        var example = list.RootElement.GetProperty("places")[0].GetProperty("kinds")[0].GetProperty("example").GetRawText();
+        Assert.Equal(0, (await ShopPlannerProgram.RunWithInputAsync(example, "parts", "-")).Exit);
+    }
+
+    [Theory]
+    [InlineData("parts: name a design")]
+    [InlineData("parts: --kinds takes no design: leave out 'table.json'", "table.json", "--kinds")]
+    public async Task A_design_or_the_list_of_kinds_is_asked_for(string says, params string[] options)
+    {
+        var run = await ShopPlannerProgram.RunAsync(["parts", .. options]);
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.StartsWith(says, run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_table_comes_from_standard_input_into_a_file()
     {
         var run = await ShopPlannerProgram.RunWithInputAsync(Made, "parts", "-", "--format", "csv", "-o", scratch["parts.csv"]);

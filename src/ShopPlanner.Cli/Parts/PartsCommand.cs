@@ -16,8 +16,8 @@ internal enum PartsFormat
     CutRequest,
 }
 
-/// <summary><c>parts DESIGN.json [--set name=value …] [--format csv|json|cut-request] [-o FILE]</c>: works a design
-/// out.</summary>
+/// <summary><c>parts DESIGN.json [--set name=value …] [--format csv|json|cut-request] [-o FILE]</c>: works a design out.
+/// <c>parts --kinds [--json] [-o FILE]</c>: lists what a design can name.</summary>
 internal static class PartsCommand
 {
     private static readonly Dictionary<string, PartsFormat> Formats = new(StringComparer.Ordinal)
@@ -27,9 +27,10 @@ internal static class PartsCommand
         ["cut-request"] = PartsFormat.CutRequest,
     };
 
-    private static readonly Argument<string> Design = new("DESIGN.json")
+    private static readonly Argument<string?> Design = new("DESIGN.json")
     {
         Description = "The design. Use - for standard input.",
+        Arity = ArgumentArity.ZeroOrOne,
     };
 
     private static readonly Option<string[]> Set = new("--set")
@@ -47,6 +48,15 @@ internal static class PartsCommand
         HelpName = "csv|json|cut-request",
         CustomParser = ReadFormat,
     };
+
+    private static readonly Option<bool> Kinds = new("--kinds")
+    {
+        Description =
+            "Takes no design: lists every kind of frame, split, fill, top, shape and edge with its members and an example, as "
+            + "Markdown.",
+    };
+
+    private static readonly Option<bool> Json = new("--json") { Description = "With --kinds: the list as JSON." };
 
     private static readonly Option<string?> Output = new("-o", "--output")
     {
@@ -66,17 +76,27 @@ internal static class PartsCommand
             Design,
             Set,
             Format,
+            Kinds,
+            Json,
             Output,
         };
-        command.SetAction(parsed =>
-            PartsRun.Run(
-                parsed.GetRequiredValue(Design),
-                parsed.GetValue(Set) ?? [],
-                parsed.GetValue(Format) ?? PartsFormat.Json,
-                parsed.GetValue(Output)
-            )
-        );
+        command.SetAction(Run);
         return command;
+    }
+
+    private static int Run(ParseResult parsed)
+    {
+        var design = parsed.GetValue(Design);
+        if (parsed.GetValue(Kinds))
+            return design is null
+                ? KindsRun.Run(parsed.GetValue(Json), parsed.GetValue(Output))
+                : throw new Complaint($"parts: --kinds takes no design: leave out '{design}'");
+        return PartsRun.Run(
+            design ?? throw new Complaint("parts: name a design, or list what one can hold with --kinds"),
+            parsed.GetValue(Set) ?? [],
+            parsed.GetValue(Format) ?? PartsFormat.Json,
+            parsed.GetValue(Output)
+        );
     }
 
     private static PartsFormat? ReadFormat(ArgumentResult result)

@@ -129,7 +129,8 @@ public static class DesignEditing
     public static bool Uses(this DesignDocument document, string role)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return document.Parts.Any(part => part.Role == role) || document.Nodes().Any(node => UsesRole(node, role));
+        return document.Parts.Any(part => part.Role == role || part.Edges.Any(edge => edge.Members.ContainsValue(role)))
+            || document.Nodes().Any(node => UsesRole(node, role));
     }
 
     /// <summary>Frame, top, and all that splits or fills the bays.</summary>

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Designs.Shaping;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -56,13 +58,34 @@ public sealed class DesignEvaluator
         var overhang = top?.Overhang(Reader(document.Top!, top.Info)) ?? Overhang.None;
         Build(Within(outside, top?.Thickness(Reader(document.Top!, top.Info)) ?? Length.Zero, overhang), overhang);
         top?.Build(Reader(document.Top!, top.Info), outside, At(document.Top!.Path));
-        FreeParts.Add(document, scope, builder, faults);
+        AddParts(outside);
         if (faults.Count == 0 && builder.Drafts.Count == 0)
             faults.Add(Fault.Of("parts", "", "are missing: a design without a frame is made of its extra parts alone"));
         if (builder.FullAt is { } place)
             faults.Add(Fault.Of(place, "", TooMany));
         return faults.Count > 0 || !SizesHold() ? null : Finish(outside);
     }
+
+    // A part is shaped and edged before it is joined: what is cut out of it is where another one may be.
+    private void AddParts(Outside outside)
+    {
+        var parts = FreeParts.Place(document, scope, builder, faults);
+        FreeParts.Buy(document, scope, builder);
+        if (faults.Count > 0 || builder.Drafts.Any(IsFlawed))
+            return;
+        FreeEdges.Add(parts, Reader, builder, faults);
+        if (builder.Drafts.Any(IsFlawed))
+            return;
+        var shaper = new Shaper(Reader, builder, Whole(outside), faults);
+        shaper.Shape(parts, document.Shapes);
+        if (faults.Count == 0)
+            FreeJoints.Add(parts, scope, builder, faults);
+        if (faults.Count == 0)
+            shaper.Check();
+    }
+
+    private static Box Whole(Outside outside) =>
+        new(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
 
     // The frame is built under the top, within its overhang, and behind what stands out in front.
     private Outside Within(Outside outside, Length top, Overhang overhang)
@@ -165,19 +188,7 @@ public sealed class DesignEvaluator
         LengthFormat.Plain(length, document.Unit).Text + (document.Unit == LengthUnit.Inch ? " in" : " mm");
 
     private T? Find<T>(ImmutableArray<T> kinds, Func<T, KindInfo> info, DesignNode node)
-        where T : class
-    {
-        var kind = kinds.FirstOrDefault(one => info(one).Name == node.Kind);
-        if (kind is null)
-            faults.Add(
-                Fault.Of(
-                    node.Path + ".kind",
-                    node.Kind,
-                    "isn't a choice here: pick one of " + string.Join(", ", kinds.Select(one => info(one).Name))
-                )
-            );
-        return kind;
-    }
+        where T : class => KindChoice.Find(kinds, info, node, faults);
 
     private NodeReader Reader(DesignNode node, KindInfo kind) => new(node, kind, scope, document.Materials, faults);
 
@@ -189,11 +200,11 @@ public sealed class DesignEvaluator
 
     private bool SizesHold()
     {
-        foreach (var draft in builder.Drafts)
-            if (Axes.Any(axis => !draft.Box.Extent(axis).IsPositive))
-                faults.Add(TooSmall(draft));
+        faults.AddRange(builder.Drafts.Where(IsFlawed).Select(TooSmall));
         return faults.Count == 0;
     }
+
+    private static bool IsFlawed(Draft draft) => Axes.Any(axis => !draft.Box.Extent(axis).IsPositive);
 
     private Fault TooSmall(Draft draft)
     {
@@ -212,8 +223,9 @@ public sealed class DesignEvaluator
 
     private Piece Finish(Outside outside)
     {
-        var box = new Box(Length.Zero, Length.Zero, Length.Zero, outside.Width.Value, outside.Depth.Value, outside.Height.Value);
+        var box = Whole(outside);
         new Findings(builder, box, document.Unit).Note();
+        EdgeSummary.Note(builder);
         var marking = new Marking(builder.Drafts, builder.Joints);
         var piece = new Piece(
             document.Name,

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
+using ShopPlanner.Core.Designs.Shaping;
 
 namespace ShopPlanner.Core.Designs;
 
@@ -18,7 +20,13 @@ public static class DesignKinds
     /// <summary>What lies on top.</summary>
     public static ImmutableArray<KindInfo> Tops { get; } = [.. Kinds.Tops.Select(one => one.Info)];
 
-    /// <summary>The kind with this name, wherever it stands; null for a name that is not known.</summary>
+    /// <summary>What is cut out of parts.</summary>
+    public static ImmutableArray<KindInfo> Shapes { get; } = [.. ShapeList.All.Select(one => one.Info)];
+
+    /// <summary>What is done to edges of free parts.</summary>
+    public static ImmutableArray<KindInfo> Edges => FreeEdges.Kinds;
+
+    /// <summary>The kind of frame, split, fill or top with this name; null for a name that is not known.</summary>
     public static KindInfo? Find(string name) =>
         Frames.Concat(Splits).Concat(Fills).Concat(Tops).FirstOrDefault(one => one.Name == name);
 }

@@ -42,9 +42,9 @@ internal static class ClearSizes
     private static IEnumerable<Span> ToeSpace(Piece piece) =>
         piece
             .Parts.SelectMany(part => part.Copies)
-            .Where(copy => copy.Notch is not null)
+            .Where(copy => copy.ToeNotch is not null)
             .Take(1)
-            .Select(copy => new Span(copy.Box.Z, copy.Box.Z + copy.Notch!.High, IsClear: false));
+            .Select(copy => new Span(copy.Box.Z, copy.Box.Z + copy.ToeNotch!.High, IsClear: false));
 
     private static IEnumerable<Span> Fronts(Piece piece) =>
         piece

@@ -76,7 +76,7 @@ internal sealed class FlatView
     // What is cut out of a part, on the page: as deep as it is drawn to the right, as high as it is drawn upward.
     private Box? Notch(SeenPart part)
     {
-        if (part.Part.Copy.Notch is not { } notch)
+        if (part.Part.Copy.ToeNotch is not { } notch)
             return null;
         var (deep, high) = (scale.Of(notch.Deep), scale.Of(notch.High));
         return new(part.Place.X, part.Place.Bottom - high, deep, high);

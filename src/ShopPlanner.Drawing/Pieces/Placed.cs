@@ -44,7 +44,7 @@ internal sealed class Placed
         get
         {
             var faces = Faces;
-            if (Part.Copy.Notch is not { } notch)
+            if (Part.Copy.ToeNotch is not { } notch)
                 return [(faces[0], 0), (faces[1], 1), (faces[2], 2)];
             var (x, endX, y, endY, z, endZ) = (Corners[0], Corners[3], Corners[1], Corners[4], Corners[2], Corners[5]);
             var (back, over) = (y + PieceScale.Mm(notch.Deep), z + PieceScale.Mm(notch.High));

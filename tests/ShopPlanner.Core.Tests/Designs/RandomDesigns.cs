@@ -9,7 +9,20 @@ internal static class RandomDesigns
     /// <summary>What lies between a drawer or a door and what carries it, at most.</summary>
     public static readonly Length MostGap = Made.Inches(0.5625m);
 
-    public static string Next(string frame, Random chance) =>
+    public static string Next(string frame, Random chance) => Edged(Plain(frame, chance));
+
+    // One of the treatments for all shelves and dividers of a document.
+    private static string Edged(string json)
+    {
+        string[] works = ["plain", "band", "lipping", "round"];
+        var edge = $"\"edge\": \"{works[json.Length % works.Length]}\", \"edge_material\": \"board\",";
+        return new[] { "divider", "fixed-shelf", "adjustable-shelves", "cleat-shelf" }.Aggregate(
+            json,
+            (text, kind) => text.Replace($"\"kind\": \"{kind}\",", $"\"kind\": \"{kind}\", {edge}", StringComparison.Ordinal)
+        );
+    }
+
+    private static string Plain(string frame, Random chance) =>
         $$"""
             {
               "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Made up",

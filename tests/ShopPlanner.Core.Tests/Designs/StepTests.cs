@@ -46,8 +46,8 @@ public sealed class StepTests
             StringComparison.Ordinal
         );
         var sides = piece.Parts.Single(part => part.Name == "Side").Copies;
-        Assert.All(sides, side => Assert.Equal(new Notch(Length.FromInches(3), Length.FromInches(3, 1, 2)), side.Notch));
-        Assert.All(piece.Parts.SelectMany(part => part.Copies).Except(sides), copy => Assert.Null(copy.Notch));
+        Assert.All(sides, side => Assert.Equal(new ToeNotch(Length.FromInches(3), Length.FromInches(3, 1, 2)), side.ToeNotch));
+        Assert.All(piece.Parts.SelectMany(part => part.Copies).Except(sides), copy => Assert.Empty(copy.Features));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class StepTests
     {
         var piece = Made.Piece(Made.Carcass("30", "12", "40", Shelves, """, "toe": "3 1/2 in", "toe_setback": "0 in" """));
         Assert.DoesNotContain(piece.Steps, step => step.StartsWith("Notch", StringComparison.Ordinal));
-        Assert.All(piece.Parts.SelectMany(part => part.Copies), copy => Assert.Null(copy.Notch));
+        Assert.All(piece.Parts.SelectMany(part => part.Copies), copy => Assert.Empty(copy.Features));
     }
 
     private static bool Joins(string step) =>

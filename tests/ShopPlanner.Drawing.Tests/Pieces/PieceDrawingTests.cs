@@ -153,7 +153,7 @@ public sealed class PieceDrawingTests
         var outline = Shapes(drawing, side.Mark).OfType<Polyline>().Single().Spots;
         Assert.Equal(6, outline.Length);
         var (foot, head) = (outline.Max(spot => spot.Y), outline.Min(spot => spot.Y));
-        var share = side.Notch!.High.Ticks / (double)side.Box.Dz.Ticks;
+        var share = side.ToeNotch!.High.Ticks / (double)side.Box.Dz.Ticks;
         Assert.Contains(outline, spot => Math.Abs(foot - spot.Y - (share * (foot - head))) < 0.01);
         var seen = Shapes(PieceDrawings.Isometric(piece, 600, 500), side.Mark).OfType<Face>().ToList();
         Assert.Equal([4, 4, 6, 4], seen.Select(face => face.Spots.Length));

@@ -53,7 +53,7 @@ public sealed class IdeaFaultTests : PageContext, IAsyncLifetime
         var page = Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
         Assert.Empty(page.FindAll(".idea-parts"));
         var line = Assert.Single(page.FindAll(".fault-places li"));
-        Assert.Contains("‘3″’ goes through the side.", line.TextContent, StringComparison.Ordinal);
+        Assert.Contains("‘3″’ goes through the side: less than", line.TextContent, StringComparison.Ordinal);
         var place = line.QuerySelector("button")!;
         Assert.Equal("Go to Frame: dado depth for bottom and top", place.GetAttribute("aria-label"));
         place.Click();

@@ -142,13 +142,16 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     public Box Box { get; set; } = Box;
 
     /// <summary>How its length came about; the extent along <see cref="Along"/> where null.</summary>
-    public Working<Length>? Length { get; init; }
+    public Working<Length>? Length { get; set; }
 
     /// <summary>How its width came about.</summary>
-    public Working<Length>? Width { get; init; }
+    public Working<Length>? Width { get; set; }
 
-    /// <summary>What is cut out of its lower front corner.</summary>
-    public Notch? Notch { get; set; }
+    /// <summary>What is cut out of it beside its joints.</summary>
+    public ImmutableArray<PartFeature> Features { get; set; } = [];
+
+    /// <summary>What is done to its edges.</summary>
+    public ImmutableArray<EdgeTreatment> Edges { get; set; } = [];
 
     public PartPurpose Purpose { get; init; }
 
@@ -168,13 +171,7 @@ internal sealed record Draft(string Name, string Assembly, RoleMaterial Material
     /// <summary>Place in the document that made it.</summary>
     public string Path { get; set; } = "";
 
-    public Axis Across =>
-        (Along, Flat) switch
-        {
-            (Axis.X, Axis.Y) or (Axis.Y, Axis.X) => Axis.Z,
-            (Axis.X, Axis.Z) or (Axis.Z, Axis.X) => Axis.Y,
-            _ => Axis.X,
-        };
+    public Axis Across => BoxSides.Third(Along, Flat);
 
     // A handle is this very copy: two alike are still two.
     public bool Equals(Draft? other) => ReferenceEquals(this, other);

@@ -5,9 +5,9 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Designs.Building;
 
 /// <summary>
-/// Tells which copies are congruent with their joints: what is let into a copy, what meets it and what is notched out of it, seen
-/// in the copy's own length, width and thickness. Copies that a turn brings to the same form are alike; a mirror image is the
-/// other hand.
+/// Tells which copies are congruent with their joints: what is let into a copy, what meets it, what is cut out of it and what is
+/// done to its edges, seen in the copy's own length, width and thickness. Copies that a turn brings to the same form are alike; a
+/// mirror image is the other hand.
 /// </summary>
 internal sealed class CutForms
 {
@@ -28,12 +28,13 @@ internal sealed class CutForms
         foreach (var draft in drafts.Where(one => one.Purpose == PartPurpose.Member))
         {
             var cuts = met.GetValueOrDefault(draft) ?? [];
-            whole[draft] = Form.Of(draft, cuts, draft.Notch);
-            letIn[draft] = Form.Of(draft, [.. cuts.Where(cut => cut.IsLetIn)], null);
+            List<(string, Box)> shapes = [.. FeatureMarks.Of(draft)];
+            whole[draft] = Form.Of(draft, cuts, shapes);
+            letIn[draft] = Form.Of(draft, [.. cuts.Where(cut => cut.IsLetIn)], shapes);
         }
     }
 
-    /// <summary>The same for copies whose cuts are alike or mirrored.</summary>
+    /// <summary>The same for copies whose cuts and edges are alike or mirrored.</summary>
     public string LetIn(Draft draft) => letIn.TryGetValue(draft, out var form) ? form.Either : "";
 
     /// <summary>The form with all that meets the copy; null for what stands nowhere in the piece.</summary>
@@ -63,14 +64,13 @@ internal sealed record Form(string Turned, string Mirrored)
     /// <summary>The same for both hands.</summary>
     public string Either => string.CompareOrdinal(Turned, Mirrored) <= 0 ? Turned : Mirrored;
 
-    public static Form Of(Draft draft, IReadOnlyList<Cut> cuts, Notch? notch)
+    public static Form Of(Draft draft, IReadOnlyList<Cut> cuts, IReadOnlyList<(string Word, Box Place)> shapes)
     {
-        if (cuts.Count == 0 && notch is null)
+        if (cuts.Count == 0 && shapes.Count == 0)
             return new("", "");
         var axes = new[] { draft.Along, draft.Across, draft.Flat };
         var all = cuts.Select(cut => (Word: $"{(int)cut.Kind}{(cut.IsFrom ? 'f' : 'i')}", cut.Box)).ToList();
-        if (notch is not null)
-            all.Add(("n", Corner(draft.Box, notch)));
+        all.AddRange(shapes.Select(shape => (shape.Word, shape.Place)));
         var isRight = IsRightHanded(axes);
         var (turned, mirrored) = ((string?)null, (string?)null);
         var isSquare = draft.Box.Extent(draft.Across) == draft.Box.Extent(draft.Flat);
@@ -110,9 +110,6 @@ internal sealed record Form(string Turned, string Mirrored)
     }
 
     private static long Step(Length length) => (long)Math.Floor((length.Ticks + Offset) / (decimal)Near);
-
-    private static Box Corner(Box box, Notch notch) =>
-        box.With(Axis.Y, box.Y, box.Y + notch.Deep).With(Axis.Z, box.Z, box.Z + notch.High);
 
     private static bool IsRightHanded(Axis[] axes) =>
         (axes[0], axes[1], axes[2]) is (Axis.X, Axis.Y, Axis.Z) or (Axis.Y, Axis.Z, Axis.X) or (Axis.Z, Axis.X, Axis.Y);

@@ -40,7 +40,11 @@ internal sealed class Findings(Builder builder, Box outside, LengthUnit unit)
         bool IsLetIn(Draft a, Draft b) => let.Contains((a, b)) || let.Contains((b, a));
         for (var i = 0; i < members.Count; i++)
         for (var k = i + 1; k < members.Count; k++)
-            if (members[i].Box.Shared(members[k].Box) is not null && !IsLetIn(members[i], members[k]))
+            if (
+                members[i].Box.Shared(members[k].Box) is { } shared
+                && !IsLetIn(members[i], members[k])
+                && !Cutouts.Clear(members[i], members[k], shared)
+            )
                 yield return (members[i], members[k]);
     }
 

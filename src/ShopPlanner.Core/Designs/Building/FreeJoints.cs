@@ -5,8 +5,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Designs.Building;
 
 /// <summary>Joints that the document declares on its free parts. Each must be there in the wood: the two touch, or the part
-/// reaches
-/// into the other one by just the depth that is given.</summary>
+/// reaches into the other one by just the depth that is given. Where one of them is notched around the other, or both are
+/// mitered, they touch in the cut.</summary>
 internal static class FreeJoints
 {
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
@@ -46,7 +46,7 @@ internal static class FreeJoints
 
         var pairs = copies
             .SelectMany(from => others.Where(into => into != from).Select(into => (From: from, Into: into)))
-            .Where(pair => Meet(pair.From.Box, pair.Into.Box, joint.Along, deep))
+            .Where(pair => Meet(pair.From, pair.Into, joint.Along, deep))
             .ToList();
         foreach (var (from, into) in pairs)
             builder.Join(joint.Kind, from, into, joint.Along, deep);
@@ -57,11 +57,16 @@ internal static class FreeJoints
     private static bool IsNamed(Draft draft, string name) => string.Equals(draft.Name, name, StringComparison.OrdinalIgnoreCase);
 
     // Face to face, or overlapping by the depth; beside each other in both other directions.
-    private static bool Meet(Box from, Box into, Axis along, Length depth)
+    private static bool Meet(Draft from, Draft into, Axis along, Length depth)
     {
-        var beside = Axes.Where(axis => axis != along).All(axis => Overlap(from, into, axis).IsPositive);
-        return beside && Overlap(from, into, along) == depth;
+        if (Axes.Any(axis => axis != along && !Overlap(from.Box, into.Box, axis).IsPositive))
+            return false;
+        var overlap = Overlap(from.Box, into.Box, along);
+        return overlap == depth || (depth == Length.Zero && overlap.IsPositive && Touch(from, into));
     }
+
+    private static bool Touch(Draft from, Draft into) =>
+        from.Box.Shared(into.Box) is { } shared && Cutouts.Clear(from, into, shared);
 
     // Nothing where they touch, less than that where they lie apart.
     private static Length Overlap(Box one, Box other, Axis axis) =>

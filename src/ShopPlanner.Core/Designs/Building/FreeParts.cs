@@ -8,13 +8,23 @@ namespace ShopPlanner.Core.Designs.Building;
 /// <summary>Parts and hardware that the document names itself.</summary>
 internal static class FreeParts
 {
-    public static void Add(DesignDocument document, Scope scope, Builder builder, List<Fault> faults)
+    /// <summary>Puts the parts where they belong, and says which copies are whose; they are not joined yet.</summary>
+    public static IReadOnlyDictionary<FreePart, IReadOnlyList<Draft>> Place(
+        DesignDocument document,
+        Scope scope,
+        Builder builder,
+        List<Fault> faults
+    )
     {
         var drafts = new Dictionary<FreePart, IReadOnlyList<Draft>>(ReferenceEqualityComparer.Instance);
         foreach (var part in document.Parts.TakeWhile(_ => builder.FullAt is null))
             Add(part, document, scope, builder, faults, drafts);
-        if (faults.Count == 0)
-            FreeJoints.Add(drafts, scope, builder, faults);
+        return drafts;
+    }
+
+    /// <summary>Adds hardware that the document names.</summary>
+    public static void Buy(DesignDocument document, Scope scope, Builder builder)
+    {
         foreach (var entry in document.Hardware)
             if (scope.Count(entry.Quantity, entry.Path + ".quantity") is { } quantity)
                 builder.Buy(entry.Name, quantity);

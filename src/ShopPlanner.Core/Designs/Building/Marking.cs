@@ -72,7 +72,7 @@ internal sealed class Marking
             draft.Name,
             draft.Assembly,
             draft.Material.Role,
-            (draft.CutLongBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish, draft.Notch)
+            (draft.CutLongBy, draft.GrainMatters, draft.Purpose, draft.FacesToFinish)
         );
 
     private PiecePart Part(string id, ImmutableArray<Draft> drafts, Func<Draft, Hand> hand)
@@ -103,7 +103,7 @@ internal sealed class Marking
     }
 
     private PartCopy Copy(Draft draft, Hand hand) =>
-        new(marks[draft], draft.Box, hand, draft.Along, draft.Flat) { Notch = draft.Notch };
+        new(marks[draft], draft.Box, hand, draft.Along, draft.Flat) { Features = draft.Features, Edges = draft.Edges };
 
     private static string Name(string id, int i, Hand hand) =>
         FormattableString.Invariant($"{id}{i + 1}")

@@ -56,6 +56,22 @@ internal sealed class NodeReader
         return none;
     }
 
+    /// <summary>A length; null where the member is empty.</summary>
+    public Working<Length>? MaybeLength(string name) => Text(name).Text is { Length: > 0 } ? Length(name) : null;
+
+    /// <summary>Degrees.</summary>
+    public double Angle(string name)
+    {
+        var (_, text) = Text(name);
+        return text is not null && scope.Number(text, At(name)) is { } degrees ? (double)degrees : Broken(0d);
+    }
+
+    /// <summary>A side of a box.</summary>
+    public BoxSide Side(string name) => DesignReader.Sides.GetValueOrDefault(Choice(name));
+
+    /// <summary>A direction.</summary>
+    public Axis Direction(string name) => DesignReader.Directions.GetValueOrDefault(Choice(name));
+
     /// <summary>A whole number.</summary>
     public int Count(string name)
     {
@@ -70,7 +86,7 @@ internal sealed class NodeReader
         if (text is not null && member.Choices.Contains(text))
             return text;
         if (text is not null)
-            Fail(name, text, "isn't a choice here: pick one of " + string.Join(", ", member.Choices));
+            Fail(name, text, "isn't a choice here: pick one of " + Choices(member));
         return Broken(member.Choices[0]);
     }
 
@@ -105,14 +121,29 @@ internal sealed class NodeReader
         faults.Add(Fault.Of(At(name), value, message));
     }
 
+    /// <summary>Place in the document of what is read.</summary>
+    public string Path => node.Path;
+
     private string At(string name) => node.Path + "." + name;
+
+    private static string Choices(MemberInfo member) => string.Join(", ", member.Choices.Where(one => one.Length > 0));
+
+    private string Wanted(MemberInfo member) =>
+        member.Type switch
+        {
+            MemberType.Length => "give a length, as in 3/4 in or 18 mm",
+            MemberType.Count => "give a whole number",
+            MemberType.Angle => "give degrees, as in 45",
+            MemberType.Choice => "pick one of " + Choices(member),
+            _ => "pick a material role, one of " + Roles,
+        };
 
     private (MemberInfo Member, string? Text) Text(string name)
     {
         var member = kind.Members.First(one => one.Name == name);
         var text = node.Members.GetValueOrDefault(name) ?? member.Default;
         if (text is null)
-            Fail(name, "", "is missing");
+            Fail(name, "", "is missing: " + Wanted(member));
         return (member, text);
     }
 

@@ -49,7 +49,11 @@ internal sealed class Scope
         if (!dimensions.TryGetValue(name, out var dimension))
             return Fail(askedAt, name, "isn't a name in this design: it has " + string.Join(", ", Names));
         if (underWay.Contains(name))
-            return Fail("dimensions." + name, Text(dimension), "depends on itself: " + Circle(name));
+            return Fail(
+                "dimensions." + name,
+                Text(dimension),
+                "depends on itself: " + Circle(name) + ". Give one of them a value of its own"
+            );
         if (underWay.Count == MostSteps)
             return Fail(askedAt, name, $"goes through more than {MostSteps} names in a row: use fewer steps");
         underWay.Add(name);
@@ -95,6 +99,17 @@ internal sealed class Scope
         )
             return (int)result.Amount.Value;
         faults.Add(Fault.Of(path, text, "is not a whole number from 0 to 1000"));
+        return null;
+    }
+
+    /// <summary>A bare number by arithmetic; null after a fault.</summary>
+    public decimal? Number(string text, string path)
+    {
+        if (Evaluate(text, path) is not { } result)
+            return null;
+        if (!result.Amount.IsLength)
+            return result.Amount.Value;
+        faults.Add(Fault.Of(path, text, "is a length where degrees are needed: write a bare number, as in 45"));
         return null;
     }
 

@@ -30,7 +30,16 @@ public sealed record DesignDocument(
     ImmutableArray<FreePart> Parts,
     ImmutableArray<HardwareEntry> Hardware,
     ImmutableArray<string> Steps
-);
+)
+{
+    /// <summary>What is cut out of parts that the frame, a fill or the top makes.</summary>
+    public ImmutableArray<AppliedShape> Shapes { get; init; } = [];
+}
+
+/// <summary>A shape cut out of all copies of a part.</summary>
+/// <param name="Of">Name of the part.</param>
+/// <param name="Shape">What is cut out of it: a kind of shape with its members.</param>
+public sealed record AppliedShape(string Of, DesignNode Shape);
 
 /// <summary>A named dimension.</summary>
 /// <param name="Name">As expressions use it: lower-case letters, digits and underscores.</param>
@@ -42,7 +51,7 @@ public sealed record DesignDocument(
 /// <param name="Most">Greatest value, text; null for none.</param>
 public sealed record DesignDimension(string Name, string Label, bool IsCount, string Value, string? Least, string? Most);
 
-/// <summary>A frame, a fill or a top: its kind, and its members as texts.</summary>
+/// <summary>A frame, a fill, a top, a shape or an edge: its kind, and its members as texts.</summary>
 /// <param name="Kind">Name of a kind that is known: <c>sheet-carcass</c>, <c>doors</c>.</param>
 /// <param name="Members">Texts by name: arithmetic, roles, choices.</param>
 /// <param name="Path">Place in the document, for faults: <c>bays.0.fills.1</c>.</param>
@@ -92,6 +101,12 @@ public sealed record FreePart(
 
     /// <summary>What its copies are joined to.</summary>
     public ImmutableArray<PartJoint> Joints { get; init; } = [];
+
+    /// <summary>What is cut out of each copy.</summary>
+    public ImmutableArray<DesignNode> Shapes { get; init; } = [];
+
+    /// <summary>How the edges of each copy are treated.</summary>
+    public ImmutableArray<DesignNode> Edges { get; init; } = [];
 }
 
 /// <summary>Copies of a part one after another.</summary>

@@ -20,7 +20,7 @@ public static class DesignJson
     /// <summary>The first version, still written where a design needs no more.</summary>
     public const int First = 1;
 
-    /// <summary>The latest version that is read: free parts are repeated, turned and joined.</summary>
+    /// <summary>The latest version that is read: free parts are repeated, turned, joined, shaped and edged.</summary>
     public const int Version = 2;
 
     /// <summary>The longest document that is read.</summary>

@@ -22,6 +22,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         ["y"] = Axis.Y,
         ["z"] = Axis.Z,
     };
+    internal static readonly Dictionary<string, BoxSide> Sides = Enum.GetValues<BoxSide>().ToDictionary(Export.Words.Side);
     internal static readonly Dictionary<string, bool> Grains = new() { ["length"] = false, ["any"] = true };
     internal static readonly Dictionary<string, JointKind> Joints = Enum.GetValues<JointKind>().ToDictionary(Export.Words.Joint);
     private static readonly Dictionary<string, bool> DimensionKinds = new() { ["length"] = false, ["count"] = true };
@@ -42,6 +43,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             "bays",
             "top",
             "parts",
+            "shapes",
             "hardware",
             "steps"
         );
@@ -57,7 +59,10 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             [.. root["parts"].Items().Select(Part)],
             [.. root["hardware"].Items().Select(Hardware)],
             [.. root["steps"].Items().Select(one => one.Words())]
-        );
+        )
+        {
+            Shapes = [.. root["shapes"].Items().Select(one => new AppliedShape(one["of"].Required(), KindNode(one, "of")))],
+        };
     }
 
     private ImmutableArray<T> Once<T>(ImmutableArray<T> items, Func<T, string> name, string path)
@@ -115,9 +120,12 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
         return null;
     }
 
-    private static DesignNode Node(JsonNode node)
+    private static DesignNode Node(JsonNode node) => KindNode(node, "kind");
+
+    // A kind with its members; one that says where it belongs is no member of the kind.
+    private static DesignNode KindNode(JsonNode node, string beside)
     {
-        var members = node.Members().Where(one => one.Name != "kind").ToList();
+        var members = node.Members().Where(one => one.Name != "kind" && one.Name != beside).ToList();
         return new(
             node["kind"].Required(),
             members.DistinctBy(one => one.Name).ToImmutableDictionary(one => one.Name, one => one.Value.Text() ?? ""),
@@ -149,7 +157,7 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
 
     private FreePart Part(JsonNode node)
     {
-        node.Only("name", "material", "length", "width", "along", "flat", "at", "repeat", "grain", "joints");
+        node.Only("name", "material", "length", "width", "along", "flat", "at", "repeat", "grain", "joints", "shapes", "edges");
         ImmutableArray<ImmutableArray<string>> at = [.. node["at"].Items().Select(Corner)];
         if (at.IsEmpty)
             node["at"].Fail("is missing: give a list of corners, each [x, y, z]");
@@ -167,6 +175,8 @@ internal sealed class DesignReader(JsonNode root, List<Fault> faults)
             Repeat = node["repeat"].Present ? Repeat(node["repeat"]) : null,
             AnyGrain = node["grain"].OneOf(Grains, false),
             Joints = [.. node["joints"].Items().Select(Joint)],
+            Shapes = [.. node["shapes"].Items().Select(Node)],
+            Edges = [.. node["edges"].Items().Select(Node)],
         };
     }
 

@@ -26,6 +26,8 @@ internal static class DesignWriter
         if (document.Top is { } top)
             writer.Member("top", inner => Node(inner, top));
         writer.List("parts", document.Parts, Part);
+        if (!document.Shapes.IsEmpty)
+            writer.List("shapes", document.Shapes, Shape);
         writer.List("hardware", document.Hardware, Hardware);
         writer.Texts("steps", document.Steps);
     }
@@ -99,6 +101,16 @@ internal static class DesignWriter
             writer.WriteString("grain", DocumentWords.Of(DesignReader.Grains, true));
         if (!part.Joints.IsEmpty)
             writer.List("joints", part.Joints, Joint);
+        if (!part.Shapes.IsEmpty)
+            writer.List("shapes", part.Shapes, Node);
+        if (!part.Edges.IsEmpty)
+            writer.List("edges", part.Edges, Node);
+    }
+
+    private static void Shape(Utf8JsonWriter writer, AppliedShape shape)
+    {
+        writer.WriteString("of", shape.Of);
+        Node(writer, shape.Shape);
     }
 
     private static void Repeat(Utf8JsonWriter writer, PartRepeat repeat)
@@ -118,9 +130,15 @@ internal static class DesignWriter
 
     // The least version that says all that stands in the document: older programs read what they can.
     private static int Version(DesignDocument document) =>
-        document.Parts.Any(part => part is { Repeat: not null } or { AnyGrain: true } or { Joints.IsEmpty: false })
-            ? DesignJson.Version
-            : DesignJson.First;
+        !document.Shapes.IsEmpty || document.Parts.Any(IsOfVersionTwo) ? DesignJson.Version : DesignJson.First;
+
+    private static bool IsOfVersionTwo(FreePart part) =>
+        part
+            is { Repeat: not null }
+                or { AnyGrain: true }
+                or { Joints.IsEmpty: false }
+                or { Shapes.IsEmpty: false }
+                or { Edges.IsEmpty: false };
 
     private static void Hardware(Utf8JsonWriter writer, HardwareEntry entry)
     {

@@ -28,7 +28,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
                 ),
                 JsonValueKind.String => element.Value.GetString(),
                 JsonValueKind.Number => element.Value.GetRawText(),
-                _ => Fail("isn't a text or a number"),
+                _ => Fail("isn't a text or a number: write one value here, as in \"3/4 in\""),
             };
 
     /// <summary>A text that must be there.</summary>
@@ -37,7 +37,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
         if (Text() is { Length: > 0 } text)
             return text;
         if (!Present || (element!.Value.ValueKind == JsonValueKind.String && element.Value.GetString() is ""))
-            Fail("is missing");
+            Fail("is missing: write a value here");
         return "";
     }
 
@@ -55,7 +55,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
     {
         if (element is { ValueKind: JsonValueKind.Number } number && number.TryGetInt32(out var whole))
             return whole;
-        Fail(Present ? "isn't a whole number" : "is missing");
+        Fail(Present ? "isn't a whole number: write it without quotes, as in 2" : "is missing: write a whole number here");
         return null;
     }
 
@@ -65,7 +65,7 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
         if (!Present)
             return [];
         if (element!.Value.ValueKind != JsonValueKind.Array)
-            return None("isn't a list […]");
+            return None("isn't a list: write […]");
         return element.Value.GetArrayLength() > MostEntries
             ? None($"has more than {MostEntries} entries")
             : element
@@ -83,12 +83,12 @@ internal sealed class JsonNode(JsonElement? element, string path, List<Fault> fa
             return [];
         if (!IsObject)
         {
-            Fail("isn't an object {…}");
+            Fail("isn't an object: write {…}");
             return [];
         }
 
         foreach (var twice in element!.Value.EnumerateObject().GroupBy(one => one.Name).Where(group => group.Count() > 1))
-            faults.Add(Fault.Of(Under(twice.Key), twice.Key, "appears twice"));
+            faults.Add(Fault.Of(Under(twice.Key), twice.Key, "appears twice: keep one of them"));
         return [.. element.Value.EnumerateObject().Select(one => (one.Name, new JsonNode(one.Value, Under(one.Name), faults)))];
     }
 

@@ -65,7 +65,7 @@ public static class PartsJson
         writer.Length("y", copy.Box.Y, unit);
         writer.Length("z", copy.Box.Z, unit);
         Extents(writer, copy.Box, unit);
-        if (copy.Notch is { } notch)
+        if (copy.ToeNotch is { } notch)
             writer.Member(
                 "notch",
                 inner =>
@@ -74,6 +74,7 @@ public static class PartsJson
                     inner.Length("high", notch.High, unit);
                 }
             );
+        FeatureJson.Write(writer, copy, unit);
     }
 
     private static void Joint(Utf8JsonWriter writer, Joint joint, LengthUnit unit)

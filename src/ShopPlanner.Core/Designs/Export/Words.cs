@@ -25,6 +25,39 @@ internal static class Words
             _ => "z",
         };
 
+    public static string Side(BoxSide side) =>
+        side switch
+        {
+            BoxSide.Left => "left",
+            BoxSide.Right => "right",
+            BoxSide.Front => "front",
+            BoxSide.Back => "back",
+            BoxSide.Bottom => "bottom",
+            _ => "top",
+        };
+
+    public static string Feature(PartFeature feature) =>
+        feature switch
+        {
+            Hole => "hole",
+            Slot => "groove",
+            Notch => "notch",
+            Bevel => "bevel",
+            Taper => "taper",
+            Arc => "arc",
+            Corner => "corner",
+            _ => throw new ArgumentOutOfRangeException(nameof(feature), feature, "is no kind of shape"),
+        };
+
+    public static string Edge(EdgeWork work) =>
+        work switch
+        {
+            EdgeWork.Band => "band",
+            EdgeWork.Lipping => "lipping",
+            EdgeWork.Strip => "strip",
+            _ => "round",
+        };
+
     /// <summary>As in the parts file: <c>ok</c>, <c>check</c>, <c>safety</c>, <c>wall</c>, <c>fix</c>.</summary>
     public static string Severity(Severity severity) =>
         severity switch

@@ -57,7 +57,7 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
             '+' => Same(a, b, "added") with { Value = a.Value + b.Value },
             '−' => Same(a, b, "subtracted") with { Value = a.Value - b.Value },
             '×' when a.IsLength && b.IsLength => throw new ExpressionException(
-                "multiplies a length by a length, which is no longer a length"
+                "multiplies a length by a length, which is no longer a length: multiply by a bare number"
             ),
             '×' => new(a.Value * b.Value, a.IsLength || b.IsLength),
             _ => Divide(a, b),
@@ -67,9 +67,9 @@ internal sealed record Binary(char Sign, Expression Left, Expression Right) : Ex
     private static Amount Divide(Amount a, Amount b)
     {
         if (b.Value == 0)
-            throw new ExpressionException("is divided by zero");
+            throw new ExpressionException("is divided by zero: divide by something else");
         if (b.IsLength && !a.IsLength)
-            throw new ExpressionException("divides a bare number by a length, which is not a length");
+            throw new ExpressionException("divides a bare number by a length, which is not a length: divide by a bare number");
         return new(a.Value / b.Value, a.IsLength && !b.IsLength);
     }
 
@@ -107,7 +107,7 @@ internal sealed record Call(string Function, Expression First, Expression Second
     }
 
     private static decimal Step(Amount step) =>
-        step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than zero");
+        step.Value > 0 ? step.Value : throw new ExpressionException("needs a step of more than zero, as in round(a, 1/16 in)");
 }
 
 /// <summary>What an expression says cannot be worked out; the message reads on from the expression.</summary>

@@ -31,7 +31,9 @@ internal sealed partial class ExpressionParser
         var whole = parser.Sum();
         return parser.at == parser.tokens.Count
             ? whole
-            : throw new ExpressionException($"has '{parser.tokens[parser.at]}' where nothing more is expected");
+            : throw new ExpressionException(
+                $"has '{parser.tokens[parser.at]}' where nothing more is expected: write a sign such as + or * before it"
+            );
     }
 
     private static List<string> Split(string text)
@@ -41,7 +43,7 @@ internal sealed partial class ExpressionParser
         {
             var match = Token().Match(text, at);
             if (!match.Success)
-                throw new ExpressionException($"has '{text[at]}', which is neither a name, a number nor a sign");
+                throw new ExpressionException($"has '{text[at]}', which is neither a name, a number nor a sign: use + - * / ( )");
             at += match.Length;
             if (match.Value.Trim() is { Length: > 0 } token)
                 tokens.Add(token);
@@ -53,7 +55,7 @@ internal sealed partial class ExpressionParser
     private Expression Sum()
     {
         if (++depth > MostDepth)
-            throw new ExpressionException("is nested too deeply");
+            throw new ExpressionException($"is nested too deeply: at most {MostDepth} parentheses in each other");
         var left = Product();
         while ((Take("+") ?? Take("-") ?? Take("−")) is { } sign)
             left = new Binary(sign == "+" ? '+' : '−', left, Product());
@@ -71,7 +73,10 @@ internal sealed partial class ExpressionParser
 
     private Expression Factor()
     {
-        var token = at < tokens.Count ? tokens[at++] : throw new ExpressionException("ends where a value is expected");
+        var token =
+            at < tokens.Count
+                ? tokens[at++]
+                : throw new ExpressionException("ends where a value is expected: write a number or a name there");
         if (token == "(")
         {
             var inner = Sum();
@@ -84,7 +89,7 @@ internal sealed partial class ExpressionParser
         if (char.IsAsciiDigit(token[0]) || token[0] == '.')
             return Number(token);
         if (!Name().IsMatch(token))
-            throw new ExpressionException($"has '{token}' where a value is expected");
+            throw new ExpressionException($"has '{token}' where a value is expected: write a number or a name there");
         return Functions.Contains(token) && Take("(") is not null ? CallOf(token) : new NameExpression(token);
     }
 

@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -21,6 +22,7 @@ internal sealed class AdjustableShelves : IFill
                 new("count", "Shelves", MemberType.Count, "2"),
                 new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "1/4 in"),
+                .. EdgeAsked.ShelfMembers,
             ]
         );
 
@@ -28,6 +30,7 @@ internal sealed class AdjustableShelves : IFill
     {
         var (material, count) = (members.Role("material"), members.Count("count"));
         var (clearance, setback) = (members.Length("clearance"), members.Length("setback"));
+        var edge = EdgeAsked.Read(members, material);
         if (members.Failed || count == 0)
             return bay;
         var box = Loose.Between(bay, clearance.Value, setback.Value);
@@ -43,7 +46,7 @@ internal sealed class AdjustableShelves : IFill
         for (var i = 0; i < count; i++)
         {
             var z = bay.Box.Z + Length.FromTicks((pitch * (i + 1)) + (material.Thickness.Ticks * i));
-            Loose.Shelf("Shelf", material, box.With(Axis.Z, z, z + material.Thickness), bay, clearance, setback, builder);
+            Loose.Shelf("Shelf", material, box.With(Axis.Z, z, z + material.Thickness), bay, (clearance, setback), edge, builder);
         }
 
         Held(bay, box, builder);
@@ -77,17 +80,18 @@ internal static class Loose
             .With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY);
     }
 
-    /// <summary>A loose shelf.</summary>
+    /// <summary>A loose shelf, its front edge treated.</summary>
     public static Draft Shelf(
         string name,
         RoleMaterial material,
         Box box,
         Bay bay,
-        Working<Length> clearance,
-        Working<Length> setback,
+        (Working<Length> Clearance, Working<Length> Setback) less,
+        EdgeAsked edge,
         Builder builder
     )
     {
+        box = box.Grown(Axis.Y, -edge.Takes, Length.Zero);
         var shelf = builder.Add(
             new(name, "Shelves", material, box, Axis.X, Axis.Z)
             {
@@ -97,19 +101,13 @@ internal static class Loose
                     "{clear} − {clearance}",
                     Working.Geometry,
                     ("clear", Working.Given("Clear width", bay.Box.Dx)),
-                    ("clearance", clearance)
+                    ("clearance", less.Clearance)
                 ),
-                Width = Working.Of(
-                    "Shelf depth",
-                    box.Dy,
-                    "{clear} − {setback}",
-                    Working.Geometry,
-                    ("clear", Working.Given("Clear depth", bay.Box.Dy)),
-                    ("setback", setback)
-                ),
+                Width = edge.Depth("Shelf depth", bay.Box.Dy, less.Setback),
                 FacesToFinish = "both faces, all edges",
             }
         );
+        EdgeMaker.Treat(shelf, BoxSide.Front, edge, builder);
         return shelf;
     }
 }

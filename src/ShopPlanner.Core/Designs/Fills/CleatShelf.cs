@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 
@@ -19,6 +20,7 @@ internal sealed class CleatShelf : IFill
                 new("height", "Clear height below the cleats", MemberType.Length, "0 in"),
                 new("clearance", "Clearance at both ends, total", MemberType.Length, "1/8 in"),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
+                .. EdgeAsked.ShelfMembers,
             ]
         );
 
@@ -26,6 +28,7 @@ internal sealed class CleatShelf : IFill
     {
         var (material, cleat, height) = (members.Role("material"), members.Role("cleat"), members.Length("height").Value);
         var (clearance, setback) = (members.Length("clearance"), members.Length("setback"));
+        var edge = EdgeAsked.Read(members, material);
         if (members.Failed)
             return bay;
         var z = bay.Box.Z + height;
@@ -35,8 +38,8 @@ internal sealed class CleatShelf : IFill
             material,
             Loose.Between(bay, clearance.Value, setback.Value).With(Axis.Z, top, top + material.Thickness),
             bay,
-            clearance,
-            setback,
+            (clearance, setback),
+            edge,
             builder
         );
         Add(bay.Box.X, false);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -19,16 +20,14 @@ internal sealed class Divider : ISplit
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
                 new("let_in", "Dado depth, top and bottom", MemberType.Length, "0 in"),
+                .. EdgeAsked.UprightMembers,
             ]
         );
 
     public ImmutableArray<Bay> Build(NodeReader members, Bay bay, ImmutableArray<Working<Length>?> sizes, Builder builder)
     {
-        var (material, setback, letIn) = (
-            members.Role("material"),
-            members.Length("setback").Value,
-            members.Length("let_in").Value
-        );
+        var (material, letIn) = (members.Role("material"), members.Length("let_in").Value);
+        var (setback, edge) = (members.Length("setback").Value, EdgeAsked.Read(members, material));
         if (members.Failed)
             return [];
         var shares = Shares.Of(bay.Box.Dx, material.Thickness, sizes, members.Unit);
@@ -37,7 +36,7 @@ internal sealed class Divider : ISplit
         for (var i = 0; i < shares.Length; i++)
         {
             var (first, last) = (i == 0, i == shares.Length - 1);
-            var right = last ? bay.Right : Upright(members, bay, x + shares[i], material, setback, letIn, builder);
+            var right = last ? bay.Right : Upright(members, bay, x + shares[i], material, (setback, edge), letIn, builder);
             if (members.Failed)
                 return [];
             var half = Length.FromTicks(material.Thickness.Ticks / 2);
@@ -66,14 +65,14 @@ internal sealed class Divider : ISplit
         Bay bay,
         Length x,
         RoleMaterial material,
-        Length setback,
+        (Length Setback, EdgeAsked Edge) front,
         Length letIn,
         Builder builder
     )
     {
         var clear = bay
             .Box.With(Axis.X, x, x + material.Thickness)
-            .With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY)
+            .With(Axis.Y, bay.Box.Y + front.Setback + front.Edge.Takes, bay.Box.EndY)
             .Grown(Axis.Z, bay.ReachBelow, bay.ReachAbove);
         var (below, above) = (Into(false), Into(true));
         if (members.Failed)
@@ -90,10 +89,11 @@ internal sealed class Divider : ISplit
                     ("below", Working.Given("let in below", below)),
                     ("above", Working.Given("let in above", above))
                 ),
-                FacesToFinish = "both faces, front edge",
+                FacesToFinish = front.Edge.Seen("both faces, front edge", "front edge"),
             }
         );
         Fasten(upright, clear, below, above, builder);
+        EdgeMaker.Treat(upright, BoxSide.Front, front.Edge, builder, clear);
         return upright;
 
         Length Into(bool atEnd) => Dadoes.Depth(members, builder.Touching(clear, Axis.Z, atEnd), Axis.Z, letIn);

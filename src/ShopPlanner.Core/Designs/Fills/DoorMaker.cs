@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
@@ -94,8 +95,9 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
             : $"Butt hinge for {fit}";
     }
 
-    private Draft Slab(Box box) =>
-        builder.Add(
+    private Draft Slab(Box box)
+    {
+        var slab = builder.Add(
             new("Door", "Door", asked.Material, box, Axis.Z, Axis.Y)
             {
                 Length = sizes.Height,
@@ -103,6 +105,9 @@ internal sealed class DoorMaker(DoorsAsked asked, DoorSizes sizes, Bay bay, Buil
                 FacesToFinish = "both faces, all edges",
             }
         );
+        EdgeMaker.TreatAll(slab, asked.Edge, builder);
+        return slab;
+    }
 
     private Draft Frame(Box box, int leaf)
     {

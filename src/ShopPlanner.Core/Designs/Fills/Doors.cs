@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Measures;
@@ -28,6 +29,7 @@ internal sealed class Doors : IFill
                 new("groove", "Depth of the groove", MemberType.Length, "3/8 in"),
                 new("clearance", "Clearance for the panel at each side", MemberType.Length, "1/16 in"),
                 new("cut_long", "Stiles cut long by", MemberType.Length, "1/2 in"),
+                .. EdgeAsked.ThinMembers("Edges of a slab"),
             ]
         );
 
@@ -65,7 +67,8 @@ internal sealed record DoorsAsked(
     Working<Length> Stile,
     Working<Length> Groove,
     Working<Length> Clearance,
-    Length CutLong
+    Length CutLong,
+    EdgeAsked Edge
 )
 {
     /// <summary>Why doors and drawers beside a divider behind a face frame are refused.</summary>
@@ -86,12 +89,15 @@ internal sealed record DoorsAsked(
             material.Width is { } own ? Working.Given("Stile", own) : members.Length("stile"),
             members.Length("groove"),
             members.Length("clearance"),
-            members.Length("cut_long").Value
+            members.Length("cut_long").Value,
+            EdgeAsked.Read(members, material)
         );
         if (members.Failed)
             return null;
         if (asked.Leaves is < 1 or > 2)
             members.Fail("leaves", $"{asked.Leaves}", "must be 1 or 2 doors");
+        if (asked is { IsFrame: true, Edge.Work: not null })
+            members.Fail("edge", members.Choice("edge"), "is for slabs: leave the edges of a frame and panel plain");
         if (asked is { IsFrame: true, Panel: null })
             members.Fail("panel", "", "is missing: a frame needs a panel");
         if (asked is { IsFrame: true, Panel: { } panel } && panel.Thickness >= material.Thickness)

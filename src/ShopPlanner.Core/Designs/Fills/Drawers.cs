@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Measures;
@@ -29,6 +30,7 @@ internal sealed class Drawers : IFill
                 new("joint", "Corners of the boxes", MemberType.Choice, "rabbet", "rabbet", "butt", "dado", "dovetail"),
                 new("groove", "Depth of the bottom's groove", MemberType.Length, "1/4 in"),
                 new("room", "Box shorter than its front by", MemberType.Length, "1 in"),
+                .. EdgeAsked.ThinMembers("Edges of the fronts"),
             ]
         );
 
@@ -85,7 +87,7 @@ internal sealed class Drawers : IFill
     {
         var more = asked.IsInset ? -asked.Gap : asked.Overlay;
         var box = Box.Between(bay.Front.X - more, y, z, bay.Front.EndX + more, y + asked.Front.Thickness, z + height);
-        return builder.Add(
+        var front = builder.Add(
             new("Drawer front", "Drawer", asked.Front, box, Axis.X, Axis.Y)
             {
                 Length = Working.Of(
@@ -99,6 +101,8 @@ internal sealed class Drawers : IFill
                 FacesToFinish = "front face, all edges",
             }
         );
+        EdgeMaker.TreatAll(front, asked.Edge, builder);
+        return front;
     }
 }
 
@@ -115,7 +119,8 @@ internal sealed record DrawersAsked(
     Working<Length> Slide,
     DrawerJoint Joint,
     Working<Length> Groove,
-    Length Room
+    Length Room,
+    EdgeAsked Edge
 )
 {
     public static DrawersAsked? Read(NodeReader members)
@@ -132,7 +137,8 @@ internal sealed record DrawersAsked(
             members.Length("slide"),
             Enum.Parse<DrawerJoint>(members.Choice("joint"), true),
             members.Length("groove"),
-            members.Length("room").Value
+            members.Length("room").Value,
+            EdgeAsked.Read(members, members.Role("front"))
         );
         if (members.Failed)
             return null;

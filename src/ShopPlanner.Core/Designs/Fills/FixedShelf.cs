@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -19,16 +20,14 @@ internal sealed class FixedShelf : ISplit
                 new("material", "Material", MemberType.Role, null),
                 new("setback", "Set back from the front", MemberType.Length, "0 in"),
                 new("let_in", "Dado depth in the sides", MemberType.Length, "0 in"),
+                .. EdgeAsked.ShelfMembers,
             ]
         );
 
     public ImmutableArray<Bay> Build(NodeReader members, Bay bay, ImmutableArray<Working<Length>?> sizes, Builder builder)
     {
-        var (material, setback, letIn) = (
-            members.Role("material"),
-            members.Length("setback").Value,
-            members.Length("let_in").Value
-        );
+        var (material, letIn) = (members.Role("material"), members.Length("let_in").Value);
+        var (setback, edge) = (members.Length("setback"), EdgeAsked.Read(members, material));
         if (members.Failed)
             return [];
         var shares = Shares.Of(bay.Box.Dz, material.Thickness, sizes, members.Unit);
@@ -38,7 +37,7 @@ internal sealed class FixedShelf : ISplit
         {
             var (first, last) = (i == 0, i == shares.Length - 1);
             if (!last)
-                Add(members, bay, z + shares[i], material, setback, letIn, builder);
+                Add(members, bay, z + shares[i], material, (setback, edge), letIn, builder);
             if (members.Failed)
                 return [];
             var half = Length.FromTicks(material.Thickness.Ticks / 2);
@@ -65,12 +64,14 @@ internal sealed class FixedShelf : ISplit
         Bay bay,
         Length z,
         RoleMaterial material,
-        Length setback,
+        (Working<Length> Setback, EdgeAsked Edge) front,
         Length letIn,
         Builder builder
     )
     {
-        var clear = bay.Box.With(Axis.Z, z, z + material.Thickness).With(Axis.Y, bay.Box.Y + setback, bay.Box.EndY);
+        var clear = bay
+            .Box.With(Axis.Z, z, z + material.Thickness)
+            .With(Axis.Y, bay.Box.Y + front.Setback.Value + front.Edge.Takes, bay.Box.EndY);
         var (left, right) = (Into(members, clear, false, letIn, builder), Into(members, clear, true, letIn, builder));
         if (members.Failed)
             return;
@@ -87,17 +88,11 @@ internal sealed class FixedShelf : ISplit
                     ("left", Working.Given("let in at the left", left)),
                     ("right", Working.Given("let in at the right", right))
                 ),
-                Width = Working.Of(
-                    "Shelf depth",
-                    box.Dy,
-                    "{clear} − {setback}",
-                    Working.Geometry,
-                    ("clear", Working.Given("Clear depth", bay.Box.Dy)),
-                    ("setback", Working.Given("Set back from the front", setback))
-                ),
-                FacesToFinish = "both faces, front edge",
+                Width = front.Edge.Depth("Shelf depth", bay.Box.Dy, front.Setback),
+                FacesToFinish = front.Edge.Seen("both faces, front edge", "front edge"),
             }
         );
+        EdgeMaker.Treat(shelf, BoxSide.Front, front.Edge, builder, clear);
         Fasten(shelf, clear, false, left, builder);
         Fasten(shelf, clear, true, right, builder);
     }

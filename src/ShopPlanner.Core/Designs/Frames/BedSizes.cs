@@ -110,6 +110,12 @@ internal sealed record BedSizes(
             members.Fail("foot_height", Text(FootHeight.Value), $"is lower than the rails: at least {Text(top)}");
         if (FootHeight.Value > Outside.Height.Value)
             members.Fail("foot_height", Text(FootHeight.Value), $"is higher than the head: at most {Text(Outside.Height.Value)}");
+        if (Ledger.Thickness <= SlatPlay * 2)
+            members.Fail(
+                "ledger",
+                Ledger.Name,
+                $"is too thin for the slats to lie on: more than {Text(SlatPlay * 2)}, since they have room at their ends"
+            );
         if (SlatZ + Slat.Thickness > top)
             members.Fail("ledger", Ledger.Name, "lifts the slats over the rails: use a narrower ledger, or wider rails");
         if (Beam is { } beam && SlatZ < Wide(beam))

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -32,6 +33,9 @@ internal sealed record BoxSizes(
 
     public Length Thick => Side.Thickness;
 
+    /// <summary>What is done to the upper edges.</summary>
+    public EdgeAsked Edge { get; private init; } = EdgeAsked.Plain;
+
     /// <summary>How deep the ends sit in front and back: half of their thickness (common practice).</summary>
     public Length Rabbet => Length.FromTicks(Thick.Ticks / 2);
 
@@ -42,6 +46,7 @@ internal sealed record BoxSizes(
         var (front, back) = (members.Length("front_lower").Value, members.Length("back_lower").Value);
         var overhang = lid is null ? Length.Zero : members.Length("overhang").Value;
         var slots = members.Choice("handles") == "slots";
+        var edge = EdgeAsked.Read(members, side);
         if (members.Failed)
             return null;
         var whole = Box.Between(
@@ -52,7 +57,7 @@ internal sealed record BoxSizes(
             outside.Depth.Value,
             outside.Height.Value - (lid?.Thickness ?? Length.Zero)
         );
-        var sizes = new BoxSizes(side, bottom, lid, whole, groove, up, front, back, slots);
+        var sizes = new BoxSizes(side, bottom, lid, whole, groove, up, front, back, slots) { Edge = edge };
         sizes.Check(members);
         return members.Failed ? null : sizes;
     }

@@ -51,7 +51,9 @@ internal static class CarcassFront
 
     private static void Notch(CarcassSizes size, Draft left, Draft right, Builder builder)
     {
-        left.Notch = right.Notch = new Notch(size.ToeSetback, size.Toe.Value);
+        var notch = new Notch(Axis.X, Length.Zero, size.ToeSetback, Length.Zero, size.Toe.Value);
+        foreach (var side in new[] { left, right })
+            side.Features = side.Features.Add(notch);
         builder.StepsBefore.Add(
             $"Notch the lower front corner of both sides for the toe space: {Text(size.Toe.Value, builder)} high, "
                 + $"{Text(size.ToeSetback, builder)} deep."

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Building;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -33,6 +34,9 @@ internal sealed record CarcassSizes(
     public Length BackSetback { get; private init; }
 
     public Length ToeSetback { get; private init; }
+
+    /// <summary>What is done to the front edges.</summary>
+    public EdgeAsked Edge { get; private init; } = EdgeAsked.Plain;
 
     public Length Thick => Case.Thickness;
 
@@ -109,6 +113,7 @@ internal sealed record CarcassSizes(
             BackClearance = members.Length("back_clearance").Value,
             BackSetback = members.Length("back_setback").Value,
             ToeSetback = members.Length("toe_setback").Value,
+            Edge = EdgeAsked.Read(members, members.Role("case")),
         };
         if (!members.Failed)
             sizes.Check(members);
@@ -118,8 +123,10 @@ internal sealed record CarcassSizes(
     private void Check(NodeReader members)
     {
         string Text(Length length) => LengthFormat.WithUnit(length, members.Unit);
+        if (Face is not null && Edge.Work is not null)
+            members.Fail("edge", members.Choice("edge"), "can't be: the face frame covers these edges, so leave them plain");
         if (LetIn.Value >= Thick)
-            members.Fail("let_in", Text(LetIn.Value), "goes through the side");
+            members.Fail("let_in", Text(LetIn.Value), $"goes through the side: less than {Text(Thick)}");
         if (Back is not null && BackFit != BackFit.Planted)
             CheckGroove(members);
         if (Toe.Value.IsPositive && FrontY + ToeSetback + Thick > BackY)
@@ -141,7 +148,7 @@ internal sealed record CarcassSizes(
     {
         string Text(Length length) => LengthFormat.WithUnit(length, members.Unit);
         if (BackGroove >= Thick)
-            members.Fail("back_groove", Text(BackGroove), "goes through the side");
+            members.Fail("back_groove", Text(BackGroove), $"goes through the side: less than {Text(Thick)}");
         else if (BackGroove <= (IsBackLetIn ? BackClearance : Length.Zero))
             members.Fail("back_groove", Text(BackGroove), "holds no back: the groove must be deeper than the clearance in it");
     }

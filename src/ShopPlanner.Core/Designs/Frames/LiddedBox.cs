@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -26,6 +27,7 @@ internal sealed class LiddedBox : IFrame
                 new("lid", "Lid", MemberType.Role, ""),
                 new("edging", "Edging of the lid", MemberType.Role, ""),
                 new("overhang", "Lid overhang, ends and front", MemberType.Length, "1/2 in"),
+                .. EdgeAsked.ThinMembers("Upper edges"),
             ]
         );
 
@@ -51,7 +53,7 @@ internal sealed class LiddedBox : IFrame
     {
         var lower = isFront ? box.FrontLower : box.BackLower;
         var y = isFront ? box.Whole.Y : box.Whole.EndY - box.Thick;
-        return builder.Add(
+        var side = builder.Add(
             new(
                 isFront ? "Front" : "Back",
                 "Box",
@@ -66,6 +68,8 @@ internal sealed class LiddedBox : IFrame
                 FacesToFinish = "both faces, upper edge",
             }
         );
+        EdgeMaker.Treat(side, BoxSide.Top, box.Edge, builder);
+        return side;
     }
 
     private static void End(BoxSizes box, bool isLeft, Draft front, Draft back, Builder builder)
@@ -93,6 +97,7 @@ internal sealed class LiddedBox : IFrame
                 FacesToFinish = "both faces, upper edge",
             }
         );
+        EdgeMaker.Treat(end, BoxSide.Top, box.Edge, builder);
         foreach (var side in new[] { front, back })
             builder.Join(JointKind.Rabbet, end, side, Axis.Y, box.Rabbet);
     }

@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -28,6 +29,7 @@ internal sealed class SheetCarcass : IFrame
                 new("toe", "Height of the toe space", MemberType.Length, "0 in"),
                 new("toe_setback", "Depth of the toe space", MemberType.Length, "3 in"),
                 new("face", "Face frame", MemberType.Role, ""),
+                .. EdgeAsked.ThinMembers("Front edges"),
             ]
         );
 
@@ -42,6 +44,8 @@ internal sealed class SheetCarcass : IFrame
             ? Level(case_, "Top", case_.TopZ, case_.FrontY, case_.SideBackY, left, right, builder)
             : Stretchers(case_, left, right, builder);
         CarcassBack.Add(case_, left, right, bottom, case_.IsPanel ? top : null, builder);
+        foreach (var panel in new[] { left, right, bottom, top })
+            EdgeMaker.Treat(panel, BoxSide.Front, case_.Edge, builder);
         var (faceLeft, faceRight) = CarcassFront.Add(case_, left, right, bottom, top, builder);
         return Within(case_) with
         {

@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -18,6 +19,7 @@ internal sealed class SheetTop : ITop
                 new("material", "Material", MemberType.Role, null),
                 new("layers", "Layers", MemberType.Choice, "1", "1", "2"),
                 new("edging", "Edging", MemberType.Role, ""),
+                .. EdgeAsked.ThinMembers("Edges without edging"),
                 .. Tops.OverhangMembers,
             ]
         );
@@ -33,6 +35,9 @@ internal sealed class SheetTop : ITop
             return;
         var whole = Tops.Whole(outside, material.Thickness * Layers(members));
         var edge = edging?.Thickness ?? Length.Zero;
+        var bare = EdgeAsked.Read(members, material);
+        if (edging is not null && bare.Work is not null)
+            members.Fail("edge", members.Choice("edge"), "can't be: solid edging covers these edges, so leave them plain");
         if (edging?.Width is { } wide && wide < whole.Dz)
             members.Fail("edging", edging.Name, "is narrower than the top is thick: use a wider board");
         if (members.Failed)
@@ -44,6 +49,8 @@ internal sealed class SheetTop : ITop
         Fasten(sheets[0], builder);
         foreach (var sheet in sheets.Skip(1))
             builder.Join(JointKind.Glued, sheet, sheets[0], Axis.Z);
+        foreach (var sheet in sheets)
+            EdgeMaker.TreatAll(sheet, bare, builder);
         if (edging is not null)
             Edge(edging, whole, edge, sheets, builder);
     }

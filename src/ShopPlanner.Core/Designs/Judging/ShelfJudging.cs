@@ -28,7 +28,7 @@ internal static class ShelfJudging
         var unknown = shelves.Where(part => Row(part) is null).ToList();
         return shelves
             .Except(unknown)
-            .Select(part => Judge(part, Row(part)!, copies))
+            .Select(part => Judge(part, Row(part)!, copies, EdgeStrip.Of(piece, part)))
             .OfType<PieceWarning>()
             .Concat(unknown.Select(Unknown));
     }
@@ -51,12 +51,12 @@ internal static class ShelfJudging
             null
         );
 
-    private static PieceWarning? Judge(PiecePart part, Strength row, ImmutableArray<PartCopy> copies)
+    private static PieceWarning? Judge(PiecePart part, Strength row, ImmutableArray<PartCopy> copies, EdgeStrip? strip)
     {
         var span = Working.Given("Span", part.Copies.Max(copy => Support.Span(copy, copies)));
         if (!span.Value.IsPositive)
             return null;
-        var shelf = Loaded(part, row);
+        var shelf = Loaded(part, row, strip);
         var years = shelf.Years(span);
         var foot = (decimal)span.Value.Ticks / Length.TicksPerFoot;
         if (!shelf.Holds(span.Value))
@@ -78,22 +78,29 @@ internal static class ShelfJudging
             : null;
     }
 
-    private static Shelf Loaded(PiecePart part, Strength row) =>
+    // What is loaded is the shelf with the strip in front of it.
+    private static Shelf Loaded(PiecePart part, Strength row, EdgeStrip? strip) =>
         new(
-            StrengthTable.Elasticity(row),
+            strip?.Elasticity(row) ?? StrengthTable.Elasticity(row),
             part.Width,
             part.Thickness,
             false,
-            Working.Given("Edge strip", 1, QuantityKind.Bare, 0),
+            strip is { } stiff
+                ? Sag.EdgeStrip(part.Width, part.Thickness, stiff.High, stiff.Thick)
+                : Working.Given("Edge strip", 1, QuantityKind.Bare, 0),
             Sag.Creep(row),
-            span => Load(span, part.Width),
-            span => Weigh(span, part, row)
+            span => Load(span, strip?.Loaded(part.Width) ?? part.Width),
+            span => Weigh(span, part, row, strip)
         );
 
-    private static Working<double> Weigh(Working<Length> span, PiecePart part, Strength row)
+    // A strip counts with the density of the shelf.
+    private static Working<double> Weigh(Working<Length> span, PiecePart part, Strength row, EdgeStrip? strip)
     {
         var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
-        return Weight.Of(Area.Of(part.Width.Value, part.Thickness.Value) * span.Value, density);
+        var section = Area.Of(part.Width.Value, part.Thickness.Value);
+        if (strip is not null)
+            section += Area.Of(strip.High.Value, strip.Thick.Value);
+        return Weight.Of(section * span.Value, density);
     }
 
     private static Working<double> Load(Working<Length> span, Working<Length> depth)

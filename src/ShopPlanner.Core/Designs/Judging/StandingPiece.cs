@@ -79,7 +79,7 @@ internal static class StandingPiece
 
     // Over a toe space or under a face frame it stands behind the front.
     private static Length Foremost(List<PartCopy> feet) =>
-        feet.Count == 0 ? Length.Zero : feet.Min(copy => copy.Box.Y + (copy.Notch?.Deep ?? Length.Zero));
+        feet.Count == 0 ? Length.Zero : feet.Min(copy => copy.Box.Y + (copy.ToeNotch?.Deep ?? Length.Zero));
 
     // What stands on the floor.
     private static List<PartCopy> Feet(Piece piece) =>

@@ -119,15 +119,30 @@ public enum Hand
 /// <param name="Flat">The direction of its thickness.</param>
 public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis Flat)
 {
-    /// <summary>What is cut out of its lower front corner; null for a plain box.</summary>
-    public Notch? Notch { get; init; }
+    /// <summary>What is cut out of it beside its joints; none for a plain box.</summary>
+    public ImmutableArray<PartFeature> Features { get; init; } = [];
+
+    /// <summary>What is done to its edges; none where they stay as they are cut.</summary>
+    public ImmutableArray<EdgeTreatment> Edges { get; init; } = [];
+
+    /// <summary>The direction of its width.</summary>
+    public Axis Across => BoxSides.Third(Along, Flat);
+
+    /// <summary>What a notch from left to right takes of its lower front corner, as for a toe space; null where that corner is
+    /// whole.</summary>
+    public ToeNotch? ToeNotch =>
+        Features
+            .OfType<Notch>()
+            .Where(one => one is { Through: Axis.X, From.Ticks: 0, SecondFrom.Ticks: 0 })
+            .Select(one => new ToeNotch(one.To, one.SecondTo))
+            .FirstOrDefault();
 }
 
 /// <summary>A notch at the lower front corner of an upright part that shows its edge to the front, through its whole
 /// thickness.</summary>
 /// <param name="Deep">From the front edge.</param>
 /// <param name="High">From the lower end.</param>
-public sealed record Notch(Length Deep, Length High);
+public sealed record ToeNotch(Length Deep, Length High);
 
 /// <summary>How two parts are joined.</summary>
 public enum JointKind

@@ -20,6 +20,10 @@ internal static class ChoiceWords
         ["top"] = "above",
         ["bottom"] = "below",
         ["slots"] = "one in each end",
+        ["band"] = "edge band",
+        ["lipping"] = "solid lipping",
+        ["strip"] = "edge strip that stiffens",
+        ["round"] = "rounded over",
     };
 
     /// <summary>Returns the words; the choice's own where it reads well as it is.</summary>

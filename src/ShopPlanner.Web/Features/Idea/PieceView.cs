@@ -48,7 +48,7 @@ public sealed record SolidPiece(double[] Size, IReadOnlyList<SolidBox> Boxes)
             Sides(copy.Box.X, copy.Box.Y, copy.Box.Z),
             Sides(copy.Box.Dx, copy.Box.Dy, copy.Box.Dz),
             RoleTint.Of(part.Material),
-            copy.Notch is { } notch ? [(double)notch.Deep.ToMillimetres(), (double)notch.High.ToMillimetres()] : null
+            copy.ToeNotch is { } notch ? [(double)notch.Deep.ToMillimetres(), (double)notch.High.ToMillimetres()] : null
         );
 
     private static double[] Sides(Length x, Length y, Length z) =>

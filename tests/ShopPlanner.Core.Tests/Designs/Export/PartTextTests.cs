@@ -158,7 +158,7 @@ public sealed class PartTextTests
         var side = piece.Parts.Single(part => part.Name == "Side");
         var svg = XDocument.Parse(PartSvg.Write(side)).Root!;
         XNamespace space = "http://www.w3.org/2000/svg";
-        var (deep, wide) = (side.Copies[0].Notch!.Deep, side.Width.Value);
+        var (deep, wide) = (side.Copies[0].ToeNotch!.Deep, side.Width.Value);
         Assert.Equal(
             FormattableString.Invariant($"M88.9 0H1524V{wide.ToMillimetres():0.######}H0V{deep.ToMillimetres():0.######}H88.9Z"),
             svg.Element(space + "path")!.Attribute("d")!.Value
