@@ -75,6 +75,10 @@ internal sealed class EdgeBandFamily : IOperationFamily
 
     public IEnumerable<Operation> Of(PieceWork work)
     {
+        var declared = work.Workpieces.Where(one => Banded(one).Any()).ToList();
+        if (declared.Count > 0)
+            return [new Operation(Stage.Band, Step(declared, work))];
+        // A design may ask for band in its hardware alone.
         if (!work.Piece.Hardware.Any(one => one.Name.StartsWith(Band, StringComparison.Ordinal)))
             return [];
         var hidden = work.Of(JointKind.Glued)
@@ -82,7 +86,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
             .Select(one => one.Into.Part.Id)
             .ToHashSet(StringComparer.Ordinal);
         var pieces = work.Workpieces.Where(one => IsSeen(one) && !hidden.Contains(one.Part.Id)).ToList();
-        return pieces.Count == 0 ? [] : [new Operation(Stage.Band, Step(pieces))];
+        return pieces.Count == 0 ? [] : [new Operation(Stage.Band, Step(pieces, work))];
     }
 
     private static bool IsSeen(Workpiece one) =>
@@ -91,7 +95,15 @@ internal sealed class EdgeBandFamily : IOperationFamily
     private static ImmutableArray<string> Edges(Workpiece one) =>
         [.. one.Part.FacesToFinish.Split(", ").Where(word => word.Contains("edge", StringComparison.Ordinal))];
 
-    private static WorkStep Step(List<Workpiece> pieces)
+    private static IEnumerable<EdgeTreatment> Banded(Workpiece one) => one.Copy.Edges.Where(edge => edge.Work == EdgeWork.Band);
+
+    // The edges that are declared, or else those that are seen.
+    private static IEnumerable<string> Sides(Workpiece one, PieceWork work) =>
+        Banded(one).Any()
+            ? Banded(one).Select(edge => SideWords.Of(one, edge.Side.Axis(), edge.Side.IsFar(), work.UnitBox(one)))
+            : Edges(one);
+
+    private static WorkStep Step(List<Workpiece> pieces, PieceWork work)
     {
         var figures = new FigureList();
         foreach (var one in pieces)
@@ -112,7 +124,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
         {
             Tool = "Household iron and an edge trimmer",
             Settings = figures.Figures,
-            Face = PartWords.Join([.. pieces.SelectMany(one => Edges(one)).Distinct(StringComparer.Ordinal)]),
+            Face = PartWords.Join([.. pieces.SelectMany(one => Sides(one, work)).Distinct(StringComparer.Ordinal)]),
             Cautions = [ShopCautions.HotIron],
             Source = OperationSources.BandThenDado,
         };

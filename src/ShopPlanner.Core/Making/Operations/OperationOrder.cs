@@ -38,6 +38,7 @@ internal static class OperationOrder
         (Stage.Mortise, [Stage.Notch, Stage.Shape]),
         (Stage.Tenon, [Stage.Notch, Stage.Shape]),
         (Stage.Bore, [Stage.Shape]),
+        (Stage.Notch, [Stage.Shape]),
     ];
 
     // What goes in is fitted to what takes it.

@@ -18,7 +18,7 @@ internal sealed record Workpiece(PiecePart Part, PartCopy Copy)
     public Box Box => Copy.Box;
 
     /// <summary>Direction of its width.</summary>
-    public Axis Across => Axes.Other(Copy.Along, Copy.Flat);
+    public Axis Across => Copy.Across;
 
     /// <summary>Its thickness as it stands.</summary>
     public Length Thick => Box.Extent(Copy.Flat);
@@ -28,9 +28,6 @@ internal sealed record Workpiece(PiecePart Part, PartCopy Copy)
 internal static class Axes
 {
     public static readonly ImmutableArray<Axis> All = [Axis.X, Axis.Y, Axis.Z];
-
-    /// <summary>The third direction beside two.</summary>
-    public static Axis Other(Axis one, Axis other) => All.First(axis => axis != one && axis != other);
 }
 
 /// <summary>A joint with its place in the piece's list and the two copies that it joins.</summary>

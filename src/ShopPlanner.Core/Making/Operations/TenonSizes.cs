@@ -71,24 +71,24 @@ internal sealed record TenonSizes(
     public static TenonSizes Of(WorkJoint joint, PieceWork work)
     {
         var thick = joint.From.Copy.Flat == joint.Along ? joint.From.Across : joint.From.Copy.Flat;
-        var wide = Axes.Other(joint.Along, thick);
+        var wide = BoxSides.Third(joint.Along, thick);
         var thickness = MortiseTenon.Thickness(Working.Given("Rail", joint.From.Box.Extent(thick)), work.Unit);
-        var rail = Working.Given("Rail", joint.From.Box.Extent(wide));
+        // Of a rail that is wider than the part it goes into, only what lies on that part gets a tenon.
+        var (from, into) = (joint.From.Box, joint.Into.Box);
+        var (start, end) = (Length.Max(from.Start(wide), into.Start(wide)), Length.Min(from.End(wide), into.End(wide)));
+        var (over, rail) = (start - from.Start(wide), Working.Given("Rail", end - start));
         var (lowGroove, highGroove) = (Groove(joint, wide, false, work), Groove(joint, wide, true, work));
-        var (isLow, isHigh) = (
-            joint.From.Box.Start(wide) - joint.Into.Box.Start(wide) < Edge,
-            joint.Into.Box.End(wide) - joint.From.Box.End(wide) < Edge
-        );
+        var (isLow, isHigh) = (start - into.Start(wide) < Edge, into.End(wide) - end < Edge);
         if (isLow != isHigh)
         {
             // The haunch lies at the end of the part, the groove of a panel at the other edge.
             var groove = isLow ? highGroove : lowGroove;
             var width = MortiseTenon.HaunchedWidth(rail, Working.Given("Groove", groove), work.Unit);
-            return new(joint, thick, wide, thickness, width, isLow ? rail.Value - groove - width.Value : groove, true);
+            return new(joint, thick, wide, thickness, width, over + (isLow ? rail.Value - groove - width.Value : groove), true);
         }
 
         var edge = Length.Min(Length.Max(Edge, Length.Max(lowGroove, highGroove)), Length.FromTicks(rail.Value.Ticks / 4));
-        return new(joint, thick, wide, thickness, MortiseTenon.Width(rail, Working.Given("Shoulder", edge)), edge, false);
+        return new(joint, thick, wide, thickness, MortiseTenon.Width(rail, Working.Given("Shoulder", edge)), over + edge, false);
     }
 
     // Depth of the groove in one edge of the rail.

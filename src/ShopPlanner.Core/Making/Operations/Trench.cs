@@ -61,7 +61,7 @@ internal sealed record Trench(
     private static readonly Length Nearby = Length.FromInches(3);
 
     // A cut that ends so near to an edge runs out at it: the clearance of a panel is no wall.
-    private static readonly Length NoWall = Length.FromInches(0.125m);
+    public static readonly Length NoWall = Length.FromInches(0.125m);
 
     // A step so low at the end of a part is not seen in the piece (common practice).
     private static readonly Length Unseen = Length.FromInches(1m / 32);

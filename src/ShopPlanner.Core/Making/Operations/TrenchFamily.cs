@@ -81,7 +81,7 @@ internal abstract class TrenchFamily : IOperationFamily
             if (one.Stop(atEnd, work) is { IsPositive: true } stop)
                 figures.Add(
                     $"Stops before the {SideWords.Of(one.Into, one.Run, atEnd, work.UnitBox(one.Into))}",
-                    $"{PartWords.Lower(one.Into.Name)} {one.Into.Mark}",
+                    $"{PartWords.Lower(one.Primary.From.Name)} {one.Primary.From.Mark}",
                     stop
                 );
         return figures.Figures;

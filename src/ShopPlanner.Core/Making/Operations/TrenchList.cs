@@ -23,20 +23,21 @@ internal static class TrenchList
                 .OrderBy(one => one.Joints.Min(joint => joint.Index)),
         ];
 
-    // On one side of a copy, housings that overlap are one trench; what is as wide as the copy goes into the one that is there.
+    // On one side of a copy, housings that overlap and meet are one trench; what is as wide as the copy goes into the one there.
     private static IEnumerable<Trench> OnOneSide(List<Housing> housings, LengthUnit unit)
     {
         var whole = housings.Where(one => one is { IsLap: false, IsWhole: true }).ToList();
         var lines = new List<List<Housing>>();
         foreach (var housing in housings.Except(whole).OrderBy(one => one.Width).ThenBy(one => one.Joint.Index))
-            if (lines.Find(line => line[0].IsBeside(housing)) is { } there)
+            if (lines.Find(line => line[0].IsBeside(housing) && line.Exists(housing.Meets)) is { } there)
                 there.Add(housing);
             else
                 lines.Add([housing]);
-        if (whole.Count > 0 && lines.Count == 0)
-            lines.Add([Middle(whole[0], unit)]);
-        if (whole.Count > 0)
-            lines[0].AddRange(whole.Where(one => one.Joint != lines[0][0].Joint));
+        foreach (var housing in whole)
+            if (lines.Find(line => !line[0].IsLap && line.Exists(housing.Meets)) is { } there)
+                there.Add(housing);
+            else
+                lines.Add([Middle(housing, unit)]);
         return lines.Select(line => Cut(line, unit));
     }
 
@@ -102,7 +103,7 @@ internal static class TrenchList
                 joint,
                 shared,
                 atEnd,
-                Axes.Other(along, across),
+                BoxSides.Third(along, across),
                 across,
                 shared.Start(across),
                 shared.End(across)
@@ -112,6 +113,11 @@ internal static class TrenchList
 
         public bool IsBeside(Housing other) =>
             Across == other.Across && IsLap == other.IsLap && Start < other.End && other.Start < End;
+
+        /// <summary>Whether both lie on one stretch of the trench: between others it would stay open to see.</summary>
+        public bool Meets(Housing other) =>
+            Shared.Start(Run) <= other.Shared.End(Run) + Trench.NoWall
+            && other.Shared.Start(Run) <= Shared.End(Run) + Trench.NoWall;
 
         public Working<Length> CutWidth(LengthUnit unit)
         {

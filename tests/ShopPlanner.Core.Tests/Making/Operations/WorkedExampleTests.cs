@@ -173,7 +173,7 @@ public sealed class WorkedExampleTests
         var steps = Steps("media-console");
         var band = steps.Step("edge-band");
         Assert.Contains(band.Id, steps.Step("dado:carcass:case").After);
-        Assert.DoesNotContain(Steps("bookcase"), one => one.Id == "edge-band");
+        Assert.DoesNotContain(Steps("workbench"), one => one.Id == "edge-band");
     }
 
     [Fact]

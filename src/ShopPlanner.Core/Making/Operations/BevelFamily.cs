@@ -5,50 +5,6 @@ using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Operations;
 
-/// <summary>Corners that are cut out of parts: the toe space of a case.</summary>
-internal sealed class NotchFamily : IOperationFamily
-{
-    private const int SettingMinutes = 10;
-    private const double NotchMinutes = 8;
-
-    public IEnumerable<Operation> Of(PieceWork work) =>
-        work
-            .Workpieces.Where(one => one.Copy.ToeNotch is not null)
-            .GroupBy(one => one.Name, StringComparer.Ordinal)
-            .Select(same => new Operation(Stage.Notch, Step([.. same])));
-
-    private static WorkStep Step(List<Workpiece> pieces)
-    {
-        var figures = new FigureList();
-        foreach (var one in pieces)
-        {
-            figures.Add("From the front edge", one.Mark, one.Copy.ToeNotch!.Deep);
-            figures.Add("From the lower end", one.Mark, one.Copy.ToeNotch.High);
-        }
-
-        return new(
-            "notch:" + PartWords.Slug(pieces[0].Name),
-            WorkPhase.Parts,
-            WorkAction.Notch,
-            $"Notch the {PartWords.Names(pieces)} for the toe space",
-            [
-                "Mark the lower front corner on each part, left and right ones as a pair.",
-                "Saw both lines up to the corner and clean it with a chisel. The toe board is fastened behind the cut.",
-            ],
-            [.. pieces.Select(one => one.Mark)],
-            [],
-            WorkEffort.Minutes(SettingMinutes, NotchMinutes, pieces.Count)
-        )
-        {
-            Tool = "Jigsaw along a straightedge, finished with a handsaw",
-            Settings = figures.Figures,
-            Face = "lower front corner",
-            Cautions = [ShopCautions.CurvedCuts],
-            Source = OperationSources.NotchThenGlue,
-        };
-    }
-}
-
 /// <summary>Cleats that hang by beveled edges, both ripped from one board.</summary>
 internal sealed class BevelFamily : IOperationFamily
 {

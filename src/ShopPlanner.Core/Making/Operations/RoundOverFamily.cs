@@ -1,0 +1,50 @@
+using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making.Model;
+
+namespace ShopPlanner.Core.Making.Operations;
+
+/// <summary>Edges that a design rounds over with a radius of its own.</summary>
+internal sealed class RoundOverFamily : IOperationFamily
+{
+    private const int SettingMinutes = 8;
+    private const double EdgeMinutes = 2;
+
+    public IEnumerable<Operation> Of(PieceWork work)
+    {
+        var edges = work
+            .Workpieces.SelectMany(piece =>
+                piece.Copy.Edges.Where(one => one.Work == EdgeWork.RoundOver).Select(one => (Piece: piece, Edge: one))
+            )
+            .ToList();
+        return edges.Count == 0 ? [] : [new Operation(Stage.Shape, Step(edges, work))];
+    }
+
+    private static WorkStep Step(List<(Workpiece Piece, EdgeTreatment Edge)> edges, PieceWork work)
+    {
+        var pieces = edges.Select(one => one.Piece).DistinctBy(one => one.Mark).ToList();
+        var figures = new FigureList();
+        foreach (var (piece, edge) in edges)
+            figures.Add("Radius", PartWords.Lower(piece.Name), edge.Size);
+        var sides = edges
+            .Select(one => SideWords.Of(one.Piece, one.Edge.Side.Axis(), one.Edge.Side.IsFar(), work.UnitBox(one.Piece)))
+            .Distinct(StringComparer.Ordinal);
+        return new(
+            "round-over",
+            WorkPhase.Parts,
+            WorkAction.EaseEdges,
+            $"Round over the {PartWords.Names(pieces)}",
+            ["Rout ends first, then long edges, so that the long cut cleans up what tears out."],
+            [.. pieces.Select(one => one.Mark)],
+            [],
+            WorkEffort.Minutes(SettingMinutes, EdgeMinutes, edges.Count)
+        )
+        {
+            Tool = "Trim router or router table with a round-over bit",
+            Settings = figures.Figures,
+            Face = PartWords.Join([.. sides]),
+            Cautions = WorkEffort.Cautions(pieces, ShopCautions.Router),
+            Source = OperationSources.EaseLate,
+        };
+    }
+}
