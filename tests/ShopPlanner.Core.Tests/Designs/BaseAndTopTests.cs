@@ -5,11 +5,12 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Tests.Designs;
 
-/// <summary>Bases under cases, breadboard ends, bolted and cross rails, and bearers of lengthwise slats, worked by hand.</summary>
+/// <summary>Bases under cases, breadboard ends, bolted and cross rails, and bearers of lengthwise slats, worked by
+/// hand.</summary>
 public sealed class BaseAndTopTests
 {
-    // The board is 2 1/2 in wide: the case begins there, and its sides are 27 1/2 in high. 36 in less 1 in at each end: 34 in; 14 in
-    // less 1 in in front and two boards: 11 1/2 in between them. 32 1/2 in between the ends take one board more.
+    // The board is 2 1/2 in wide: the case begins there, and its sides are 27 1/2 in high. 36 in less 1 in at each end: 34 in; 14
+    // in less 1 in in front and two boards: 11 1/2 in between them. 32 1/2 in between the ends take one board more.
     [Fact]
     public void A_plinth_lifts_the_case_by_its_board()
     {
@@ -63,8 +64,8 @@ public sealed class BaseAndTopTests
         Assert.Equal("frame." + field, fault.Field);
     }
 
-    // Ends of 5 1/2 in on a top 60 in long. A tongue of 1/4 in is 4 x 1/4 - 1/8 = 7/8 in long: strips of 60 - 11 + 1 3/4 in. Red oak 32
-    // in wide moves by 0.590 in (Wood Handbook, Table 13-5), half of it at each edge.
+    // Ends of 5 1/2 in on a top 60 in long. A tongue of 1/4 in is 4 x 1/4 - 1/8 = 7/8 in long: strips of 60 - 11 + 1 3/4 in. Red
+    // oak 32 in wide moves by 0.590 in (Wood Handbook, Table 13-5), half of it at each edge.
     [Fact]
     public void Breadboard_ends_take_the_tongues_of_the_strips()
     {
@@ -83,8 +84,8 @@ public sealed class BaseAndTopTests
         Assert.DoesNotContain(PieceJudge.Of(piece), one => one.Severity == Severity.Fails);
     }
 
-    // Legs of 3 1/2 in and 2 1/2 in of rail: 6 in. A rail of 3 1/2 in takes one bolt at each end. The end aprons' tenons: 3 1/2 - 1/4 -
-    // 1 1/2 in of leg are free, less 1/8 in: 1 5/8 in each, so 28 - 7 + 3 1/4 in.
+    // Legs of 3 1/2 in and 2 1/2 in of rail: 6 in. A rail of 3 1/2 in takes one bolt at each end. The end aprons' tenons: 3 1/2 -
+    // 1/4 - 1 1/2 in of leg are free, less 1/8 in: 1 5/8 in each, so 28 - 7 + 3 1/4 in.
     [Fact]
     public void Long_aprons_are_bolted_and_end_aprons_tenoned()
     {
@@ -115,8 +116,8 @@ public sealed class BaseAndTopTests
         Assert.Equal(2, piece.Joints.Count(joint => Made.NameOf(piece, joint.From) == "Cross rail"));
     }
 
-    // Rails 2 1/2 in wide less the slat of 3/4 in: bearers 1 3/4 in high; 26 in between the legs less two of them leave 24 1/2 in, so
-    // one more stands between.
+    // Rails 2 1/2 in wide less the slat of 3/4 in: bearers 1 3/4 in high; 26 in between the legs less two of them leave 24 1/2
+    // in, so one more stands between.
     [Fact]
     public void Lengthwise_slats_between_posts_lie_on_bearers()
     {

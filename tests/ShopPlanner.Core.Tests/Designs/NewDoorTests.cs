@@ -110,8 +110,8 @@ public sealed class NewDoorTests
         Assert.Equal("bays.fills.0.leaves", Made.Evaluate(json).Faults[0].Field);
     }
 
-    // Inside 34 1/2 by 28 1/2 in: (34 1/2 + 1) / 2 = 17 3/4 in wide; 28 1/2 + 5/16 - 1/16 = 28 3/4 in high, 1/8 in in each groove.
-    // Lifted 3/16 in to the bottom of the upper groove, a door is 1/16 in clear of the lower one.
+    // Inside 34 1/2 by 28 1/2 in: (34 1/2 + 1) / 2 = 17 3/4 in wide; 28 1/2 + 5/16 - 1/16 = 28 3/4 in high, 1/8 in in each
+    // groove. Lifted 3/16 in to the bottom of the upper groove, a door is 1/16 in clear of the lower one.
     [Fact]
     public void Sliding_doors_stand_in_the_lower_groove_and_lift_into_the_upper_one()
     {

@@ -11,9 +11,10 @@ namespace ShopPlanner.Core.Tests.Designs;
 /// stiffness (Grashof).</summary>
 public sealed class TopBendingTests
 {
-    // Red oak, 1.82 million psi: 78 by 42 in of 3/4 in on aprons set back 1/4 in and 1 1/2 in thick: 74 1/2 in along the grain, 38 1/2
-    // in across it. Load 25 lb/ft² on 74.5 × 42 in = 543.2 lb; I = 42 × 0.75³ ÷ 12 = 1.4766 in⁴; held the other way too, 1 + 0.04 ×
-    // (74.5 ÷ 38.5)⁴ = 1.5608: 5 ÷ 384 × 543.2 × 74.5³ ÷ (1.82 × 10⁶ × 1.4766 × 1.5608) = 0.6973 in, more than 74.5 ÷ 144.
+    // Red oak, 1.82 million psi: 78 by 42 in of 3/4 in on aprons set back 1/4 in and 1 1/2 in thick: 74 1/2 in along the grain,
+    // 38 1/2 in across it. Load 25 lb/ft² on 74.5 × 42 in = 543.2 lb; I = 42 × 0.75³ ÷ 12 = 1.4766 in⁴; held the other way too, 1
+    // + 0.04 × (74.5 ÷ 38.5)⁴ = 1.5608: 5 ÷ 384 × 543.2 × 74.5³ ÷ (1.82 × 10⁶ × 1.4766 × 1.5608) = 0.6973 in, more than 74.5 ÷
+    // 144.
     [Fact]
     public void A_long_table_without_a_cross_rail_sags_more_than_it_should()
     {
@@ -31,9 +32,9 @@ public sealed class TopBendingTests
             one => one.Text.StartsWith("Top will sag", StringComparison.Ordinal)
         );
 
-    // Eastern white pine, 8600 psi: a seat 60 in long spans 57 in between the end aprons, 17 in between the long ones. One person on
-    // 12 in of it: 6 × 250 × 57 ÷ 4 ÷ (12 × 0.75²) = 3167 psi alone, by 1 + 0.04 × (57 ÷ 17)³ = 2.508 less: 1263 psi. That is more
-    // than a tenth of the strength and less than a quarter.
+    // Eastern white pine, 8600 psi: a seat 60 in long spans 57 in between the end aprons, 17 in between the long ones. One person
+    // on 12 in of it: 6 × 250 × 57 ÷ 4 ÷ (12 × 0.75²) = 3167 psi alone, by 1 + 0.04 × (57 ÷ 17)³ = 2.508 less: 1263 psi. That is
+    // more than a tenth of the strength and less than a quarter.
     [Fact]
     public void A_seat_is_judged_by_a_person_on_it()
     {

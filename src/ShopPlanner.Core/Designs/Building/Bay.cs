@@ -36,7 +36,8 @@ internal sealed record Bay(Box Box, Box Front)
     /// where the edges of the case are its face.</summary>
     public FrontStock? Mid { get; init; }
 
-    /// <summary>For each of the smaller bays that it is split into, whether a door or drawer closes it, or one within it.</summary>
+    /// <summary>For each of the smaller bays that it is split into, whether a door or drawer closes it, or one within
+    /// it.</summary>
     public ImmutableArray<bool> Fronts { get; init; } = [];
 
     /// <summary>Whether there is such a plane, and its member at one side is missing: a door or drawer would have nothing beside

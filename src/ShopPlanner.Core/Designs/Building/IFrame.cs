@@ -8,7 +8,8 @@ internal interface IFrame
 {
     KindInfo Info { get; }
 
-    /// <summary>How high a base lifts it: the frame is built so much lower, from its own foot up, and the base below that.</summary>
+    /// <summary>How high a base lifts it: the frame is built so much lower, from its own foot up, and the base below
+    /// that.</summary>
     Length Lift(NodeReader members) => Length.Zero;
 
     /// <summary>The bay within; null where the frame leaves none.</summary>

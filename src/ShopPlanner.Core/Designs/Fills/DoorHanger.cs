@@ -60,14 +60,15 @@ internal sealed class DoorHanger(DoorsAsked asked, DoorSizes sizes, Bay bay, Bui
         if (asked.Hang == DoorHang.Below)
             builder.Buy("Magnetic catch", 1);
         builder.StepsClosing.Add(
-            "Hang the flap with shims all around. Fit a stay at each side, and set both as their maker says, so that it opens level "
-                + "and doesn't drop."
+            "Hang the flap with shims all around. Fit a stay at each side, and set both as their maker says, so that it opens "
+                + "level and doesn't drop."
         );
         builder.Warn(
             Severity.Safety,
             asked.Hang == DoorHang.Below
                 ? "A flap that drops can hurt hands and heads. Fit stays that brake it, and don't lean on it when it is open."
-                : "A flap that falls shut can crush fingers. Fit stays that hold it open, matched to its weight as their maker says.",
+                : "A flap that falls shut can crush fingers. Fit stays that hold it open, matched to its weight as their maker "
+                    + "says.",
             null,
             Swing
         );

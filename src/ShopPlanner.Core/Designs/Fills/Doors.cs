@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Designs.Fills;
 
-/// <summary>Doors across the opening of a bay: frame and panel, slab or glass, one leaf or two or a flap, in the opening or on the
-/// face around it.</summary>
+/// <summary>Doors across the opening of a bay: frame and panel, slab or glass, one leaf or two or a flap, in the opening or on
+/// the face around it.</summary>
 internal sealed class Doors : IFill
 {
     public KindInfo Info { get; } =

@@ -55,7 +55,8 @@ internal sealed record DoorsAsked(
     public const string StileLacking =
         "has no stile beside it: the front is open before the divider. Let the divider have a stile in front of it";
 
-    // What is seen of a panel or glass between stiles, and the narrowest slab, at least (common practice): less is a stick, no door.
+    // What is seen of a panel or glass between stiles, and the narrowest slab, at least (common practice): less is a stick, no
+    // door.
     private static readonly Length LeastPanel = Length.FromInches(1.5m);
 
     /// <summary>Whether it opens downward or upward.</summary>

@@ -127,8 +127,8 @@ internal sealed class GlassMaker(DoorsAsked asked, DoorSizes sizes, Builder buil
     {
         if (asked.Glass.Corner == JointKind.Miter)
             builder.Steps.Add(
-                "Glue each mitered door frame flat, and check both diagonals. When it is dry, saw a slot across every corner in a jig and "
-                    + "glue in a spline, its grain across the joint."
+                "Glue each mitered door frame flat, and check both diagonals. When it is dry, saw a slot across every corner in "
+                    + "a jig and glue in a spline, its grain across the joint."
             );
     }
 
@@ -155,8 +155,8 @@ internal sealed class GlassMaker(DoorsAsked asked, DoorSizes sizes, Builder buil
         );
         builder.Warn(
             Severity.Safety,
-            "Order tempered safety glass from a glazier by the rabbet you measure, less the clearance: it can't be cut later. Wear "
-                + "gloves and eye protection when you handle it.",
+            "Order tempered safety glass from a glazier by the rabbet you measure, less the clearance: it can't be cut later. "
+                + "Wear gloves and eye protection when you handle it.",
             null,
             glass.PanelWidth.Named("Glass width")
         );

@@ -6,8 +6,8 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Designs.Fills;
 
 /// <summary>
-/// What carries slats that run lengthways between legs: bearers on edge from the front rail to the back rail, just inside the legs
-/// and between them where the slats are long. Without them most slats would end in the air beside the legs.
+/// What carries slats that run lengthways between legs: bearers on edge from the front rail to the back rail, just inside the
+/// legs and between them where the slats are long. Without them most slats would end in the air beside the legs.
 /// </summary>
 internal static class SlatBearers
 {

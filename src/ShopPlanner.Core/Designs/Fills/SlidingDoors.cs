@@ -61,8 +61,8 @@ internal sealed class SlidingDoors : IFill
             members.Fail(
                 "material",
                 asked.Material.Name,
-                $"finds nothing {(below is null ? "below" : "above")} to cut its grooves in: sliding doors run between the bottom "
-                    + "and the top of a case, or between fixed shelves"
+                $"finds nothing {(below is null ? "below" : "above")} to cut its grooves in: sliding doors run between the "
+                    + "bottom and the top of a case, or between fixed shelves"
             );
             return null;
         }
@@ -208,18 +208,18 @@ internal sealed record SlidingAsked(
         string Text(Length length) => LengthFormat.WithUnit(length, builder.Unit);
         builder.Buy("Recessed pull", 2);
         builder.StepsBefore.Add(
-            $"Cut the grooves for the sliding doors before the case is joined, {Text(Groove)} wide: {Text(Lower.Value)} deep below, "
-                + $"{Text(Upper.Value)} deep above. Try a door in them."
+            $"Cut the grooves for the sliding doors before the case is joined, {Text(Groove)} wide: {Text(Lower.Value)} deep "
+                + $"below, {Text(Upper.Value)} deep above. Try a door in them."
         );
         builder.StepsClosing.Add(
-            "Finish and wax the sliding doors and their grooves. Lift the rear door into its upper groove, let it down into the lower "
-                + "one, then the front door."
+            "Finish and wax the sliding doors and their grooves. Lift the rear door into its upper groove, let it down into the "
+                + "lower one, then the front door."
         );
         if (bay.Box.Dz > Width(bay.Box.Dx).Value * TallestForWidth)
             builder.Warn(
                 Severity.Watch,
-                "The sliding doors are more than twice as tall as wide, so they will jam. Use a lower or wider opening, or doors on "
-                    + "hinges.",
+                "The sliding doors are more than twice as tall as wide, so they will jam. Use a lower or wider opening, or "
+                    + "doors on hinges.",
                 null,
                 Width(bay.Box.Dx)
             );

@@ -59,7 +59,8 @@ internal sealed record RailJoint(JointKind Kind, Working<Length> Tongue)
             members.Fail(
                 "joint",
                 joint,
-                $"splits rails of {Text(thinnest ?? rail, members)}: a barrel nut needs at least {Text(ThinnestBolted, members)}. "
+                $"splits rails of {Text(thinnest ?? rail, members)}: a barrel nut needs at least "
+                    + $"{Text(ThinnestBolted, members)}. "
                     + "Use thicker rails, or another joint"
             );
             return null;

@@ -23,8 +23,8 @@ internal static class TopBending
     );
 
     private static readonly SourceNote OnePerson = new(
-        "Common practice: one person of 250 lb on 12 in of the top's width; EN 1725:2023 assumes persons to 110 kg (its scope, as "
-            + "quoted)",
+        "Common practice: one person of 250 lb on 12 in of the top's width; EN 1725:2023 assumes persons to 110 kg (its scope, "
+            + "as quoted)",
         Certainty.CommonPractice
     );
 
@@ -74,7 +74,8 @@ internal static class TopBending
             ? null
             : new(
                 Severity.Watch,
-                "Top will sag visibly over time if it is loaded like a full bookshelf. A rail under the middle keeps it straight.",
+                "Top will sag visibly over time if it is loaded like a full bookshelf. A rail under the middle keeps it "
+                    + "straight.",
                 top.Part.Id,
                 shelf.Years(span)
             );
@@ -128,8 +129,8 @@ internal static class TopBending
             AcrossGrain
         );
 
-    // How much stiffer it is for being held the other way too: a load over the whole top goes by the fourth power of the spans, one
-    // in the middle by the third.
+    // How much stiffer it is for being held the other way too: a load over the whole top goes by the fourth power of the spans,
+    // one in the middle by the third.
     private static Working<double> Stiffer(Way way, Strength row, int power)
     {
         if (way.Other is not { } other)

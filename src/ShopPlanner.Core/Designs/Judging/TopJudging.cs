@@ -62,8 +62,8 @@ internal static class TopJudging
         yield return new(
             Severity.Watch,
             "The top outgrows its breadboard ends in summer and falls short of them in winter: up to "
-                + $"{Text(RuleMarks.Up(half.Value, piece.Unit), piece)} at each edge. Make the slots for the outer pins that much "
-                + "longer than the pins are thick, and don't trim the ends flush for good.",
+                + $"{Text(RuleMarks.Up(half.Value, piece.Unit), piece)} at each edge. Make the slots for the outer pins that "
+                + "much longer than the pins are thick, and don't trim the ends flush for good.",
             strip.Id,
             half
         );
