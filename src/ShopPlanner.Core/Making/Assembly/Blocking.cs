@@ -51,7 +51,7 @@ internal sealed class Blocking
         links.Any(link => Cavity.IsPegged(link.Kind) && !Cavity.IsAway(solids, link, Of(link, mover, way)));
 
     // What the mover does, seen from the part that is let in.
-    private static Way Of(Link link, int mover, Way way) => link.From == mover ? way : way.Back;
+    private static Way Of(Link link, int mover, Way way) => link.From == mover ? way : way.Turned();
 
     private static bool IsAhead(Box mover, Box other, Way way) =>
         way.Behind(other) >= way.Ahead(mover) && way.Beside(mover, other);
@@ -62,7 +62,7 @@ internal sealed class Blocking
         var turned = 0;
         foreach (var way in Way.All)
             if ((mask & (1 << way.Index)) != 0)
-                turned |= 1 << way.Back.Index;
+                turned |= 1 << way.Turned().Index;
         return (byte)turned;
     }
 }

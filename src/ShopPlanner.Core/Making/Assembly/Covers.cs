@@ -48,7 +48,7 @@ internal sealed class Covers
         if (met[0].Count > 0 == met[1].Count > 0)
             return null;
         var side = met[0].Count > 0 ? met[0] : met[1];
-        var edges = side.Where(one => solids.All[one.contact.By].Copy.Along != flat).Select(one => one.contact.Where).ToList();
+        var edges = side.Where(one => IsEdge(solids, one, flat)).Select(one => one.contact.Where).ToList();
         return edges.Count > 0 && IsSpanned(edges.Aggregate((one, other) => one.Around(other)), whole, flat)
             ? [.. side.Select(one => owner[one.contact.By])]
             : null;
@@ -56,6 +56,13 @@ internal sealed class Covers
 
     private static double Face(Box box, Axis flat) =>
         Way.Axes.Where(axis => axis != flat).Aggregate(1.0, (area, axis) => area * box.Extent(axis).Ticks);
+
+    // What stands on edge under it, or lies flat and is smaller: not an end, and not what covers it in turn.
+    private static bool IsEdge(Solids solids, (int Copy, Contact Contact) one, Axis flat)
+    {
+        var under = solids.All[one.Contact.By].Copy;
+        return under.Along != flat && (under.Flat != flat || Face(under.Box, flat) < Face(solids.Box(one.Copy), flat));
+    }
 
     // Face to face; what lies in a rabbet lies on it too.
     private static bool IsOn(Solids solids, (int Copy, Contact Contact) one, Axis flat, bool forward)

@@ -19,7 +19,7 @@ internal readonly record struct Rank(
     int Structural,
     int Lateral,
     int Dangling,
-    (int Way, long Place, int Copy) Order
+    (int Way, int Name, long Place, int Copy) Order
 ) : IComparable<Rank>
 {
     /// <summary>Whether nothing speaks against it but the order of the trade.</summary>
@@ -30,8 +30,9 @@ internal readonly record struct Rank(
     /// <summary>Whether it is better than another one, whatever their place.</summary>
     public bool IsBetter(Rank other) => Reasons.CompareTo(other.Reasons) < 0;
 
-    /// <summary>Whether it is as good as another one, whatever their place.</summary>
-    public bool IsNoWorse(Rank other) => Reasons.CompareTo(other.Reasons) <= 0;
+    /// <summary>Whether it is as good as one of its like, whatever their place and what hangs on the last of them.</summary>
+    public bool IsNoWorse(Rank other) =>
+        (this with { Dangling = 0 }).Reasons.CompareTo((other with { Dangling = 0 }).Reasons) <= 0;
 
     private (int, int, int, int, int, int, int) Reasons => (Tier, Unreachable, Split, Covered, Structural, Lateral, Dangling);
 }

@@ -11,6 +11,7 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
 
     private readonly Dictionary<int, Unit> owner = [];
     private readonly Dictionary<Unit, HashSet<Unit>> joined = [];
+    private readonly Dictionary<string, int> names = Names(solids);
     private Covers covers = Covers.None;
     private int pieces;
     private bool isJoined;
@@ -49,11 +50,14 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             Pieces(gone) - pieces + (gone.Any(unit => joined[unit].Count > 0) ? 0 : 1) + Loose(leaving) + Carried(gone),
             leaving.Sum(unit => Hangs(unit) ? 0 : covers.Over(unit, gone)),
             isJoined && !leaving.All(unit => IsAddOn(unit, links)) ? 1 : 0,
-            links.Count(one => IsLateral(one.link, one.link.From == one.copy ? way : way.Back)),
+            links.Count(one => IsLateral(one.link, one.link.From == one.copy ? way : way.Turned())),
             Dangling(gone),
-            (Preference(way), -Place(leaving), -leaving[0].Copies[0])
+            (Preference(way), -First(leaving[0]), -Place(leaving), -leaving[0].Copies[0])
         );
     }
+
+    private static Dictionary<string, int> Names(Solids solids) =>
+        solids.All.Select(one => one.Name).Distinct().Select((name, i) => (name, i)).ToDictionary();
 
     private bool Joins(Link link) =>
         owner.TryGetValue(link.From, out var from) && owner.TryGetValue(link.Into, out var into) && from != into;
@@ -151,6 +155,9 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             (Axis.X, false) => 4,
             _ => 5,
         };
+
+    // Whatever the sizes, names stand in the same order.
+    private int First(Unit unit) => names[solids.All[unit.Copies[0]].Name];
 
     private long Place(IReadOnlyList<Unit> leaving)
     {

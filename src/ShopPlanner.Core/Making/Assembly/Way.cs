@@ -26,7 +26,7 @@ internal readonly record struct Way(Axis Axis, bool Forward)
     public int Index => ((int)Axis * 2) + (Forward ? 0 : 1);
 
     /// <summary>The opposite one.</summary>
-    public Way Back => this with { Forward = !Forward };
+    public Way Turned() => this with { Forward = !Forward };
 
     /// <summary>How far a box reaches this way; greater is farther.</summary>
     public Length Ahead(Box box) => Forward ? box.End(Axis) : -box.Start(Axis);
