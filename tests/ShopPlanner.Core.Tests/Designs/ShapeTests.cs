@@ -222,6 +222,26 @@ public sealed class ShapeTests
     }
 
     [Fact]
+    public void Shapes_read_as_a_builder_says_them()
+    {
+        var copy = Board(
+            """
+            { "kind": "hole", "face": "front", "x": "3 in", "z": "2 in", "diameter": "1 in" },
+            { "kind": "notch", "through": "y", "edge": "right", "deep": "1 in", "long": "2 in" },
+            { "kind": "bevel", "edge": "left", "keeps": "back", "angle": 22.5 }
+            """
+        );
+        Assert.Equal(
+            [
+                "Hole 1″ wide, right through, from the front: 3″ from the left and 2″ from the bottom.",
+                "Notch 1″ by 2″, 11″ from the left and 0″ from the bottom.",
+                "Bevel of 22.5° at the left, full size at the back.",
+            ],
+            FeatureText.Of(copy, LengthUnit.Inch)
+        );
+    }
+
+    [Fact]
     public void A_document_with_shapes_is_of_the_second_version_and_reads_back_equal()
     {
         var reading = DesignJson.Read(
