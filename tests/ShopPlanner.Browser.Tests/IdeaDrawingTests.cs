@@ -173,9 +173,7 @@ public sealed partial class IdeaDrawingTests(BrowserFixture browser) : IClassFix
         );
 
     private static Task PressAsync(IPage page, double[] at, bool isTouch) =>
-        isTouch
-            ? page.Touchscreen.TapAsync((float)at[0], (float)at[1])
-            : page.Mouse.ClickAsync((float)at[0], (float)at[1]);
+        isTouch ? page.Touchscreen.TapAsync((float)at[0], (float)at[1]) : page.Mouse.ClickAsync((float)at[0], (float)at[1]);
 
     private static Task LiveAsync(IPage page) =>
         Expect(page.Locator("fieldset.until-live")).ToBeEnabledAsync(new() { Timeout = 60_000 });

@@ -81,9 +81,7 @@ internal static class Bores
 
     /// <summary>The rows of pins: from where to where in height, and how far back.</summary>
     public static IEnumerable<(Span Up, Length Y)> Rows(Piece piece) =>
-        Shelves(piece)
-            .SelectMany(one => Across(one.Bay).Select(y => (new Span(one.Bay.Z, one.Bay.EndZ), y)))
-            .Distinct();
+        Shelves(piece).SelectMany(one => Across(one.Bay).Select(y => (new Span(one.Bay.Z, one.Bay.EndZ), y))).Distinct();
 
     /// <summary>Sentences about the holes that are drawn.</summary>
     /// <param name="kinds">Of the holes.</param>

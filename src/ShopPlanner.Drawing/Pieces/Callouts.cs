@@ -77,12 +77,7 @@ internal static class Callouts
     public static IEnumerable<Shape> Along(IReadOnlyList<Callout> callouts, double edge, double start, double end, double size)
     {
         var shown = callouts.OrderBy(one => one.At.X).ToList();
-        var places = Spread(
-            [.. shown.Select(one => one.At.X)],
-            [.. shown.Select(one => WidthOf(one.Words, size))],
-            start,
-            end
-        );
+        var places = Spread([.. shown.Select(one => one.At.X)], [.. shown.Select(one => WidthOf(one.Words, size))], start, end);
         var near = edge - Bend;
         return shown.Select(
             (one, i) =>

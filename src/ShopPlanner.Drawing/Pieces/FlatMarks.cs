@@ -12,6 +12,9 @@ internal sealed class FlatMarks
     private const double Within = 8,
         Beyond = 10;
 
+    // So many rings above, and a kind that has one already gets no more there.
+    private const int MostAlike = 6;
+
     private readonly Box outline;
     private readonly double size;
     private readonly Taken taken = new();
@@ -75,14 +78,15 @@ internal sealed class FlatMarks
         return true;
     }
 
-    // From deep in the drawing only what stands for its kind is led out.
+    // The shorter way first. From deep in the drawing only what stands for its kind is led out.
     private bool IsLed(SeenPart part, Box free)
     {
         var (toTop, toRight) = (free.Y - outline.Y, outline.Right - free.Right);
         var isNew = !kinds.Contains(part.Part.Part.Id);
-        var mayAbove = isNew || toTop < outline.Height / 4;
+        var mayAbove = isNew || (toTop < outline.Height / 4 && above.Count < MostAlike);
         var mayBeside = isNew || toRight < outline.Width / 4;
-        return free.Height > free.Width || toTop < toRight / 2
+        var isUp = toTop < toRight || (toTop <= toRight + Within && free.Height > free.Width);
+        return isUp
             ? (mayAbove && IsAbove(part, free)) || (mayBeside && IsBeside(part, free))
             : (mayBeside && IsBeside(part, free)) || (mayAbove && IsAbove(part, free));
     }

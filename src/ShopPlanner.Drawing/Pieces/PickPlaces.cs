@@ -11,7 +11,7 @@ namespace ShopPlanner.Drawing.Pieces;
 /// </summary>
 internal sealed class PickPlaces
 {
-    // What a finger hits, and how far beyond its wood a thin part is hit at most.
+    // What a finger hits, how far beyond its wood a thin part is hit at most, and a chosen bay's frame within it.
     private const double Target = 44,
         MostBeside = 12,
         Inset = 3;
@@ -62,7 +62,7 @@ internal sealed class PickPlaces
         if (isDone)
             return [];
         isDone = true;
-        return [.. bays.Select(one => Area(one.Bay, one.Place)), .. parts.Where(IsThin).Select(Beside), .. bays.Select(Core)];
+        return [.. bays.Select(one => Area(one.Bay, one.Place)), .. parts.Where(IsThin).Select(Beside)];
     }
 
     /// <summary>The part's wood; one copy of each kind can be reached by keyboard.</summary>
@@ -87,21 +87,27 @@ internal sealed class PickPlaces
         };
     }
 
-    // However thin what lies around it is, the middle of a bay is the bay's.
-    private static Marked Core((Opening Bay, Box Place) one)
-    {
-        var (bay, place) = one;
-        Box core = new(place.X + (place.Width / 4), place.Y + (place.Height / 4), place.Width / 2, place.Height / 2);
-        return new(bay.Path, [new Patch(Fill.Clear, core)]) { IsBay = true };
-    }
-
     private static bool IsThin(SeenPart part) => part.IsSeen && Math.Min(part.Place.Width, part.Place.Height) < Target;
 
-    private static Marked Beside(SeenPart part)
+    private Marked Beside(SeenPart part)
     {
-        double More(double size) => Math.Clamp((Target - size) / 2, 0, MostBeside);
-        var (place, x, y) = (part.Place, More(part.Place.Width), More(part.Place.Height));
+        double More(double size, double most) => Math.Clamp((Target - size) / 2, 0, Math.Min(MostBeside, most));
+        var (place, (mostX, mostY)) = (part.Place, Left(part));
+        var (x, y) = (More(place.Width, mostX), More(place.Height, mostY));
         Box around = new(place.X - x, place.Y - y, place.Width + (2 * x), place.Height + (2 * y));
         return new(part.Mark, [new Patch(Fill.Clear, around)]);
+    }
+
+    // Half of the room between the thin parts of a bay stays the bay's.
+    private (double X, double Y) Left(SeenPart part)
+    {
+        var (x, y) = (MostBeside, MostBeside);
+        foreach (var (_, place) in bays.Where(one => one.Place.Overlaps(part.Place)))
+        {
+            var shares = 4.0 * (1 + parts.Count(other => IsThin(other) && place.Holds(other.Place.Centre)));
+            (x, y) = (Math.Min(x, place.Width / shares), Math.Min(y, place.Height / shares));
+        }
+
+        return (x, y);
     }
 }

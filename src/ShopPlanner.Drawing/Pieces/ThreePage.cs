@@ -46,11 +46,7 @@ internal sealed class ThreePage
         var foot = new TitleBlock(room, piece.Unit, isRounded, title, [.. Bores.Notes(Kinds)]);
         var least = Fit(left.Most, Math.Max(below.Most, deep.Most), foot.Height);
         var (up, across, back) = (left.Settled(least.PerMm), below.Settled(least.PerMm), deep.Settled(least.PerMm));
-        var scale = Fit(
-            up.Depth(least.PerMm),
-            Math.Max(across.Depth(least.PerMm), back.Depth(least.PerMm)),
-            foot.Height
-        );
+        var scale = Fit(up.Depth(least.PerMm), Math.Max(across.Depth(least.PerMm), back.Depth(least.PerMm)), foot.Height);
         var (perMm, beside) = (scale.PerMm, up.Depth(scale.PerMm));
         var (wide, depth) = (front.Wide * perMm, end.Wide * perMm);
         var x = beside + ((room.Width - beside - wide - depth - (2 * Column) - Margin) / 2);

@@ -26,7 +26,9 @@ public static class DesignsCommand
     public static int Run(IReadOnlyList<string> words)
     {
         var runs = Options.ParseWithoutPath(words, ["runs"], []).Whole("runs", 200);
-        Console.WriteLine("| design | pieces | kinds | read ms | work out ms | scene ms | isometric ms | front ms | exploded ms |");
+        Console.WriteLine(
+            "| design | pieces | kinds | read ms | work out ms | scene ms | isometric ms | front ms | exploded ms |"
+        );
         Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var (name, text) in BuiltIn().Concat(MadeUpDesigns.All()))
             Console.WriteLine(Row(name, Encoding.UTF8.GetBytes(text), runs));

@@ -218,7 +218,7 @@ public sealed class PieceDrawingTests
         Assert.SkipUnless(Environment.GetEnvironmentVariable(Folder) is { Length: > 0 }, $"{Folder} names no folder to write to");
         var piece = BuiltInPieces.Read(design);
         var details = JointDetails.Of(piece).Select((one, i) => KeyValuePair.Create($"joint{i + 1}", one.Drawing));
-        foreach (var (view, drawing) in Views(piece).Concat(details))
+        foreach (var (view, drawing) in Views(piece).Concat(OnPhone(piece)).Concat(details))
             File.WriteAllText(
                 Path.Combine(Environment.GetEnvironmentVariable(Folder)!, $"{design}-{view}.svg"),
                 SvgWriter.Write(drawing, design + "-" + view, alone: true)
@@ -249,16 +249,25 @@ public sealed class PieceDrawingTests
         return new(x, y, spots.Max(s => s.X) - x, spots.Max(s => s.Y) - y);
     }
 
+    private static Dictionary<string, LineDrawing> OnPhone(Piece piece) =>
+        new()
+        {
+            ["front-phone"] = PieceDrawings.Front(piece, DrawingRoom.PieceOnPhone),
+            ["side-phone"] = PieceDrawings.Side(piece, DrawingRoom.PieceOnPhone),
+            ["plan-phone"] = PieceDrawings.Plan(piece, DrawingRoom.PieceOnPhone),
+            ["exploded-phone"] = PieceDrawings.Exploded(piece, DrawingRoom.PieceOnPhone),
+        };
+
     private static bool IsChalk(Shape shape) => shape is Frame { Stroke: Stroke.NextCut } or Polyline { Stroke: Stroke.NextCut };
 
     private static Dictionary<string, LineDrawing> Views(Piece piece, string? chosen = null) =>
         new()
         {
-            ["front"] = PieceDrawings.Front(piece, 600, 500, chosen),
-            ["side"] = PieceDrawings.Side(piece, 600, 500, chosen),
-            ["plan"] = PieceDrawings.Plan(piece, 600, 500, chosen),
+            ["front"] = PieceDrawings.Front(piece, DrawingRoom.PieceOnScreen, chosen),
+            ["side"] = PieceDrawings.Side(piece, DrawingRoom.PieceOnScreen, chosen),
+            ["plan"] = PieceDrawings.Plan(piece, DrawingRoom.PieceOnScreen, chosen),
             ["isometric"] = PieceDrawings.Isometric(piece, 600, 500, chosen),
-            ["exploded"] = PieceDrawings.Exploded(piece, 600, 600, chosen),
+            ["exploded"] = PieceDrawings.Exploded(piece, DrawingRoom.PieceOnScreen, chosen),
             ["three"] = PieceDrawings.ThreeViews(piece, Paper, chosen),
         };
 }

@@ -151,7 +151,7 @@ public sealed class PieceGeometryTests
 
     private static List<(string, LineDrawing)> DrawAll(string design) =>
         [
-            .. from varied in BuiltInPieces.Varied(design, Trials)
+            .. from varied in VariedPieces.Of(design, Trials)
             from room in Rooms
             from view in Views(varied.Piece, room.Value)
             select ($"{design}, {varied.Values}, {view.View}, {room.Key}", view.Drawing),
@@ -197,7 +197,7 @@ public sealed class PieceGeometryTests
                 && Math.Abs(other[0].From - row[0].From) < 0.01
                 && Math.Abs(other[^1].To - row[^1].To) < 0.01
             )
-            .MaxBy(other => Math.Abs(other[0].At - row[0].Edge))!
+            .MaxBy(other => other[0].Run == Run.Across ? other[0].At : -other[0].At)!
             .Single();
 
     private static long Ticks(Dimension dimension, LengthUnit unit)

@@ -17,7 +17,9 @@ public sealed class PiecePickTests
     {
         var piece = BuiltInPieces.Read(design);
         var picks = Picks(piece);
-        foreach (var drawing in new[] { Front(piece, picks), PieceDrawings.Isometric(piece, DrawingRoom.PieceOnPhone, null, picks) })
+        foreach (
+            var drawing in new[] { Front(piece, picks), PieceDrawings.Isometric(piece, DrawingRoom.PieceOnPhone, null, picks) }
+        )
         {
             var stops = drawing.Shapes.OfType<Marked>().Where(one => one.Name is not null).ToList();
             Assert.Equal(picks.Bays.Keys.Order(), stops.Where(one => one.IsBay).Select(one => one.Mark).Order());
@@ -97,7 +99,9 @@ public sealed class PiecePickTests
             null,
             null,
             piece
-                .Openings.Where(one => !piece.Openings.Any(other => other.Path.StartsWith(one.Path + ".", StringComparison.Ordinal)))
+                .Openings.Where(one =>
+                    !piece.Openings.Any(other => other.Path.StartsWith(one.Path + ".", StringComparison.Ordinal))
+                )
                 .ToDictionary(one => one.Path, one => "Bay " + one.Path)
         );
 

@@ -54,7 +54,10 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
         var stops = picture.QuerySelectorAll("[tabindex='0']");
         Assert.All(stops, stop => Assert.Equal("button", stop.GetAttribute("role")));
         Assert.Equal(2, stops.Count(stop => stop.HasAttribute("data-bay")));
-        Assert.Contains(stops, stop => stop.GetAttribute("aria-label")!.StartsWith("Bay 2, 28 ⁹⁄₁₆″ wide", StringComparison.Ordinal));
+        Assert.Contains(
+            stops,
+            stop => stop.GetAttribute("aria-label")!.StartsWith("Bay 2, 28 ⁹⁄₁₆″ wide", StringComparison.Ordinal)
+        );
         Assert.Contains(stops, stop => stop.GetAttribute("aria-label") == "A, Side");
         Assert.Equal(stops.Length, stops.Select(stop => stop.GetAttribute("aria-label")).Distinct().Count());
     }
@@ -89,7 +92,9 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
         await page.InvokeAsync(() => page.Instance.Pick(shelf));
         page.WaitForAssertion(() => Assert.Equal("Shelf", page.Find(".part-detail h3").TextContent), Patience);
         Assert.Equal("true", page.Find(".piece-picture [aria-label$=', Shelf']").GetAttribute("aria-pressed"));
-        page.FindAll(".part-detail button").Single(one => one.TextContent.StartsWith("Change it in", StringComparison.Ordinal)).Click();
+        page.FindAll(".part-detail button")
+            .Single(one => one.TextContent.StartsWith("Change it in", StringComparison.Ordinal))
+            .Click();
         Assert.StartsWith("Bay", page.Find(".bay-fields h3").TextContent, StringComparison.Ordinal);
     }
 
@@ -99,14 +104,27 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
         var page = Open("front");
         Field(page, "Name of the new part").Typed("Batten");
         page.Find("form[data-form='new part']").PressAsync();
-        page.WaitForAssertion(() => Assert.Contains(Marks(page), row => row.Contains("Batten", StringComparison.Ordinal)), Patience);
+        page.WaitForAssertion(
+            () => Assert.Contains(Marks(page), row => row.Contains("Batten", StringComparison.Ordinal)),
+            Patience
+        );
         Field(page, "Copies in a row, from each corner").Typed("3");
         page.WaitForAssertion(() => Assert.Single(page.FindAll("[data-field='parts.0.repeat.step.2']")), Patience);
         page.Find("[data-field='parts.0.repeat.step.2']").Typed("width / 10");
-        page.WaitForAssertion(() => Assert.Contains(Marks(page), row => row.Contains("3", StringComparison.Ordinal) && row.Contains("Batten", StringComparison.Ordinal)), Patience);
+        page.WaitForAssertion(
+            () =>
+                Assert.Contains(
+                    Marks(page),
+                    row => row.Contains("3", StringComparison.Ordinal) && row.Contains("Batten", StringComparison.Ordinal)
+                ),
+            Patience
+        );
         Field(page, "Join batten to").Change("Side");
         page.WaitForAssertion(() => Assert.Single(page.FindAll(".own-joint")), Patience);
-        Assert.Contains(page.FindAll(".fault-places button"), one => one.TextContent.StartsWith("Batten: joint", StringComparison.Ordinal));
+        Assert.Contains(
+            page.FindAll(".fault-places button"),
+            one => one.TextContent.StartsWith("Batten: joint", StringComparison.Ordinal)
+        );
         page.Find("[data-field='parts.0.joints.0.along']").Typed("Z");
         page.FindAll(".own-joint button").Single().Click();
         Assert.Empty(page.FindAll(".own-joint"));

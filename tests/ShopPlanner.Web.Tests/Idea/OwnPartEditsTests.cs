@@ -11,6 +11,7 @@ public sealed class OwnPartEditsTests
 {
     private const string Design = """
         { "format": "shop-planner/design", "version": 1, "unit": "in", "name": "Ladder",
+          "dimensions": [ { "name": "width", "value": "40" }, { "name": "depth", "value": "12" }, { "name": "height", "value": "2" } ],
           "materials": [ { "role": "pine", "name": "Pine", "form": "board", "thickness": "3/4", "width": "2 1/2" } ],
           "frame": { "kind": "none" },
           "parts": [
@@ -31,8 +32,7 @@ public sealed class OwnPartEditsTests
     }
 
     [Fact]
-    public void A_step_without_copies_changes_nothing() =>
-        Assert.Null(Ladder.WithStep("parts.1", 0, "10 in").Parts[1].Repeat);
+    public void A_step_without_copies_changes_nothing() => Assert.Null(Ladder.WithStep("parts.1", 0, "10 in").Parts[1].Repeat);
 
     [Fact]
     public void A_joint_is_added_set_and_taken_away()

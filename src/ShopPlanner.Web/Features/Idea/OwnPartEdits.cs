@@ -41,10 +41,7 @@ internal static class OwnPartEdits
 
     /// <summary>One more joint, glued along the part's length, to be set as it is.</summary>
     public static DesignDocument AddJoint(this DesignDocument document, string path, string with) =>
-        document.Changed(
-            path,
-            part => part with { Joints = part.Joints.Add(new(with, JointKind.Glued, part.Along, null, "")) }
-        );
+        document.Changed(path, part => part with { Joints = part.Joints.Add(new(with, JointKind.Glued, part.Along, null, "")) });
 
     /// <summary>Another joint in the place of one.</summary>
     public static DesignDocument WithJoint(this DesignDocument document, string path, Func<PartJoint, PartJoint> change) =>

@@ -36,8 +36,7 @@ internal static class PiecePictures
     /// <param name="view">How it is looked at.</param>
     /// <param name="isNarrow">Whether it is for a phone.</param>
     public static string? Large(Piece piece, PieceView view, bool isNarrow) =>
-        Drawing(piece, view.Key, isNarrow ? DrawingRoom.PieceFillsPhone : DrawingRoom.PieceFillsScreen, null, null)
-            is { } drawing
+        Drawing(piece, view.Key, isNarrow ? DrawingRoom.PieceFillsPhone : DrawingRoom.PieceFillsScreen, null, null) is { } drawing
             ? SvgWriter.Write(drawing, "drawing", alone: true)
             : null;
 
