@@ -14,6 +14,19 @@ public sealed record DrawingRoom(double Width, double Height, double LeastText, 
     /// <summary>A tablet or a computer; one unit is one CSS pixel.</summary>
     public static DrawingRoom Screen { get; } = new(920, 560, 11, 22, WholeScale: false);
 
+    /// <summary>A piece on a phone's page of 390 px; one unit is one CSS pixel, so that no letter is smaller than it can be
+    /// read.</summary>
+    public static DrawingRoom PieceOnPhone { get; } = new(348, 520, 11.5, 12.5, WholeScale: false);
+
+    /// <summary>A piece on a page of a tablet or a computer.</summary>
+    public static DrawingRoom PieceOnScreen { get; } = new(720, 620, 12, 13, WholeScale: false);
+
+    /// <summary>A piece that fills a phone's screen.</summary>
+    public static DrawingRoom PieceFillsPhone { get; } = new(390, 740, 11.5, 12.5, WholeScale: false);
+
+    /// <summary>A piece that fills the screen of a tablet or a computer.</summary>
+    public static DrawingRoom PieceFillsScreen { get; } = new(1080, 720, 12, 13, WholeScale: false);
+
     /// <summary>A printed page; one unit is 1/72 in.</summary>
     public static DrawingRoom Paper(double width, double height) => new(width, height, 6.5, 13, WholeScale: true);
 

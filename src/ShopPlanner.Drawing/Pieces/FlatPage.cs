@@ -8,103 +8,88 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <summary>Puts flat views on a page: one with all its dimensions, or the three beside each other at one scale.</summary>
 internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
 {
-    private const double Margin = 6;
+    private const double Margin = 6,
+        Free = 4;
 
     private readonly ImmutableArray<ShownPart> parts = ShownPart.Of(piece);
-
-    private double Dimensions => FlatView.DimensionRoom(room.Type);
 
     private double Column => Callouts.Column(room.RingType);
 
     private double Row => Callouts.Row(room.RingType);
 
-    private double Note => room.Type * 1.7;
-
     /// <summary>One view.</summary>
-    public LineDrawing One(ViewFrom side, string title)
+    /// <param name="side">From where.</param>
+    /// <param name="title">Read aloud.</param>
+    /// <param name="picks">What can be chosen on a page; null on paper.</param>
+    public LineDrawing One(ViewFrom side, string title, PiecePicks? picks = null)
     {
-        var (across, up) = (Mm(FlatView.Across(side)), Mm(FlatView.Up(side)));
-        var scale = PieceScale.Fit(
-            across,
-            up,
-            room.Width - Dimensions - Column - (2 * Margin),
-            room.Height - Row - Dimensions - Note - (2 * Margin),
-            room.WholeScale
-        );
-        var (wide, high) = (across * scale.PerMm, up * scale.PerMm);
-        var left = Margin + Dimensions + ((room.Width - (2 * Margin) - Dimensions - Column - wide) / 2);
-        var view = new FlatView(piece, parts, side, room, scale, new(left, Margin + Row + high));
-        var foot = Margin + Row + high + Dimensions;
+        var sight = new Sight(piece, parts, side);
+        var (left, below) = (Rows(sight, Run.Up), Rows(sight, Run.Across));
+        var foot = Foot(sight, NameOf(side), left.IsRounded || below.IsRounded);
+        // What finds no room at the least scale is left out, so that what is drawn at a larger one has room.
+        var least = Fit(sight, left.Most + Column, below.Most + Row + foot.Height);
+        (left, below) = (left.Settled(least.PerMm), below.Settled(least.PerMm));
+        var tried = new FlatView(sight, room, least.PerMm, default).Marks(mayBeside: true, mayAbove: true);
+        var (column, row) = (tried.HasBeside ? Column : Free, tried.HasAbove ? Row : Free);
+        var scale = Fit(sight, left.Depth(least.PerMm) + column, below.Depth(least.PerMm) + row + foot.Height);
+        var (beside, under) = (left.Depth(scale.PerMm), below.Depth(scale.PerMm));
+        var wide = sight.Wide * scale.PerMm;
+        var x = beside + ((room.Width - beside - column - wide) / 2);
+        var view = new FlatView(sight, room, scale.PerMm, new(x, Margin + row));
+        var outline = view.Outline;
         return new(
             title,
-            Describe(side),
+            Describe(sight),
             room.Width,
-            foot + Note + Margin,
+            outline.Bottom + under + foot.Height + Margin,
             [
-                .. view.Wood(highlight),
-                .. view.Marks(left + wide + Column, Margin),
-                .. view.Below(),
-                .. view.Left(),
-                Words(room.Width / 2, foot + (Note / 2), scale),
+                .. view.Wood(highlight, picks),
+                .. view.Marks(tried.HasBeside, tried.HasAbove).Draw(),
+                .. below.Draw(outline, scale.PerMm),
+                .. left.Draw(outline, scale.PerMm),
+                .. foot.Draw(outline.Bottom + under, scale),
             ]
         );
     }
 
     /// <summary>The front, the right side at its right, the plan above it: third angle, as ASME Y14.3 has it (from memory). Each
     /// size is given once.</summary>
-    public LineDrawing Three(string title)
+    public LineDrawing Three(string title) => new ThreePage(piece, parts, room, highlight).Draw(title);
+
+    /// <summary>What is seen, and where its front is.</summary>
+    public static string NameOf(ViewFrom side) =>
+        side switch
+        {
+            ViewFrom.Front => "Front",
+            ViewFrom.Right => "Right side, seen from the right: front at the left",
+            _ => "Top, seen from above: front at the bottom",
+        };
+
+    private DimensionRows Rows(Sight sight, Run run)
     {
-        var (x, y, z) = (Mm(Axis.X), Mm(Axis.Y), Mm(Axis.Z));
-        var (beside, above) = (Column + (2 * Margin), Row + Caption + Margin);
-        var scale = PieceScale.Fit(
-            x + y,
-            y + z,
-            room.Width - Dimensions - beside - Column - (2 * Margin),
-            room.Height - (2 * Row) - (2 * Caption) - Dimensions - Note - (3 * Margin),
-            room.WholeScale
-        );
-        var (wide, deep, high) = (x * scale.PerMm, y * scale.PerMm, z * scale.PerMm);
-        var left = Margin + Dimensions + ((room.Width - (2 * Margin) - Dimensions - beside - Column - wide - deep) / 2);
-        var (planY, right) = (Margin + Row + deep, left + wide + beside);
-        var frontY = planY + Caption + above + high;
-        var plan = new FlatView(piece, parts, ViewFrom.Above, room, scale, new(left, planY));
-        var front = new FlatView(piece, parts, ViewFrom.Front, room, scale, new(left, frontY));
-        var end = new FlatView(piece, parts, ViewFrom.Right, room, scale, new(right, frontY));
-        var foot = frontY + Dimensions;
-        return new(
-            title,
-            Describe(ViewFrom.Front),
-            room.Width,
-            foot + Note + Margin,
-            [
-                .. plan.Wood(highlight),
-                .. plan.Marks(left + wide + Column, Margin),
-                Name(left + (wide / 2), planY, "Top"),
-                .. front.Wood(highlight),
-                .. front.Marks(left + wide + Column, frontY - high - Row),
-                .. front.Below(),
-                .. front.Left(),
-                .. end.Wood(highlight),
-                .. end.Marks(right + deep + Column, frontY - high - Row),
-                .. end.Below(),
-                Words(room.Width / 2, foot + (Note / 2), scale),
-            ]
-        );
+        var axis = run == Run.Up ? sight.Up : sight.Across;
+        var most = run == Run.Up && room.IsNarrow ? 1 : 2;
+        return new(piece, run, axis, room, new ViewSizes(piece, parts).Chains(sight.Side, axis, most));
     }
 
-    private double Caption => room.Type * 1.6;
-
-    private double Mm(Axis axis) => PieceScale.Mm(piece.Outside.Extent(axis));
-
-    private Caption Name(double x, double outline, string words) =>
-        new(new(x, outline + (room.Type * 0.9)), words, room.Type * 0.9, Anchor.Middle, Lettering.Weight.Regular, Tone.Faded);
-
-    private Caption Words(double x, double y, PieceScale scale) =>
-        new(new(x, y), scale.Note(piece.Unit), room.Type * 0.9, Anchor.Middle, Lettering.Weight.Regular, Tone.Faded);
-
-    private string Describe(ViewFrom side)
+    private TitleBlock Foot(Sight sight, string name, bool isRounded)
     {
-        var (across, up) = (piece.Outside.Extent(FlatView.Across(side)), piece.Outside.Extent(FlatView.Up(side)));
+        var kinds = sight.Holes.Select(one => one.Bore.Kind).ToHashSet();
+        return new(room, piece.Unit, isRounded, name, [.. Bores.Notes(kinds), .. CutNotes.Of(piece)]);
+    }
+
+    private PieceScale Fit(Sight sight, double beside, double above) =>
+        PieceScale.Fit(
+            sight.Wide,
+            sight.High,
+            room.Width - beside - (2 * Margin),
+            room.Height - above - (2 * Margin),
+            room.WholeScale
+        );
+
+    private string Describe(Sight sight)
+    {
+        var (across, up) = (piece.Outside.Extent(sight.Across), piece.Outside.Extent(sight.Up));
         return FormattableString.Invariant(
             $"{piece.Name}: {PieceScale.Figure(across, piece.Unit)} by {PieceScale.Figure(up, piece.Unit)} {Figures.UnitName(piece.Unit)}, {parts.Length} parts."
         );

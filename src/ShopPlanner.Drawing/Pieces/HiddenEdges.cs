@@ -6,19 +6,25 @@ namespace ShopPlanner.Drawing.Pieces;
 internal static class HiddenEdges
 {
     private const double Same = 0.6;
-    private const int Most = 90;
+    private const int Most = 220,
+        MostOnPhone = 110;
 
     /// <summary>Dashed lines, none on an outline and none twice; tongues are left out first, then everything, where they are too
     /// many to be read.</summary>
-    public static IEnumerable<Shape> Of(IReadOnlyCollection<SeenPart> parts, IEnumerable<(string Mark, Box Box)> tongues)
+    public static IEnumerable<Shape> Of(
+        IReadOnlyCollection<SeenPart> parts,
+        IEnumerable<(string Mark, Box Box)> tongues,
+        bool isNarrow
+    )
     {
+        var most = isNarrow ? MostOnPhone : Most;
         var outlines = parts.Where(part => part.Free.Count > 0).SelectMany(part => Edges(part.Mark, part.Place)).ToList();
         var covered = parts.Where(part => part.Free.Count == 0).SelectMany(part => Edges(part.Mark, part.Place));
         var edges = Distinct(covered, outlines);
         var all = Distinct(edges.Concat(tongues.SelectMany(one => Edges(one.Mark, one.Box))), outlines);
         var shown =
-            all.Count <= Most ? all
-            : edges.Count <= Most ? edges
+            all.Count <= most ? all
+            : edges.Count <= most ? edges
             : [];
         return shown
             .GroupBy(edge => edge.Mark)

@@ -157,7 +157,9 @@ internal sealed class JointPage
             (from, to) = (to, from);
         var wide = Lettering.Typeface.Width(words, Lettering.Weight.Medium, Type) + 5;
         var fits = wide <= to - from;
-        if (below)
+        if (below && fits)
+            Add(new Dimension(Run.Across, from, to, window.Bottom + 15, window.Bottom, words, Type) { IsAbove = true });
+        else if (below)
             Add(new Dimension(Run.Across, from, to, window.Bottom + 9, window.Bottom, words, Type));
         else if (fits)
             Add(new Dimension(Run.Up, from, to, window.X - 9, window.X, words, Type));

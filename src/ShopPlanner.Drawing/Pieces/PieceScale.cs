@@ -11,7 +11,7 @@ internal sealed record PieceScale(double PerMm, int? Whole)
 {
     private const double UnitsPerMm = 72 / 25.4;
 
-    // A drawing shows sizes at a glance, so thirty-seconds do; the list of parts has the sizes to cut to.
+    // A joint's drawing shows sizes at a glance, so thirty-seconds do; the list of parts has the sizes to cut to.
     private const int Finest = 32;
 
     /// <summary>The largest scale at which millimetres fit.</summary>
@@ -25,9 +25,12 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     }
 
     /// <summary>What to say about scale and unit.</summary>
-    public string Note(LengthUnit unit) =>
+    /// <param name="unit">Of the figures.</param>
+    /// <param name="isRounded">Whether a figure is rounded.</param>
+    public string Note(LengthUnit unit, bool isRounded) =>
         (Whole is { } whole ? $"scale 1 : {whole}, " : "")
-        + $"in {Figures.UnitName(unit)} to {(unit == LengthUnit.Inch ? "1⁄32" : "0.1")}, ( ) for reference";
+        + $"in {Figures.UnitName(unit)}"
+        + (isRounded ? $", rounded to {DimensionChain.Finest(unit)}" : "");
 
     /// <summary>On the page.</summary>
     public double Of(Length length) => Mm(length) * PerMm;
@@ -35,7 +38,7 @@ internal sealed record PieceScale(double PerMm, int? Whole)
     /// <summary>Millimetres.</summary>
     public static double Mm(Length length) => (double)length.Ticks / Length.TicksPerMillimetre;
 
-    /// <summary>A figure of a dimension line.</summary>
+    /// <summary>A figure of a joint's drawing.</summary>
     public static string Figure(Length length, LengthUnit unit) => LengthFormat.Set(length, unit, Finest).Text;
 
     /// <summary>The least box around some spots.</summary>

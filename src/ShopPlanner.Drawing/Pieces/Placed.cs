@@ -85,5 +85,6 @@ internal sealed class Placed
 
     private Spot At(int x, int y, int z) => Flat(Corners[x], Corners[y], Corners[z]);
 
-    private static Spot Flat(double x, double y, double z) => new((x + y) * Cos, ((x - y) * Sin) - z);
+    /// <summary>Where a place in space is seen, before it is scaled.</summary>
+    public static Spot Flat(double x, double y, double z) => new((x + y) * Cos, ((x - y) * Sin) - z);
 }

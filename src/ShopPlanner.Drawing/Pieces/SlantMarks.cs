@@ -3,12 +3,13 @@ using ShopPlanner.Drawing.Shapes;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>The marks of a slanted view: on the part where a ring has room on what is seen of it, else at the nearer side with a
-/// leader. A part of which nothing is seen has none.</summary>
+/// <summary>The marks of a slanted view: on the part where a ring has room on what is seen of it, else at a side with a leader
+/// that crosses neither a ring nor another leader. A part of which nothing is seen has none.</summary>
 internal sealed class SlantMarks
 {
     // More rings than this hide the drawing: then each kind has one.
-    private const int MostCopies = 36;
+    private const int MostCopies = 36,
+        MostOnPhone = 18;
     private static readonly double[] Steps = [0.5, 0.3, 0.7, 0.12, 0.88];
 
     private readonly ImmutableArray<Placed> solids;
@@ -16,30 +17,30 @@ internal sealed class SlantMarks
     private readonly double scale;
     private readonly Func<Spot, Spot> put;
     private readonly Box page;
-    private readonly List<Box> taken = [];
+    private readonly Taken taken = new();
     private readonly List<Shape> rings = [];
     private readonly List<Callout> left = [];
     private readonly List<Callout> right = [];
 
     /// <summary>Finds a place for each mark.</summary>
     /// <param name="solids">The parts as they are painted.</param>
-    /// <param name="size">Of the letters.</param>
+    /// <param name="room">Says how large the letters are.</param>
     /// <param name="scale">Page units for a millimetre.</param>
     /// <param name="put">From millimetres to the page.</param>
     /// <param name="page">The drawing with the columns of rings at both sides.</param>
     /// <param name="isMarked">Which parts carry their marks.</param>
     public SlantMarks(
         ImmutableArray<Placed> solids,
-        double size,
+        PieceRoom room,
         double scale,
         Func<Spot, Spot> put,
         Box page,
         Func<ShownPart, bool> isMarked
     )
     {
-        (this.solids, this.size, this.scale, this.put, this.page) = (solids, size, scale, put, page);
+        (this.solids, size, this.scale, this.put, this.page) = (solids, room.RingType, scale, put, page);
         var marked = Enumerable.Range(0, solids.Length).Where(i => isMarked(solids[i].Part)).ToList();
-        var byKind = marked.Count > MostCopies;
+        var byKind = marked.Count > (room.IsNarrow ? MostOnPhone : MostCopies);
         var without = new List<(string Words, List<int> Copies)>();
         foreach (var group in marked.GroupBy(i => byKind ? solids[i].Part.Part.Id : solids[i].Part.Copy.Mark))
         {
@@ -52,20 +53,16 @@ internal sealed class SlantMarks
         Missing = without.Count(one => !one.Copies.Exists(i => Beside(i, one.Words)));
     }
 
-    /// <summary>How many marks have no place, since nothing is seen of their parts.</summary>
+    /// <summary>How many marks have no place, since nothing is seen of their parts or no leader reaches them.</summary>
     public int Missing { get; }
 
     /// <summary>Rings and leaders.</summary>
-    public IEnumerable<Shape> Draw()
-    {
-        var half = Callouts.Column(size) / 2;
-        return
+    public IEnumerable<Shape> Draw() =>
         [
-            .. Callouts.Down(left, page.X + half, page.Y, page.Bottom, size),
-            .. Callouts.Down(right, page.Right - half, page.Y, page.Bottom, size),
+            .. Callouts.Down(left, Edge(isLeft: true), -1, page.Y, page.Bottom, size),
+            .. Callouts.Down(right, Edge(isLeft: false), 1, page.Y, page.Bottom, size),
             .. rings,
         ];
-    }
 
     private Marked? On(int i, string words)
     {
@@ -73,7 +70,7 @@ internal sealed class SlantMarks
         foreach (var spot in Samples(solids[i]).Where(spot => Fits(i, spot, half)))
         {
             var ring = new RingMark(put(spot), words, size);
-            if (taken.Exists(ring.Extent.Overlaps))
+            if (!taken.IsFree(ring.Extent))
                 continue;
             taken.Add(ring.Extent);
             return new(solids[i].Part.Copy.Mark, [ring]);
@@ -82,24 +79,30 @@ internal sealed class SlantMarks
         return null;
     }
 
-    // A leader keeps clear of other rings where it can.
+    // To the nearer side first.
     private bool Beside(int i, string words)
     {
         var seen = Samples(solids[i]).Where(spot => IsSeen(i, spot)).Select(put).ToList();
-        if (seen.Count == 0)
+        var mark = solids[i].Part.Copy.Mark;
+        foreach (var isNear in new[] { true, false })
+        foreach (var at in seen)
+            if (IsLed(new(mark, words, at), isNear == at.X < page.Centre.X))
+                return true;
+        return false;
+    }
+
+    private bool IsLed(Callout callout, bool isLeft)
+    {
+        var column = isLeft ? left : right;
+        var turn = new Spot(Edge(isLeft) + (isLeft ? -Callouts.Straight : Callouts.Straight), callout.At.Y);
+        if (column.Count >= Callouts.Most(page.Y, page.Bottom, size) || !taken.TryTake(callout.At, turn))
             return false;
-        var at = seen.FirstOrDefault(IsClear, seen[0]);
-        (IsLeft(at) ? left : right).Add(new(solids[i].Part.Copy.Mark, words, at));
+        column.Add(callout);
         return true;
     }
 
-    private bool IsLeft(Spot at) => at.X < page.Centre.X;
-
-    private bool IsClear(Spot at)
-    {
-        var path = IsLeft(at) ? new Box(page.X, at.Y - 1, at.X - page.X, 2) : new Box(at.X, at.Y - 1, page.Right - at.X, 2);
-        return !taken.Exists(path.Overlaps);
-    }
+    // The drawing's own edge, within the columns.
+    private double Edge(bool isLeft) => isLeft ? page.X + Callouts.Column(size) : page.Right - Callouts.Column(size);
 
     private bool Fits(int i, Spot spot, Spot half) =>
         IsSeen(i, spot)

@@ -13,38 +13,44 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight, 
 {
     private const double Margin = 8;
     private static readonly double[] Wider = [0.7, 1.1, 1.6];
+    private static readonly Dictionary<string, string> NoBays = [];
     private static readonly double[] Shades = [0.05, 0.16, 0];
 
     private readonly ImmutableArray<ShownPart> parts = cast?.Parts ?? ShownPart.Of(piece);
 
     /// <summary>The parts where they are.</summary>
-    public LineDrawing Whole(string title) => Draw(title, new Layout(this, room, 0), []);
+    /// <param name="title">Read aloud.</param>
+    /// <param name="picks">What can be chosen on a page; null for a drawing that is only looked at.</param>
+    public LineDrawing Whole(string title, PiecePicks? picks = null) => Draw(title, new Layout(this, room, 0), [], picks);
 
     /// <summary>The parts moved apart, as little as lets each be pointed at; where even the widest hides one, it has no
     /// mark.</summary>
-    public LineDrawing Exploded(string title)
+    /// <param name="title">Read aloud.</param>
+    /// <param name="picks">What can be chosen on a page, bays apart; null for a drawing that is only looked at.</param>
+    public LineDrawing Exploded(string title, PiecePicks? picks = null)
     {
         foreach (var apart in Wider)
         {
             var layout = new Layout(this, room, apart);
             var marks = new SlantMarks(
                 layout.Solids,
-                room.RingType,
+                room,
                 layout.Scale,
                 layout.Put,
                 layout.Page,
                 part => cast is null || !cast.IsFaint(part)
             );
             if (marks.Missing == 0 || apart == Wider[^1])
-                return Draw(title, layout, marks.Draw());
+                return Draw(title, layout, marks.Draw(), picks is null ? null : picks with { Bays = NoBays });
         }
 
         throw new InvalidOperationException("there is no way to draw the parts apart");
     }
 
-    private LineDrawing Draw(string title, Layout layout, IEnumerable<Shape> marks)
+    private LineDrawing Draw(string title, Layout layout, IEnumerable<Shape> marks, PiecePicks? picks)
     {
         var wood = layout.Solids.Select(one => new Marked(one.Part.Copy.Mark, Faces(one, layout.Put)));
+        var drawn = picks is null ? wood : new SlantPicks(picks, piece, layout.Solids, layout.Put).Among([.. wood]);
         var chosen = layout
             .Solids.Where(one => one.Part.Is(highlight) || (cast is not null && cast.IsHandled(one.Part)))
             .Select(one => new Marked(one.Part.Copy.Mark, Edges(one, layout.Put)));
@@ -54,7 +60,7 @@ internal sealed class SlantView(Piece piece, PieceRoom room, string? highlight, 
                 ?? FormattableString.Invariant($"{piece.Name} from the front, the right and above; {parts.Length} parts."),
             room.Width,
             layout.Page.Bottom + Margin,
-            [.. wood, .. chosen, .. marks]
+            [.. drawn, .. chosen, .. marks]
         );
     }
 

@@ -5,7 +5,8 @@ namespace ShopPlanner.Drawing.Pieces;
 /// <summary>What of a rectangle is left to see behind others.</summary>
 internal static class Uncovered
 {
-    private const double Sliver = 0.3;
+    // Millimetres: what is narrower is no place to look at.
+    private const double Sliver = 1.2;
     private const int Most = 48;
 
     /// <summary>The largest rectangles that are free; they may share area. None where it is covered whole.</summary>

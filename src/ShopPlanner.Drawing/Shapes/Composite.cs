@@ -72,7 +72,7 @@ public enum Run
 
 /// <summary>
 /// A dimension: a thin line with a slanting tick at each end and extension lines that leave a small gap to the outline
-/// (conventions of ISO 129-1 and ASME Y14.5, from memory). The text stands on the line's far side.
+/// (conventions of ISO 129-1 and ASME Y14.5, from memory). The text stands on the line's far side unless it is told where.
 /// </summary>
 /// <param name="Run">Which way.</param>
 /// <param name="From">Start: x of <see cref="Run.Across"/>, y of <see cref="Run.Up"/>.</param>
@@ -88,6 +88,16 @@ public sealed record Dimension(Run Run, double From, double To, double At, doubl
         Gap = 1.5,
         Beyond = 2;
 
+    /// <summary>Whether the figure stands above the line, between it and the outline; of <see cref="Run.Across"/> only.</summary>
+    public bool IsAbove { get; init; }
+
+    /// <summary>From the line to the figure, which is too long to stand on it and lies level at <see cref="FigureAt"/>; empty
+    /// where it stands on the line.</summary>
+    public ImmutableArray<Spot> Leader { get; init; } = [];
+
+    /// <summary>The middle of a figure that a leader points to.</summary>
+    public Spot FigureAt { get; init; }
+
     /// <inheritdoc />
     public override ImmutableArray<Shape> Parts
     {
@@ -100,15 +110,21 @@ public sealed record Dimension(Run Run, double From, double To, double At, doubl
                 Slant(From),
                 Slant(To)
             );
-            return Words.Length == 0 ? lines : lines.Add(Figure());
+            if (Words.Length == 0)
+                return lines;
+            return Leader.IsEmpty
+                ? lines.Add(Figure())
+                : lines.Add(new Polyline(Stroke.Leader, Leader, Closed: false)).Add(Level());
         }
     }
+
+    private Caption Level() => new(FigureAt, Words, Size, Anchor.Middle, Weight.Medium);
 
     private Caption Figure()
     {
         var middle = (From + To) / 2;
         return Run == Run.Across
-            ? new(new(middle, At + (Size * 0.78)), Words, Size, Anchor.Middle, Weight.Medium)
+            ? new(new(middle, At + (Size * (IsAbove ? -0.72 : 0.78))), Words, Size, Anchor.Middle, Weight.Medium)
             : new(new(At - (Size * 0.72), middle), Words, Size, Anchor.Middle, Weight.Medium, Upward: true);
     }
 

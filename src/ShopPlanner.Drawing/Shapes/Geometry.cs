@@ -24,6 +24,9 @@ public readonly record struct Box(double X, double Y, double Width, double Heigh
     /// <summary>The box made smaller by so much on each side.</summary>
     public Box Inset(double by) => new(X + by, Y + by, Math.Max(0, Width - (2 * by)), Math.Max(0, Height - (2 * by)));
 
+    /// <summary>Whether a place lies within it.</summary>
+    public bool Holds(Spot spot) => spot.X >= X && spot.X <= Right && spot.Y >= Y && spot.Y <= Bottom;
+
     /// <summary>Whether the two share more than an edge.</summary>
     public bool Overlaps(Box other) => X < other.Right && other.X < Right && Y < other.Bottom && other.Y < Bottom;
 }

@@ -38,6 +38,9 @@ public enum Fill
 
     /// <summary>A piece that has been cut.</summary>
     Done,
+
+    /// <summary>With nothing: not seen, but it can be pressed on a page.</summary>
+    Clear,
 }
 
 /// <summary>A filled rectangle without an edge.</summary>

@@ -40,7 +40,9 @@ public static class SvgWriter
             ("class", "line-drawing"),
             ("viewBox", $"0 0 {Number(drawing.Width)} {Number(drawing.Height)}")
         );
-        Attributes(xml, ("role", "img"), ("aria-labelledby", $"{id}-title {id}-desc"));
+        // A picture has no parts for those who hear it; where parts can be chosen it is a group.
+        var role = drawing.Shapes.Any(shape => shape is Marked { Name: not null }) ? "group" : "img";
+        Attributes(xml, ("role", role), ("aria-labelledby", $"{id}-title {id}-desc"));
         Element(xml, "title", Legal(drawing.Title), ("id", id + "-title"));
         Element(xml, "desc", Legal(drawing.Description), ("id", id + "-desc"));
         if (alone)
@@ -120,13 +122,22 @@ public static class SvgWriter
             Attributes(xml, ("fill", face.Shaded));
         Attributes(xml, ("points", Points(face.Spots)));
         xml.WriteEndElement();
-        Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
+        if (face.Fill != Fill.Clear)
+            Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
     }
 
     private static void Write(XmlWriter xml, Marked marked)
     {
         xml.WriteStartElement("g");
-        Attributes(xml, ("data-mark", Legal(marked.Mark)));
+        Attributes(xml, (marked.IsBay ? "data-bay" : "data-mark", Legal(marked.Mark)));
+        if (marked.Name is { } name)
+            Attributes(
+                xml,
+                ("tabindex", "0"),
+                ("role", "button"),
+                ("aria-label", Legal(name)),
+                ("aria-pressed", marked.IsChosen ? "true" : "false")
+            );
         WriteShapes(xml, marked.Shapes);
         xml.WriteEndElement();
     }

@@ -15,6 +15,8 @@ internal sealed class PdfPen(XGraphics graphics)
     {
         switch (shape)
         {
+            case Patch { Fill: Fill.Clear } or Face { Fill: Fill.Clear }:
+                break;
             case Line line:
                 graphics.DrawLine(Pen(line.Stroke), line.From.X, line.From.Y, line.To.X, line.To.Y);
                 break;

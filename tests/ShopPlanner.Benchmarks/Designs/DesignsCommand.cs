@@ -6,13 +6,17 @@ using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Drawing;
+using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Drawing.Pieces;
+using ShopPlanner.Drawing.Svg;
 
 namespace ShopPlanner.Benchmarks;
 
 /// <summary>
-/// <c>designs [--runs N]</c>: reads designs, works them out, judges them and writes them as a scene, warm, and prints the mean of so
-/// many runs for each: those that come with the application, a cupboard of 60 pieces and a case of 500 that are made up. The last
-/// column goes from the document to the judged piece.
+/// <c>designs [--runs N]</c>: reads designs, works them out, judges them, draws them for a page and writes them as a scene, warm,
+/// and prints the mean of so many runs for each: those that come with the application, a cupboard of 60 pieces and a case of 500
+/// that are made up. The last column goes from the document to the judged piece.
 /// </summary>
 public static class DesignsCommand
 {
@@ -23,8 +27,11 @@ public static class DesignsCommand
     public static int Run(IReadOnlyList<string> words)
     {
         var runs = Options.ParseWithoutPath(words, ["runs"], []).Whole("runs", 200);
-        Console.WriteLine("| design | pieces | kinds | read ms | work out ms | judge ms | scene ms | document to judged ms |");
-        Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- |");
+        Console.WriteLine(
+            "| design | pieces | kinds | read ms | work out ms | judge ms | scene ms | isometric ms | front ms | exploded ms | "
+                + "document to judged ms |"
+        );
+        Console.WriteLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var (name, text) in BuiltIn().Concat(MadeUpDesigns.All()))
             Console.WriteLine(Row(name, Encoding.UTF8.GetBytes(text), runs));
         return 0;
@@ -52,11 +59,18 @@ public static class DesignsCommand
         var (judge, scene) = (Mean(() => PieceJudge.Of(piece), runs), Mean(() => PieceGltf.Write(piece), runs));
         var all = Mean(() => PieceJudge.Of(WorkOut(DesignJson.Read(json).Document!)), runs);
         var pieces = piece.Parts.Sum(part => part.Quantity);
+        Draw[] views = [PieceDrawings.Isometric, PieceDrawings.Front, PieceDrawings.Exploded];
+        var drawn = views
+            .Select(draw => Mean(() => SvgWriter.Write(draw(piece, DrawingRoom.PieceOnScreen), "p"), runs))
+            .Select(mean => mean.ToString("0.00", CultureInfo.InvariantCulture));
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"| {name} | {pieces} | {piece.Parts.Length} | {read:0.000} | {work:0.000} | {judge:0.000} | {scene:0.000} | {all:0.000} |"
+            $"| {name} | {pieces} | {piece.Parts.Length} | {read:0.000} | {work:0.000} | {judge:0.000} | {scene:0.000} "
+                + $"| {string.Join(" | ", drawn)} | {all:0.000} |"
         );
     }
+
+    private delegate LineDrawing Draw(Piece piece, DrawingRoom room, string? highlight = null, PiecePicks? picks = null);
 
     private static Piece WorkOut(DesignDocument document)
     {

@@ -21,11 +21,11 @@ internal static class BuiltInPieces
     public static IEnumerable<string> Names =>
         Directory.GetFiles(Folder, "*.json").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
 
-    public static Piece Read(string design, string? joint = null)
-    {
-        var reading = DesignJson.Read(File.ReadAllBytes(Path.Combine(Folder, design + ".json")));
-        return DesignEvaluator.Evaluate(Joined(reading.Document!, joint), new Dictionary<string, string>()).Piece!;
-    }
+    public static Piece Read(string design, string? joint = null) =>
+        DesignEvaluator.Evaluate(Joined(Document(design), joint), new Dictionary<string, string>()).Piece!;
+
+    public static DesignDocument Document(string design) =>
+        DesignJson.Read(File.ReadAllBytes(Path.Combine(Folder, design + ".json"))).Document!;
 
     /// <summary>A design that a test makes up.</summary>
     public static Piece Of(string json) =>

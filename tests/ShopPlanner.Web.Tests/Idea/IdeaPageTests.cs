@@ -262,7 +262,8 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [InlineData("parts.csv", "text/csv", "Side")]
     [InlineData("scene.gltf", "model/gltf+json", "\"asset\"")]
     [InlineData("outline/A.svg", "image/svg+xml", "<path")]
-    [InlineData("view/front.svg", "image/svg+xml", "27 ³⁄₁₆")]
+    [InlineData("view/side.svg", "image/svg+xml", "27 ¹¹⁄₆₄")]
+    [InlineData("view/front-phone.svg", "image/svg+xml", "viewBox=\"0 0 390 ")]
     [InlineData("outline/B.svg", "image/svg+xml", "<rect")]
     public async Task Its_files_can_be_had(string name, string type, string holds)
     {

@@ -33,9 +33,14 @@ internal sealed record DesignPlace(string Name, string Section, string? Bay, str
             ? new($"{size.Label}: limits", "named", null, field)
             : new(size.Label, "sizes", null, "dimension " + size.Name);
 
-    // A fault of the whole part, or of one figure of a corner, is shown beside the corners.
+    // A fault of the whole part, or of one figure of a corner, is shown beside the corners; one of a joint beside what it is
+    // joined to.
     private static DesignPlace OfPart(FreePart part, string field)
     {
+        if (part.Joints.FirstOrDefault(one => IsOf(field, one.Path)) is { } joint)
+            return new($"{part.Name}: joint", "parts", null, field == joint.Path ? joint.Path + ".with" : field);
+        if (field.StartsWith(part.Path + ".repeat.", StringComparison.Ordinal))
+            return new($"{part.Name}: copies", "parts", null, field);
         var member = field == part.Path ? "at" : field[(part.Path.Length + 1)..].Split('.')[0];
         return new(part.Name, "parts", null, $"{part.Path}.{member}");
     }

@@ -12,6 +12,9 @@ namespace ShopPlanner.Web.Features.Idea;
 /// <summary>Files that an idea gives.</summary>
 internal static class IdeaDownloads
 {
+    /// <summary>Ending of a drawing for a phone.</summary>
+    public const string Phone = "-phone.svg";
+
     /// <summary>Maps the addresses.</summary>
     public static void MapIdeaDownloads(this IEndpointRouteBuilder routes)
     {
@@ -75,16 +78,16 @@ internal static class IdeaDownloads
             : TypedResults.NotFound();
     }
 
-    // Shown, not saved: a phone opens it over the whole screen.
+    // Shown, not saved: a phone opens it over the whole screen, drawn for its width.
     private static async Task<Results<ContentHttpResult, NotFound>> ViewAsync(
         Guid id,
         string name,
         IIdeaService ideas,
         CancellationToken cancel
     ) =>
-        PieceView.All.FirstOrDefault(one => one.Key + ".svg" == name) is { } view
+        PieceView.All.FirstOrDefault(one => name == one.Key + ".svg" || name == one.Key + Phone) is { } view
         && await FindAsync(id, ideas, cancel) is { } piece
-        && PiecePictures.Large(piece, view) is { } svg
+        && PiecePictures.Large(piece, view, isNarrow: name.EndsWith(Phone, StringComparison.Ordinal)) is { } svg
             ? TypedResults.Text(svg, "image/svg+xml", Encoding.UTF8)
             : TypedResults.NotFound();
 

@@ -18,9 +18,6 @@ namespace ShopPlanner.Web.Features.Idea;
 /// <summary>A project's idea: sizes, materials, frame and bays on one side, the drawing and the parts on the other.</summary>
 public sealed partial class IdeaPage : IAsyncDisposable
 {
-    private ElementReference root;
-    private IJSObjectReference? script;
-    private DotNetObjectReference<IdeaPage>? self;
     private ProjectView? project;
     private IdeaDraft? draft;
     private IdeaSaving? saving;
@@ -34,11 +31,8 @@ public sealed partial class IdeaPage : IAsyncDisposable
     private PartsUpdate? update;
     private Piece? kept;
     private string sign = "";
-    private string bay = DesignEditing.WholeBay;
-    private DesignPlace? opening;
     private bool isAsking;
     private bool isUpdating;
-    private bool isAttached;
 
     [Inject]
     private IProjectService Projects { get; set; } = default!;
@@ -57,9 +51,6 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     [Inject]
     private IShopService Shop { get; set; } = default!;
-
-    [Inject]
-    private IJSRuntime Js { get; set; } = default!;
 
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
@@ -81,48 +72,11 @@ public sealed partial class IdeaPage : IAsyncDisposable
 
     private PieceView Looking => PieceView.Of(View);
 
-    private IReadOnlyList<string> ChosenMarks => draft?.Part(Part) is { } part ? [.. part.Copies.Select(copy => copy.Mark)] : [];
-
-    /// <summary>A part was tapped in the drawing: asked by the script.</summary>
-    [JSInvokable]
-    public Task Pick(string mark) =>
-        HearAsync(() =>
-        {
-            Choose(draft?.PartOf(mark)?.Id);
-            return Task.CompletedTask;
-        });
-
     /// <inheritdoc />
     protected override async Task OnParametersSetAsync()
     {
         if (project?.Id != Id)
             await LoadAsync();
-    }
-
-    /// <inheritdoc />
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (draft is null)
-            return;
-        script ??= await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
-        if (!isAttached)
-        {
-            isAttached = true;
-            await script.InvokeVoidAsync("attach", root, self);
-        }
-
-        if (opening is { } place)
-        {
-            opening = null;
-            await script.InvokeVoidAsync("show", root, place.Section, place.Key);
-        }
-    }
-
-    // The bay is chosen first; once it is drawn, the script opens the sections around the field.
-    private void OpenPlace(string field)
-    {
-        opening = DesignPlace.Of(draft!.Document, field);
-        bay = opening.Bay ?? bay;
     }
 
     private async Task LoadAsync()
@@ -155,7 +109,7 @@ public sealed partial class IdeaPage : IAsyncDisposable
         if (saving is not null)
             await saving.NowAsync();
         (saving, draft, update, kept, clashes) = (null, null, null, null, []);
-        (isUpdating, isAttached) = (false, false);
+        (isUpdating, isAttached, isBayChosen) = (false, false, false);
     }
 
     private async Task CompareAsync()
@@ -277,8 +231,6 @@ public sealed partial class IdeaPage : IAsyncDisposable
     }
 
     private static string Names(BinAllows answer) => string.Join(", ", answer.Parts).ToLowerInvariant();
-
-    private void Choose(string? part) => Navigation.NavigateTo(Links.Idea(Id, View, part == Part ? null : part), replace: true);
 
     private static string Title(DesignDimension dimension) => dimension.Label.ToLowerInvariant();
 

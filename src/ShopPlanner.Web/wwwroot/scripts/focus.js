@@ -28,6 +28,13 @@ function ofItself(el, gone, record) {
   return el.href && [...record.target.querySelectorAll?.("a[href]") ?? []].find(one => one.href === el.href && shown(one));
 }
 
+// A drawing is drawn anew with what was chosen in it.
+function ofDrawing(el) {
+  const kind = ["bay", "mark"].find(name => el.dataset[name] !== undefined);
+  const same = kind && `.piece-picture [tabindex][data-${kind}="${CSS.escape(el.dataset[kind])}"]`;
+  return same && [...document.querySelectorAll(same)].find(shown);
+}
+
 // What was found is drawn again while somebody goes through it: what is found no more leads back to the search field.
 function ofFound(el, gone, record) {
   return shown(record.target.closest?.("[data-find]")?.querySelector("input"));
@@ -63,7 +70,8 @@ function handOn(records) {
   last = null;
   const gone = [...record.removedNodes].find(node => node.contains(el));
   const isOfNotice = el.closest("[data-note]") !== null;
-  const next = isOfNotice && shown(before) ? [() => before] : [ofItself, ofFound, ofNewLine, ofOpener, ofNeighbour, ofHeading];
+  const next = isOfNotice && shown(before) ? [() => before]
+    : [ofItself, ofDrawing, ofFound, ofNewLine, ofOpener, ofNeighbour, ofHeading];
   for (const find of next) {
     const place = find(el, gone, record);
     if (place) place.focus();

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Drawing.Shapes;
+using Solid = ShopPlanner.Core.Designs.Model.Box;
+
+namespace ShopPlanner.Drawing.Pieces;
+
+/// <summary>Where a slanted view can be pressed: a part on its wood, a bay on what is seen of its back.</summary>
+internal sealed class SlantPicks
+{
+    private readonly PiecePicks picks;
+    private readonly Func<Spot, Spot> put;
+    private readonly ImmutableArray<Placed> solids;
+    private readonly HashSet<string> stops;
+    private readonly ILookup<int, Opening> bays;
+
+    /// <summary>Finds the places.</summary>
+    /// <param name="picks">What can be chosen.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="solids">The parts as they are painted.</param>
+    /// <param name="put">From millimetres to the page.</param>
+    public SlantPicks(PiecePicks picks, Piece piece, ImmutableArray<Placed> solids, Func<Spot, Spot> put)
+    {
+        (this.picks, this.put, this.solids) = (picks, put, solids);
+        stops =
+        [
+            .. Enumerable
+                .Range(0, solids.Length)
+                .Reverse()
+                .GroupBy(i => solids[i].Part.Part.Id)
+                .Where(alike => alike.Any(IsSeen))
+                .Select(alike => solids[alike.First(IsSeen)].Part.Copy.Mark),
+        ];
+        bays = piece.Openings.Where(bay => picks.Bays.ContainsKey(bay.Path)).ToLookup(After);
+    }
+
+    /// <summary>The parts with the bays between them.</summary>
+    /// <param name="wood">The parts as they are painted.</param>
+    public IEnumerable<Shape> Among(IReadOnlyList<Marked> wood)
+    {
+        foreach (var bay in bays[-1])
+            yield return Area(bay);
+        for (var i = 0; i < wood.Count; i++)
+        {
+            var part = solids[i].Part;
+            yield return stops.Contains(part.Copy.Mark)
+                ? wood[i] with
+                {
+                    Name = $"{part.Part.Id}, {part.Part.Name}",
+                    IsChosen = part.Part.Id == picks.Part,
+                }
+                : wood[i];
+            foreach (var bay in bays[i])
+                yield return Area(bay);
+        }
+    }
+
+    private Marked Area(Opening bay)
+    {
+        var isChosen = bay.Path == picks.Bay;
+        ImmutableArray<Spot> spots = [.. Back(bay.Box).Select(put)];
+        ImmutableArray<Shape> area = [new Face(spots, "", 0, Stroke.Thin, Fill.Clear)];
+        return new(bay.Path, isChosen ? area.Add(new Polyline(Stroke.NextCut, spots, Closed: true)) : area)
+        {
+            IsBay = true,
+            Name = picks.Bays[bay.Path],
+            IsChosen = isChosen,
+        };
+    }
+
+    // The last part that is painted behind the bay; −1 where none is.
+    private int After(Opening bay)
+    {
+        var (around, back) = (PieceScale.Around(Back(bay.Box)), PieceScale.Mm(bay.Box.EndY));
+        for (var i = solids.Length - 1; i >= 0; i--)
+            if (solids[i].Corners[1] > back - 0.01 && solids[i].Extent.Overlaps(around))
+                return i;
+        return -1;
+    }
+
+    private static IEnumerable<Spot> Back(Solid bay)
+    {
+        var (x, y, z) = (PieceScale.Mm(bay.X), PieceScale.Mm(bay.EndY), PieceScale.Mm(bay.Z));
+        var (endX, endZ) = (PieceScale.Mm(bay.EndX), PieceScale.Mm(bay.EndZ));
+        return [Placed.Flat(x, y, z), Placed.Flat(endX, y, z), Placed.Flat(endX, y, endZ), Placed.Flat(x, y, endZ)];
+    }
+
+    // By the middles of its faces.
+    private bool IsSeen(int i) =>
+        solids[i]
+            .Faces.Select(face => new Spot((face[0].X + face[2].X) / 2, (face[0].Y + face[2].Y) / 2))
+            .Any(middle => !solids.Skip(i + 1).Any(other => other.Covers(middle)));
+}
