@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
+using ShopPlanner.Cli.Bills;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
@@ -12,5 +13,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     WorkCommand.Create(),
     PartsCommand.Create(),
     CheckCommand.Create(),
+    ReadBillCommand.Create(),
 };
 return CommandLine.Run(root, args);
