@@ -21,7 +21,8 @@ internal static class ReadBillCommand
         var command = new Command(
             "read-bill",
             "Reads a written stock bill, like 4 posts, 1-3/4 by 1-3/4 by 30 in., into parts as JSON. What isn't certain is "
-                + "marked as a doubt and listed on standard error. Exit status 0: done; 2: no part could be read, and nothing was written."
+                + "marked as a doubt and listed on standard error. "
+                + "Exit status 0: done; 2: no part could be read, and nothing was written."
         )
         {
             Text,

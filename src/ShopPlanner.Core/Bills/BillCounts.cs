@@ -35,7 +35,11 @@ internal static class BillCounts
         var at = 0;
         while (at < tokens.Length && tokens[at].Kind is TokenKind.Dash or TokenKind.Other or TokenKind.Open)
             at++;
-        if (Read(tokens, at) is null || at + 1 == tokens.Length)
+        if (at + 1 >= tokens.Length)
+            return false;
+        if (tokens[at].Text is "l" or "i" && tokens[at + 1].Kind == TokenKind.Word)
+            return tokens.Any(token => token.Kind == TokenKind.By);
+        if (Read(tokens, at) is null)
             return false;
         var next = tokens[at + 1];
         return next.Kind is TokenKind.Word
@@ -56,6 +60,30 @@ internal static class BillCounts
                     );
         return false;
     }
+
+    /// <summary>Whether a count after a size begins another part, whose size isn't on the line.</summary>
+    /// <param name="tokens">Of the line.</param>
+    /// <param name="start">The token after its last size.</param>
+    public static bool IsOpen(BillToken[] tokens, int start)
+    {
+        if (tokens[^1].Kind is TokenKind.Period or TokenKind.Semicolon)
+            return false;
+        for (var at = Math.Max(start, 1); at < tokens.Length; at++)
+            if (Read(tokens, at) is not null && IsBoundary(tokens[at - 1], at == start))
+                return at + 1 == tokens.Length || !tokens[at + 1].IsIn(BillWords.Bare) || HasCount(tokens, start);
+        return false;
+    }
+
+    private static bool HasCount(BillToken[] tokens, int end)
+    {
+        for (var at = 0; at < end; at++)
+            if (Read(tokens, at) is not null && at + 1 < end && tokens[at + 1].Kind == TokenKind.Word)
+                return true;
+        return false;
+    }
+
+    private static bool IsBoundary(BillToken before, bool isAfterSize) =>
+        isAfterSize || before.Is("and") || before.Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period;
 
     /// <summary>Returns the count that a token is, by itself; null where it is none.</summary>
     public static int? Read(BillToken[] tokens, int at)

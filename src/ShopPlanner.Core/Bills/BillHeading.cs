@@ -29,6 +29,9 @@ internal sealed record BillHeading(BillNoteKind Kind, string Says)
     /// <summary>What the pieces below it are for.</summary>
     public string? Group { get; init; }
 
+    /// <summary>How many of those there are.</summary>
+    public int GroupCount { get; init; } = 1;
+
     /// <summary>Whether it is running text, and not a heading.</summary>
     public bool IsText { get; init; }
 
@@ -61,7 +64,9 @@ internal sealed record BillHeading(BillNoteKind Kind, string Says)
         };
         if (set.Order is not null)
             set = set with { Group = null };
-        if (hasCount && thickness is null && isShort)
+        if (hasCount && set.Group is not null)
+            set = set with { GroupCount = CountOf(tokens) };
+        else if (hasCount && thickness is null && isShort)
             return new(BillNoteKind.NoSize, "No size is written.");
         var says = set.Words();
         return set with
@@ -118,6 +123,10 @@ internal sealed record BillHeading(BillNoteKind Kind, string Says)
             set.Add($"what it is for: {Group}");
         return set.Count > 0 ? "Sets " + string.Join("; ", set) + "." : "";
     }
+
+    private static int CountOf(BillToken[] tokens) =>
+        Enumerable.Range(0, tokens.Length).Select(at => BillCounts.Read(tokens, at)).FirstOrDefault(count => count is not null)
+        ?? 1;
 
     private static SizeRole RoleOf(BillToken word) =>
         BillWords.Nouns.TryGetValue(word.Text, out var role) || BillWords.After.TryGetValue(word.Text, out role)

@@ -23,13 +23,17 @@ internal static class BillNames
     public static string Join(string text, IEnumerable<BillToken> tokens)
     {
         var joined = new StringBuilder();
+        var end = -1;
         foreach (var token in tokens)
         {
             if (joined.Length > MostCharacters)
                 break;
             if (token.Gap > 0 && joined.Length > 0)
                 joined.Append(' ');
+            else if (token.Start == end + 1 && joined.Length > 0)
+                joined.Append(text[end]);
             joined.Append(text, token.Start, token.End - token.Start);
+            end = token.End;
         }
 
         return Short(joined.ToString().Trim());

@@ -84,6 +84,7 @@ internal sealed class BillReader(List<BillStatement> statements)
                 Unit = read.Unit == SizeUnit.None ? heading.Unit : read.Unit,
                 IsBought = read.IsBought ?? heading.IsBought,
                 Group = read.Group,
+                GroupCount = read.GroupCount,
             };
         Note(statement, tokens, read);
     }
@@ -145,6 +146,7 @@ internal sealed class BillReader(List<BillStatement> statements)
 
     private BillEntry Placed(BillEntry entry, BillStatement statement)
     {
+        entry = EntryNames.OfGroup(Rounded(entry), heading.GroupCount);
         if (entry.SetsMaterial)
             heading = heading with { Material = entry.Material };
         var previous = entries.Count > 0 ? entries[^1] : null;
@@ -168,6 +170,18 @@ internal sealed class BillReader(List<BillStatement> statements)
             IsThicknessFromText = heading.IsText,
             IsBoughtOnly = entry.IsBoughtOnly || (heading.IsBought == true && entry.Bought.IsEmpty),
         };
+    }
+
+    // "12 dowels, 3/8 by 2 in.": diameter and length.
+    private static BillEntry Rounded(BillEntry entry)
+    {
+        var isRound = BillWords.Rounds.Contains(entry.Name.Split(' ')[^1].ToLowerInvariant());
+        return isRound && entry.Sides is [{ Role: SizeRole.None } first, { Role: SizeRole.None }]
+            ? entry with
+            {
+                Sides = entry.Sides.SetItem(0, first with { Role = SizeRole.Diameter }),
+            }
+            : entry;
     }
 
     // "Rails: 4 pieces ...; 2 pieces ...": what follows a semicolon is called the same.

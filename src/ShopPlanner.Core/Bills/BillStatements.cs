@@ -9,8 +9,8 @@ internal sealed class BillStatements
 
     private const int LongLine = 100;
 
-    // A part goes over no more.
-    private const int MostLines = 12;
+    // A list that is set as one paragraph goes over no more.
+    private const int MostLines = 60;
 
     // A longer line without figures ends a table.
     private const int LongestSubheading = 8;
@@ -68,6 +68,7 @@ internal sealed class BillStatements
         {
             HasSize = sizes.Any(size => size.Told >= 2),
             HasWholeSize = sizes.Any(size => size.Told >= 3),
+            HasOpenEnd = sizes.Count > 0 && BillCounts.IsOpen(tokens, sizes[^1].End),
         };
     }
 

@@ -134,7 +134,7 @@ internal static class BillWords
     );
 
     /// <summary>Words that stand for nothing but the count.</summary>
-    public static readonly FrozenSet<string> Bare = Set("piece pieces pc pcs pce off required wanted needed req'd reqd");
+    public static readonly FrozenSet<string> Bare = Set("piece pieces pc pcs pce off required wanted needed req'd reqd ea");
 
     /// <summary>Words for stock that follow its thickness.</summary>
     public static readonly FrozenSet<string> Stock = Set(
@@ -159,7 +159,7 @@ internal static class BillWords
     public static readonly FrozenSet<string> Verbs = Set(
         "order get out cut make use take have procure secure buy saw plane prepare select obtain provide will should "
             + "must need needs "
-            + "require requires required needed wanted next then also first now used made"
+            + "require requires required needed wanted next then also first now used made qty quantity"
     );
 
     /// <summary>What is bought ready made, or isn't wood.</summary>

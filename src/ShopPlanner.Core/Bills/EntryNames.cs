@@ -50,6 +50,8 @@ internal static class EntryNames
     {
         if (counts.Count == 1)
             return entry with { Count = counts[0].Value };
+        if (counts is [{ IsOfGroup: true } group, var own])
+            return OfGroup(entry with { Count = own.Value }, group.Value);
         if (counts[^1].IsBare && !counts[^1].IsAdded)
             return (entry with { Count = counts[^1].Value }).Doubt(
                 $"Two figures may be the count: {counts[^2].Value} and {counts[^1].Value}."
@@ -59,6 +61,10 @@ internal static class EntryNames
             ? sum
             : sum.Doubt($"The counts before the size were added up to {sum.Count}.");
     }
+
+    /// <summary>Returns the entry as one of a group of so many pieces of furniture.</summary>
+    public static BillEntry OfGroup(BillEntry entry, int group) =>
+        group == 1 ? entry : entry.Doubt($"It is for {group} alike: check whether the count is for one or for all.");
 
     private static BillEntry After(BillEntry entry, EntryWords after) =>
         after.Counts.Exists(count => count.Value != entry.Count)

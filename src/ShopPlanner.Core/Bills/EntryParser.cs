@@ -48,7 +48,7 @@ internal sealed class EntryParser(BillToken[] tokens, BillStatement statement, L
         if (count < 0 && last.Second is null && size.Told > 1 && IsPair(last, size))
             groups[^1] = last with { Second = size };
         else if (count < 0 && size.Told < 2)
-            groups[^1] = last with { HasStray = true };
+            groups[^1] = last with { HasStray = last.HasStray || last.Size.Told < 3 || !IsAside(from, size) };
         else if (count < 0 && last.Size.Told < 2 && groups.Count == 1 && !last.HasStray)
             groups[^1] = last with { Size = size, HasStray = true };
         else
@@ -58,6 +58,11 @@ internal sealed class EntryParser(BillToken[] tokens, BillStatement statement, L
             groups.Add(new(start, size));
         }
     }
+
+    // A tenon's length, or a figure in parentheses, leaves a whole size as it is.
+    private bool IsAside(int from, WrittenSize size) =>
+        (size.End < tokens.Length && tokens[size.End].IsIn(BillWords.Cuts))
+        || Array.FindIndex(tokens, from, size.Start - from, token => token.Kind == TokenKind.Open) >= 0;
 
     private int CountBetween(int start, int end)
     {

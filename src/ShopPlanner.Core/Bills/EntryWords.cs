@@ -5,7 +5,11 @@ namespace ShopPlanner.Core.Bills;
 /// <param name="At">The token.</param>
 /// <param name="IsAdded">Whether "and" stands before it: 1 top and 1 bottom.</param>
 /// <param name="IsBare">Whether a word follows that says no more than that it counts: 2 pieces.</param>
-internal sealed record FoundCount(int Value, int At, bool IsAdded, bool IsBare);
+internal sealed record FoundCount(int Value, int At, bool IsAdded, bool IsBare)
+{
+    /// <summary>Whether a colon ends its phrase, so that it counts what the parts are for: 2 drawers: 4 sides.</summary>
+    public bool IsOfGroup { get; init; }
+}
 
 /// <summary>The words before a size, or after it, sorted: counts, names, wood, surfacing, and the rest.</summary>
 internal sealed class EntryWords
@@ -99,6 +103,8 @@ internal sealed class EntryWords
                 return Aside(at, end);
             case TokenKind.Colon:
                 SetsMaterial |= Material is not null && Counts.Count == 0;
+                if (Counts is [.., { IsBare: false } last] && segment.Count > 0)
+                    Counts[^1] = last with { IsOfGroup = true };
                 EndSegment();
                 return at + 1;
             case TokenKind.Comma or TokenKind.Semicolon or TokenKind.Bar or TokenKind.Period:
@@ -179,9 +185,10 @@ internal sealed class EntryWords
         var close = at + 1;
         while (close < end && tokens[close].Kind != TokenKind.Close)
             close++;
-        var isCount = close == at + 2 || (close == at + 3 && tokens[at + 2].IsIn(BillWords.Bare));
-        if (isCount && BillCounts.Read(tokens, at + 1) is { } count)
-            Add(count, at + 1);
+        var place = close > at + 2 && tokens[at + 1].IsIn(BillWords.Verbs) ? at + 2 : at + 1;
+        var isCount = close == place + 1 || (close == place + 2 && tokens[place + 1].IsIn(BillWords.Bare));
+        if (isCount && BillCounts.Read(tokens, place) is { } count)
+            Add(count, place);
         else if (close > at + 1)
             Asides.Add(BillNames.Join(text, tokens[(at + 1)..close]));
         return Math.Min(close + 1, end);
@@ -203,6 +210,8 @@ internal sealed class EntryWords
         if (words.Count > LongestName && !isAfter)
             words = Core(words, from);
         words = Trimmed(words);
+        while (words.Count > 1 && words[0].Text is "pc" or "pcs" or "pce" or "ea")
+            words = words[1..];
         if (!words.Exists(word => word.Kind == TokenKind.Word))
             return;
         if (words.Exists(word => word.Is("several")))

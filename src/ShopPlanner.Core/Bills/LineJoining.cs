@@ -34,6 +34,8 @@ internal static class LineJoining
             return true;
         if (line.HasCountFirst || line.HasCountAfterName || IsHardware(before))
             return false;
+        if (before[^1].HasOpenEnd && (first.Kind == TokenKind.Word ? !first.IsCapital : last.Kind != TokenKind.Number))
+            return true;
         if (!first.IsCapital && first.IsIn(Links))
             return true;
         if (line.Indent > before[0].Indent && !line.HasSize && before.Exists(one => one.HasSize))
@@ -64,6 +66,8 @@ internal static class LineJoining
     {
         var first = line.Tokens[0];
         var hasCount = before[0].HasCountFirst || before[0].HasCountAfterName;
+        if (line.HasWholeSize && before.Exists(one => one.HasSize))
+            return false;
         if (!hasCount && !before.Exists(one => one.HasSize) && before[^1].Tokens[^1].Kind != TokenKind.Comma)
             return false;
         return first.Kind == TokenKind.Word ? !first.IsCapital : first.Kind == TokenKind.Number;

@@ -35,7 +35,8 @@ internal static class PartCounts
         var isPlural = last.Length == 0 || (last.EndsWith('s') && !last.EndsWith("ss", StringComparison.Ordinal));
         if (isPlural || entry.Name.Contains(" and ", StringComparison.Ordinal))
             return (null, "How many isn't written.");
-        var isOne = !Several.Contains(last) && (hasCounts || entry.HasArticle);
+        // A name in small letters may be the end of a line that was broken, with its count lost.
+        var isOne = !Several.Contains(last) && (entry.HasArticle || (hasCounts && char.IsUpper(entry.Name[0])));
         return (1, isOne ? null : "How many isn't written: one was assumed.");
     }
 }

@@ -41,7 +41,8 @@ internal sealed class SizeParser(BillToken[] tokens, string text)
         }
 
         var isCutOff = IsKind(next, TokenKind.By);
-        return found is [{ Unit: SizeUnit.None, Role: SizeRole.None }] && !isCutOff
+        return
+            found is [{ Unit: SizeUnit.None } only] && !isCutOff && (only.Role == SizeRole.None || only.Number.Whole is not null)
             ? null
             : new WrittenSize(start, isCutOff ? next + 1 : next, [.. found]) { IsCutOff = isCutOff, Stock = stock };
     }

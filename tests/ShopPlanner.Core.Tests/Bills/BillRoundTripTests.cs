@@ -52,8 +52,7 @@ public sealed class BillRoundTripTests
         part => $"{part.Name}, {part.T} by {part.W} by {Feet(part.Length)}, {part.Count} required",
         part => $"{part.Count} pcs. {part.T} x {part.W} x {part.L} in., {part.Name}",
         part => $"For the {part.Name} order {part.Count} pieces {part.T} by {part.W} by {part.L} in.",
-        part =>
-            $"{part.Count} {part.Name}, {Millimetres(part.Thickness)} x {Millimetres(part.Width)} x {Millimetres(part.Length)} mm",
+        part => $"{part.Count} {part.Name}, {Metric(part.Thickness)} x {Metric(part.Width)} x {Metric(part.Length)} mm",
     ];
 
     [Fact]
@@ -111,6 +110,6 @@ public sealed class BillRoundTripTests
     private static string Counted(int count) =>
         count <= Words.Length ? Words[count - 1] : count.ToString(CultureInfo.InvariantCulture);
 
-    private static string Millimetres(Length length) =>
+    private static string Metric(Length length) =>
         Math.Round(length.ToMillimetres(), 1).ToString("0.0", CultureInfo.InvariantCulture);
 }

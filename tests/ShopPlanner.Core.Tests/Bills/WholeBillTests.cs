@@ -146,6 +146,32 @@ public sealed class WholeBillTests
         );
 
     [Fact]
+    public void A_list_may_be_set_as_one_paragraph() =>
+        Is(
+            """
+            4 legs, 2 by 2 by 16 in., 2 long
+            rails, 1 by 3 by 22 in., 2 short rails, 1 by 3
+            by 12 in., 4 pieces
+            edging, 1/2 by 1 by 12 in. and one shelf,
+            3/4 by 9 by 12 in.
+            """,
+            "4 legs: 2 x 2 x 16",
+            "2 long rails: 1 x 3 x 22",
+            "2 short rails: 1 x 3 x 12",
+            "4 pieces edging: 1/2 x 1 x 12",
+            "1 shelf: 3/4 x 9 x 12"
+        );
+
+    [Fact]
+    public void A_heading_may_count_what_its_parts_are_for()
+    {
+        var bill = Read("2 drawers:\n2 sides, 1/2 by 4 by 16 in.\n1 lid, 1/2 by 5 by 17 in.");
+        Assert.Equal(["2 sides: 1/2 x 4 x 16", "1 lid: 1/2 x 5 x 17"], bill.Parts.Select(BookBill.Piece));
+        Assert.All(bill.Parts, part => Assert.Equal("for: drawers", Assert.Single(part.Notes)));
+        Assert.All(bill.Parts, part => Assert.Contains("for 2 alike", Assert.Single(part.Doubts), StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Running_text_is_read_by_its_sentences()
     {
         var bill = Read(
