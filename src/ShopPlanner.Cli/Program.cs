@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
+using ShopPlanner.Cli.Bills;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
@@ -14,5 +15,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     PartsCommand.Create(),
     CheckCommand.Create(),
     StepsCommand.Create(),
+    ReadBillCommand.Create(),
 };
 return CommandLine.Run(root, args);
