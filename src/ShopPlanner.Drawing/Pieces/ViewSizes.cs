@@ -54,11 +54,11 @@ internal sealed class ViewSizes(Piece piece, IReadOnlyList<ShownPart> parts)
     private IEnumerable<Span> ToeSpace(ViewFrom side, Axis axis) =>
         piece
             .Parts.SelectMany(part => part.Copies)
-            .Where(copy => copy.Notch is not null)
+            .Where(copy => copy.ToeNotch is not null)
             .Take(1)
             .SelectMany<PartCopy, Span>(copy =>
-                axis == Axis.Z ? [new(copy.Box.Z, copy.Box.Z + copy.Notch!.High)]
-                : axis == Axis.Y && side == ViewFrom.Right ? [new(copy.Box.Y, copy.Box.Y + copy.Notch!.Deep)]
+                axis == Axis.Z ? [new(copy.Box.Z, copy.Box.Z + copy.ToeNotch!.High)]
+                : axis == Axis.Y && side == ViewFrom.Right ? [new(copy.Box.Y, copy.Box.Y + copy.ToeNotch!.Deep)]
                 : []
             );
 
