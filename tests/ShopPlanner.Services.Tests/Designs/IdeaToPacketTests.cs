@@ -38,7 +38,10 @@ public sealed class IdeaToPacketTests
         var order = new PlanOrder([idea.Project], null, [store.Id], UseRack: true, UseBin: true, Seconds, []);
         var plan = await PlanAsync(idea.Shop, order);
         Assert.Empty(plan.Plan.Unplaced);
-        Assert.Equal(plan.Request.Parts.Sum(part => part.Quantity), plan.Plan.Layouts.Sum(layout => layout.Copies * layout.Pieces.Length));
+        Assert.Equal(
+            plan.Request.Parts.Sum(part => part.Quantity),
+            plan.Plan.Layouts.Sum(layout => layout.Copies * layout.Pieces.Length)
+        );
 
         var packet = await idea.Shop.Plans.PacketAsync(plan.Summary.Id, PaperSize.Letter, Cancel);
         Assert.True(packet is [0x25, 0x50, 0x44, 0x46, ..], "the packet is no PDF");

@@ -17,7 +17,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                 {
                     ProjectId = table.Column<Guid>(type: "TEXT", nullable: false),
                     Document = table.Column<string>(type: "TEXT", nullable: false),
-                    Version = table.Column<int>(type: "INTEGER", nullable: false)
+                    Version = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -27,8 +27,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "WorkChanges",
@@ -40,7 +42,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Title = table.Column<string>(type: "TEXT", nullable: false),
                     Before = table.Column<string>(type: "TEXT", nullable: false),
                     After = table.Column<string>(type: "TEXT", nullable: false),
-                    Undone = table.Column<bool>(type: "INTEGER", nullable: false)
+                    Undone = table.Column<bool>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -50,24 +52,25 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.ProjectId,
                         principalTable: "Projects",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_WorkChanges_ProjectId_Number",
                 table: "WorkChanges",
                 columns: new[] { "ProjectId", "Number" },
-                unique: true);
+                unique: true
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "ProjectWork");
+            migrationBuilder.DropTable(name: "ProjectWork");
 
-            migrationBuilder.DropTable(
-                name: "WorkChanges");
+            migrationBuilder.DropTable(name: "WorkChanges");
         }
     }
 }
