@@ -16,9 +16,6 @@ internal sealed class Access(Solids solids)
     private static readonly Length Half = Length.FromInches(0.5m);
     private static readonly Length Off = Length.FromInches(3);
 
-    // What is no thicker lies flat (our limit).
-    private static readonly Length Lying = Length.FromInches(1.5m);
-
     // For each joint the sides that it can be driven from; for each of those what stands before each screw.
     private readonly int[][][]?[] sides = new int[][][]?[solids.Links.Length];
 
@@ -81,9 +78,9 @@ internal sealed class Access(Solids solids)
     // A top that moves is screwed through what lies flat under it; beside a rail that stands on edge there is room.
     private int[][][] Below(Link link, Box meeting)
     {
-        var under = solids.Box(link.Into);
-        if (under.Extent(link.Along) > Lying)
+        if (solids.All[link.Into].Copy.Flat != link.Along)
             return [];
+        var under = solids.Box(link.Into);
         var row = Row(link, meeting);
         var wide = meeting.Extent(row).Ticks;
         ImmutableArray<Length> places = [Length.FromTicks(wide / 4), Length.FromTicks(wide / 2), Length.FromTicks(wide * 3 / 4)];

@@ -16,12 +16,14 @@ internal sealed class AssemblySteps
     private readonly Tell tell;
     private readonly Dictionary<Made, string> last = [];
     private readonly Dictionary<Made, string> dry = [];
+    private readonly bool isGlued;
     private bool isTried;
     private string? standing;
 
     public AssemblySteps(Solids solids, WorkChoices choices, IReadOnlyList<Made> units, IReadOnlyList<Told> told)
     {
         (this.solids, this.choices, this.units, this.told) = (solids, choices, units, told);
+        isGlued = told.Any(one => one.Kind == StageKind.Glue && IsOfPiece(one.Of));
         tell = new Tell(solids);
         var supplies = new Supplies(solids);
         join = new JoinSteps(solids, WorkGlue.Of(choices.Glue, choices.Hours), supplies);
@@ -58,7 +60,7 @@ internal sealed class AssemblySteps
 
     private void Join(Told one, int place)
     {
-        if (one.Kind == StageKind.Glue)
+        if (one.Kind == StageKind.Glue || (isGlued && IsOfPiece(one.Of)))
             Try(one);
         var after = one.Parts.Select(part => last.GetValueOrDefault(part)).Append(last.GetValueOrDefault(one.Of)).ToList();
         if (one.Number == 0 && one is { IsLate: false })

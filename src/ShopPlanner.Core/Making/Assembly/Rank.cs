@@ -27,6 +27,9 @@ internal readonly record struct Rank(
 
     public int CompareTo(Rank other) => (Reasons, Order).CompareTo((other.Reasons, other.Order));
 
+    /// <summary>The same if all screws could be driven.</summary>
+    public Rank Eased() => this with { Unreachable = 0 };
+
     /// <summary>Whether it is better than another one, whatever their place.</summary>
     public bool IsBetter(Rank other) => Reasons.CompareTo(other.Reasons) < 0;
 

@@ -7,7 +7,7 @@ namespace ShopPlanner.Core.Making.Assembly;
 internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
 {
     // A strip is no wider than so many times its thickness (our limit).
-    private const int Narrow = 6;
+    private const int Narrow = 8;
 
     private readonly Dictionary<int, Unit> owner = [];
     private readonly Dictionary<Unit, HashSet<Unit>> joined = [];
@@ -54,6 +54,16 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             Dangling(gone),
             (Preference(way), -First(leaving[0]), -Place(leaving), -leaving[0].Copies[0])
         );
+    }
+
+    /// <summary>What stands before the screws that hold these units to the others.</summary>
+    public HashSet<Unit> Before(IReadOnlyList<Unit> leaving)
+    {
+        var gone = leaving.ToHashSet();
+        var links = gone.SelectMany(unit => unit.Copies)
+            .SelectMany(copy => solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)))
+            .Where(link => !access.IsReachable(link, IsFixed));
+        return [.. links.SelectMany(link => access.Covering(link, IsFixed)).Select(copy => owner[copy])];
     }
 
     private static Dictionary<string, int> Names(Solids solids) =>

@@ -28,13 +28,25 @@ internal sealed class Sequencer(Solids solids, Blocking blocking, Contacts conta
         Write(unit, state, reversed);
     }
 
+    // What stands before the screws of the best one leaves before it where it can: it is put in after they are driven.
     private static Removal? Next(Standing state)
     {
-        var single = state.Singles().MinBy(one => one.Rank);
-        if (single is { Rank.IsPlain: true })
+        var singles = state.Singles().ToList();
+        var single = singles.MinBy(one => one.Rank.Eased());
+        if (single is { Rank.Unreachable: > 0 })
+            single = Clearing(state, singles, single) ?? single;
+
+        if (single is { Rank.Split: 0 })
             return single;
         var group = state.Groups().MinBy(one => one.Rank);
         return group is not null && (single is null || group.Rank.IsBetter(single.Rank)) ? group : single;
+    }
+
+    private static Removal? Clearing(Standing state, List<Removal> singles, Removal first)
+    {
+        var before = state.Before(first);
+        var clearing = singles.Where(one => one.Rank.IsPlain && before.Contains(one.Atoms[0])).MinBy(one => one.Rank);
+        return clearing is null or { Rank.Covered: 0 } ? clearing : singles.MinBy(one => one.Rank);
     }
 
     // What is like the one chosen, leaves the same way and is no worse, leaves next: like parts go in together.

@@ -102,21 +102,23 @@ internal static class Stages
     private static StageKind KindOf(Solids solids, Insertion insertion, List<Insertion> before)
     {
         var links = insertion.Links.Concat(before.SelectMany(one => one.Links)).ToList();
-        return Fitted(insertion.What.Kind) ?? ByJoints(solids, links);
+        return Fitted(insertion.What.Kind) ?? ByJoints(solids, links, insertion.What);
     }
 
-    private static StageKind ByJoints(Solids solids, List<Link> links)
+    private static StageKind ByJoints(Solids solids, List<Link> links, Unit what)
     {
         var kinds = links.ConvertAll(link => link.Kind);
         if (kinds.Contains(JointKind.Bolted))
             return StageKind.Bolt;
-        if (kinds.Contains(JointKind.Slotted))
+        if (links.Exists(link => link.Kind == JointKind.Slotted && what.Copies.Contains(link.From)))
             return StageKind.Top;
         if (links.Exists(link => Gluing.IsGlued(solids, link)))
             return StageKind.Glue;
         if (kinds.Exists(kind => kind is JointKind.Screwed or JointKind.PocketScrew))
             return StageKind.Screw;
-        return kinds.Count > 0 ? StageKind.Slip : StageKind.Set;
+        return kinds.Contains(JointKind.Slotted) ? StageKind.Screw
+            : kinds.Count > 0 ? StageKind.Slip
+            : StageKind.Set;
     }
 
     private static StageKind? Fitted(UnitKind kind) =>

@@ -52,6 +52,9 @@ internal sealed class Standing
         return null;
     }
 
+    /// <summary>What stands before the screws that a removal would have driven last.</summary>
+    public HashSet<Unit> Before(Removal removal) => ranking.Before(removal.Atoms);
+
     public void Remove(Removal removal)
     {
         left.RemoveAll(i => removal.Atoms.Contains(all[i]));

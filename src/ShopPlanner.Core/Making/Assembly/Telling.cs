@@ -107,15 +107,24 @@ internal sealed class Telling
             }
         }
 
-        if ((told.FindLast(IsRigid) ?? told.Find(one => !FitSteps.IsFitting(one.Kind))) is { } last)
-            last.IsChecked = true;
+        if (Checked(told) is { } rigid)
+            rigid.IsChecked = true;
         return told;
     }
 
     private IEnumerable<Made> Before(List<Insertion> insertions) =>
         insertions.Select(one => madeOf.GetValueOrDefault(one.What)).OfType<Made>().Distinct();
 
-    // A cover goes on what is square already.
-    private static bool IsRigid(Told told) =>
-        told.Kind is StageKind.Glue or StageKind.Screw or StageKind.Bolt && !told.Insertions[^1].IsCover;
+    // The stage that closes most joints makes it rigid, a glued one rather than a screwed one. A cover goes on what is square
+    // already.
+    private static Told? Checked(List<Told> told)
+    {
+        var rigid = told.Where(one =>
+                one.Kind is StageKind.Glue or StageKind.Screw or StageKind.Bolt && !one.Insertions[^1].IsCover
+            )
+            .ToList();
+        var glued = rigid.Where(one => one.Kind == StageKind.Glue).ToList();
+        return (glued.Count > 0 ? glued : rigid).OrderBy(one => one.Links.Count).ThenBy(one => one.Number).LastOrDefault()
+            ?? told.Find(one => !FitSteps.IsFitting(one.Kind));
+    }
 }

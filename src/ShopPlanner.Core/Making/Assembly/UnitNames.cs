@@ -1,3 +1,5 @@
+using ShopPlanner.Core.Designs.Model;
+
 namespace ShopPlanner.Core.Making.Assembly;
 
 /// <summary>What units are called.</summary>
@@ -15,6 +17,7 @@ internal static class UnitNames
             UnitKind.Cross => "Cross of " + Plural(Largest(solids, unit).Name),
             UnitKind.Fitted => Largest(solids, unit).Name + " with " + Plural(Least(solids, unit).Name),
             UnitKind.Frame => Frame(solids, unit),
+            UnitKind.Panel => Panel(Largest(solids, unit)),
             UnitKind.Group => Largest(solids, unit).Name + " group",
             _ => Largest(solids, unit).Name,
         };
@@ -39,13 +42,23 @@ internal static class UnitNames
             : word + "s";
     }
 
+    private static string Panel(Solid largest) => largest.Part.Assembly == "Top" ? "Top" : largest.Name + " panel";
+
     // A face frame has its name from its parts; posts with their rails are an end, whichever way the piece is longer.
     private static string Frame(Solids solids, Unit unit)
     {
         var assemblies = unit.Copies.Select(copy => solids.All[copy].Part.Assembly).Distinct().ToList();
         return assemblies is ["Face frame"] ? assemblies[0]
-            : solids.Around(unit.Copies).Z == solids.Piece.Outside.Z ? "End"
-            : "Frame";
+            : IsAtEnd(solids.Around(unit.Copies), solids.Piece.Outside) ? "End"
+            : "Middle frame";
+    }
+
+    // In an outer third of the piece, across its own plane.
+    private static bool IsAtEnd(Box frame, Box whole)
+    {
+        var normal = frame.Dx < frame.Dy ? Axis.X : Axis.Y;
+        var (middle, third) = ((frame.Start(normal) + frame.End(normal)).Ticks / 2, whole.Extent(normal).Ticks / 3);
+        return middle < whole.Start(normal).Ticks + third || middle > whole.End(normal).Ticks - third;
     }
 
     private static Solid Largest(Solids solids, Unit unit) => unit.Copies.Select(copy => solids.All[copy]).MaxBy(Wood)!;

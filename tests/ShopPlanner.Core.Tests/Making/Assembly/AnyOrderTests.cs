@@ -42,13 +42,13 @@ public sealed class AnyOrderTests
             Assert.All(fails, finding => Assert.True(finding.Marks.Length > 1));
         }
 
-        Assert.True(with > Trials / 10 && without > Trials / 50, $"{with} with an order, {without} without");
+        Assert.True(with > Trials / 10 && without > Trials / 100, $"{with} with an order, {without} without");
     }
 
     // A block cut into boxes, some of which reach into the next one.
     private static Piece Next(Random chance, int count)
     {
-        var boxes = chance.Next(2) == 0 ? [new(At(0), At(0), At(0), At(6), At(6), At(6))] : Pinwheel(chance);
+        var boxes = chance.Next(3) == 0 ? [new(At(0), At(0), At(0), At(6), At(6), At(6))] : Pinwheel(chance);
         while (boxes.Count < count)
             Cut(chance, boxes);
         while (boxes.Count > count)

@@ -78,11 +78,17 @@ public sealed class BuiltInOrderTests
             [step.Id, step.Title, .. step.Says, .. step.Handles, .. step.After, .. step.Moves.SelectMany(one => one.Marks)]
         );
 
-    // Names and how often, what is joined to what: the same where only sizes differ.
+    // Names and how often, what is joined to what, and which way the piece is longer, since its shorter ends are made first.
     private static string Structure(Piece piece)
     {
         var names = piece.Parts.SelectMany(part => part.Copies.Select(copy => (copy.Mark, part.Name))).ToDictionary();
-        return string.Join(';', names.Values.Order(StringComparer.Ordinal))
+        var (wide, deep) = ((double)piece.Outside.Dx.Ticks, (double)piece.Outside.Dy.Ticks);
+        return (
+                deep < wide * 0.95 ? "wide "
+                : deep > wide * 1.05 ? "deep "
+                : "even "
+            )
+            + string.Join(';', names.Values.Order(StringComparer.Ordinal))
             + string.Join(
                 ';',
                 piece
