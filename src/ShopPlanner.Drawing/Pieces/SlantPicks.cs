@@ -5,7 +5,8 @@ using Solid = ShopPlanner.Core.Designs.Model.Box;
 
 namespace ShopPlanner.Drawing.Pieces;
 
-/// <summary>Where a slanted view can be pressed: a part on its wood, a bay on what is seen of its back.</summary>
+/// <summary>Where a slanted view can be pressed: a part on its wood, a bay on its opening, but for what fills it or lies before
+/// it.</summary>
 internal sealed class SlantPicks
 {
     private readonly PiecePicks picks;
@@ -31,17 +32,17 @@ internal sealed class SlantPicks
                 .Where(alike => alike.Any(IsSeen))
                 .Select(alike => solids[alike.First(IsSeen)].Part.Copy.Mark),
         ];
-        bays = piece.Openings.Where(bay => picks.Bays.ContainsKey(bay.Path)).ToLookup(After);
+        bays = piece.Openings.Where(bay => picks.Bays.ContainsKey(bay.Path)).ToLookup(Before);
     }
 
     /// <summary>The parts with the bays between them.</summary>
     /// <param name="wood">The parts as they are painted.</param>
     public IEnumerable<Shape> Among(IReadOnlyList<Marked> wood)
     {
-        foreach (var bay in bays[-1])
-            yield return Area(bay);
         for (var i = 0; i < wood.Count; i++)
         {
+            foreach (var bay in bays[i])
+                yield return Area(bay);
             var part = solids[i].Part;
             yield return stops.Contains(part.Copy.Mark)
                 ? wood[i] with
@@ -50,15 +51,16 @@ internal sealed class SlantPicks
                     IsChosen = part.Part.Id == picks.Part,
                 }
                 : wood[i];
-            foreach (var bay in bays[i])
-                yield return Area(bay);
         }
+
+        foreach (var bay in bays[wood.Count])
+            yield return Area(bay);
     }
 
     private Marked Area(Opening bay)
     {
         var isChosen = bay.Path == picks.Bay;
-        ImmutableArray<Spot> spots = [.. Back(bay.Box).Select(put)];
+        ImmutableArray<Spot> spots = [.. FrontOf(bay.Box).Select(put)];
         ImmutableArray<Shape> area = [new Face(spots, "", 0, Stroke.Thin, Fill.Clear)];
         return new(bay.Path, isChosen ? area.Add(new Polyline(Stroke.NextCut, spots, Closed: true)) : area)
         {
@@ -68,19 +70,22 @@ internal sealed class SlantPicks
         };
     }
 
-    // The last part that is painted behind the bay; −1 where none is.
-    private int After(Opening bay)
+    // The first part that is painted over the bay: it stands in it, or before it.
+    private int Before(Opening bay)
     {
-        var (around, back) = (PieceScale.Around(Back(bay.Box)), PieceScale.Mm(bay.Box.EndY));
-        for (var i = solids.Length - 1; i >= 0; i--)
-            if (solids[i].Corners[1] > back - 0.01 && solids[i].Extent.Overlaps(around))
+        var (around, front) = (PieceScale.Around(FrontOf(bay.Box)), PieceScale.Mm(bay.Box.Y));
+        for (var i = 0; i < solids.Length; i++)
+            if (
+                solids[i].Extent.Overlaps(around)
+                && (solids[i].Corners[4] < front + 0.01 || solids[i].Part.Box.Shared(bay.Box) is not null)
+            )
                 return i;
-        return -1;
+        return solids.Length;
     }
 
-    private static IEnumerable<Spot> Back(Solid bay)
+    private static IEnumerable<Spot> FrontOf(Solid bay)
     {
-        var (x, y, z) = (PieceScale.Mm(bay.X), PieceScale.Mm(bay.EndY), PieceScale.Mm(bay.Z));
+        var (x, y, z) = (PieceScale.Mm(bay.X), PieceScale.Mm(bay.Y), PieceScale.Mm(bay.Z));
         var (endX, endZ) = (PieceScale.Mm(bay.EndX), PieceScale.Mm(bay.EndZ));
         return [Placed.Flat(x, y, z), Placed.Flat(endX, y, z), Placed.Flat(endX, y, endZ), Placed.Flat(x, y, endZ)];
     }

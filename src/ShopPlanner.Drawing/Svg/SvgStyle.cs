@@ -61,7 +61,6 @@ public static class SvgStyle
         css.Append(".line-drawing .wood{fill-opacity:var(--wood-opacity,1)}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .kerf{{fill:{Variable(Tone.Ink)};fill-opacity:.75}}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .blank{{fill:{Variable(Tone.Paper)};fill-opacity:.88}}\n");
-        css.Append(".line-drawing .clear{fill:none;pointer-events:all}\n");
         css.Append(CultureInfo.InvariantCulture, $".line-drawing .cut{{fill:{Variable(Tone.Done)};fill-opacity:.22}}\n");
         return css.ToString();
     }

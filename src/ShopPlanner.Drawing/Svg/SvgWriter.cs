@@ -118,8 +118,7 @@ public static class SvgWriter
     {
         xml.WriteStartElement("polygon");
         Attributes(xml, ("class", SvgStyle.ClassOf(face.Fill)));
-        if (face.Fill == Fill.Wood)
-            Attributes(xml, ("fill", face.Shaded));
+        Paint(xml, face.Fill, face.Fill == Fill.Wood ? face.Shaded : "");
         Attributes(xml, ("points", Points(face.Spots)));
         xml.WriteEndElement();
         if (face.Fill != Fill.Clear)
@@ -156,8 +155,7 @@ public static class SvgWriter
     {
         xml.WriteStartElement("rect");
         Attributes(xml, ("class", SvgStyle.ClassOf(patch.Fill)));
-        if (patch.Fill == Fill.Wood)
-            Attributes(xml, ("fill", patch.Tint));
+        Paint(xml, patch.Fill, patch.Tint);
         Rectangle(xml, patch.Box, patch.Radius);
         xml.WriteEndElement();
     }
@@ -175,6 +173,15 @@ public static class SvgWriter
             Attributes(xml, ("x", x), ("y", Number(caption.At.Y + caption.Drop)));
         xml.WriteString(Legal(caption.Words));
         xml.WriteEndElement();
+    }
+
+    // A tint is the material's own; the other fills are the style sheet's.
+    private static void Paint(XmlWriter xml, Fill fill, string tint)
+    {
+        if (fill == Fill.Wood)
+            Attributes(xml, ("fill", tint));
+        else if (fill == Fill.Clear)
+            Attributes(xml, ("fill", "none"), ("pointer-events", "all"));
     }
 
     private static (string, string) Class(Stroke stroke) => ("class", Pen.Of(stroke).Style);

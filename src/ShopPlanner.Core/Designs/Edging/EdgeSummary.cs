@@ -28,8 +28,9 @@ internal static class EdgeSummary
                 $"Edge band {Size(same.Key, builder.Unit)} wide, by the foot",
                 Feet([.. same.Select(one => Long(one.Draft, one.Edge))])
             );
+        // What is rounded over is trimmed and flush before.
         foreach (var same in edges.GroupBy(one => (one.Edge.Work, Radius: Round(one.Edge))).OrderBy(one => one.Key.Work))
-            builder.StepsBefore.Add(
+            (same.Key.Work == EdgeWork.RoundOver ? builder.Steps : builder.StepsBefore).Add(
                 Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder)
             );
     }

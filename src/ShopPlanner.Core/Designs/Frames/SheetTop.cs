@@ -38,6 +38,8 @@ internal sealed class SheetTop : ITop
         var bare = EdgeAsked.Read(members, material);
         if (edging is not null && bare.Work is not null)
             members.Fail("edge", members.Choice("edge"), "can't be: solid edging covers these edges, so leave them plain");
+        if (bare.Work is not null && Layers(members) > 1)
+            members.Fail("edge", members.Choice("edge"), "is for one layer: leave it plain, and give a doubled top solid edging");
         if (edging?.Width is { } wide && wide < whole.Dz)
             members.Fail("edging", edging.Name, "is narrower than the top is thick: use a wider board");
         if (members.Failed)

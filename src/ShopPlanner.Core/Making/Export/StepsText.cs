@@ -22,12 +22,14 @@ public static class StepsText
             Line(text, $"{SeverityWords.Of(finding.Severity)}: {finding.Text}");
         AddSubassemblies(text, plan);
         WorkPhase? phase = null;
+        var told = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var (i, step) in plan.Steps.Index())
         {
             if (phase != step.Phase)
                 Heading(text, StepWords.Of(step.Phase));
             phase = step.Phase;
             AddStep(text, plan, i + 1, step);
+            AddCautions(text, step, i + 1, told);
         }
 
         if (plan.Finish is { } finish)
@@ -65,10 +67,20 @@ public static class StepsText
             Line(text, Indent + line);
         if (step.Check is { } check)
             Line(text, $"{Indent}If not: {check.Remedy}");
-        foreach (var caution in step.Cautions)
-            Line(text, $"{Indent}{SeverityWords.Of(Severity.Safety)}: {caution.Text}");
         if (step.Source is { } source)
             Line(text, $"{Indent}{SourceWords.Short(source)}");
+    }
+
+    // In full where it comes first: read ten times, it is read no more.
+    private static void AddCautions(StringBuilder text, WorkStep step, int number, Dictionary<string, int> told)
+    {
+        foreach (var caution in step.Cautions)
+        {
+            var words = told.TryAdd(caution.Id, number)
+                ? caution.Text
+                : string.Create(CultureInfo.InvariantCulture, $"as in step {told[caution.Id]}.");
+            Line(text, $"{Indent}{SeverityWords.Of(Severity.Safety)}: {words}");
+        }
     }
 
     private static void AddFinish(StringBuilder text, FinishAmounts finish, LengthUnit unit)

@@ -12,6 +12,7 @@ export function attach(root, owner) {
     event.preventDefault();
     if (!event.repeat) pick(place, owner);
   });
+  root.dataset.picks = "ready";
 }
 
 function pick(place, owner) {
