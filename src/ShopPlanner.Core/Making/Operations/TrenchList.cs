@@ -9,7 +9,17 @@ namespace ShopPlanner.Core.Making.Operations;
 /// <summary>Finds the trenches that a piece's joints ask for.</summary>
 internal static class TrenchList
 {
-    private static readonly JointKind[] Kinds = [JointKind.Groove, JointKind.Dado, JointKind.Rabbet];
+    private static readonly JointKind[] Kinds =
+    [
+        JointKind.Groove,
+        JointKind.Dado,
+        JointKind.Rabbet,
+        JointKind.Breadboard,
+        JointKind.SlidingGroove,
+    ];
+
+    // These take what is as thick as themselves by a tongue.
+    private static readonly JointKind[] Tongued = [JointKind.Groove, JointKind.Breadboard];
 
     /// <summary>All of them, in the order of the joints.</summary>
     public static ImmutableArray<Trench> Of(PieceWork work) =>
@@ -45,10 +55,16 @@ internal static class TrenchList
     private static Housing Middle(Housing housing, LengthUnit unit)
     {
         var (start, stock) = (housing.Start, housing.Width);
-        var width = CentredGroove.Usual(Working.Given("Piece", stock), unit).Value;
+        var width = Usual(housing.Joint.Kind, stock, unit).Value;
         var near = Length.FromTicks((stock - width).Ticks / 2);
         return housing with { Start = start + near, End = start + near + width, IsUsual = true };
     }
+
+    // The tongue of a breadboard end is a tenon, as its length is.
+    private static Working<Length> Usual(JointKind kind, Length stock, LengthUnit unit) =>
+        kind == JointKind.Breadboard
+            ? MortiseTenon.Thickness(Working.Given("Piece", stock), unit)
+            : CentredGroove.Usual(Working.Given("Piece", stock), unit);
 
     private static Trench Cut(List<Housing> line, LengthUnit unit)
     {
@@ -61,8 +77,8 @@ internal static class TrenchList
             first.Across,
             first.Start,
             first.End,
-            line.Min(one => one.Shared.Start(first.Run)),
-            line.Max(one => one.Shared.End(first.Run)),
+            line.Min(one => one.RunStart),
+            line.Max(one => one.RunEnd),
             first.CutWidth(unit),
             first.IsLap,
             [.. line.Select(one => one.Joint)]
@@ -81,11 +97,19 @@ internal static class TrenchList
     {
         public Length Width => End - Start;
 
+        /// <summary>Where it begins along the trench; what slides needs all of it.</summary>
+        public Length RunStart => Slides ? Joint.Into.Box.Start(Run) : Shared.Start(Run);
+
+        /// <summary>Where it ends along the trench.</summary>
+        public Length RunEnd => Slides ? Joint.Into.Box.End(Run) : Shared.End(Run);
+
+        private bool Slides => Joint.Kind == JointKind.SlidingGroove;
+
         /// <summary>Whether it would take the whole of the copy across.</summary>
         public bool IsWhole => !IsUsual && Start == Joint.Into.Box.Start(Across) && End == Joint.Into.Box.End(Across);
 
         /// <summary>Whether it takes a part with its face, or as wide as the copy without a tongue.</summary>
-        public bool IsLap => Joint.From.Copy.Flat == Joint.Along || (IsWhole && Joint.Kind != JointKind.Groove);
+        public bool IsLap => Joint.From.Copy.Flat == Joint.Along || (IsWhole && !Tongued.Contains(Joint.Kind));
 
         /// <summary>Whether its width follows from the copy's thickness alone.</summary>
         public bool IsUsual { get; init; }
@@ -123,8 +147,8 @@ internal static class TrenchList
         {
             var goesIn = Working.Given(PartName, Width);
             if (IsUsual)
-                return CentredGroove.Usual(Working.Given("Piece", Joint.Into.Box.Extent(Across)), unit);
-            return Joint.Kind == JointKind.Groove
+                return Usual(Joint.Kind, Joint.Into.Box.Extent(Across), unit);
+            return Joint.Kind is JointKind.Groove or JointKind.SlidingGroove
                 ? CentredGroove.For(goesIn, Working.Given("Clearance", Trench.Room))
                 : LetIn.Width(LetInJoint.Dado, goesIn, Working.Given("Clearance", Length.Zero));
         }

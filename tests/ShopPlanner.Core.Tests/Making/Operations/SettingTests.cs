@@ -46,7 +46,9 @@ public sealed partial class SettingTests
         {
             var cut = Recut.Of(piece, copies, i);
             var what = $"{step.Id} {cut.Joint} {cut.From.Box} {cut.Into.Box} {string.Join(", ", step.Settings)}: {said}";
-            if (step.Action is WorkAction.Groove or WorkAction.Dado or WorkAction.Rabbet)
+            if (cut.Joint.Kind == JointKind.Pinned)
+                Assert.Contains(cut.Joint.Depth.Ticks, step.Figures("Width of the rabbet"));
+            else if (step.Action is WorkAction.Groove or WorkAction.Dado or WorkAction.Rabbet)
                 IsTrench(step, cut, IsDrawerDado(piece, cut.Joint), what);
             if (step.Action == WorkAction.Mortise)
                 IsMortise(step, cut, piece.Unit, what);
@@ -66,7 +68,7 @@ public sealed partial class SettingTests
         Assert.True(step.Figures("Depth").Contains(cut.Depth) && cut.Depth < cut.Room, "depth: " + what);
         if (cut.IsWhole || isDrawerDado)
             return;
-        var width = cut.Thick + (cut.Joint.Kind == JointKind.Groove ? Room : 0);
+        var width = cut.Thick + (cut.Joint.Kind is JointKind.Groove or JointKind.SlidingGroove ? Room : 0);
         Assert.True(step.Figures("Width of the cut").Contains(width), "width: " + what);
         Assert.Equal(step.Action == WorkAction.Rabbet, cut.Near == 0 || cut.Far == 0);
         if (step.Action == WorkAction.Rabbet)
