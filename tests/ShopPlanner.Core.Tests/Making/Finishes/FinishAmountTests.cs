@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Finishing;
+using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
@@ -112,18 +113,20 @@ public sealed class FinishAmountTests
     [Fact]
     public void Edging_is_bought_for_the_edges_that_show_unless_the_design_asks_for_it()
     {
-        var bookcase = Finished
-            .Plan("bookcase", "clear")
-            .Amounts!.Buy.Single(item => item.Name.StartsWith("Edge band", StringComparison.Ordinal));
-        Assert.Equal("Edge band 13/16 in wide, by the foot", bookcase.Name);
-        Assert.DoesNotContain(
-            Finished.Plan("toy-chest", "clear").Amounts!.Buy,
-            item => item.Name.StartsWith("Edge band", StringComparison.Ordinal)
-        );
-        Assert.DoesNotContain(
-            Finished.Plan("bookcase", "paint").Amounts!.Buy,
-            item => item.Name.StartsWith("Edge band", StringComparison.Ordinal)
-        );
+        var bookcase = Finished.Piece("bookcase");
+        Assert.Empty(Bands(bookcase, "clear"));
+        var bare = bookcase with
+        {
+            Parts = [.. bookcase.Parts.Select(part => part with { Copies = [.. part.Copies.Select(Bare)] })],
+            Hardware = [.. bookcase.Hardware.Where(item => !IsBand(item.Name))],
+        };
+        Assert.Equal("Edge band 13/16 in wide, by the foot", Assert.Single(Bands(bare, "clear")).Name);
+        Assert.Empty(Bands(bare, "paint"));
+
+        static PartCopy Bare(PartCopy copy) => copy with { Edges = [] };
+        static bool IsBand(string name) => name.StartsWith("Edge band", StringComparison.Ordinal);
+        static IEnumerable<WorkItem> Bands(Piece piece, string finish) =>
+            FinishPlanner.Of(piece, Finished.Usual with { Finish = finish }).Amounts!.Buy.Where(item => IsBand(item.Name));
     }
 
     [Fact]
