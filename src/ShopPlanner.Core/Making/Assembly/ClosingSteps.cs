@@ -164,7 +164,7 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
             id,
             WorkPhase.InPlace,
             WorkAction.FixToWall,
-            "Fix it to the wall",
+            "Anchor it to the wall",
             [
                 "Set the piece in its place, level and plumb, with shims under it where the floor is uneven.",
                 "Find the studs, and fix it to them before you load it. Leave no drawer or door open meanwhile.",

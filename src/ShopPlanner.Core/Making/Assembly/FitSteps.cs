@@ -226,7 +226,7 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
                 : isShelf ? WorkPhase.InPlace
                 : WorkPhase.Fitting,
             WorkAction.PutIn,
-            "Put in " + tell.Short(told.Handled),
+            $"Put in {tell.Short(told.Handled)}",
             [
                 isShelf
                     ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
