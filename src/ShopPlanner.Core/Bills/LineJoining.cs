@@ -47,7 +47,7 @@ internal static class LineJoining
     private static bool IsSideEnd(BillToken last, BillToken first) =>
         first.Kind == TokenKind.Word
         && (
-            (last.Kind == TokenKind.Number && BillWords.Units.ContainsKey(first.Text) && !first.IsCapital)
+            (last.Kind == TokenKind.Number && BillWords.UnitOf(first.Text) != SizeUnit.None && !first.IsCapital)
             || (last.Kind is TokenKind.Number or TokenKind.Unit && BillWords.SideWords.Contains(first.Text) && !first.IsCapital)
         );
 
