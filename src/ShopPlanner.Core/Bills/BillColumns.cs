@@ -136,7 +136,7 @@ internal sealed record BillColumns(ImmutableArray<BillColumn> All, char Separato
     public static bool Fits(BillToken[] tokens) => tokens.Any(token => token.Kind == TokenKind.Number);
 
     private static bool IsAside(BillToken token) =>
-        BillWords.Units.ContainsKey(token.Text)
+        BillWords.UnitOf(token.Text) != SizeUnit.None
         || IsLabel(token)
         || token.Text is "of" or "and" or "in" or "stock" or "x" or "by";
 
@@ -162,7 +162,7 @@ internal sealed record BillColumns(ImmutableArray<BillColumn> All, char Separato
         var columns = new List<BillColumn>();
         var group = 0;
         foreach (var word in words)
-            if (BillWords.Units.TryGetValue(word.Text, out var unit) && columns.Count > 0)
+            if (BillWords.UnitOf(word.Text) is not SizeUnit.None and var unit && columns.Count > 0)
                 columns[^1] = columns[^1] with { Unit = unit };
             else if (Words.TryGetValue(word.Text, out var kind) && (columns.Count == 0 || columns[^1].Kind != kind))
             {

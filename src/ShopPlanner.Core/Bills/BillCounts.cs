@@ -61,16 +61,17 @@ internal static class BillCounts
         return false;
     }
 
-    /// <summary>Whether a count after a size begins another part, whose size isn't on the line.</summary>
+    /// <summary>Whether a count after a size begins another part, whose size isn't on the line; null where it may be that of
+    /// the size, as in <c>Legs, 2 x 2 x 30 in., 4 pieces</c>.</summary>
     /// <param name="tokens">Of the line.</param>
     /// <param name="start">The token after its last size.</param>
-    public static bool IsOpen(BillToken[] tokens, int start)
+    public static bool? IsOpen(BillToken[] tokens, int start)
     {
         if (tokens[^1].Kind is TokenKind.Period or TokenKind.Semicolon)
             return false;
         for (var at = Math.Max(start, 1); at < tokens.Length; at++)
             if (Read(tokens, at) is not null && IsBoundary(tokens[at - 1], at == start))
-                return at + 1 == tokens.Length || !tokens[at + 1].IsIn(BillWords.Bare) || HasCount(tokens, start);
+                return at + 1 == tokens.Length || !tokens[at + 1].IsIn(BillWords.Bare) || HasCount(tokens, start) ? true : null;
         return false;
     }
 

@@ -159,10 +159,9 @@ internal sealed record BillHeading(BillNoteKind Kind, string Says)
 
     private static SizeUnit UnitOf(List<BillToken> words)
     {
-        foreach (var word in words)
-            if (word.Text is "inches" or "mm" or "millimeters" or "millimetres" or "cm" or "centimeters" or "centimetres")
-                return BillWords.Units[word.Text];
-        return SizeUnit.None;
+        // "in" is a unit in tables alone, and nobody writes a bill in meters.
+        var units = words.Select(word => word.Is("in") ? SizeUnit.None : BillWords.UnitOf(word.Text));
+        return units.FirstOrDefault(unit => unit is SizeUnit.Inch or SizeUnit.Millimetre or SizeUnit.Centimetre);
     }
 
     private static bool? Label(List<BillToken> words)

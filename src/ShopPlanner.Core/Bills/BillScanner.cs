@@ -152,7 +152,7 @@ internal sealed class BillScanner
         if (word == "by" && IsBy(end))
             Add(TokenKind.By, end);
         else if (
-            BillWords.Units.TryGetValue(word, out var unit)
+            BillWords.UnitOf(word) is not SizeUnit.None and var unit
             && IsAfterFigure()
             && !IsPreposition(word, end)
             && !IsName(word, end)

@@ -13,8 +13,9 @@ internal sealed record BillLine(int Number, string Text, int Indent, BillToken[]
     /// <summary>Whether a whole size is in it.</summary>
     public bool HasWholeSize { get; init; }
 
-    /// <summary>Whether a count at its end waits for a size in the next line.</summary>
-    public bool HasOpenEnd { get; init; }
+    /// <summary>Whether a count at its end waits for a size in the next line; null where it may belong to the size before it.
+    /// </summary>
+    public bool? HasOpenEnd { get; init; } = false;
 
     /// <summary>Whether it begins with a count: <c>2 rails</c>, <c>Two rails</c>, <c>4 2 x 2 x 30</c>.</summary>
     public bool HasCountFirst => BillCounts.Begins(Tokens);

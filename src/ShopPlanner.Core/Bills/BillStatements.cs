@@ -68,7 +68,7 @@ internal sealed class BillStatements
         {
             HasSize = sizes.Any(size => size.Told >= 2),
             HasWholeSize = sizes.Any(size => size.Told >= 3),
-            HasOpenEnd = sizes.Count > 0 && BillCounts.IsOpen(tokens, sizes[^1].End),
+            HasOpenEnd = sizes.Count > 0 ? BillCounts.IsOpen(tokens, sizes[^1].End) : false,
         };
     }
 

@@ -43,7 +43,7 @@ public static class BillText
         if (text.Length > MostBytes)
             return Refused("", "is longer than 1 MB: keep only the bill itself");
         if (string.IsNullOrWhiteSpace(text))
-            return Refused("", "is empty: paste a stock bill, one part on each line, like 4 posts, 2 by 2 by 30 in.");
+            return Refused("", "is empty: paste a stock bill, one part per line, like 4 posts, 2 by 2 by 30 in.");
         // Halves of characters become marks that can be written out again.
         var whole = Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(text));
         var bill = new BillReader(BillStatements.Of(whole)).Read();

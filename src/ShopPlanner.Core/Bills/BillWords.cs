@@ -1,12 +1,14 @@
 using System.Collections.Frozen;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Bills;
 
 /// <summary>The words of stock bills: units, numbers, sides, and what tells a part from hardware or from talk.</summary>
 internal static class BillWords
 {
-    /// <summary>Units by their spellings.</summary>
-    public static readonly FrozenDictionary<string, SizeUnit> Units = new Dictionary<string, SizeUnit>
+    private const int LongestUnit = 12;
+
+    private static readonly FrozenDictionary<string, SizeUnit> Units = new Dictionary<string, SizeUnit>
     {
         ["in"] = SizeUnit.Inch,
         ["ins"] = SizeUnit.Inch,
@@ -18,14 +20,15 @@ internal static class BillWords
         ["mm"] = SizeUnit.Millimetre,
         ["millimeter"] = SizeUnit.Millimetre,
         ["millimeters"] = SizeUnit.Millimetre,
-        ["millimetres"] = SizeUnit.Millimetre,
         ["cm"] = SizeUnit.Centimetre,
         ["centimeters"] = SizeUnit.Centimetre,
-        ["centimetres"] = SizeUnit.Centimetre,
         ["m"] = SizeUnit.Metre,
         ["meters"] = SizeUnit.Metre,
-        ["metres"] = SizeUnit.Metre,
     }.ToFrozenDictionary();
+
+    /// <summary>Returns the unit that a word is; none for another word.</summary>
+    public static SizeUnit UnitOf(string word) =>
+        word.Length > LongestUnit ? SizeUnit.None : Units.GetValueOrDefault(UnitSpelling.American(word));
 
     /// <summary>Numbers as words.</summary>
     public static readonly FrozenDictionary<string, int> Numbers = new Dictionary<string, int>

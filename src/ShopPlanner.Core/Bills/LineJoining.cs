@@ -34,7 +34,7 @@ internal static class LineJoining
             return true;
         if (line.HasCountFirst || line.HasCountAfterName || IsHardware(before))
             return false;
-        if (before[^1].HasOpenEnd && (first.Kind == TokenKind.Word ? !first.IsCapital : last.Kind != TokenKind.Number))
+        if (IsOpen(before) && (first.Kind == TokenKind.Word ? !first.IsCapital : last.Kind != TokenKind.Number))
             return true;
         if (!first.IsCapital && first.IsIn(Links))
             return true;
@@ -47,12 +47,16 @@ internal static class LineJoining
     private static bool IsSideEnd(BillToken last, BillToken first) =>
         first.Kind == TokenKind.Word
         && (
-            (last.Kind == TokenKind.Number && BillWords.Units.ContainsKey(first.Text) && !first.IsCapital)
+            (last.Kind == TokenKind.Number && BillWords.UnitOf(first.Text) != SizeUnit.None && !first.IsCapital)
             || (last.Kind is TokenKind.Number or TokenKind.Unit && BillWords.SideWords.Contains(first.Text) && !first.IsCapital)
         );
 
     private static bool IsHardware(List<BillLine> before) =>
         !before.Exists(line => line.HasSize) && before[^1].Tokens.Any(token => token.IsIn(BillWords.Hardware));
+
+    // A second count is that of the next part.
+    private static bool IsOpen(List<BillLine> before) =>
+        before[^1].HasOpenEnd ?? before.Exists(line => line.HasCountFirst || line.HasOpenEnd == true);
 
     // A sentence above a list.
     private static bool IsSentence(BillLine before, BillLine line) =>
