@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Shapes;
@@ -90,8 +91,10 @@ internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
     private string Describe(Sight sight)
     {
         var (across, up) = (piece.Outside.Extent(sight.Across), piece.Outside.Extent(sight.Up));
-        return FormattableString.Invariant(
-            $"{piece.Name}: {PieceScale.Figure(across, piece.Unit)} by {PieceScale.Figure(up, piece.Unit)} {Figures.UnitName(piece.Unit)}, {parts.Length} parts."
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{piece.Name}: {PieceScale.Figure(across, piece.Unit)} by {PieceScale.Figure(up, piece.Unit)} "
+                + $"{Figures.UnitName(piece.Unit)}, {parts.Length} parts."
         );
     }
 }

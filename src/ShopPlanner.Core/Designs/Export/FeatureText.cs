@@ -46,7 +46,8 @@ public static class FeatureText
     {
         var deep = hole.Depth is { } depth ? $"{text(depth)} deep" : "right through";
         var (one, other) = hole.Axes;
-        return $"Hole {text(hole.Diameter)} wide, {deep}, from the {Words.Side(hole.Face)}: {text(hole.First)} from the {Near(one)} "
+        return $"Hole {text(hole.Diameter)} wide, {deep}, from the {Words.Side(hole.Face)}: "
+            + $"{text(hole.First)} from the {Near(one)} "
             + $"and {text(hole.Second)} from the {Near(other)}";
     }
 

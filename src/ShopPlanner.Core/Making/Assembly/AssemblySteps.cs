@@ -135,7 +135,7 @@ internal sealed class AssemblySteps
                 "Try the whole piece without glue",
                 [
                     "Put everything together without glue or screws, in the order of the steps that follow.",
-                    "Mark both parts of each joint with the same number, and check that the piece is square and its joints close.",
+                    "Mark both parts of each joint with the same number. Check that the piece is square and its joints close.",
                     "Take it apart again.",
                 ],
                 [.. tell.Marks(Enumerable.Range(0, solids.All.Length).Where(copy => !IsFitted(copy)))],

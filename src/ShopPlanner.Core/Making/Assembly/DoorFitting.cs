@@ -110,8 +110,8 @@ public static class DoorFitting
             yield return Fault.Of(
                 field,
                 LengthFormat.WithUnit(measured, unit),
-                $"is less than {LengthFormat.WithUnit(least, unit)}, so the door would lose too much of its frame: measure again, "
-                    + "or make a smaller door"
+                $"is less than {LengthFormat.WithUnit(least, unit)}, so the door would lose too much of its frame: "
+                    + "measure again, or make a smaller door"
             );
         else if (measured > most)
             yield return Fault.Of(

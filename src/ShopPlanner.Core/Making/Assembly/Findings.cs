@@ -47,9 +47,9 @@ internal sealed class Findings(Solids solids, Access access, Unit whole, IReadOn
                 int[] pair = [link.From, link.Into];
                 yield return new(
                     Severity.Watch,
-                    $"There is little room to drive the screws that join {tell.Marked([link.From])} to {tell.Marked([link.Into])}. "
-                        + $"In the way: {tell.Marked(access.Covering(link, near.Contains))}. Use a right-angle driver or a stubby "
-                        + "screwdriver.",
+                    $"There is little room to drive the screws that join {tell.Marked([link.From])} to "
+                        + $"{tell.Marked([link.Into])}. In the way: {tell.Marked(access.Covering(link, near.Contains))}. "
+                        + "Use a right-angle driver or a stubby screwdriver.",
                     [.. pair.Select(copy => solids.All[copy].Mark)]
                 );
             }

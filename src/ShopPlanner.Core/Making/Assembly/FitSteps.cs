@@ -75,13 +75,14 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         );
     }
 
-    /// <summary>Writes what closes the work: stops' catches, level feet, glue off, keys, hinges off and on, pulls, the wall.</summary>
+    /// <summary>Writes what closes the work: catches of stops, level feet, glue off, keys, hinges off and on, pulls, the
+    /// wall.</summary>
     public void Finish(string? standing, IReadOnlyList<Told> told)
     {
         closing.Work(standing, told);
         foreach (var (id, of) in hung)
             PutBack(id, of);
-        closing.Place();
+        closing.Place(standing);
     }
 
     private string Add(WorkStep step)

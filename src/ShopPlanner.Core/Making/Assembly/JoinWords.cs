@@ -58,7 +58,8 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
     private static IEnumerable<string> Units(Told told)
     {
         if (told.Of.Units.Count > 1 && !told.Of.IsPiece)
-            yield return $"Make {Tell.Count(told.Of.Units.Count)} alike. Lay the second beside the first, so that left and right match.";
+            yield return $"Make {Tell.Count(told.Of.Units.Count)} alike. "
+                + "Lay the second beside the first, so that left and right match.";
     }
 
     // Told once for units alike, with the marks of all.

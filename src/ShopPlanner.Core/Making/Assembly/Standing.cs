@@ -36,7 +36,7 @@ internal sealed class Standing
         where sink.Count > 1 && sink.Count < left.Count
         select Of([.. sink.Select(i => left[i])], way);
 
-    /// <summary>A single unit like the one that left, that leaves the same way and is no worse; null where there is none.</summary>
+    /// <summary>A single unit like the one that left, that leaves the same way and is no worse; null where none is.</summary>
     public Removal? Like(Removal last)
     {
         if (last.Atoms.Count > 1)
