@@ -29,14 +29,16 @@ public static class WorkMerge
         ArgumentNullException.ThrowIfNull(assembly);
         var before = finish.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
         var later = finish.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
-        var worked = ByMark(operations);
+        var parts = operations.Where(step => step.Phase == WorkPhase.Parts).ToList();
+        var worked = ByMark(parts);
         var coated = ByMark(before);
-        List<WorkStep> joined = [.. First(assembly.Steps, worked, _ => true)];
+        List<WorkStep> joined = [.. First(LateWork.Left(assembly.Steps, parts), worked, _ => true)];
+        joined = LateWork.BeforePlace(LateWork.Put([.. operations.Except(parts)], joined));
         joined = [.. First(joined, coated, step => step.Action != WorkAction.DryFit)];
         var standing = joined.Where(step => step.Phase != WorkPhase.InPlace).ToList();
         List<WorkStep> all =
         [
-            .. operations,
+            .. parts,
             .. before.Select(step => After(step, step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
             .. standing,
             .. Begin(later, WorkPhase.Finish, Ends(standing)),
