@@ -46,7 +46,8 @@ internal sealed class BillReader(List<BillStatement> statements)
                 tokens[at].Kind == TokenKind.Open ? 1
                 : tokens[at].Kind == TokenKind.Close && depth > 0 ? -1
                 : 0;
-            if (tokens[at].Kind != TokenKind.Semicolon && (tokens[at].Kind != TokenKind.Period || depth > 0))
+            var isPeriod = tokens[at].Kind == TokenKind.Period && depth == 0 && !IsComma(tokens, at + 1);
+            if (!isPeriod && tokens[at].Kind != TokenKind.Semicolon)
                 continue;
             if (at > start)
                 yield return tokens[start..at];
@@ -56,6 +57,9 @@ internal sealed class BillReader(List<BillStatement> statements)
         if (start < tokens.Length)
             yield return tokens[start..];
     }
+
+    // "S-2-S., oak": the period is that of an abbreviation.
+    private static bool IsComma(BillToken[] tokens, int at) => at < tokens.Length && tokens[at].Kind == TokenKind.Comma;
 
     private void Sentence(BillStatement statement, BillToken[] tokens)
     {
@@ -151,7 +155,12 @@ internal sealed class BillReader(List<BillStatement> statements)
             heading = heading with { Material = entry.Material };
         var previous = entries.Count > 0 ? entries[^1] : null;
         var isNameless = entry.Name.Length == 0 || entry.IsGeneric;
-        if (isNameless && previous is { IsNamedApart: true } && GoesOn(statement))
+        if (
+            isNameless
+            && previous is { IsGeneric: false }
+            && (previous.IsNamedApart || entry.Name.Length == 0)
+            && GoesOn(statement)
+        )
             entry = entry with { Name = previous.Name, IsGeneric = false, IsNamedApart = true };
         else if (isNameless && heading.Group is { } group)
             entry = entry with { Name = group, IsGeneric = false };

@@ -62,6 +62,7 @@ internal sealed class EntryParser(BillToken[] tokens, BillStatement statement, L
     // A tenon's length, or a figure in parentheses, leaves a whole size as it is.
     private bool IsAside(int from, WrittenSize size) =>
         (size.End < tokens.Length && tokens[size.End].IsIn(BillWords.Cuts))
+        || (size.Start > 1 && tokens[size.Start - 1].Is("to") && tokens[size.Start - 2].Text is "tapered" or "tapering")
         || Array.FindIndex(tokens, from, size.Start - from, token => token.Kind == TokenKind.Open) >= 0;
 
     private int CountBetween(int start, int end)

@@ -58,7 +58,10 @@ internal sealed record ResolvedEntry(
         for (var at = 0; at < sides.Length; at++)
         {
             var side = sides[at];
-            var value = side.IsOpen ? null : Value(side, UnitOf(sides, at, usual), doubts);
+            var isBeforeFeet = IsBeforeFeet(sides, at);
+            if (isBeforeFeet)
+                doubts.Add($"‘{side.Plain}’ before feet has no unit.");
+            var value = side.IsOpen || isBeforeFeet ? null : Value(side, UnitOf(sides, at, usual), doubts);
             if (side.Unit == SizeUnit.None && at > 0 && sides[at - 1].Unit == SizeUnit.Foot && usual == SizeUnit.Inch)
                 doubts.Add($"‘{side.Plain}’ after feet has no unit.");
             lengths.Add(new(value, side.Role));
@@ -66,6 +69,13 @@ internal sealed record ResolvedEntry(
 
         return lengths.MoveToImmutable();
     }
+
+    // "4 by 8 ft." may be feet both; "2 by 4 by 6 ft." is inches and feet.
+    private static bool IsBeforeFeet(ImmutableArray<WrittenSide> sides, int at) =>
+        sides[at] is { Unit: SizeUnit.None, Role: SizeRole.None, Number.HasFraction: false }
+        && at + 1 < sides.Length
+        && sides[at + 1] is { Unit: SizeUnit.Foot or SizeUnit.Metre, Role: SizeRole.None }
+        && (at == 0 || sides[at - 1].Role == SizeRole.Thickness);
 
     private static Length? Value(WrittenSide side, SizeUnit unit, ImmutableArray<string>.Builder doubts)
     {

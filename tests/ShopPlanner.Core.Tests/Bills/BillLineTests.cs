@@ -70,6 +70,7 @@ public sealed class BillLineTests
     [InlineData("3 rails, 7/8 by 4 by 22 in., oak, S-4-S.", "oak", "S-4-S")]
     [InlineData("3 oak rails, 7/8 by 4 by 22 in. S. 2 S.", "oak", "S-2-S")]
     [InlineData("3 rails, 7/8 by 4 by 22 in., S4S, quarter-sawed white oak", "quarter-sawed white oak", "S-4-S")]
+    [InlineData("3 rails, 7/8 by 4 by 22 in. S-2-S., quartered oak", "quartered oak", "S-2-S")]
     [InlineData("3 rails of soft wood, 7/8 by 4 by 22 in.", "soft wood", null)]
     [InlineData("3 rails, birch or maple, 7/8 by 4 by 22 in., 5-2-S", "birch or maple", "S-2-S")]
     [InlineData("3 rails, 7/8 by 4 by 22 in.", null, null)]
@@ -115,6 +116,7 @@ public sealed class BillLineTests
     [InlineData("1 pair of rails, 7/8 by 4 by 22 in.", "in pairs")]
     [InlineData("3 rails, 20 mm by 4 in. by 22 in.", "mixes inches and metric")]
     [InlineData("3 handles, 7/8 by 4 by 22 in.", "may be hardware")]
+    [InlineData("3 sheets of 1/4-in. plywood, 4 by 8 ft.", "before feet has no unit")]
     [InlineData("900 rails, 7/8 by 4 by 22 in.", "unlikely")]
     [InlineData("4 3/4 x 3 x 22 rails", "may be 4 pieces of 3/4")]
     public void What_is_not_certain_is_a_doubt(string line, string doubt)
