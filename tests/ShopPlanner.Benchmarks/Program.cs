@@ -9,6 +9,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["growth"] = GrowthCommand.Run,
     ["sidebyside"] = SideBySideCommand.Run,
     ["designs"] = DesignsCommand.Run,
+    ["steps"] = StepsCommand.Run,
     ["furniture"] = FurnitureCommand.Run,
     ["shop"] = ShopCommand.Run,
 };

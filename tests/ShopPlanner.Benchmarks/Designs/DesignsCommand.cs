@@ -37,7 +37,7 @@ public static class DesignsCommand
         return 0;
     }
 
-    private static IEnumerable<(string Name, string Text)> BuiltIn()
+    internal static IEnumerable<(string Name, string Text)> BuiltIn()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ShopPlanner.sln")))

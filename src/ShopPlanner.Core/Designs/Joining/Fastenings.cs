@@ -14,6 +14,15 @@ namespace ShopPlanner.Core.Designs.Joining;
 /// <param name="Joints">How many joints it is for.</param>
 public sealed record Fastening(string Name, int Quantity, int Joints);
 
+/// <summary>What one joint takes beside glue.</summary>
+/// <param name="Name">As asked for in a store.</param>
+/// <param name="Count">How many.</param>
+internal sealed record JointItem(string Name, int Count)
+{
+    /// <summary>Where screws stand along the longer side of the face in which the parts meet; empty for all else.</summary>
+    public ImmutableArray<Length> Places { get; init; } = [];
+}
+
 /// <summary>Lists the screws, dowels, brads, top fasteners and glue that a piece's joints take, by size and count.</summary>
 public static class Fastenings
 {
@@ -47,7 +56,7 @@ public static class Fastenings
         var fits = JointFit.Of(piece).Where(fit => fit.Meeting is not null).ToList();
         var glued = fits.Where(fit => Glued.Contains(fit.Joint.Kind)).ToList();
         var named = fits.Select(fit => Of(fit, piece.Unit))
-            .OfType<(string Name, int Count)>()
+            .OfType<JointItem>()
             .GroupBy(one => one.Name)
             .OrderBy(same => same.Key, StringComparer.Ordinal)
             .Select(same => new Fastening(same.Key, same.Sum(one => one.Count), same.Count()));
@@ -57,44 +66,35 @@ public static class Fastenings
     /// <summary>Whether a joint of this kind is glued.</summary>
     internal static bool IsGlued(JointKind kind) => Glued.Contains(kind);
 
-    /// <summary>Where the screws of a joint stand along the longer side of the face in which its parts meet; empty for a joint
-    /// without.</summary>
-    internal static ImmutableArray<Length> ScrewsAlong(JointFit fit) =>
-        fit.Joint.Kind is JointKind.Screwed or JointKind.PocketScrew && fit.Screw().Choice is { } choice
-            ? Places(choice).Along(Working.Given("joint", fit.Long)).Value
-            : [];
-
     /// <summary>What one joint takes beside glue, by the name under which <see cref="Of(Piece)"/> lists it; null for
     /// nothing.</summary>
-    internal static (string Name, int Count)? Of(JointFit fit, LengthUnit unit) =>
+    internal static JointItem? Of(JointFit fit, LengthUnit unit) =>
         fit.Joint.Kind switch
         {
             JointKind.Screwed => Screws(fit, "Wood screws", unit),
             JointKind.PocketScrew => Screws(fit, "Pocket screws", unit),
-            JointKind.Dowel => fit.Dowels() is { } dowels ? (Name(dowels, fit, unit), dowels.Places.Value.Length) : null,
-            JointKind.Rabbet => ($"Brads, 18 gauge × {Size(Length.FromInches(1), unit)}", Apart(fit.Long, BradsApart)),
-            JointKind.Pinned when fit.Long >= BradsApart => (
+            JointKind.Dowel => fit.Dowels() is { } dowels ? new(Name(dowels, fit, unit), dowels.Places.Value.Length) : null,
+            JointKind.Rabbet => new($"Brads, 18 gauge × {Size(Length.FromInches(1), unit)}", Apart(fit.Long, BradsApart)),
+            JointKind.Pinned when fit.Long >= BradsApart => new(
                 $"Brads, 18 gauge × {Size(StopBrad, unit)}",
                 Apart(fit.Long, BradsApart)
             ),
-            JointKind.Breadboard => (BreadboardPins, 1),
-            JointKind.Slotted => (
+            JointKind.Breadboard => new(BreadboardPins, 1),
+            JointKind.Slotted => new(
                 "Top fasteners (clips, buttons or figure-eights) with screws",
                 TopFastening.Places("Fasteners", Working.Given("rail", fit.Long)).Value.Length
             ),
             _ => null,
         };
 
-    private static (string Name, int Count)? Screws(JointFit fit, string what, LengthUnit unit)
+    private static JointItem? Screws(JointFit fit, string what, LengthUnit unit)
     {
         if (fit.Screw().Choice is not { } choice)
             return null;
-        var places = Places(choice).Along(Working.Given("joint", fit.Long));
+        var places = new ScrewPlaces(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("joint", fit.Long));
         var gauge = fit.Joint.Kind == JointKind.Screwed ? $"#{choice.Gauge.Gauge} × " : "";
-        return ($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Value.Length);
+        return new($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Value.Length) { Places = places.Value };
     }
-
-    private static ScrewPlaces Places(ScrewChoice choice) => new(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge);
 
     // Where a hole may not be as deep as usual, the dowel is cut shorter: 1/8 in of wood stays beyond it.
     private static string Name(Dowels dowels, JointFit fit, LengthUnit unit)

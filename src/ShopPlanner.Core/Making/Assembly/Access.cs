@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 
@@ -50,8 +49,7 @@ internal sealed class Access(Solids solids)
             return [];
         if (link.Kind == JointKind.Slotted)
             return Below(link, meeting);
-        var places = Fastenings.ScrewsAlong(link.Fit);
-        if (places.IsEmpty)
+        if (solids.Item(link) is not { Places: { IsEmpty: false } places })
             return [];
         return link.Kind == JointKind.PocketScrew ? Pockets(link, meeting, places) : Faces(link, meeting, places);
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Assembly;
 

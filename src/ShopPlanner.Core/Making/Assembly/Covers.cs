@@ -13,6 +13,8 @@ internal sealed class Covers
     // A cover rests on edges that reach over at least this much of its face, in both directions (our limit).
     private const double Spanned = 0.6;
 
+    private static readonly bool[] Sides = [true, false];
+
     private readonly Dictionary<Unit, HashSet<Unit>> over = [];
 
     private Covers() { }
@@ -42,7 +44,7 @@ internal sealed class Covers
             .Copies.SelectMany(copy => contacts.Of(copy).Select(contact => (copy, contact)))
             .Where(one => owner.TryGetValue(one.contact.By, out var other) && other != unit)
             .ToList();
-        var met = new[] { true, false }
+        var met = Sides
             .Select(forward => touched.Where(one => IsOn(solids, one, flat, forward)).ToList())
             .ToList();
         if (met[0].Count > 0 == met[1].Count > 0)

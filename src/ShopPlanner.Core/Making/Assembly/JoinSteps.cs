@@ -47,7 +47,7 @@ internal sealed class JoinSteps(Solids solids, WorkGlue glue, Supplies supplies)
             Wait = isGlued ? Wait(told) : null,
             Check = check,
             Cautions = Cautions(told),
-            Source = words.Source(told),
+            Source = JoinWords.Source(told),
         };
     }
 
@@ -58,7 +58,7 @@ internal sealed class JoinSteps(Solids solids, WorkGlue glue, Supplies supplies)
         if (told.Kind == StageKind.Glue && !isGlueTaken)
             (more, isGlueTaken) = (supplies.Take(SupplyUse.Glue, 1, 1), true);
         else if (told.Kind == StageKind.Bolt)
-            more = supplies.TakeBolts(solids, [.. told.Links.Where(link => link.Kind == JointKind.Bolted)]);
+            more = supplies.TakeBolts([.. told.Links.Where(link => link.Kind == JointKind.Bolted)]);
         else if (told.Kind == StageKind.Top)
             more = supplies.Take(SupplyUse.Top, 1, 1);
         return [.. more, .. supplies.For(told.Links)];

@@ -39,7 +39,7 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
         [.. Units(told), .. InOrder(told), .. Method(told), .. Wet(told, lacksCheck)];
 
     /// <summary>Where the order rests on more than the piece.</summary>
-    public SourceNote? Source(Told told)
+    public static SourceNote? Source(Told told)
     {
         if (told.IsLate)
             return Sources.ScrewsFirst;
@@ -85,7 +85,7 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
     }
 
     // What goes in the same way one after the other is one sentence.
-    private IEnumerable<List<Insertion>> Runs(Told told)
+    private List<List<Insertion>> Runs(Told told)
     {
         var moving = told.Insertions.Where(one => one.Out is not null);
         var runs = new List<List<Insertion>>();
@@ -123,7 +123,7 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
             yield return $"Set the gaps with {spacer}, not by eye.";
     }
 
-    private IEnumerable<string> Wet(Told told, bool lacksCheck)
+    private static IEnumerable<string> Wet(Told told, bool lacksCheck)
     {
         if (told.Kind == StageKind.Glue)
         {

@@ -11,9 +11,10 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
 
     private readonly Dictionary<int, Unit> owner = [];
     private readonly Dictionary<Unit, HashSet<Unit>> joined = [];
+    private readonly Dictionary<Unit, (Rank, List<(Link, int)>)> single = [];
     private readonly Dictionary<string, int> names = Names(solids);
     private Covers covers = Covers.None;
-    private int pieces;
+    private Hubs hubs = new([]);
     private bool isJoined;
     private bool isFramed;
 
@@ -28,7 +29,8 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
         foreach (var unit in standing)
             joined[unit] = [.. unit.Copies.SelectMany(Joined).Where(other => other != unit)];
         covers = new Covers(solids, contacts, owner, standing);
-        pieces = Pieces([]);
+        hubs = new Hubs(joined);
+        single.Clear();
         var joinery = solids.Links.Where(link => IsJoinery(link) && Joins(link)).ToList();
         (isJoined, isFramed) = (joinery.Count > 0, joinery.Exists(link => Cavity.IsPegged(link.Kind)));
     }
@@ -39,21 +41,42 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
     /// <summary>Ranks a removal.</summary>
     public Rank Of(IReadOnlyList<Unit> leaving, Way way)
     {
+        var (rank, links) = leaving.Count == 1 ? Single(leaving[0]) : Whatever(leaving);
+        return rank with
+        {
+            Lateral = links.Count(one => IsLateral(one.Link, one.Link.From == one.Copy ? way : way.Turned())),
+            Order = rank.Order with { Way = Preference(way) },
+        };
+    }
+
+    private (Rank, List<(Link Link, int Copy)>) Single(Unit unit)
+    {
+        if (!single.TryGetValue(unit, out var known))
+            single[unit] = known = Whatever([unit]);
+        return known;
+    }
+
+    // All but what the direction decides.
+    private (Rank, List<(Link Link, int Copy)>) Whatever(IReadOnlyList<Unit> leaving)
+    {
         var gone = leaving.ToHashSet();
         var links = leaving
             .SelectMany(unit => unit.Copies)
-            .SelectMany(copy => solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)).Select(link => (link, copy)))
+            .SelectMany(copy =>
+                solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)).Select(link => (Link: link, Copy: copy))
+            )
             .ToList();
-        return new(
+        var rank = new Rank(
             leaving.Min(Tier),
-            links.Count(one => !access.IsReachable(one.link, IsFixed)),
-            Pieces(gone) - pieces + (gone.Any(unit => joined[unit].Count > 0) ? 0 : 1) + Loose(leaving) + Carried(gone),
+            links.Count(one => !access.IsReachable(one.Link, IsFixed)),
+            Split(leaving, gone) + Carried(gone),
             leaving.Sum(unit => Hangs(unit) ? 0 : covers.Over(unit, gone)),
             isJoined && !leaving.All(unit => IsAddOn(unit, links)) ? 1 : 0,
-            links.Count(one => IsLateral(one.link, one.link.From == one.copy ? way : way.Turned())),
+            0,
             Dangling(gone),
-            (Preference(way), -First(leaving[0]), -Place(leaving), -leaving[0].Copies[0])
+            (0, -First(leaving[0]), -Place(leaving), -leaving[0].Copies[0])
         );
+        return (rank, links);
     }
 
     /// <summary>What stands before the screws that hold these units to the others.</summary>
@@ -111,24 +134,17 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             _ => 5,
         };
 
-    // Parts that hang together by joints once those are gone.
-    private int Pieces(HashSet<Unit> gone)
+    // Parts that what remains falls into, beyond those it is in already, and those that what leaves falls into.
+    private int Split(IReadOnlyList<Unit> leaving, HashSet<Unit> gone)
     {
-        var (seen, count) = (new HashSet<Unit>(gone), 0);
-        var open = new Stack<Unit>();
-        foreach (var unit in joined.Keys)
-        {
-            if (!seen.Add(unit))
-                continue;
-            count++;
-            open.Push(unit);
-            while (open.TryPop(out var next))
-                foreach (var other in joined[next])
-                    if (seen.Add(other))
-                        open.Push(other);
-        }
-
-        return count;
+        if (leaving.Count == 1)
+            return hubs.Cuts(leaving[0]);
+        var attached = gone.Any(unit => joined[unit].Count > 0);
+        return Hubs.Pieces(joined, gone)
+            - hubs.Count
+            + (attached ? 0 : 1)
+            + Hubs.Pieces(joined, [.. joined.Keys.Except(leaving)])
+            - 1;
     }
 
     // Parts that hang on covers alone, such as shelves screwed through a back: they go on after it (Mission Furniture 2, p. 50).
@@ -136,9 +152,6 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
         gone.Where(covers.IsCover).SelectMany(unit => joined[unit]).Distinct().Count(unit => !gone.Contains(unit) && Hangs(unit));
 
     private bool Hangs(Unit unit) => !covers.IsCover(unit) && joined[unit].Count > 0 && joined[unit].All(covers.IsCover);
-
-    // Parts that what leaves together falls into.
-    private int Loose(IReadOnlyList<Unit> leaving) => leaving.Count == 1 ? 0 : Pieces([.. joined.Keys.Except(leaving)]) - 1;
 
     private int Dangling(HashSet<Unit> gone) =>
         gone.SelectMany(unit => joined[unit])

@@ -9,6 +9,7 @@ internal sealed class Solids
     private static readonly IReadOnlyList<Link> None = [];
 
     private readonly Dictionary<(int, int), List<Link>> between = [];
+    private readonly Dictionary<int, JointItem?> items = [];
     private readonly List<Link>[] of;
 
     public Solids(Piece piece)
@@ -40,6 +41,14 @@ internal sealed class Solids
 
     /// <summary>The joints between two copies.</summary>
     public IReadOnlyList<Link> Between(int one, int other) => between.GetValueOrDefault(Pair(one, other)) ?? None;
+
+    /// <summary>What a joint takes beside glue; null for nothing.</summary>
+    public JointItem? Item(Link link)
+    {
+        if (!items.TryGetValue(link.Index, out var item))
+            items[link.Index] = item = link.Fit.Meeting is null ? null : Fastenings.Of(link.Fit, Piece.Unit);
+        return item;
+    }
 
     public Box Box(int copy) => All[copy].Copy.Box;
 

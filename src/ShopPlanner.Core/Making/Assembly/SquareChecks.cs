@@ -15,6 +15,8 @@ internal static class SquareChecks
         Certainty.CommonPractice
     );
 
+    private static readonly bool[] Sides = [true, false];
+
     /// <summary>Returns the check; null where the four outside corners aren't all there to measure between.</summary>
     /// <param name="solids">The piece.</param>
     /// <param name="copies">What stands.</param>
@@ -40,8 +42,8 @@ internal static class SquareChecks
     private static bool HasCorners(Solids solids, IReadOnlyCollection<int> copies, Box box, Axis normal)
     {
         var (one, other) = Plane(normal);
-        return new[] { true, false }.All(first =>
-            new[] { true, false }.All(second =>
+        return Sides.All(first =>
+            Sides.All(second =>
                 copies.Any(copy =>
                     Reaches(solids.Box(copy), box, new Way(one, first)) && Reaches(solids.Box(copy), box, new Way(other, second))
                 )

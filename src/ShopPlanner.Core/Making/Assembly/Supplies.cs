@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
-using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Making.Assembly;
 
@@ -68,11 +66,11 @@ internal sealed class Supplies
 
     private readonly Dictionary<string, int> left = [];
     private readonly HashSet<int> bolted = [];
-    private readonly LengthUnit unit;
+    private readonly Solids solids;
 
     public Supplies(Solids solids)
     {
-        unit = solids.Piece.Unit;
+        this.solids = solids;
         foreach (var item in solids.Piece.Hardware)
             left[item.Name] = left.GetValueOrDefault(item.Name) + item.Quantity;
         foreach (var item in solids.Links.SelectMany(link => Of(link)))
@@ -111,7 +109,7 @@ internal sealed class Supplies
 
     /// <summary>Takes the bolts of joints. Where there is a kind of bolt for each kind of part that is bolted, they go together
     /// in the order of the design; else all are shared out.</summary>
-    public ImmutableArray<WorkItem> TakeBolts(Solids solids, IReadOnlyCollection<Link> links)
+    public ImmutableArray<WorkItem> TakeBolts(IReadOnlyCollection<Link> links)
     {
         var all = solids.Links.Where(link => link.Kind == JointKind.Bolted).ToList();
         var names = all.Select(link => solids.All[link.From].Name).Distinct().ToList();
@@ -149,7 +147,7 @@ internal sealed class Supplies
 
     private IEnumerable<WorkItem> Of(Link link)
     {
-        if (link.Fit.Meeting is not null && Fastenings.Of(link.Fit, unit) is { } item)
+        if (solids.Item(link) is { } item)
             yield return new(item.Name, item.Count);
     }
 }

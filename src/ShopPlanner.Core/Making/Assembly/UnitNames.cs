@@ -33,13 +33,11 @@ internal static class UnitNames
     public static string Plural(string name)
     {
         var word = name.ToLowerInvariant();
-        if (word.EndsWith("s", StringComparison.Ordinal))
+        if (word.EndsWith('s'))
             return word;
         if (word.EndsWith("shelf", StringComparison.Ordinal) || word.EndsWith("leaf", StringComparison.Ordinal))
             return word[..^1] + "ves";
-        return word.EndsWith("x", StringComparison.Ordinal) || word.EndsWith("h", StringComparison.Ordinal)
-            ? word + "es"
-            : word + "s";
+        return word.EndsWith('x') || word.EndsWith('h') ? word + "es" : word + "s";
     }
 
     private static string Panel(Solid largest) => largest.Part.Assembly == "Top" ? "Top" : largest.Name + " panel";

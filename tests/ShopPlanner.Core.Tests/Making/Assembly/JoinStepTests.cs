@@ -104,7 +104,7 @@ public sealed class JoinStepTests
         Assert.True(finding.Marks.Length >= 3);
     }
 
-    // Four boards around a square hole, each doweled into the side of the next: none can leave first.
+    // Four boards around a hub, each doweled into the side of the next and into the hub: none can leave first.
     private const string Pinwheel = """
         {
           "format": "shop-planner/design", "version": 2, "unit": "in", "name": "Pinwheel",
@@ -119,7 +119,10 @@ public sealed class JoinStepTests
             { "name": "Back", "material": "board", "length": "4 in", "along": "x", "flat": "z", "at": [ [ "2 in", "4 in", "0 in" ] ],
               "joints": [ { "with": "Left", "kind": "dowel", "along": "x" } ] },
             { "name": "Left", "material": "board", "length": "4 in", "along": "y", "flat": "z", "at": [ [ "0 in", "2 in", "0 in" ] ],
-              "joints": [ { "with": "Front", "kind": "dowel", "along": "y" } ] }
+              "joints": [ { "with": "Front", "kind": "dowel", "along": "y" } ] },
+            { "name": "Hub", "material": "board", "length": "2 in", "along": "x", "flat": "z", "at": [ [ "2 in", "2 in", "0 in" ] ],
+              "joints": [ { "with": "Front", "kind": "dowel", "along": "y" }, { "with": "Right", "kind": "dowel", "along": "x" },
+                { "with": "Back", "kind": "dowel", "along": "y" }, { "with": "Left", "kind": "dowel", "along": "x" } ] }
           ]
         }
         """;
