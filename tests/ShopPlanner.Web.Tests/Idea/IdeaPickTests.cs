@@ -115,7 +115,7 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
             () =>
                 Assert.Contains(
                     Marks(page),
-                    row => row.Contains("3", StringComparison.Ordinal) && row.Contains("Batten", StringComparison.Ordinal)
+                    row => row.Contains('3') && row.Contains("Batten", StringComparison.Ordinal)
                 ),
             Patience
         );

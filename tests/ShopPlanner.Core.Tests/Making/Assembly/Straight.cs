@@ -7,7 +7,6 @@ namespace ShopPlanner.Core.Tests.Making.Assembly;
 /// planner, which asks joint by joint.</summary>
 internal sealed class Straight
 {
-    private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
     private static readonly JointKind[] Pegged =
     [
         JointKind.MortiseAndTenon,
