@@ -127,9 +127,12 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
         );
         page.Find("[data-field='parts.0.joints.0.along']").Typed("Z");
         page.FindAll(".own-joint button").Single().Click();
-        Assert.Empty(page.FindAll(".own-joint"));
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".own-joint")), Patience);
         page.FindAll("button").Single(one => one.GetAttribute("aria-label") == "Remove: Batten").Click();
-        Assert.DoesNotContain(Marks(page), row => row.Contains("Batten", StringComparison.Ordinal));
+        page.WaitForAssertion(
+            () => Assert.DoesNotContain(Marks(page), row => row.Contains("Batten", StringComparison.Ordinal)),
+            Patience
+        );
     }
 
     private static IEnumerable<string> Marks(IRenderedComponent<IdeaPage> page) =>
