@@ -44,9 +44,7 @@ internal sealed class Covers
             .Copies.SelectMany(copy => contacts.Of(copy).Select(contact => (copy, contact)))
             .Where(one => owner.TryGetValue(one.contact.By, out var other) && other != unit)
             .ToList();
-        var met = Sides
-            .Select(forward => touched.Where(one => IsOn(solids, one, flat, forward)).ToList())
-            .ToList();
+        var met = Sides.Select(forward => touched.Where(one => IsOn(solids, one, flat, forward)).ToList()).ToList();
         if (met[0].Count > 0 == met[1].Count > 0)
             return null;
         var side = met[0].Count > 0 ? met[0] : met[1];

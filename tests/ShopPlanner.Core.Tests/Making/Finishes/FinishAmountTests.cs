@@ -1,5 +1,5 @@
-using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
