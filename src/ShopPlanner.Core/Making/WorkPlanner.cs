@@ -15,11 +15,16 @@ public static class WorkPlanner
     public static WorkPlan Of(Piece piece, WorkChoices choices)
     {
         var finish = FinishPlanner.Of(piece, choices);
+        var operations = ToldOnce.Parts(OperationList.Of(piece, choices), finish.Steps, piece);
+        var assembly = AssemblyOrder.Of(piece, choices);
         return WorkMerge.Of(
             piece,
-            OperationList.Of(piece, choices),
-            AssemblyOrder.Of(piece, choices),
-            finish.Steps,
+            operations,
+            assembly with
+            {
+                Steps = ToldOnce.Assembly(assembly.Steps, operations),
+            },
+            ToldOnce.Finish(finish.Steps, assembly.Steps),
             finish.Amounts,
             finish.Findings
         );
