@@ -55,13 +55,10 @@ internal static class ToldOnce
         return Without(less, step => step is { Action: WorkAction.PutIn, Fasteners.IsEmpty: true, Handles.IsEmpty: true });
     }
 
-    /// <summary>The finish without the scraping of glue that closes the assembly.</summary>
+    /// <summary>The finish without the scraping of glue: the assembly has it where something is glued.</summary>
     /// <param name="finish">Steps of the finish.</param>
-    /// <param name="assembly">Steps of the assembly.</param>
-    public static ImmutableArray<WorkStep> Finish(ImmutableArray<WorkStep> finish, ImmutableArray<WorkStep> assembly) =>
-        assembly.Any(step => step.Action == WorkAction.CleanGlue)
-            ? Without(finish, step => step.Action == WorkAction.CleanGlue)
-            : finish;
+    public static ImmutableArray<WorkStep> Finish(ImmutableArray<WorkStep> finish) =>
+        Without(finish, step => step.Action == WorkAction.CleanGlue);
 
     private static bool IsBanding(WorkStep step) =>
         step is { Action: WorkAction.BandEdges, Phase: WorkPhase.Parts, Joints.IsEmpty: true };

@@ -24,7 +24,7 @@ public static class WorkPlanner
             {
                 Steps = ToldOnce.Assembly(assembly.Steps, operations),
             },
-            ToldOnce.Finish(finish.Steps, assembly.Steps),
+            ToldOnce.Finish(finish.Steps),
             finish.Amounts,
             finish.Findings
         );
