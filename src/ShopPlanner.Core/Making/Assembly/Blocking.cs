@@ -33,6 +33,8 @@ internal sealed class Blocking
     {
         var (box, beside) = (solids.Box(one), solids.Box(other));
         var links = solids.Between(one, other);
+        if (links.FirstOrDefault(link => link.Kind == JointKind.SlidingGroove) is { } groove)
+            return Lifted(groove.From == one);
         var shared = box.Shared(beside);
         var mask = 0;
         foreach (var way in Way.All)
@@ -40,6 +42,10 @@ internal sealed class Blocking
                 mask |= 1 << way.Index;
         return (byte)mask;
     }
+
+    // A sliding door is lifted into the deep groove above and swings out to the front at its foot.
+    private static byte Lifted(bool isDoor) =>
+        (byte)Way.All.Where(way => way != new Way(Axis.Y, !isDoor)).Sum(way => 1 << way.Index);
 
     private bool IsHeld(IReadOnlyList<Link> links, int mover, Way way, Box wood)
     {

@@ -69,7 +69,7 @@ internal static class Bodies
 
     /// <summary>Whether it holds parts together; else one hangs, slides or rests on the other.</summary>
     public static bool IsFirm(JointKind kind) =>
-        kind is not (JointKind.Hinged or JointKind.Sliding or JointKind.Resting or JointKind.Beveled);
+        kind is not (JointKind.Hinged or JointKind.Sliding or JointKind.SlidingGroove or JointKind.Resting or JointKind.Beveled);
 
     // The most wood among what is hung or slid on nothing.
     private static int[] Main(Solids solids, List<int[]> bodies)
@@ -79,7 +79,7 @@ internal static class Bodies
     }
 
     private static bool IsCarried(Link link, int copy) =>
-        link.From == copy && link.Kind is JointKind.Hinged or JointKind.Sliding or JointKind.Resting;
+        link.From == copy && link.Kind is JointKind.Hinged or JointKind.Sliding or JointKind.SlidingGroove or JointKind.Resting;
 
     // Cubic inches, for comparing only.
     private static double Wood(Box box) => (double)(box.Dx.ToInches() * box.Dy.ToInches() * box.Dz.ToInches());

@@ -221,17 +221,19 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
     private string Loose(Told told, IReadOnlyList<string> after, WorkPhase phase)
     {
         var isShelf = told.Handled.All(copy => solids.All[copy].Copy.Flat == Axis.Z);
+        var isSliding = told.Links.Any(link => link.Kind == JointKind.SlidingGroove);
         var step = new WorkStep(
             steps.Id("put-in", UnitNames.Slug(UnitNames.Of(solids, told.Insertions[0].What)), ""),
             phase == WorkPhase.Assembly ? phase
-                : isShelf ? WorkPhase.InPlace
+                : isShelf || isSliding ? WorkPhase.InPlace
                 : WorkPhase.Fitting,
             WorkAction.PutIn,
             $"Put in {tell.Short(told.Handled)}",
             [
-                isShelf
-                    ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
-                    : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
+                isSliding
+                    ? "Lift each into the deep groove above, swing its foot in, and set it down in the groove below: the rear one first."
+                : isShelf ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
+                : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
             ],
             [.. tell.Marks(told.Handled)],
             [.. after],

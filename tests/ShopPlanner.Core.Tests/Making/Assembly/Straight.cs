@@ -31,6 +31,9 @@ internal sealed class Straight
     public bool Comes(string mover, string stands, Axis axis, bool forward)
     {
         var between = joints[(mover, stands)].ToList();
+        // A sliding door is lifted in from the front, under the depth that is left above it.
+        if (between.Exists(joint => joint.Kind == JointKind.SlidingGroove))
+            return axis == Axis.Y && forward && between.TrueForAll(joint => joint.From == mover);
         var final = boxes[mover].Shared(boxes[stands]);
         // It comes from where a move the other way would take it.
         var way = Swept(boxes[mover], axis, !forward).Shared(boxes[stands]);
