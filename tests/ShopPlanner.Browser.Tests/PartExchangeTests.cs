@@ -82,8 +82,11 @@ public sealed class PartExchangeTests(BrowserFixture browser) : IClassFixture<Br
 
     private static Task ChooseAsync(IPage page, string table) => ChooseAsync(page, Encoding.UTF8.GetBytes(table));
 
-    private static Task ChooseAsync(IPage page, byte[] content) =>
-        page.GetByLabel("CSV file, up to 5 MB")
+    // The framework listens to a file field a moment after it is drawn: what is chosen before that is not heard.
+    private static async Task ChooseAsync(IPage page, byte[] content)
+    {
+        await page.WaitForFunctionAsync("() => document.querySelector('#parts-csv')?._blazorInputFileNextFileId !== undefined");
+        await page.GetByLabel("CSV file, up to 5 MB")
             .SetInputFilesAsync(
                 new FilePayload
                 {
@@ -92,6 +95,7 @@ public sealed class PartExchangeTests(BrowserFixture browser) : IClassFixture<Br
                     Buffer = content,
                 }
             );
+    }
 
     private static ILocator Cell(IPage page, string name) => page.GetByLabel(name, new() { Exact = true });
 }
