@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
 
@@ -8,9 +9,6 @@ namespace ShopPlanner.Core.Making;
 /// is scraped off, edge band.</summary>
 internal static class ToldOnce
 {
-    // As designs and their edges name it in the hardware.
-    private const string Band = "Edge band";
-
     /// <summary>Work on parts without the sanding that the finish begins with, its edge band in the step that uses it.</summary>
     /// <param name="operations">Work on single parts.</param>
     /// <param name="finish">Steps of the finish.</param>
@@ -63,7 +61,7 @@ internal static class ToldOnce
     private static bool IsBanding(WorkStep step) =>
         step is { Action: WorkAction.BandEdges, Phase: WorkPhase.Parts, Joints.IsEmpty: true };
 
-    private static bool IsBand(string name) => name.StartsWith(Band, StringComparison.Ordinal);
+    private static bool IsBand(string name) => name.StartsWith(EdgeSummary.Band, StringComparison.Ordinal);
 
     // Whatever waited for a step that is left out waits for what that waited for.
     private static ImmutableArray<WorkStep> Without(ImmutableArray<WorkStep> steps, Func<WorkStep, bool> isLeftOut)

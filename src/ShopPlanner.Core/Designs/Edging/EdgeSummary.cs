@@ -13,6 +13,9 @@ internal static class EdgeSummary
     // Left over at both ends of an edge together, and what is spoiled (common practice, as for banding by itself).
     private static readonly Length Trim = Length.FromInches(1);
 
+    /// <summary>What the name of edge band in the hardware begins with.</summary>
+    public const string Band = "Edge band";
+
     private const double WastePercent = 10;
 
     // Widths that are sold; what is wider than the edge by this is trimmed flush (common practice).
@@ -25,7 +28,7 @@ internal static class EdgeSummary
         var edges = builder.Drafts.SelectMany(draft => draft.Edges.Select(edge => (Draft: draft, Edge: edge))).ToList();
         foreach (var same in edges.Where(one => one.Edge.Work == EdgeWork.Band).GroupBy(one => Wide(High(one.Draft, one.Edge))))
             builder.Buy(
-                $"Edge band {Size(same.Key, builder.Unit)} wide, by the foot",
+                $"{Band} {Size(same.Key, builder.Unit)} wide, by the foot",
                 Feet([.. same.Select(one => Long(one.Draft, one.Edge))])
             );
         // What is rounded over is trimmed and flush before.

@@ -9,7 +9,7 @@ namespace ShopPlanner.Core.Making.Assembly;
 internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList steps)
 {
     private readonly Tell tell = new(solids);
-    private ImmutableArray<string> work = [];
+    private string? work;
     private bool isOnWall;
 
     /// <summary>Steps on doors that hang already.</summary>
@@ -23,13 +23,13 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
     /// <param name="told">All stages.</param>
     public void Work(string? standing, IReadOnlyList<Told> told)
     {
-        work = standing is null ? [] : steps.BeforePlace(standing);
+        work = standing;
         var isApart = told.Any(one => one.Of.IsPiece && one.Kind == StageKind.Bolt);
         var feet = Feet();
         if (feet.Count >= 4 && !isApart && !solids.Piece.IsFixedToWall)
-            work = [Add(Level(feet))];
+            work = Add(Level(feet));
         if (told.Any(one => one.Kind == StageKind.Glue))
-            work = [Add(Clean(told))];
+            work = Add(Clean(told));
         foreach (var key in Keys)
             Add(key with { After = [.. key.After.Concat(After()).Distinct()] });
         if (supplies.Take(SupplyUse.Catch, 1, 1) is { IsEmpty: false } catches)
@@ -37,11 +37,8 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
     }
 
     /// <summary>After the finish, where the piece is to stand.</summary>
-    /// <param name="standing">The last step of the assembly.</param>
-    public void Place(string? standing)
+    public void Place()
     {
-        if (standing is not null)
-            work = [.. work.Append(standing).Distinct()];
         if (supplies.Take(SupplyUse.Pull, 1, 1) is { IsEmpty: false } pulls)
             Add(Pulls(pulls));
         var wall = supplies.Take(SupplyUse.Wall, 1, 1);
@@ -81,7 +78,7 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
         return step.Id;
     }
 
-    private ImmutableArray<string> After() => work;
+    private ImmutableArray<string> After() => work is null ? [] : [work];
 
     // Posts that stand on the floor.
     private List<int> Feet() =>

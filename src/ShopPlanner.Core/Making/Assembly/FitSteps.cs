@@ -82,7 +82,7 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         closing.Work(standing, told);
         foreach (var (id, of) in hung)
             PutBack(id, of);
-        closing.Place(standing);
+        closing.Place();
     }
 
     private string Add(WorkStep step)

@@ -25,17 +25,6 @@ internal sealed class StepList
         return id;
     }
 
-    /// <summary>The last work before a step that can be done before the piece is where it is to stand: the step itself, or, where
-    /// that is done in place, the ends of all that is not.</summary>
-    public ImmutableArray<string> BeforePlace(string id)
-    {
-        if (all.Single(step => step.Id == id).Phase != WorkPhase.InPlace)
-            return [id];
-        var before = all.Where(step => step.Phase != WorkPhase.InPlace).ToList();
-        var waited = before.SelectMany(step => step.After).ToHashSet(StringComparer.Ordinal);
-        return [.. before.Select(step => step.Id).Where(one => !waited.Contains(one))];
-    }
-
     /// <summary>By phase, as they were written within it: what was to come after something still does.</summary>
     public ImmutableArray<WorkStep> Sorted() => StepOrder.Sort(all);
 }

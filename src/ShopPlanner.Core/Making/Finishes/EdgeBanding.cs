@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
@@ -49,8 +50,8 @@ internal static class EdgeBanding
     {
         var (step, name) =
             unit == LengthUnit.Inch
-                ? (Length.FromFeet(1), $"Edge band {sold.Inches} wide, by the foot")
-                : (Length.FromMillimetres(1000), $"Edge band {sold.Metric} wide, by the meter");
+                ? (Length.FromFeet(1), $"{EdgeSummary.Band} {sold.Inches} wide, by the foot")
+                : (Length.FromMillimetres(1000), $"{EdgeSummary.Band} {sold.Metric} wide, by the meter");
         return new(name, (int)(((run.Ticks - 1) / step.Ticks) + 1));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Materials;
@@ -13,18 +14,6 @@ internal sealed class PieceSurfaces
 
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];
 
-    // Common practice: these are glued. A panel in a groove is left free to move.
-    private static readonly JointKind[] Glued =
-    [
-        JointKind.Glued,
-        JointKind.Dado,
-        JointKind.Rabbet,
-        JointKind.MortiseAndTenon,
-        JointKind.Dovetail,
-        JointKind.Dowel,
-        JointKind.PocketScrew,
-    ];
-
     private readonly ExposedFaces faces;
     private readonly bool panelsFirst;
     private readonly ILookup<string, Joint> from;
@@ -36,12 +25,12 @@ internal sealed class PieceSurfaces
         this.panelsFirst = panelsFirst;
         faces = new(piece, new(piece));
         from = piece.Joints.ToLookup(joint => joint.From, StringComparer.Ordinal);
-        glued =
-        [
-            .. piece.Joints.Where(joint => Glued.Contains(joint.Kind)).SelectMany(joint => new[] { joint.From, joint.Into }),
-        ];
+        glued = [.. piece.Joints.Where(joint => IsGlued(joint.Kind)).SelectMany(joint => new[] { joint.From, joint.Into })];
         copies = piece.Parts.SelectMany(part => part.Copies).ToDictionary(copy => copy.Mark, StringComparer.Ordinal);
     }
+
+    // Many glue pocket-screwed joints too (common practice), so those places stay bare as well.
+    private static bool IsGlued(JointKind kind) => kind == JointKind.PocketScrew || Fastenings.IsGlued(kind);
 
     /// <summary>All copies, in the order of the marks.</summary>
     /// <param name="piece">The piece.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Materials;
@@ -68,7 +69,6 @@ internal sealed class EdgeBandFamily : IOperationFamily
 {
     private const int SettingMinutes = 10;
     private const double EdgeMinutes = 6;
-    private const string Band = "Edge band";
 
     // The band that designs ask for, 13/16 in wide, is made for sheets of about 3/4 in (common practice).
     private static readonly Length Least = Length.FromInches(0.625m);
@@ -79,7 +79,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
         if (declared.Count > 0)
             return [new Operation(Stage.Band, Step(declared, work))];
         // A design may ask for band in its hardware alone.
-        if (!work.Piece.Hardware.Any(one => one.Name.StartsWith(Band, StringComparison.Ordinal)))
+        if (!work.Piece.Hardware.Any(one => one.Name.StartsWith(EdgeSummary.Band, StringComparison.Ordinal)))
             return [];
         var hidden = work.Of(JointKind.Glued)
             .Where(one => one.Along != one.Into.Copy.Flat && one.From.Part.Material.Form == MaterialForm.Board)

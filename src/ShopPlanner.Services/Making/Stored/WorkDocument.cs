@@ -161,8 +161,8 @@ internal sealed record WorkDocument(
             Order = [.. Order.Where(one => one != id)],
         };
 
-    /// <summary>For a copy of the project that is built anew: what was decided and written stays, what was done, measured or
-    /// bought does not.</summary>
+    /// <summary>For a copy of the project, to be built from the start: it keeps the builder's decisions and notes, and drops the
+    /// steps done, the measurements and what was put on the shopping list.</summary>
     public WorkDocument Anew() =>
         this with
         {
