@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting;
@@ -82,7 +83,7 @@ internal sealed record CutRequestDraft(
             FinishedWidth = Size(part.FinishedWidth),
             PracticeFor = Name(part.PracticeFor),
             Quantity =
-                part.Quantity is { } pieces && CutRequestRanges.Count(pieces, 1, CutRequestRanges.MostPieces) is null
+                part.Quantity is { } pieces && DocumentRanges.Count(pieces, 1, CutRequestRanges.MostPieces) is null
                     ? pieces
                     : null,
         };
@@ -92,7 +93,7 @@ internal sealed record CutRequestDraft(
 
     private static Length? Size(Length? given) => given is { } size && CutRequestRanges.Size(size) is null ? size : null;
 
-    private static string? Name(string? given) => given is not null && CutRequestRanges.Name(given) is null ? given : null;
+    private static string? Name(string? given) => given is not null && DocumentRanges.Name(given) is null ? given : null;
 
     private static StockDraft Of(CutStock stock) =>
         new(

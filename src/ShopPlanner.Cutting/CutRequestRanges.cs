@@ -26,44 +26,20 @@ internal static class CutRequestRanges
     /// <summary>The most cuts by the store in one board or sheet.</summary>
     public const int MostStoreCuts = 100;
 
-    /// <summary>The most bytes of an id or a name: a line; a length has its own, smaller limit.</summary>
-    public const int MostTextBytes = 4000;
-
     public const string NegativeLength = "is less than zero: a length is zero or more";
     public const string TooLong = "is more than 100 m: no stock is that long";
-    public const string TooLongText = "is too long: write one line";
-    public const string Nothing = "must be more than zero";
     public const string NegativePrice = "is less than zero: a price is zero or more";
-    public const string EmptyName = "is empty: write a short name";
-
     public static string? Length(Length length) =>
         length < Core.Measures.Length.Zero ? NegativeLength
         : length > LengthText.Longest ? TooLong
         : null;
 
-    public static string? Size(Length length) => Length(length) ?? (length.IsPositive ? null : Nothing);
+    public static string? Size(Length length) => Length(length) ?? (length.IsPositive ? null : DocumentRanges.Nothing);
 
     public static string? Price(decimal amount, decimal most) =>
         amount < 0 ? NegativePrice
         : amount > most ? string.Create(CultureInfo.InvariantCulture, $"is more than {most:N0}: write a price like 6.48")
         : null;
-
-    public static string? Count(decimal count, int least, int most) =>
-        count < least ? $"is too few: {least} or more"
-        : count > most ? string.Create(CultureInfo.InvariantCulture, $"is too many: at most {most:N0}")
-        : null;
-
-    public static string? Seconds(double seconds, double most, bool orNone = false) =>
-        !(seconds > 0 || (seconds == 0 && orNone)) ? Nothing
-        : seconds > most ? string.Create(CultureInfo.InvariantCulture, $"is too long: at most {most:N0} seconds")
-        : null;
-
-    public static string? Entries(int count, int most) =>
-        count > most ? string.Create(CultureInfo.InvariantCulture, $"entries are too many: at most {most:N0}") : null;
-
-    public static string? Text(string text) => Encoding.UTF8.GetByteCount(text) > MostTextBytes ? TooLongText : null;
-
-    public static string? Name(string text) => Text(text) ?? (string.IsNullOrWhiteSpace(text) ? EmptyName : null);
 }
 
 /// <summary>Notes what is wrong with the members of a draft, each by itself, with its path and its value.</summary>
@@ -83,7 +59,7 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
         Each("stock", draft.Stock, Stock);
         Each("parts", draft.Parts, Part);
         if (draft.Seconds is { } seconds)
-            Note("limits.seconds", Text(seconds), CutRequestRanges.Seconds(seconds, CutRequestRanges.MostSeconds));
+            Note("limits.seconds", Text(seconds), DocumentRanges.Seconds(seconds, CutRequestRanges.MostSeconds));
         Limits();
     }
 
@@ -97,7 +73,7 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
 
     private void Each<T>(string list, T[] entries, Action<string, T> check, int most = CutRequestRanges.MostEntries)
     {
-        Note(list, Text(entries.Length), CutRequestRanges.Entries(entries.Length, most));
+        Note(list, Text(entries.Length), DocumentRanges.Entries(entries.Length, most));
         for (var i = 0; i < entries.Length; i++)
             check($"{list}[{i}]", entries[i]);
     }
@@ -133,7 +109,7 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
     {
         Name(path + ".id", part.Id);
         if (part.Name is { } name)
-            Note(path + ".name", name, CutRequestRanges.Text(name));
+            Note(path + ".name", name, DocumentRanges.Text(name));
         Name(path + ".material", part.Material);
         Size(path + ".length", part.Length);
         Size(path + ".width", part.Width);
@@ -158,13 +134,13 @@ internal sealed class CutRequestMembers(CutRequestDraft draft, Action<Fault> not
     private void Count(string path, int? count, int least, int most)
     {
         if (count is { } given)
-            Note(path, Text(given), CutRequestRanges.Count(given, least, most));
+            Note(path, Text(given), DocumentRanges.Count(given, least, most));
     }
 
     private void Name(string path, string? name)
     {
         if (name is not null)
-            Note(path, name, CutRequestRanges.Name(name));
+            Note(path, name, DocumentRanges.Name(name));
     }
 
     private void Note(string path, string value, string? message)

@@ -13,7 +13,7 @@ public static class CutPlanJson
 {
     /// <summary>Reads a plan from a stream, of which no more than 64 MB are taken.</summary>
     /// <inheritdoc cref="Read(ReadOnlyMemory{byte})" path="/returns"/>
-    public static (CutPlan? Plan, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(CutText.ReadAll(stream));
+    public static (CutPlan? Plan, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(DocumentText.ReadAll(stream));
 
     /// <summary>Reads a plan from UTF-8 text.</summary>
     /// <returns>The plan and no fault; or null and every fault, of which the first hundred are listed and the rest counted in one
@@ -21,7 +21,7 @@ public static class CutPlanJson
     public static (CutPlan? Plan, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {
         var faults = new FaultList();
-        using var document = CutText.Open(utf8, faults);
+        using var document = DocumentText.Open(utf8, faults, "cutting job");
         if (document is null)
             return (null, faults.ToImmutable());
         var plan = ReadPlan(new DocumentValue(document.RootElement, "", faults));

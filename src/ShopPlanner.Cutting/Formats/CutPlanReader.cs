@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Documents;
 using System.Collections.Immutable;
 using System.Text.Json;
 using ShopPlanner.Core.Measures;

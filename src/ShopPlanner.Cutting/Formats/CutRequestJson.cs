@@ -15,7 +15,7 @@ public static class CutRequestJson
 {
     /// <summary>Reads a request from a stream, of which no more than 64 MB are taken.</summary>
     /// <inheritdoc cref="Read(ReadOnlyMemory{byte})" path="/returns"/>
-    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(CutText.ReadAll(stream));
+    public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(DocumentText.ReadAll(stream));
 
     /// <summary>Reads a request from UTF-8 text.</summary>
     /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
@@ -23,7 +23,7 @@ public static class CutRequestJson
     public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {
         var faults = new FaultList();
-        using var document = CutText.Open(utf8, faults);
+        using var document = DocumentText.Open(utf8, faults, "cutting job");
         if (document is null)
             return (null, faults.ToImmutable());
         var draft = ReadDraft(new DocumentValue(document.RootElement, "", faults));

@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;

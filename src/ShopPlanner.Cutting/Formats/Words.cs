@@ -56,33 +56,9 @@ internal static class Words
     /// <summary>The document's version when it is of the format and of a version read here; null if not: then nothing more of it
     /// can be judged.</summary>
     public static int? VersionOf(DocumentObject root, string format) =>
-        IsFormat(root["format"], format) ? ReadVersion(root["version"], format == Request ? PlacesVersion : Version) : null;
+        DocumentHeader.VersionOf(root, format, format == Request ? PlacesVersion : Version);
 
     /// <summary>The document's unit; inches when that is a fault, so that the other members can be judged too.</summary>
     public static LengthUnit ReadUnit(DocumentObject root) =>
         root["unit"].Required("write \"in\" or \"mm\"").OneOf(DocumentWords.Units) ?? LengthUnit.Inch;
-
-    private static bool IsFormat(DocumentValue value, string format)
-    {
-        if (value.Required($"write \"{format}\"").Text() is not { } text)
-            return false;
-        if (text == format)
-            return true;
-        value.Refuse($"is another format: use {format}");
-        return false;
-    }
-
-    private static int? ReadVersion(DocumentValue value, int latest)
-    {
-        if (value.Required($"write {Version}").Count(1, int.MaxValue) is not { } version)
-            return null;
-        if (version <= latest)
-            return version;
-        value.Refuse(
-            latest == Version
-                ? $"is a later version than this program reads: it reads version {Version}"
-                : $"is a later version than this program reads: it reads versions {Version} to {latest}"
-        );
-        return null;
-    }
 }

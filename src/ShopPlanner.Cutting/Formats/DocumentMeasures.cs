@@ -1,18 +1,12 @@
-using System.Globalization;
-using System.Runtime.InteropServices;
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;
 
-/// <summary>Numbers of a document, read from their digits: a length or a price never passes through binary floating
-/// point.</summary>
-internal static class DocumentNumber
+/// <summary>Lengths and prices of a document.</summary>
+internal static class DocumentMeasures
 {
-    private const int MostDigits = 100;
-    private const NumberStyles Style =
-        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-
     /// <summary>A length of zero or more: a number of the unit, or text.</summary>
     public static Length? Length(this DocumentValue value, LengthUnit unit) =>
         value.Element.ValueKind switch
@@ -27,7 +21,7 @@ internal static class DocumentNumber
     public static Length? Size(this DocumentValue value, LengthUnit unit)
     {
         var length = value.Length(unit);
-        return length is { IsPositive: false } ? Refused<Length>(value, CutRequestRanges.Nothing) : length;
+        return length is { IsPositive: false } ? Refused<Length>(value, DocumentRanges.Nothing) : length;
     }
 
     /// <summary>The price of one thing, zero or more.</summary>
@@ -35,37 +29,6 @@ internal static class DocumentNumber
 
     /// <summary>A sum of prices, zero or more.</summary>
     public static Money? Total(this DocumentValue value) => value.Amount(MoneyText.Largest.Amount * CutRequestRanges.MostPieces);
-
-    /// <summary>A whole number within limits.</summary>
-    public static int? Count(this DocumentValue value, int least, int most)
-    {
-        if (value.Decimal("a whole number") is not { } number)
-            return null;
-        if (number != decimal.Truncate(number))
-            return Refused<int>(value, "is not a whole number");
-        return CutRequestRanges.Count(number, least, most) is { } message ? Refused<int>(value, message) : (int)number;
-    }
-
-    /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.
-    /// </summary>
-    public static double? Seconds(this DocumentValue value, double most, bool orNone = false)
-    {
-        if (value.Decimal("a number of seconds") is not { } seconds)
-            return null;
-        return CutRequestRanges.Seconds((double)seconds, most, orNone) is { } message
-            ? Refused<double>(value, message)
-            : value.Element.GetDouble();
-    }
-
-    private static decimal? Decimal(this DocumentValue value, string wanted)
-    {
-        if (!value.Present || !value.Is(JsonValueKind.Number, "is not a number: write " + wanted))
-            return null;
-        var digits = JsonMarshal.GetRawUtf8Value(value.Element);
-        return digits.Length <= MostDigits && decimal.TryParse(digits, Style, CultureInfo.InvariantCulture, out var number)
-            ? number
-            : Refused<decimal>(value, $"is too large or too small: write {wanted}");
-    }
 
     private static Money? Amount(this DocumentValue value, decimal most)
     {

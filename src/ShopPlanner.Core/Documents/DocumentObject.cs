@@ -1,11 +1,10 @@
 using System.Text.Json;
-using ShopPlanner.Core.Documents;
 
-namespace ShopPlanner.Cutting.Formats;
+namespace ShopPlanner.Core.Documents;
 
 /// <summary>An object of a document with its members by name. A name given twice is a fault: which was meant is not
 /// guessed.</summary>
-internal sealed class DocumentObject
+public sealed class DocumentObject
 {
     // Beyond any format of ours; keeps the table of names small whatever is in the document.
     private const int MostMembers = 1000;
@@ -13,14 +12,20 @@ internal sealed class DocumentObject
     private readonly Dictionary<string, JsonElement> members = new(StringComparer.Ordinal);
     private readonly FaultList faults;
 
+    /// <summary>Takes the members of an element; none where it is no object.</summary>
+    /// <param name="element">Of the document.</param>
+    /// <param name="path">The member it stands in; empty for the document itself.</param>
+    /// <param name="faults">Where faults are noted.</param>
     public DocumentObject(JsonElement element, string path, FaultList faults)
     {
         Path = path;
+        ArgumentNullException.ThrowIfNull(faults);
         this.faults = faults;
         if (element.ValueKind == JsonValueKind.Object)
             Fill(element);
     }
 
+    /// <summary>The member it stands in; empty for the document itself.</summary>
     public string Path { get; }
 
     /// <summary>The member, present or not.</summary>

@@ -2,18 +2,21 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using System.Text.Json;
-using ShopPlanner.Core.Documents;
 
-namespace ShopPlanner.Cutting.Formats;
+namespace ShopPlanner.Core.Documents;
 
 /// <summary>
 /// A member's value with its path. Each reading method gives null, and notes the fault with path and value, when the value is
 /// not what was asked for; null without a fault when the member is absent or <c>null</c>, see <see cref="Required"/>.
 /// </summary>
-internal readonly record struct DocumentValue(JsonElement Element, string Path, FaultList Faults)
+/// <param name="Element">The value; undefined where the member is absent.</param>
+/// <param name="Path">Its member, like <c>parts[3].length</c>.</param>
+/// <param name="Faults">Where faults are noted.</param>
+public readonly record struct DocumentValue(JsonElement Element, string Path, FaultList Faults)
 {
     private const int ShownBytes = 200;
 
+    /// <summary>Whether the member is there and not <c>null</c>.</summary>
     public bool Present => Element.ValueKind is not (JsonValueKind.Undefined or JsonValueKind.Null);
 
     /// <summary>The same value, its absence noted as a fault.</summary>
@@ -39,7 +42,7 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
         if (!Present || !Is(JsonValueKind.Array, "is not a list: write […]"))
             return [];
         var count = Element.GetArrayLength();
-        if (CutRequestRanges.Entries(count, most) is not { } message)
+        if (DocumentRanges.Entries(count, most) is not { } message)
             return Indexed();
         Faults.Add(Path, count.ToString(CultureInfo.InvariantCulture), message);
         return [];
@@ -50,9 +53,9 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     {
         if (!Present || !Is(JsonValueKind.String, "is not text: write it in quotes"))
             return null;
-        if (JsonMarshal.GetRawUtf8Value(Element).Length <= CutRequestRanges.MostTextBytes)
+        if (JsonMarshal.GetRawUtf8Value(Element).Length <= DocumentRanges.MostTextBytes)
             return Element.GetString();
-        Refuse(CutRequestRanges.TooLongText);
+        Refuse(DocumentRanges.TooLongText);
         return null;
     }
 
@@ -62,7 +65,7 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
         var text = Text();
         if (text is null || text.AsSpan().Trim().Length > 0)
             return text;
-        Refuse(CutRequestRanges.EmptyName);
+        Refuse(DocumentRanges.EmptyName);
         return null;
     }
 
@@ -70,6 +73,7 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     public T? OneOf<T>(IReadOnlyDictionary<string, T> words)
         where T : struct
     {
+        ArgumentNullException.ThrowIfNull(words);
         if (Text() is not { } text)
             return null;
         if (words.TryGetValue(text, out var value))
@@ -117,6 +121,7 @@ internal readonly record struct DocumentValue(JsonElement Element, string Path, 
     /// document; null where there is none.</summary>
     public string? ScalarAt(string path)
     {
+        ArgumentNullException.ThrowIfNull(path);
         var at = Element;
         foreach (var step in path.Split('.', '['))
         {
