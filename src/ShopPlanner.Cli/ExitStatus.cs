@@ -12,6 +12,6 @@ internal static class ExitStatus
     /// <summary>What was asked is wrong, or a file cannot be read or written; nothing was written.</summary>
     public const int Refused = 2;
 
-    /// <summary>A plan was written, but parts remain without a place.</summary>
+    /// <summary>A plan was written, but parts remain without a place; or it says that there is no schedule, and why.</summary>
     public const int Incomplete = 3;
 }

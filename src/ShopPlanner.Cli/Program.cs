@@ -5,10 +5,11 @@ using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Steps;
+using ShopPlanner.Cli.Weekends;
 using ShopPlanner.Cli.Work;
 
 // One file per command.
-var root = new RootCommand("Plans furniture for a small shop: what to buy and how to cut it.")
+var root = new RootCommand("Plans furniture for a small shop: what to buy, how to cut it and when to build it.")
 {
     CutCommand.Create(),
     WorkCommand.Create(),
@@ -16,5 +17,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     CheckCommand.Create(),
     StepsCommand.Create(),
     ReadBillCommand.Create(),
+    WeekendsCommand.Create(),
 };
 return CommandLine.Run(root, args);

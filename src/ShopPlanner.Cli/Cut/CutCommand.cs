@@ -1,14 +1,10 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 
 namespace ShopPlanner.Cli.Cut;
 
 /// <summary><c>cut REQUEST.json [-o PLAN.json] [--seconds N]</c>: plans a cut request.</summary>
 internal static class CutCommand
 {
-    private const double MostSeconds = 86_400;
-
     private static readonly Argument<string> Request = new("REQUEST.json")
     {
         Description =
@@ -22,14 +18,7 @@ internal static class CutCommand
         HelpName = "PLAN.json",
     };
 
-    private static readonly Option<double?> Seconds = new("--seconds")
-    {
-        Description =
-            "How long to keep searching, instead of the request's limits.seconds. Ctrl-C stops early with the best plan so "
-            + "far.",
-        HelpName = "N",
-        CustomParser = ReadSeconds,
-    };
+    private static readonly Option<double?> Seconds = SecondsOption.Create("plan");
 
     public static Command Create()
     {
@@ -48,17 +37,5 @@ internal static class CutCommand
             CutRun.Run(parsed.GetRequiredValue(Request), parsed.GetValue(Output), parsed.GetValue(Seconds))
         );
         return command;
-    }
-
-    private static double? ReadSeconds(ArgumentResult result)
-    {
-        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
-        if (
-            double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds)
-            && seconds is > 0 and <= MostSeconds
-        )
-            return seconds;
-        result.AddError($"--seconds: '{text}' is not a number of seconds: write more than 0, at most 86,400.");
-        return null;
     }
 }

@@ -8,8 +8,10 @@ internal static class CpSettings
     // Left to itself the solver takes the program's answer to Ctrl-C away for good.
     private const string KeepsInterrupt = "catch_sigint_signal:false";
 
-    /// <summary>A repeatable search, as long as no clock ends it: its ways take turns in one thread, each always in the same
-    /// order.</summary>
+    /// <summary>One worker with a seed: the same search every time, as long as no clock ends it.</summary>
+    /// <param name="seconds">By the clock.</param>
+    /// <param name="work">As the solver counts its own, about seconds.</param>
+    /// <param name="seed">Where its random numbers start.</param>
     public static string Repeatable(double seconds, double work, int seed) =>
         string.Create(
             CultureInfo.InvariantCulture,

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace ShopPlanner.Cli.Cut;
+namespace ShopPlanner.Cli;
 
 /// <summary>Turns the first Ctrl-C, or the system's request to end, into a stop of the search; a second one ends the
 /// program.</summary>
