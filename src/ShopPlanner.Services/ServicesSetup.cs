@@ -26,6 +26,7 @@ using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Services.Trash;
+using ShopPlanner.Services.Weekends;
 using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services;
@@ -67,6 +68,8 @@ public static class ServicesSetup
         services.AddSingleton<WorkReading>();
         services.AddSingleton<WorkChanging>();
         services.AddSingleton<FinishListing>();
+        services.AddSingleton<WeekendRequests>();
+        services.AddSingleton<IWeekendService, WeekendService>();
         services.AddSingleton<ISetupService, SetupService>();
         services.AddSingleton<DemoProjects>();
         services.AddSingleton<DemoCutting>();

@@ -8,6 +8,7 @@ using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Documents;
 using ShopPlanner.Services.Storage.Rows;
+using ShopPlanner.Services.Weekends.Stored;
 
 namespace ShopPlanner.Services.Opening;
 
@@ -52,6 +53,7 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
             ("IdeaSteps", "ChangedAfter", Typed),
             ("ProjectWorkings", "Given", Typed),
             ("ProjectWork", "Document", Work),
+            ("Weekends", "Document", text => WeekendDocument.Read(text).Write()),
             ("WorkChanges", "Before", Work),
             ("WorkChanges", "After", Work),
         ];

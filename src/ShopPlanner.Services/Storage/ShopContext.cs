@@ -30,6 +30,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredWorkChange> WorkChanges => Set<StoredWorkChange>();
 
+    public DbSet<StoredWeekends> Weekends => Set<StoredWeekends>();
+
     public DbSet<StoredStore> Stores => Set<StoredStore>();
 
     public DbSet<StoredPrice> Prices => Set<StoredPrice>();

@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using NodaTime;
+using ShopPlanner.Scheduling;
+using ShopPlanner.Scheduling.Calendars;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Making;
+using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Weekends.Stored;
+
+namespace ShopPlanner.Services.Weekends;
+
+/// <summary>What is asked of the scheduler, with what its names stand for.</summary>
+/// <param name="Request">The request.</param>
+/// <param name="Clock">Counts its minutes.</param>
+/// <param name="Tasks">By id.</param>
+/// <param name="Projects">That have something to do.</param>
+internal sealed record AskedWeekends(
+    ScheduleRequest Request,
+    ScheduleClock Clock,
+    ImmutableDictionary<string, WeekendTask> Tasks,
+    ImmutableArray<ProjectView> Projects
+);
+
+/// <summary>All projects and the shop's working time → a request.</summary>
+internal sealed class WeekendRequests(IProjectService projects, IWorkService works, TimeProvider time)
+{
+    // A year of weekends, and some.
+    private const int Days = 400;
+
+    // A schedule begins on a round minute, so that it stays the same for a while.
+    private const int Step = 15;
+
+    private const double Seconds = 2;
+
+    /// <summary>The time zone of the computer, by its name in the IANA database.</summary>
+    public string ShopZone =>
+        DateTimeZoneProviders.Tzdb.GetZoneOrNull(time.LocalTimeZone.Id) is not null ? time.LocalTimeZone.Id
+        : TimeZoneInfo.TryConvertWindowsIdToIanaId(time.LocalTimeZone.Id, out var name) ? name
+        : "UTC";
+
+    /// <summary>The moment that a schedule made now begins with.</summary>
+    public DateTime Begin
+    {
+        get
+        {
+            var now = time.GetUtcNow().UtcDateTime;
+            return now.Date.AddMinutes(Math.Floor(now.TimeOfDay.TotalMinutes / Step) * Step);
+        }
+    }
+
+    /// <summary>Returns the request of now.</summary>
+    public async Task<AskedWeekends> AskAsync(WeekendDocument document, CancellationToken cancel)
+    {
+        var reader = new HoursReader(ShopZone);
+        var (calendar, hands) = (reader.Calendar(document), reader.Hands(document));
+        var clock = new ScheduleClock(Instant.FromDateTimeUtc(Begin), calendar.Zone);
+        var (tasks, shown) = (new List<ProjectTasks>(), new List<ProjectView>());
+        foreach (var project in await projects.ListAsync(cancel: cancel))
+        {
+            if (project.State >= ProjectState.Done || document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
+                continue;
+            tasks.Add(new ProjectTasks(project, await works.GetAsync(project.Id, cancel), clock, hands));
+            shown.Add(project);
+        }
+
+        var request = new ScheduleRequest(
+            calendar.Windows(clock, Days),
+            Resources(hands),
+            [.. tasks.SelectMany(one => one.Tasks).Select(task => Remember(task, document, clock))],
+            [.. tasks.SelectMany(one => one.Precedences)]
+        )
+        {
+            Start = clock.LocalAt(0),
+            Zone = calendar.Zone.Id,
+            Seconds = Seconds,
+            Projects = [.. shown.Select(project => Wish(project, document, reader, clock))],
+        };
+        var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document));
+        return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown]);
+    }
+
+    private static ImmutableSortedDictionary<string, int> Resources(ShopHands hands)
+    {
+        var resources = ImmutableSortedDictionary.CreateBuilder<string, int>(StringComparer.Ordinal);
+        resources[ProjectTasks.Person] = hands.People;
+        if (hands.Clamps is { } clamps)
+            resources[ProjectTasks.Clamps] = clamps;
+        if (hands.Drying is { } drying)
+            resources[ProjectTasks.Drying] = drying;
+        return resources.ToImmutable();
+    }
+
+    private static ScheduleTask Remember(ScheduleTask task, WeekendDocument document, ScheduleClock clock) =>
+        task with
+        {
+            NotBefore = document.Moved.TryGetValue(task.Id, out var moved) ? Math.Max(0, Minute(clock, moved)) : 0,
+            Earlier = document.Kept.TryGetValue(task.Id, out var kept) && Minute(clock, kept) is >= 0 and var minute ? minute : null,
+        };
+
+    private static WeekendTask Remember(WeekendTask task, WeekendDocument document) =>
+        document.Moved.TryGetValue(task.Id, out var moved) ? task with { PutOffUtc = moved } : task;
+
+    private static ScheduleProject Wish(ProjectView project, WeekendDocument document, HoursReader reader, ScheduleClock clock)
+    {
+        var wish = document.Wishes.FirstOrDefault(one => one.Project == project.Id);
+        var due = wish is null ? null : reader.Due(wish);
+        return new ScheduleProject(project.Id.ToString("N"), wish?.Priority ?? ProjectWish.Usual)
+        {
+            // Until the end of the day.
+            Due = due is { } date ? clock.MinuteOf(date.PlusDays(1).AtMidnight()) : null,
+        };
+    }
+
+    private static int Minute(ScheduleClock clock, DateTime utc) =>
+        clock.MinuteOf(Instant.FromDateTimeUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc)));
+}

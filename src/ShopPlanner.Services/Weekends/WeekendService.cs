@@ -1,0 +1,171 @@
+using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
+using NodaTime;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Scheduling;
+using ShopPlanner.Scheduling.Boards;
+using ShopPlanner.Scheduling.Planning;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+using ShopPlanner.Services.Weekends.Stored;
+
+namespace ShopPlanner.Services.Weekends;
+
+internal sealed class WeekendService(ShopWork work, WeekendRequests requests, TimeProvider time) : IWeekendService, IDisposable
+{
+    private readonly SemaphoreSlim turn = new(1, 1);
+    private Made? last;
+
+    public Task<WeekendSettings> SettingsAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(async db => View(await RowAsync(db, cancel)), cancel);
+
+    public Task<Outcome<WeekendSettings>> SaveAsync(WeekendSettings settings, CancellationToken cancel = default) =>
+        work.WriteAsync(db => SaveAsync(db, settings, cancel), cancel);
+
+    public async Task<WeekendBoard> BoardAsync(CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        var board = new BoardWriting(made.Asked, made.Schedule).Board();
+        return board with { IsKept = IsKept(made) };
+    }
+
+    public async Task<Outcome<Done>> KeepAsync(CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        if (made.Schedule.Status == ScheduleStatus.Impossible)
+            return Outcome.Faulty<Done>(Fault.Of("schedule", "", "does not exist: see the reasons"));
+        var kept = made.Schedule.Starts.ToImmutableSortedDictionary(
+            one => one.Key,
+            one => made.Asked.Clock.InstantAt(one.Value).ToDateTimeUtc(),
+            StringComparer.Ordinal
+        );
+        return await ChangeAsync(document => document with { Kept = kept }, cancel);
+    }
+
+    public Task<Outcome<Done>> PutOffAsync(string task, DateTime? utc, CancellationToken cancel = default) =>
+        ChangeAsync(
+            document =>
+                document with
+                {
+                    Moved = utc is { } moment ? document.Moved.SetItem(task, moment) : document.Moved.Remove(task),
+                },
+            cancel
+        );
+
+    public async Task<ImmutableArray<WeekendTask>> WithinAsync(int minutes, CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        return [.. Sitting.Fill(made.Asked.Request, made.Schedule, minutes).Select(task => made.Asked.Tasks[task.Id])];
+    }
+
+    public async Task<string> CalendarAsync(CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        return new BoardWriting(made.Asked, made.Schedule).Calendar(Instant.FromDateTimeOffset(time.GetUtcNow()));
+    }
+
+    public void Dispose() => turn.Dispose();
+
+    private static Task<StoredWeekends?> RowAsync(ShopContext db, CancellationToken cancel) =>
+        db.Weekends.SingleOrDefaultAsync(cancel);
+
+    private static WeekendDocument Document(StoredWeekends? row) =>
+        row is null ? WeekendDocument.Usual : WeekendDocument.Read(row.Document);
+
+    private static WeekendSettings View(StoredWeekends? row)
+    {
+        var document = Document(row);
+        return new(
+            document.Hours,
+            document.DaysOff,
+            document.ExtraHours,
+            document.Zone,
+            document.People,
+            document.Clamps,
+            document.Drying,
+            [.. document.Wishes.Select(one => new ProjectWish(one.Project, one.Priority, one.Due, one.IsLeftOut))],
+            row?.Version ?? 0
+        );
+    }
+
+    private async Task<Outcome<WeekendSettings>> SaveAsync(ShopContext db, WeekendSettings settings, CancellationToken cancel)
+    {
+        var row = await RowAsync(db, cancel);
+        if (settings.Version != (row?.Version ?? 0))
+            return Outcome.Conflict<WeekendSettings>(
+                new Fault(nameof(settings.Version), "", "is not the latest: another device changed the hours. Load them again")
+            );
+        var wanted = Document(row) with
+        {
+            Hours = settings.Hours,
+            DaysOff = settings.DaysOff,
+            ExtraHours = settings.ExtraHours,
+            Zone = settings.Zone,
+            People = settings.People,
+            Clamps = settings.Clamps,
+            Drying = settings.Drying,
+            Wishes = [.. settings.Wishes.Select(one => new StoredWish(one.Project, one.Priority, one.Due, one.IsLeftOut))],
+        };
+        var reader = new HoursReader(requests.ShopZone);
+        _ = (reader.Calendar(wanted), reader.Hands(wanted));
+        foreach (var wish in wanted.Wishes)
+            _ = reader.Due(wish);
+        if (reader.Faults.Count > 0)
+            return Outcome.Faulty<WeekendSettings>(reader.Faults);
+        return View(await StoreAsync(db, row, wanted, cancel));
+    }
+
+    private Task<Outcome<Done>> ChangeAsync(Func<WeekendDocument, WeekendDocument> change, CancellationToken cancel) =>
+        work.WriteAsync<Done>(
+            async db =>
+            {
+                var row = await RowAsync(db, cancel);
+                await StoreAsync(db, row, change(Document(row)), cancel);
+                return Done.Value;
+            },
+            cancel
+        );
+
+    private static async Task<StoredWeekends> StoreAsync(
+        ShopContext db,
+        StoredWeekends? row,
+        WeekendDocument document,
+        CancellationToken cancel
+    )
+    {
+        if (row is null)
+            db.Weekends.Add(row = new StoredWeekends { Document = document.Write() });
+        else
+            row.Document = document.Write();
+        await db.SaveChangesAsync(cancel);
+        return row;
+    }
+
+    // One at a time, and none again while nothing has changed.
+    private async Task<Made> MadeAsync(CancellationToken cancel)
+    {
+        await turn.WaitAsync(cancel);
+        try
+        {
+            var (changes, begin) = (work.Changes, requests.Begin);
+            if (last is { } known && known.Changes == changes && known.Begin == begin)
+                return known;
+            var document = await work.ReadAsync(async db => Document(await RowAsync(db, cancel)), cancel);
+            var asked = await requests.AskAsync(document, cancel);
+            var schedule = await Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
+            return last = new Made(changes, begin, asked, schedule);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    private static bool IsKept(Made made) =>
+        made.Asked.Request.Tasks.All(task =>
+            task.Fixed is not null || (task.Earlier is { } earlier && made.Schedule.Starts.GetValueOrDefault(task.Id) == earlier)
+        );
+
+    private sealed record Made(long Changes, DateTime Begin, AskedWeekends Asked, Schedule Schedule);
+}
