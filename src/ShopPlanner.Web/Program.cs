@@ -6,6 +6,7 @@ using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Features.Shopping;
 using ShopPlanner.Web.Features.Stores;
+using ShopPlanner.Web.Features.Weekends;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Hosting;
 using ShopPlanner.Web.Security;
@@ -48,6 +49,7 @@ public static class Program
         app.MapStoreDownloads();
         app.MapProjectDownloads();
         app.MapIdeaDownloads();
+        app.MapWeekendDownloads();
         app.MapBench();
         app.MapShopping();
         return app;

@@ -46,6 +46,7 @@ internal static partial class Places
         ["/shopping/{Plan:guid}"] = "shopping",
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",
+        ["/weekends"] = "/weekends",
         ["/welcome"] = "/welcome",
         ["/welcome/{Card}"] = "/welcome/store",
         ["/workings"] = "/workings",

@@ -53,7 +53,10 @@ internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
                     .Select(piece => new WeekendLine(Task(piece.Task), At(piece.From), At(piece.To), piece.GoesOn, piece.WasBegun)),
             ],
             [.. window.Holds.Select(hold => new WeekendHold(Task(hold.Task), At(hold.From), At(hold.To)))]
-        );
+        )
+        {
+            OpensUtc = asked.Clock.InstantAt(window.Window.Opens).ToDateTimeUtc(),
+        };
 
     private WeekendTask Task(ScheduleTask task) => asked.Tasks[task.Id];
 

@@ -54,7 +54,11 @@ public sealed record WeekendWindow(
     DateTime Closes,
     ImmutableArray<WeekendLine> Lines,
     ImmutableArray<WeekendHold> Holds
-);
+)
+{
+    /// <summary>When it opens, in universal time.</summary>
+    public required DateTime OpensUtc { get; init; }
+}
 
 /// <summary>A project in the schedule.</summary>
 /// <param name="Project">The project.</param>

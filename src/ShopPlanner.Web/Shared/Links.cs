@@ -37,6 +37,12 @@ public static class Links
     /// <summary>Designs to start from.</summary>
     public const string Designs = "/designs";
 
+    /// <summary>What happens when.</summary>
+    public const string Weekends = "/weekends";
+
+    /// <summary>The schedule as a calendar.</summary>
+    public const string WeekendsCalendar = "/weekends/schedule.ics";
+
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 

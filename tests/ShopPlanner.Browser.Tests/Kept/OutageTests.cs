@@ -36,6 +36,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
         ["/shop"] = "/shop",
         ["/stores"] = "/stores",
         ["/stores/{Id:guid}"] = "first of /stores",
+        ["/weekends"] = "/weekends",
         ["/welcome"] = "/welcome",
         ["/welcome/{Card}"] = "/welcome/store",
         ["/workings"] = null,
