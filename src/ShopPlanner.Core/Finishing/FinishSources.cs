@@ -132,9 +132,9 @@ public static class FinishSources
     public static readonly SourceNote Hinges = new(
         "Sources differ: hinges before the finish in Carpentry and Woodwork (1911), p. 357; metal after it in Mission Furniture, "
             + "part 2 (1910), p. 83. Common practice is to fit them, take them off and put them back",
-        Read
+        CommonPractice
     );
 
     /// <summary>Common practice.</summary>
-    public static readonly SourceNote Habit = new("Common practice", CommonPractice);
+    public static readonly SourceNote Habit = SourceNote.CommonPractice;
 }

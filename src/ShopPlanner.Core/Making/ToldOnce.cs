@@ -63,16 +63,6 @@ internal static class ToldOnce
 
     private static bool IsBand(string name) => name.StartsWith(EdgeSummary.Band, StringComparison.Ordinal);
 
-    // Whatever waited for a step that is left out waits for what that waited for.
-    private static ImmutableArray<WorkStep> Without(ImmutableArray<WorkStep> steps, Func<WorkStep, bool> isLeftOut)
-    {
-        var gone = steps.Where(isLeftOut).ToDictionary(step => step.Id, StringComparer.Ordinal);
-        IEnumerable<string> Before(string id) => gone.TryGetValue(id, out var step) ? step.After.SelectMany(Before) : [id];
-        return
-        [
-            .. steps
-                .Where(step => !gone.ContainsKey(step.Id))
-                .Select(step => step with { After = [.. step.After.SelectMany(Before).Distinct(StringComparer.Ordinal)] }),
-        ];
-    }
+    private static ImmutableArray<WorkStep> Without(ImmutableArray<WorkStep> steps, Func<WorkStep, bool> isLeftOut) =>
+        [.. steps.Where(step => !isLeftOut(step)).Select(Precedence.Past(steps.Where(isLeftOut)))];
 }

@@ -39,7 +39,7 @@ public static class WorkMerge
         List<WorkStep> all =
         [
             .. parts,
-            .. before.Select(step => After(step, step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
+            .. before.Select(step => step.Waiting(step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
             .. standing,
             .. Begin(later, WorkPhase.Finish, Ends(standing)),
             .. Begin(
@@ -74,7 +74,7 @@ public static class WorkMerge
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var step in steps)
             yield return counts(step)
-                ? After(step, step.Handles.Where(seen.Add).SelectMany(mark => work.GetValueOrDefault(mark, [])))
+                ? step.Waiting(step.Handles.Where(seen.Add).SelectMany(mark => work.GetValueOrDefault(mark, [])))
                 : step;
     }
 
@@ -82,7 +82,7 @@ public static class WorkMerge
     private static IEnumerable<WorkStep> Begin(List<WorkStep> steps, WorkPhase phase, List<string> before)
     {
         var own = steps.Where(step => step.Phase == phase).Select(step => step.Id).ToHashSet(StringComparer.Ordinal);
-        return steps.Select(step => step.Phase == phase && !step.After.Any(own.Contains) ? After(step, before) : step);
+        return steps.Select(step => step.Phase == phase && !step.After.Any(own.Contains) ? step.Waiting(before) : step);
     }
 
     // Steps that no other one waits for.
@@ -91,10 +91,4 @@ public static class WorkMerge
         var waited = steps.SelectMany(step => step.After).ToHashSet(StringComparer.Ordinal);
         return [.. steps.Select(step => step.Id).Where(id => !waited.Contains(id))];
     }
-
-    private static WorkStep After(WorkStep step, IEnumerable<string> more) =>
-        step with
-        {
-            After = [.. step.After.Concat(more).Where(id => id != step.Id).Distinct(StringComparer.Ordinal)],
-        };
 }

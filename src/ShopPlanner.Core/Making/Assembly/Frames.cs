@@ -14,9 +14,7 @@ internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
     private const int Flatness = 3;
     private const double Shorter = 0.9;
 
-    private readonly Dictionary<int, Unit> owner = atoms
-        .SelectMany(atom => atom.Copies.Select(copy => (copy, atom)))
-        .ToDictionary(one => one.copy, one => one.atom);
+    private readonly Dictionary<int, Unit> owner = Unit.Owners(atoms);
 
     /// <summary>Returns their copies.</summary>
     public List<int[]> Find()
@@ -63,12 +61,10 @@ internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
 
     private bool Lies(Unit atom, Axis normal)
     {
-        var copy = atom.Copies.Select(one => solids.All[one].Copy).MaxBy(Largest)!;
+        var copy = atom.Copies.Select(one => solids.All[one]).MaxBy(one => one.Wood)!.Copy;
         return copy.Flat == normal
             || (copy.Along != normal && copy.Box.Extent(normal).Ticks <= Wide * copy.Box.Extent(copy.Flat).Ticks);
     }
-
-    private static double Largest(PartCopy copy) => (double)copy.Box.Dx.Ticks * copy.Box.Dy.Ticks * copy.Box.Dz.Ticks;
 
     // Beside each other in the plane, or crossing and lapped on its face.
     private bool IsInPlane(Link link, Axis normal)

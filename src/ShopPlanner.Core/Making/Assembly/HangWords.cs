@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Assembly;
@@ -52,7 +53,7 @@ internal sealed class HangWords(string name, int count)
             5 * count
         )
         {
-            Source = Sources.Hinges,
+            Source = FinishSources.Hinges,
         };
 
     public WorkStep PutBack(string id, ImmutableArray<string> marks, ImmutableArray<string> after) =>
@@ -67,7 +68,7 @@ internal sealed class HangWords(string name, int count)
             10 * count
         )
         {
-            Source = Sources.Hinges,
+            Source = FinishSources.Hinges,
         };
 
     private IEnumerable<string> Says()

@@ -79,13 +79,14 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
         return (rank, links);
     }
 
-    /// <summary>What stands before the screws that hold these units to the others.</summary>
+    /// <summary>What stands before the screws that hold these units to the others. A top waits for nothing: it goes on a whole
+    /// frame, and where a rail below leaves little room, its screws take a right-angle driver.</summary>
     public HashSet<Unit> Before(IReadOnlyList<Unit> leaving)
     {
         var gone = leaving.ToHashSet();
         var links = gone.SelectMany(unit => unit.Copies)
             .SelectMany(copy => solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)))
-            .Where(link => !access.IsReachable(link, IsFixed));
+            .Where(link => link.Kind != JointKind.Slotted && !access.IsReachable(link, IsFixed));
         return [.. links.SelectMany(link => access.Covering(link, IsFixed)).Select(copy => owner[copy])];
     }
 
@@ -105,16 +106,13 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             one.Link.Kind is JointKind.Screwed or JointKind.PocketScrew or JointKind.Slotted || !Bodies.IsFirm(one.Link.Kind)
         ) && (isFramed || covers.IsCover(unit) || unit.Copies.All(copy => IsStrip(solids.All[copy].Copy)));
 
-    private static bool IsStrip(PartCopy copy)
-    {
-        var across = Way.Axes.First(axis => axis != copy.Along && axis != copy.Flat);
-        return copy.Box.Extent(across) <= copy.Box.Extent(copy.Flat) * Narrow;
-    }
+    private static bool IsStrip(PartCopy copy) => copy.Box.Extent(copy.Across) <= copy.Box.Extent(copy.Flat) * Narrow;
 
+    // A panel that is free in its grooves holds nothing: what only it joins has to be held by something else.
     private IEnumerable<Unit> Joined(int copy) =>
         solids
             .Of(copy)
-            .Where(link => Bodies.IsFirm(link.Kind))
+            .Where(link => Bodies.IsFirm(link.Kind) && !Gluing.IsFree(solids, link))
             .Select(link => owner.GetValueOrDefault(link.Other(copy)))
             .OfType<Unit>();
 

@@ -30,7 +30,6 @@ internal static class FormatWords
         [WorkAction.Sand] = "sand",
         [WorkAction.DryFit] = "dry-fit",
         [WorkAction.Join] = "join",
-        [WorkAction.CheckSquare] = "check-square",
         [WorkAction.CleanGlue] = "clean-glue",
         [WorkAction.FitDoor] = "fit-door",
         [WorkAction.Hang] = "hang",

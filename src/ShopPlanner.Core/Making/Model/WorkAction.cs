@@ -66,9 +66,6 @@ public enum WorkAction
     /// <summary>Parts are put together: with glue, screws, dowels, or just slid in.</summary>
     Join,
 
-    /// <summary>The check for square or flat that stands alone.</summary>
-    CheckSquare,
-
     /// <summary>Squeezed-out glue is taken off.</summary>
     CleanGlue,
 
