@@ -15,7 +15,7 @@ public static class WorkPlanner
     public static WorkPlan Of(Piece piece, WorkChoices choices)
     {
         var finish = FinishPlanner.Of(piece, choices);
-        var operations = ToldOnce.Parts(OperationList.Of(piece, choices), finish.Steps, piece);
+        var operations = ToldOnce.Parts(OperationList.Of(piece, choices), piece);
         var assembly = AssemblyOrder.Of(piece, choices);
         return WorkMerge.Of(
             piece,
@@ -24,7 +24,7 @@ public static class WorkPlanner
             {
                 Steps = ToldOnce.Assembly(assembly.Steps, operations),
             },
-            ToldOnce.Finish(finish.Steps),
+            finish.Steps,
             finish.Amounts,
             finish.Findings
         );

@@ -13,8 +13,7 @@ internal static class EdgeSummary
     // Left over at both ends of an edge together, and what is spoiled (common practice, as for banding by itself).
     private static readonly Length Trim = Length.FromInches(1);
 
-    /// <summary>What the name of edge band in the hardware begins with.</summary>
-    public const string Band = "Edge band";
+    private const string Band = "Edge band";
 
     private const double WastePercent = 10;
 
@@ -27,15 +26,33 @@ internal static class EdgeSummary
     {
         var edges = builder.Drafts.SelectMany(draft => draft.Edges.Select(edge => (Draft: draft, Edge: edge))).ToList();
         foreach (var same in edges.Where(one => one.Edge.Work == EdgeWork.Band).GroupBy(one => Wide(High(one.Draft, one.Edge))))
-            builder.Buy(
-                $"{Band} {Size(same.Key, builder.Unit)} wide, by the foot",
-                Feet([.. same.Select(one => Long(one.Draft, one.Edge))])
-            );
+            builder.Buy(Name(same.Key, builder.Unit), Feet([.. same.Select(one => Long(one.Draft, one.Edge))]));
         // What is rounded over is trimmed and flush before.
         foreach (var same in edges.GroupBy(one => (one.Edge.Work, Radius: Round(one.Edge))).OrderBy(one => one.Key.Work))
             (same.Key.Work == EdgeWork.RoundOver ? builder.Steps : builder.StepsBefore).Add(
                 Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder)
             );
+    }
+
+    /// <summary>Whether a name in the hardware is that of edge band.</summary>
+    public static bool IsBand(string name) => name.StartsWith(Band, StringComparison.Ordinal);
+
+    /// <summary>Returns the width sold that covers an edge this high.</summary>
+    public static Length Wide(Length high) => Sold.Where(one => one >= high + Over).DefaultIfEmpty(high).Min();
+
+    /// <summary>Returns what band of a width is asked for by.</summary>
+    public static string Name(Length wide, LengthUnit unit) => $"{Band} {Size(wide, unit)} wide, by the foot";
+
+    /// <summary>Returns the feet of band to buy for edges of these lengths.</summary>
+    public static int Feet(IReadOnlyList<Length> edges)
+    {
+        var band = EdgeBands.Band(
+            Working.Given("Edges", edges.Aggregate(Length.Zero, (sum, one) => sum + one)),
+            Working.Given("Count", edges.Count, QuantityKind.Bare, 0),
+            Working.Given("Trim", Trim),
+            Working.Given("Waste", WastePercent, QuantityKind.Percent, 0)
+        );
+        return (int)((band.Value.Ticks + Length.TicksPerFoot - 1) / Length.TicksPerFoot);
     }
 
     private static string Step(EdgeWork work, Length radius, string places, Builder builder) =>
@@ -65,23 +82,10 @@ internal static class EdgeSummary
 
     private static Length Round(EdgeTreatment edge) => edge.Work == EdgeWork.RoundOver ? edge.Size : Length.Zero;
 
-    private static int Feet(IReadOnlyList<Length> edges)
-    {
-        var band = EdgeBands.Band(
-            Working.Given("Edges", edges.Aggregate(Length.Zero, (sum, one) => sum + one)),
-            Working.Given("Count", edges.Count, QuantityKind.Bare, 0),
-            Working.Given("Trim", Trim),
-            Working.Given("Waste", WastePercent, QuantityKind.Percent, 0)
-        );
-        return (int)((band.Value.Ticks + Length.TicksPerFoot - 1) / Length.TicksPerFoot);
-    }
-
     private static Length Long(Draft draft, EdgeTreatment edge) => draft.Box.Extent(BoxSides.Third(edge.Side.Axis(), draft.Flat));
 
     private static Length High(Draft draft, EdgeTreatment edge) =>
         edge.Side.Axis() == draft.Flat ? draft.Box.Extent(draft.Across) : draft.Box.Extent(draft.Flat);
-
-    private static Length Wide(Length high) => Sold.Where(one => one >= high + Over).DefaultIfEmpty(high).Min();
 
     // Sold by inches; beside millimeters, the nearest whole one tells how wide that is.
     private static string Size(Length size, LengthUnit unit)

@@ -21,7 +21,7 @@ internal sealed class HangWords(string name, int count)
             $"Trim {them} to the measured opening",
             [
                 "Measure the opening at both sides, above and below. Enter its width and height: the size of the door follows.",
-                "Cut off the long ends of the stiles, then plane or saw the edges to that size, a little from each side.",
+                "Plane or saw edges and ends to that size, a little from each side.",
             ],
             marks,
             after,

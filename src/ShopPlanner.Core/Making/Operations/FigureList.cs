@@ -26,7 +26,7 @@ internal sealed class FigureList
         if (values.Count == 1)
             return [new(name, values[0].Key)];
         return values.Select(value => new WorkFigure(
-            $"{name}, {PartWords.Join([.. value.Select(one => one.Of).Distinct(StringComparer.Ordinal)])}",
+            $"{name}, {WordList.Of(value.Select(one => one.Of))}",
             value.Key
         ));
     }

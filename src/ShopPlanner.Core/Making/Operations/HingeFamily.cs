@@ -91,12 +91,12 @@ internal sealed class HingeFamily : IOperationFamily
             WorkAction.BoreHinges,
             $"{title} the {PartWords.Names(hung)}",
             says,
-            [.. hung.Select(one => one.Mark)],
+            hung.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, each, doors.Sum(one => one.Count.Value))
         )
         {
-            Joints = [.. doors.Select(one => one.Joint.Index).Order()],
+            Joints = doors.Select(one => one.Joint).Indexes(),
             Source = OperationSources.CupsThenHang,
         };
     }

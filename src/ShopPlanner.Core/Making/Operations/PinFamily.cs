@@ -14,8 +14,6 @@ internal sealed class PinFamily : IOperationFamily
     private const int SettingMinutes = 10;
     private const double HoleMinutes = 0.5;
 
-    private static readonly Length Pitch = Length.FromMillimetres(32);
-
     public IEnumerable<Operation> Of(PieceWork work)
     {
         var rows = PinRows.Of(work);
@@ -31,7 +29,7 @@ internal sealed class PinFamily : IOperationFamily
             WorkAction.DrillPins,
             $"Drill the shelf pin holes in the {PartWords.Names(pieces)}",
             [.. Says(rows, work)],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, rows.Sum(one => Heights(one).Length))
         )
@@ -60,7 +58,7 @@ internal sealed class PinFamily : IOperationFamily
     private static ImmutableArray<WorkFigure> Settings(ImmutableArray<PinRow> rows)
     {
         var figures = new FigureList();
-        figures.Add("From hole to hole", "", Pitch);
+        figures.Add("From hole to hole", "", ShelfPins.SystemPitch);
         foreach (var one in rows)
         {
             var of = PartWords.Lower(one.Piece.Name);
@@ -83,7 +81,7 @@ internal sealed class PinFamily : IOperationFamily
             .Heights(
                 Working.Given("height", row.High - row.Low),
                 Working.Given("first", First(row)),
-                Working.Given("pitch", Pitch),
+                Working.Given("pitch", ShelfPins.SystemPitch),
                 Working.Given("clear", First(row))
             )
             .Value;

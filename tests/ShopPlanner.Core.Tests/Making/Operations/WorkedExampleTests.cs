@@ -75,7 +75,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(Made.Inches(3), notch.Figure("From the front edge"));
         Assert.Equal(Made.Inches(3.5m), notch.Figure("From the lower end"));
         Assert.Contains(dado.Id, notch.After);
-        foreach (var id in new[] { dado.Id, rabbet.Id, notch.Id, "shelf-pins", "sand-inside" })
+        foreach (var id in new[] { dado.Id, rabbet.Id, notch.Id, "shelf-pins" })
             Assert.Equal(WorkPhase.Parts, steps.Step(id).Phase);
         Assert.Contains(dado.Id, steps.Step("shelf-pins").After);
     }
@@ -153,8 +153,14 @@ public sealed class WorkedExampleTests
         var steps = Worked.Steps(Drawers(joint));
         Assert.Equal(Made.Inches((decimal)deep), steps.Step(id).Figure("Depth"));
         Assert.Equal(joint == "dado", steps.Any(one => one.Id == "tongue:drawer:box"));
-        if (joint == "dado")
-            Assert.Equal(Made.Inches(0.25m), steps.Step(id).Figure("Width of the cut"));
+        if (joint != "dado")
+            return;
+        Assert.Equal(Made.Inches(0.25m), steps.Step(id).Figure("Width of the cut"));
+        // The outer face alone is cut back.
+        var tongue = steps.Step("tongue:drawer:box");
+        Assert.Equal("front face and rear face at the ends", tongue.Face);
+        Assert.Contains(Made.Inches(0.25m).Ticks, tongue.Figures("Taken off the front face"));
+        Assert.DoesNotContain(tongue.Says, one => one.Contains("each face", StringComparison.Ordinal));
     }
 
     [Fact]
