@@ -17,7 +17,7 @@ public static class WorkPlanner
         var finish = FinishPlanner.Of(piece, choices);
         var operations = ToldOnce.Parts(OperationList.Of(piece, choices), piece);
         var assembly = AssemblyOrder.Of(piece, choices);
-        return WorkMerge.Of(
+        var plan = WorkMerge.Of(
             piece,
             operations,
             assembly with
@@ -28,5 +28,10 @@ public static class WorkPlanner
             finish.Amounts,
             finish.Findings
         );
+        return piece.Steps.IsEmpty ? plan : plan with { Steps = [Notes(piece), .. plan.Steps] };
     }
+
+    // What boxes and joints don't tell is read before the first of them is cut.
+    private static WorkStep Notes(Piece piece) =>
+        new("read:notes", WorkPhase.Parts, WorkAction.Read, "Read the notes on this piece", piece.Steps, [], [], 5);
 }

@@ -7,7 +7,7 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Edging;
 
-/// <summary>What all treated edges of a piece come to: the band to buy, and what is to be done.</summary>
+/// <summary>The band that all edges of a piece take.</summary>
 internal static class EdgeSummary
 {
     // Left over at both ends of an edge together, and what is spoiled (common practice, as for banding by itself).
@@ -21,17 +21,14 @@ internal static class EdgeSummary
     private static readonly Length[] Sold = [Length.FromInches(0.8125m), Length.FromInches(1.625m), Length.FromInches(2)];
     private static readonly Length Over = Length.FromInches(0.03125m);
 
-    /// <summary>Adds hardware and steps for all edges of the copies that were added.</summary>
+    /// <summary>Adds it to the hardware, by the edges of the copies that were added.</summary>
     public static void Note(Builder builder)
     {
-        var edges = builder.Drafts.SelectMany(draft => draft.Edges.Select(edge => (Draft: draft, Edge: edge))).ToList();
-        foreach (var same in edges.Where(one => one.Edge.Work == EdgeWork.Band).GroupBy(one => Wide(High(one.Draft, one.Edge))))
+        var banded = builder.Drafts.SelectMany(draft =>
+            draft.Edges.Where(edge => edge.Work == EdgeWork.Band).Select(edge => (Draft: draft, Edge: edge))
+        );
+        foreach (var same in banded.GroupBy(one => Wide(High(one.Draft, one.Edge))))
             builder.Buy(Name(same.Key, builder.Unit), Feet([.. same.Select(one => Long(one.Draft, one.Edge))]));
-        // What is rounded over is trimmed and flush before.
-        foreach (var same in edges.GroupBy(one => (one.Edge.Work, Radius: Round(one.Edge))).OrderBy(one => one.Key.Work))
-            (same.Key.Work == EdgeWork.RoundOver ? builder.Steps : builder.StepsBefore).Add(
-                Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder)
-            );
     }
 
     /// <summary>Whether a name in the hardware is that of edge band.</summary>
@@ -54,33 +51,6 @@ internal static class EdgeSummary
         );
         return (int)((band.Value.Ticks + Length.TicksPerFoot - 1) / Length.TicksPerFoot);
     }
-
-    private static string Step(EdgeWork work, Length radius, string places, Builder builder) =>
-        work switch
-        {
-            EdgeWork.Band => $"Iron the edge band on and trim it flush: {places}.",
-            EdgeWork.RoundOver => $"Round over, with a radius of {LengthFormat.WithUnit(radius, builder.Unit)}: {places}.",
-            EdgeWork.Lipping => $"Glue the lippings on a little proud, and plane them flush when the glue is hard: {places}.",
-            _ => $"Glue the edge strips on, flush with the upper face: {places}.",
-        };
-
-    // Named once for each kind of part: front edge of the shelf, all edges of the drawer front.
-    private static string Places(IEnumerable<(Draft Draft, EdgeTreatment Edge)> edges) =>
-        string.Join(
-            "; ",
-            edges
-                .GroupBy(one => one.Draft.Name)
-                .Select(same => (same.Key, Sides: same.Select(one => one.Edge.Side).Distinct().Order().ToList()))
-                .GroupBy(one => Sides(one.Sides))
-                .Select(same => $"{same.Key} of the {string.Join(", ", same.Select(one => one.Key.ToLowerInvariant()))}")
-        );
-
-    private static string Sides(List<BoxSide> sides) =>
-        sides.Count >= 4
-            ? "all edges"
-            : string.Join(" and ", sides.Select(Export.Words.Side)) + (sides.Count == 1 ? " edge" : " edges");
-
-    private static Length Round(EdgeTreatment edge) => edge.Work == EdgeWork.RoundOver ? edge.Size : Length.Zero;
 
     private static Length Long(Draft draft, EdgeTreatment edge) => draft.Box.Extent(BoxSides.Third(edge.Side.Axis(), draft.Flat));
 

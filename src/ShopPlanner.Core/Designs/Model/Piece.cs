@@ -14,7 +14,8 @@ namespace ShopPlanner.Core.Designs.Model;
 /// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Openings">The bays, filled or empty.</param>
 /// <param name="Warnings">What to fix, to make safe or to check.</param>
-/// <param name="Steps">How it goes together, in order.</param>
+/// <param name="Steps">What is to be done beside the order of work, which follows from boxes and joints: the design's own
+/// sentences, then those of its frame and fills.</param>
 public sealed record Piece(
     string Name,
     LengthUnit Unit,
@@ -133,7 +134,7 @@ public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis 
     public ToeNotch? ToeNotch =>
         Features
             .OfType<Notch>()
-            .Where(one => one is { Through: Axis.X, From.Ticks: 0, SecondFrom.Ticks: 0 })
+            .Where(one => one.IsToe)
             .Select(one => new ToeNotch(one.To, one.SecondTo))
             .FirstOrDefault();
 }

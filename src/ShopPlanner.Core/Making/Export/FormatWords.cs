@@ -48,6 +48,7 @@ internal static class FormatWords
         [WorkAction.Rub] = "rub",
         [WorkAction.Cure] = "cure",
         [WorkAction.FixToWall] = "fix-to-wall",
+        [WorkAction.Read] = "read",
     };
 
     public static string Of(WorkAction action) => Actions[action];

@@ -119,4 +119,7 @@ public enum WorkAction
 
     /// <summary>The piece is fixed to the wall.</summary>
     FixToWall,
+
+    /// <summary>What the design says beside the order of work is read.</summary>
+    Read,
 }
