@@ -9,7 +9,15 @@ namespace ShopPlanner.Core.Making;
 /// is scraped off, edge band.</summary>
 internal static class ToldOnce
 {
-    /// <summary>Work on parts without the sanding that the finish begins with, its edge band in the step that uses it.</summary>
+    /// <summary>Work on parts without the sanding that the finish begins with.</summary>
+    /// <param name="operations">Work on single parts.</param>
+    /// <param name="finish">Steps of the finish.</param>
+    public static ImmutableArray<WorkStep> Parts(ImmutableArray<WorkStep> operations, ImmutableArray<WorkStep> finish) =>
+        finish.Any(step => step is { Action: WorkAction.Sand, Phase: WorkPhase.FinishBefore })
+            ? Without(operations, step => step is { Action: WorkAction.Sand, Phase: WorkPhase.Parts })
+            : operations;
+
+    /// <summary>The same, the piece's edge band in the step that uses it.</summary>
     /// <param name="operations">Work on single parts.</param>
     /// <param name="finish">Steps of the finish.</param>
     /// <param name="piece">The piece with its hardware.</param>
@@ -19,10 +27,7 @@ internal static class ToldOnce
         Piece piece
     )
     {
-        var isSanded = finish.Any(step => step is { Action: WorkAction.Sand, Phase: WorkPhase.FinishBefore });
-        var kept = isSanded
-            ? Without(operations, step => step is { Action: WorkAction.Sand, Phase: WorkPhase.Parts })
-            : operations;
+        var kept = Parts(operations, finish);
         var band = piece
             .Hardware.Where(item => IsBand(item.Name))
             .Select(item => new WorkItem(item.Name, item.Quantity))

@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Assembly;
 using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Making.Operations;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Totals;
 
 namespace ShopPlanner.Core.Making;
 
@@ -14,19 +17,42 @@ public static class WorkPlanner
     /// <param name="choices">What the builder decides.</param>
     public static WorkPlan Of(Piece piece, WorkChoices choices)
     {
+        ArgumentNullException.ThrowIfNull(piece);
         var finish = FinishPlanner.Of(piece, choices);
         var operations = ToldOnce.Parts(OperationList.Of(piece, choices), finish.Steps, piece);
         var assembly = AssemblyOrder.Of(piece, choices);
         return WorkMerge.Of(
-            piece,
+            piece.Name,
+            piece.Unit,
             operations,
             assembly with
             {
                 Steps = ToldOnce.Assembly(assembly.Steps, operations),
             },
-            ToldOnce.Finish(finish.Steps),
-            finish.Amounts,
-            finish.Findings
+            finish with
+            {
+                Steps = ToldOnce.Finish(finish.Steps),
+            }
         );
+    }
+
+    /// <summary>Returns the plan for parts that belong to no design. Nothing is known of their joints, so it has no assembly; the
+    /// glue of whatever joins them is scraped off with the finish.</summary>
+    /// <param name="name">Of the project.</param>
+    /// <param name="unit">Unit of lengths in texts.</param>
+    /// <param name="parts">As cut.</param>
+    /// <param name="finished">The same parts, finished, by their marks.</param>
+    /// <param name="choices">What the builder decides.</param>
+    public static WorkPlan Of(
+        string name,
+        LengthUnit unit,
+        ImmutableArray<PlainPart> parts,
+        IReadOnlyList<CountedPart> finished,
+        WorkChoices choices
+    )
+    {
+        var finish = FinishPlanner.Of(name, unit, finished, choices);
+        var operations = ToldOnce.Parts(OperationList.Of(parts, choices), finish.Steps);
+        return WorkMerge.Of(name, unit, operations, new([], [], []), finish);
     }
 }

@@ -81,4 +81,8 @@ public static class OperationList
 /// <param name="Width">Finished.</param>
 /// <param name="RoughLength">As cut.</param>
 /// <param name="RoughWidth">As cut.</param>
-public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth);
+public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth)
+{
+    /// <summary>How many of them.</summary>
+    public int Quantity { get; init; } = 1;
+}

@@ -42,7 +42,7 @@ internal static class PlainParts
             ["Set each stop once and cut all parts of that size.", "Leave extra length on what you trim after it is glued."],
             Marks(parts),
             [],
-            WorkEffort.Minutes(SettingMinutes, CutMinutes, parts.Count)
+            WorkEffort.Minutes(SettingMinutes, CutMinutes, Count(parts))
         )
         {
             Tool = "Table saw, and miter saw with a stop",
@@ -60,7 +60,7 @@ internal static class PlainParts
             ["Break every edge that hands will touch. Leave alone the edges where parts meet: they must stay sharp."],
             Marks(parts),
             [],
-            WorkEffort.Minutes(SettingMinutes, EaseMinutes, parts.Length)
+            WorkEffort.Minutes(SettingMinutes, EaseMinutes, Count(parts))
         )
         {
             Tool = "Sanding block, or trim router with a small round-over bit",
@@ -77,13 +77,15 @@ internal static class PlainParts
             [$"Sand with the grain, grit {Grits.Told(choices)}, before glue. Keep off the faces that are glued."],
             Marks(parts),
             [],
-            WorkEffort.Minutes(SettingMinutes, SandMinutes, parts.Length)
+            WorkEffort.Minutes(SettingMinutes, SandMinutes, Count(parts))
         )
         {
             Tool = "Random orbit sander, or a sanding block",
             Cautions = [Cautions.Dust],
             Source = OperationSources.SandThenGlue,
         };
+
+    private static int Count(IEnumerable<PlainPart> parts) => parts.Sum(one => one.Quantity);
 
     private static ImmutableArray<string> Marks(IEnumerable<PlainPart> parts) =>
         [.. parts.Select(one => one.Mark).Distinct(StringComparer.Ordinal)];
