@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Assembly;
+using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Making;
 
@@ -10,25 +11,23 @@ public static class WorkMerge
 {
     /// <summary>Returns the plan: each part is worked on before it is first joined, what cannot be reached later is finished
     /// before that, the rest when the piece stands, and what goes on after the finish comes last.</summary>
-    /// <param name="piece">The piece.</param>
+    /// <param name="name">Of the piece.</param>
+    /// <param name="unit">Unit of its lengths.</param>
     /// <param name="operations">Work on single parts.</param>
     /// <param name="assembly">How it goes together.</param>
-    /// <param name="finish">Steps of the finish, before and after the assembly.</param>
-    /// <param name="amounts">What the finish takes; null where the piece stays bare.</param>
-    /// <param name="findings">Of the finish.</param>
+    /// <param name="finish">The finish, before and after the assembly.</param>
     public static WorkPlan Of(
-        Piece piece,
+        string name,
+        LengthUnit unit,
         ImmutableArray<WorkStep> operations,
         AssemblyPlan assembly,
-        ImmutableArray<WorkStep> finish,
-        FinishAmounts? amounts,
-        ImmutableArray<WorkFinding> findings
+        FinishPlan finish
     )
     {
-        ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(assembly);
-        var before = finish.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
-        var later = finish.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
+        ArgumentNullException.ThrowIfNull(finish);
+        var before = finish.Steps.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
+        var later = finish.Steps.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
         var parts = operations.Where(step => step.Phase == WorkPhase.Parts).ToList();
         var worked = ByMark(parts);
         var coated = ByMark(before);
@@ -49,12 +48,12 @@ public static class WorkMerge
             ),
         ];
         return new(
-            piece.Name,
-            piece.Unit,
+            name,
+            unit,
             StepOrder.Sort(all),
             assembly.Subassemblies,
-            amounts,
-            [.. assembly.Findings.Concat(findings).OrderByDescending(one => one.Severity)]
+            finish.Amounts,
+            [.. assembly.Findings.Concat(finish.Findings).OrderByDescending(one => one.Severity)]
         );
     }
 

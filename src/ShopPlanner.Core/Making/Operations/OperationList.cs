@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Making.Operations;
 
@@ -57,4 +58,22 @@ public static class OperationList
         var work = new PieceWork(piece, choices);
         return OperationOrder.Of(Families.SelectMany(family => family.Of(work)));
     }
+
+    /// <summary>Returns the operations on parts that belong to no design, so that nothing is known of their joints: cut to size,
+    /// ease.</summary>
+    /// <param name="parts">The parts.</param>
+    public static ImmutableArray<WorkStep> Of(ImmutableArray<PlainPart> parts) => OperationOrder.Of(PlainParts.Of(parts));
+}
+
+/// <summary>A part of a project without a design.</summary>
+/// <param name="Name">What people call it.</param>
+/// <param name="Mark">On the wood.</param>
+/// <param name="Length">Finished.</param>
+/// <param name="Width">Finished.</param>
+/// <param name="RoughLength">As cut.</param>
+/// <param name="RoughWidth">As cut.</param>
+public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth)
+{
+    /// <summary>How many of them.</summary>
+    public int Quantity { get; init; } = 1;
 }
