@@ -64,6 +64,7 @@ internal static class WorkLists
 internal sealed class PieceWork
 {
     private readonly Dictionary<string, Workpiece> byMark;
+    private readonly Lazy<ImmutableArray<Trench>> trenches;
 
     public PieceWork(Piece piece, WorkChoices choices)
     {
@@ -76,7 +77,7 @@ internal sealed class PieceWork
         ];
         byMark = Workpieces.ToDictionary(one => one.Mark, StringComparer.Ordinal);
         Joints = [.. JointFit.Of(piece).Select((fit, i) => new WorkJoint(i, fit, this[fit.From.Mark], this[fit.Into.Mark]))];
-        Trenches = TrenchList.Of(this);
+        trenches = new(() => TrenchList.Of(this));
     }
 
     public Piece Piece { get; }
@@ -91,7 +92,7 @@ internal sealed class PieceWork
     public ImmutableArray<WorkJoint> Joints { get; }
 
     /// <summary>Grooves, dadoes, rabbets and laps.</summary>
-    public ImmutableArray<Trench> Trenches { get; }
+    public ImmutableArray<Trench> Trenches => trenches.Value;
 
     public Workpiece this[string mark] => byMark[mark];
 

@@ -92,10 +92,15 @@ internal sealed class PinFamily : IOperationFamily
 /// <param name="AtEnd">Whether its right face is drilled.</param>
 /// <param name="Y">Where the row is, from front to back.</param>
 /// <param name="IsFront">Whether it holds the shelves in front.</param>
-/// <param name="Low">Bottom of the bay.</param>
-/// <param name="High">Top of the bay.</param>
-internal sealed record PinRow(Workpiece Piece, bool AtEnd, Length Y, bool IsFront, Length Low, Length High)
+/// <param name="Bay">The bay of the shelves.</param>
+internal sealed record PinRow(Workpiece Piece, bool AtEnd, Length Y, bool IsFront, Box Bay)
 {
+    /// <summary>Bottom of the bay.</summary>
+    public Length Low => Bay.Z;
+
+    /// <summary>Top of the bay.</summary>
+    public Length High => Bay.EndZ;
+
     /// <summary>Whether it stands aside for the rows on the other face.</summary>
     public bool IsShifted { get; init; }
 }
@@ -130,11 +135,12 @@ internal static class PinRows
                 .ToList();
             foreach (var (y, isFront) in new[] { (shelf.Box.Y + back, true), (shelf.Box.EndY - back, false) })
                 if (Carrier(met, y, beside) is { } found)
-                    yield return new(found.Piece, !isRight, found.Y, isFront, bay.Z, bay.EndZ);
+                    yield return new(found.Piece, !isRight, found.Y, isFront, bay);
         }
     }
 
-    private static bool IsLoose(Workpiece one, Box bay) =>
+    /// <summary>Whether a copy is a loose shelf of a bay.</summary>
+    public static bool IsLoose(Workpiece one, Box bay) =>
         one is { Name: "Shelf", Part.Assembly: "Shelves" }
         && one.Box.X >= bay.X
         && one.Box.EndX <= bay.EndX

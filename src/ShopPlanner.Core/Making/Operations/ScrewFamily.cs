@@ -73,8 +73,8 @@ internal sealed class ScrewFamily : IOperationFamily
     /// <summary>A joint with its screws.</summary>
     private sealed record Screwed(WorkJoint Joint, ScrewGauge Gauge, ImmutableArray<Length> Places)
     {
-        /// <summary>What the screws go through: the thinner one.</summary>
-        public Workpiece Near => IsThrough(Joint.From, Joint.Into) ? Joint.From : Joint.Into;
+        /// <summary>What the screws go through.</summary>
+        public Workpiece Near => Spots.Near(Joint);
 
         /// <summary>What their points hold in.</summary>
         public PilotWood Wood =>
@@ -87,7 +87,5 @@ internal sealed class ScrewFamily : IOperationFamily
 
         public static Screwed? Of(WorkJoint joint) =>
             joint.Fit.Screw().Choice is { } choice ? new(joint, choice.Gauge, Fastenings.Places(joint.Fit, choice)) : null;
-
-        private bool IsThrough(Workpiece from, Workpiece into) => from.Box.Extent(Joint.Along) <= into.Box.Extent(Joint.Along);
     }
 }

@@ -31,6 +31,13 @@ internal static class Spots
         return Axes.All.Where(axis => axis != joint.Along).MinBy(axis => box.Extent(axis).Ticks);
     }
 
+    /// <summary>Direction of the longer side of that face: fasteners stand along it.</summary>
+    public static Axis Run(WorkJoint joint) => Axes.All.Single(axis => axis != joint.Along && axis != Narrow(joint));
+
+    /// <summary>What the screws of a joint go through: the thinner part.</summary>
+    public static Workpiece Near(WorkJoint joint) =>
+        joint.From.Box.Extent(joint.Along) <= joint.Into.Box.Extent(joint.Along) ? joint.From : joint.Into;
+
     /// <summary>From the nearer side of a copy to the middle of that face, across it.</summary>
     public static Length Line(WorkJoint joint, Workpiece piece)
     {

@@ -121,6 +121,19 @@ public sealed class WorkedExampleTests
         Assert.True(cups.Figure("Depth of the cup") < Made.Inches(0.75m));
     }
 
+    // A flap hangs along its width: cups up its side would be bored for nothing.
+    [Theory]
+    [InlineData("sides", true)]
+    [InlineData("below", false)]
+    [InlineData("above", false)]
+    public void Only_doors_that_hang_at_their_sides_are_bored_for_cups(string hang, bool isBored)
+    {
+        var doors = $$"""{ "kind": "doors", "make": "slab", "material": "case", "leaves": "1", "hang": "{{hang}}" }""";
+        var piece = Made.Piece(Made.Carcass("24", "12", "20", doors));
+        Assert.Contains(piece.Joints, one => one.Kind == JointKind.Hinged);
+        Assert.Equal(isBored, Worked.Steps(piece).Any(one => one.Action == WorkAction.BoreHinges));
+    }
+
     // Handwork in Wood (1910), ch. VII, no. 42: 3/4 in rails take tenons 1/4 in thick, here in posts 3 in square.
     [Fact]
     public void Rails_of_three_quarters_take_a_quarter_inch_tenon()
