@@ -119,18 +119,7 @@ internal static class BillWords
     );
 
     /// <summary>Words after "in" where it isn't a unit.</summary>
-    public static readonly string[] AfterIn =
-    [
-        "number",
-        "the ",
-        "each ",
-        "all ",
-        "front",
-        "back",
-        "place",
-        "this ",
-        "which",
-    ];
+    public static readonly string[] AfterIn = ["number", "the ", "each ", "all ", "front", "back", "place", "this ", "which"];
 
     /// <summary>Words for a piece of wood that don't say which.</summary>
     public static readonly FrozenSet<string> Pieces = Set(
@@ -207,8 +196,7 @@ internal static class BillWords
 
     /// <summary>Whether the word at a place says that sizes are as bought: <c>rough</c>, <c>stock size</c>.</summary>
     public static bool IsBought(IReadOnlyList<BillToken> tokens, int at) =>
-        tokens[at].IsIn(Bought)
-        || (tokens[at].Is("stock") && at + 1 < tokens.Count && tokens[at + 1].Text is "size" or "sizes");
+        tokens[at].IsIn(Bought) || (tokens[at].Is("stock") && at + 1 < tokens.Count && tokens[at + 1].Text is "size" or "sizes");
 
     private static FrozenSet<string> Set(string words) =>
         words.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);

@@ -113,7 +113,8 @@ internal sealed class SizeParser(BillToken[] tokens, string text)
         if (side.Role != SizeRole.None)
             return found.All(one => one.Role != side.Role && (!goesOn || one.Role != SizeRole.None));
         if (goesOn)
-            return isParted && (found is [{ Role: SizeRole.Thickness }] || (found is [{ Role: SizeRole.Length }] && IsSection(end)));
+            return isParted
+                && (found is [{ Role: SizeRole.Thickness }] || (found is [{ Role: SizeRole.Length }] && IsSection(end)));
         if (isNamed)
             return isParted && side.Unit != SizeUnit.None && Told(found) == 2 && !IsCount(end);
         return Told(found) == 2 && (side.Unit == SizeUnit.Foot || (isParted && side.Unit != SizeUnit.None)) && !IsCount(end);

@@ -102,11 +102,7 @@ public static class DesignOwnParts
     /// <param name="path">Of the part.</param>
     /// <param name="with">Name of the other.</param>
     public static DesignDocument AddJoint(this DesignDocument document, string path, string with) =>
-        Changed(
-            document,
-            path,
-            part => part with { Joints = part.Joints.Add(new(with, JointKind.Glued, part.Along, null, "")) }
-        );
+        Changed(document, path, part => part with { Joints = part.Joints.Add(new(with, JointKind.Glued, part.Along, null, "")) });
 
     /// <summary>Changes a joint.</summary>
     /// <param name="document">The design.</param>

@@ -66,8 +66,7 @@ internal sealed class PickPlaces
     }
 
     /// <summary>The part's wood; one copy of each kind can be reached by keyboard.</summary>
-    public Marked Named(Marked wood, SeenPart part) =>
-        stops.Contains(part.Mark) ? picks.Stop(wood, part.Part.Part) : wood;
+    public Marked Named(Marked wood, SeenPart part) => stops.Contains(part.Mark) ? picks.Stop(wood, part.Part.Part) : wood;
 
     private Marked Area(Opening bay, Box place) =>
         picks.Area(bay, new Patch(Fill.Clear, place), new Frame(Stroke.NextCut, place.Inset(Inset)));

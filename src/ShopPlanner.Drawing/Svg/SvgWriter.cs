@@ -160,7 +160,8 @@ public static class SvgWriter
         xml.WriteEndElement();
     }
 
-    // A page brings the font that texts are measured in. A file of its own may be shown in a wider one: each text keeps its length.
+    // A page brings the font that texts are measured in. A file of its own may be shown in a wider one: each text keeps its
+    // length.
     private static void Write(XmlWriter xml, Caption caption, bool alone)
     {
         xml.WriteStartElement("text");

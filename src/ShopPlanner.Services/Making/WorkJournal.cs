@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;

@@ -75,11 +75,7 @@ public sealed class IdeaPickTests : IdeaPageContext
         page.WaitForAssertion(() => Assert.Single(page.FindAll("[data-field='parts.0.repeat.step.2']")), Patience);
         page.Find("[data-field='parts.0.repeat.step.2']").Typed("width / 10");
         page.WaitForAssertion(
-            () =>
-                Assert.Contains(
-                    Marks(page),
-                    row => row.Contains('3') && row.Contains("Batten", StringComparison.Ordinal)
-                ),
+            () => Assert.Contains(Marks(page), row => row.Contains('3') && row.Contains("Batten", StringComparison.Ordinal)),
             Patience
         );
         await page.InvokeAsync(() => Field(page, "Join batten to").Change("Side"));

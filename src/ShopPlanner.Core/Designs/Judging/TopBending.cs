@@ -100,8 +100,7 @@ internal static class TopBending
         );
     }
 
-    private static Working<double> Density(Strength row) =>
-        Weight.Density(row, Weight.Indoors);
+    private static Working<double> Density(Strength row) => Weight.Density(row, Weight.Indoors);
 
     private static Working<double> Across(Working<double> along, Strength row) =>
         Working.Of(

@@ -132,11 +132,7 @@ public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis 
     /// <summary>What a notch from left to right takes of its lower front corner, as for a toe space; null where that corner is
     /// whole.</summary>
     public ToeNotch? ToeNotch =>
-        Features
-            .OfType<Notch>()
-            .Where(one => one.IsToe)
-            .Select(one => new ToeNotch(one.To, one.SecondTo))
-            .FirstOrDefault();
+        Features.OfType<Notch>().Where(one => one.IsToe).Select(one => new ToeNotch(one.To, one.SecondTo)).FirstOrDefault();
 }
 
 /// <summary>A notch at the lower front corner of an upright part that shows its edge to the front, through its whole

@@ -219,25 +219,27 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         var step = Placed(
             told,
             new(
-            steps.Id("put-in", UnitNames.Slug(UnitNames.Of(solids, told.Insertions[0].What)), ""),
-            phase == WorkPhase.Assembly ? phase
-                : isShelf || isSliding ? WorkPhase.InPlace
-                : WorkPhase.Fitting,
-            WorkAction.PutIn,
-            $"Put in {tell.Short(told.Handled)}",
-            [
-                isSliding
-                    ? "Lift each into the deep groove above, swing its foot in, and set it down in the groove below: the rear one first."
-                : isShelf ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
-                : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
-            ],
-            [],
-            [.. after],
-            5 * told.Insertions.Count
-        )
-        {
-            Fasteners = isShelf ? supplies.Take(SupplyUse.Pin, 1, 1) : [],
-        });
+                steps.Id("put-in", UnitNames.Slug(UnitNames.Of(solids, told.Insertions[0].What)), ""),
+                phase == WorkPhase.Assembly ? phase
+                    : isShelf || isSliding ? WorkPhase.InPlace
+                    : WorkPhase.Fitting,
+                WorkAction.PutIn,
+                $"Put in {tell.Short(told.Handled)}",
+                [
+                    isSliding
+                        ? "Lift each into the deep groove above, swing its foot in, and set it down in the groove below: "
+                            + "the rear one first."
+                    : isShelf ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
+                    : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
+                ],
+                [],
+                [.. after],
+                5 * told.Insertions.Count
+            )
+            {
+                Fasteners = isShelf ? supplies.Take(SupplyUse.Pin, 1, 1) : [],
+            }
+        );
         if (step.Phase == WorkPhase.Fitting)
         {
             closing.Keys.Add(step);
@@ -247,11 +249,7 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         return Add(step);
     }
 
-    private WorkStep Placed(Told told, WorkStep step) =>
-        tell.With(told, step) with
-        {
-            Present = [.. tell.Marks(told.Taking)],
-        };
+    private WorkStep Placed(Told told, WorkStep step) => tell.With(told, step) with { Present = [.. tell.Marks(told.Taking)] };
 
     private string Put(Told told, WorkStep step) => Add(Placed(told, step));
 }

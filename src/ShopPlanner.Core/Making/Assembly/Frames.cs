@@ -4,7 +4,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Making.Assembly;
 
 /// <summary>Finds frames: uprights and rails in one plane, such as the two ends of a table, a headboard, a face frame. Where
-/// posts belong to frames of both directions, the shorter ones are made first, as all sources have it (Handwork in Wood, pp. 130, 196;
+/// posts belong to frames of both directions, the shorter ones are made first, as all sources have it (Handwork in Wood, pp. 130,
+/// 196;
 /// Carpentry and Woodwork, p. 367; Mission Furniture 1–3).</summary>
 internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
 {

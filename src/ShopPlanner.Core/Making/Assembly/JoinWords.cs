@@ -114,7 +114,8 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
         if (kinds.Contains(JointKind.PocketScrew))
             yield return "Clamp each joint flush before you drive its pocket screws. Keep the holes on the side that isn't seen.";
         if (kinds.Contains(JointKind.Screwed))
-            yield return "Clamp the parts in place, drill the pilot holes through the clearance holes, then drive the screws flush.";
+            yield return "Clamp the parts in place, drill the pilot holes through the clearance holes, then drive the "
+                + "screws flush.";
         if (told.Kind == StageKind.Top)
             yield return "Give the screws room across the grain: the top must swell and shrink without splitting.";
         if (kinds.Contains(JointKind.Bolted))

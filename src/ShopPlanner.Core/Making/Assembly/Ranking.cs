@@ -108,11 +108,10 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
 
     private static bool IsStrip(PartCopy copy) => copy.Box.Extent(copy.Across) <= copy.Box.Extent(copy.Flat) * Narrow;
 
-    // A panel that is free in its grooves holds nothing: what only it joins has to be held by something else.
     private IEnumerable<Unit> Joined(int copy) =>
         solids
             .Of(copy)
-            .Where(link => Bodies.IsFirm(link.Kind) && !Gluing.IsFree(solids, link))
+            .Where(link => Bodies.IsFirm(link.Kind))
             .Select(link => owner.GetValueOrDefault(link.Other(copy)))
             .OfType<Unit>();
 

@@ -35,10 +35,7 @@ internal static class Sources
     public static readonly SourceNote ScrewsFirst = new($"{Mission1}, p. 111", Read);
 
     /// <summary>Doors are cut large and trimmed.</summary>
-    public static readonly SourceNote DoorTrim = new(
-        $"{Carpentry}, pp. 355, 357; {Mission2}, p. 13; {Mission3}, p. 20",
-        Read
-    );
+    public static readonly SourceNote DoorTrim = new($"{Carpentry}, pp. 355, 357; {Mission2}, p. 13; {Mission3}, p. 20", Read);
 
     /// <summary>Drawers are fitted to the dry case.</summary>
     public static readonly SourceNote DrawerFit = new($"{Handwork}, pp. 191–192, 196", Read);

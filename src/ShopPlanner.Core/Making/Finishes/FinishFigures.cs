@@ -17,25 +17,55 @@ public static class FinishFigures
     );
 
     /// <summary>Lowest temperature for what is thinned with water.</summary>
-    public static readonly Working<double> WarmForWater = Of("Lowest temperature for latex", 10, QuantityKind.Temperature, FinishSources.Warmth);
+    public static readonly Working<double> WarmForWater = Of(
+        "Lowest temperature for latex",
+        10,
+        QuantityKind.Temperature,
+        FinishSources.Warmth
+    );
 
     /// <summary>How long it must stay so warm.</summary>
     public static readonly Working<double> StaysWarm = Of("Stays as warm for", 24, QuantityKind.Hours, FinishSources.Warmth);
 
     /// <summary>Lowest temperature for what is thinned with mineral spirits.</summary>
-    public static readonly Working<double> WarmForOil = Of("Lowest temperature for oil and alkyd", QuantityKind.Temperature.ToMetric(40, LengthUnit.Inch), QuantityKind.Temperature, FinishSources.Warmth);
+    public static readonly Working<double> WarmForOil = Of(
+        "Lowest temperature for oil and alkyd",
+        QuantityKind.Temperature.ToMetric(40, LengthUnit.Inch),
+        QuantityKind.Temperature,
+        FinishSources.Warmth
+    );
 
     /// <summary>Grit to scuff planed softwood with before paint outdoors, the finest of the range.</summary>
-    public static readonly Working<double> OutdoorGrit = Of("Grit before paint outdoors", 80, QuantityKind.Bare, FinishSources.Outdoors);
+    public static readonly Working<double> OutdoorGrit = Of(
+        "Grit before paint outdoors",
+        80,
+        QuantityKind.Bare,
+        FinishSources.Outdoors
+    );
 
     /// <summary>How long oil dries before what is thinned with water goes over it.</summary>
-    public static readonly Working<double> OilUnderWater = Of("Oil dries before a water-based coat", 72, QuantityKind.Hours, FinishSources.Habit);
+    public static readonly Working<double> OilUnderWater = Of(
+        "Oil dries before a water-based coat",
+        72,
+        QuantityKind.Hours,
+        FinishSources.Habit
+    );
 
     /// <summary>How long oil dries before shellac goes over it.</summary>
-    public static readonly Working<double> OilUnderShellac = Of("Oil dries before shellac", 48, QuantityKind.Hours, FinishSources.OilDries);
+    public static readonly Working<double> OilUnderShellac = Of(
+        "Oil dries before shellac",
+        48,
+        QuantityKind.Hours,
+        FinishSources.OilDries
+    );
 
     /// <summary>How long wood dries after it was wetted to raise the grain.</summary>
-    public static readonly Working<double> Wetted = Of("Wood dries after it was wetted", 2, QuantityKind.Hours, FinishSources.Habit);
+    public static readonly Working<double> Wetted = Of(
+        "Wood dries after it was wetted",
+        2,
+        QuantityKind.Hours,
+        FinishSources.Habit
+    );
 
     /// <summary>How long putty or wood filler dries.</summary>
     public static readonly Working<double> PuttyDries = Of("Putty dries", 2, QuantityKind.Hours, FinishSources.Habit);
@@ -44,10 +74,20 @@ public static class FinishFigures
     public static readonly Working<double> KnotsDry = Of("Shellac on knots dries", 2, QuantityKind.Hours, FinishSources.Habit);
 
     /// <summary>Finest grit that paint holds well on.</summary>
-    public static readonly Working<double> FinestForPaint = Of("Finest grit before paint", 180, QuantityKind.Bare, FinishSources.Habit);
+    public static readonly Working<double> FinestForPaint = Of(
+        "Finest grit before paint",
+        180,
+        QuantityKind.Bare,
+        FinishSources.Habit
+    );
 
     /// <summary>Coarsest grit whose scratches don't show through a clear finish.</summary>
-    public static readonly Working<double> CoarsestForClear = Of("Coarsest last grit before a clear finish", 180, QuantityKind.Bare, FinishSources.Habit);
+    public static readonly Working<double> CoarsestForClear = Of(
+        "Coarsest last grit before a clear finish",
+        180,
+        QuantityKind.Bare,
+        FinishSources.Habit
+    );
 
     /// <summary>Grit to end with on wood that stays bare.</summary>
     public static readonly Working<double> BareGrit = Of("Last grit on bare wood", 220, QuantityKind.Bare, FinishSources.Habit);

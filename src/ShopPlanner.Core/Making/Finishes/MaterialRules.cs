@@ -37,7 +37,8 @@ internal static class MaterialRules
         if (recipe.HasStain && Same(work, one => one.Wood.Blotches).ToList() is { Count: > 0 } blotchy)
             yield return new(
                 Severity.Tip,
-                $"{WordList.Of(blotchy.Select(same => same.Key))} can turn blotchy under stain: the steps have a conditioner first. "
+                $"{WordList.Of(blotchy.Select(same => same.Key))} can turn blotchy under stain: "
+                    + "the steps have a conditioner first. "
                     + "Try all of it on scrap.",
                 [.. blotchy.SelectMany(same => Marks(same))]
             );

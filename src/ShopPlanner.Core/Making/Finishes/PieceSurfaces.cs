@@ -28,7 +28,10 @@ internal sealed class PieceSurfaces
         // A design that asks for band in its hardware alone has it on all edges that are seen.
         isBanded =
             piece.Hardware.Any(item => EdgeSummary.IsBand(item.Name))
-            && !piece.Parts.SelectMany(part => part.Copies).SelectMany(copy => copy.Edges).Any(edge => edge.Work == EdgeWork.Band);
+            && !piece
+                .Parts.SelectMany(part => part.Copies)
+                .SelectMany(copy => copy.Edges)
+                .Any(edge => edge.Work == EdgeWork.Band);
         faces = new(piece, new(piece));
         from = piece.Joints.ToLookup(joint => joint.From, StringComparer.Ordinal);
         glued = [.. piece.Joints.Where(joint => IsGlued(joint.Kind)).SelectMany(joint => new[] { joint.From, joint.Into })];

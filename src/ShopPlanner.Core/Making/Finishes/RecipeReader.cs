@@ -76,7 +76,9 @@ internal sealed class RecipeReader(WorkChoices choices, List<WorkFinding> findin
             ({ IsFilm: true }, { IsFilm: false, Id: not "wax" }) => Refuse(
                 $"{over} needs bare wood: on {under} it stays sticky. Use {under} alone, or {Small(above)} alone."
             ),
-            (_, { OnlyPrepares: true }) => Refuse($"Primer goes on bare wood, not on {under}. Use paint alone: it includes primer."),
+            (_, { OnlyPrepares: true }) => Refuse(
+                $"Primer goes on bare wood, not on {under}. Use paint alone: it includes primer."
+            ),
             ({ Base: FinishBase.Oil, Id: not "stain" }, { Base: FinishBase.Water }) => new(
                 Severity.Watch,
                 $"{over} is water-based and lets go of fresh {under}. Let the {under} harden as its can says, at least "

@@ -99,9 +99,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
 
     // The edges that are declared, or else those that are seen.
     private static IEnumerable<string> Sides(Workpiece one, PieceWork work) =>
-        Banded(one).Any()
-            ? Banded(one).Select(edge => work.Side(one, edge.Side))
-            : Edges(one);
+        Banded(one).Any() ? Banded(one).Select(edge => work.Side(one, edge.Side)) : Edges(one);
 
     private static WorkStep Step(List<Workpiece> pieces, PieceWork work)
     {

@@ -25,8 +25,7 @@ internal abstract class FeatureFamily<T> : IOperationFamily
     protected abstract WorkStep Step(string id, IReadOnlyList<Shaped<T>> shaped, PieceWork work);
 
     /// <summary>Marks of the copies.</summary>
-    protected static ImmutableArray<string> Marks(IEnumerable<Shaped<T>> shaped) =>
-        shaped.Select(one => one.Piece).Marks();
+    protected static ImmutableArray<string> Marks(IEnumerable<Shaped<T>> shaped) => shaped.Select(one => one.Piece).Marks();
 
     /// <summary>Names of the copies.</summary>
     protected static string Names(IEnumerable<Shaped<T>> shaped) => PartWords.Names(shaped.Select(one => one.Piece));

@@ -28,10 +28,7 @@ internal sealed class HoleFamily : FeatureFamily<Hole>
             WorkPhase.Parts,
             WorkAction.Drill,
             $"Drill the holes in the {Names(shaped)}",
-            [
-                "Mark the centers from the same edge and end on every part, mirrored on left and right ones.",
-                .. Says(shaped),
-            ],
+            ["Mark the centers from the same edge and end on every part, mirrored on left and right ones.", .. Says(shaped)],
             Marks(shaped),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, shaped.Count)

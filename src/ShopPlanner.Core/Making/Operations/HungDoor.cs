@@ -29,8 +29,7 @@ internal sealed record HungDoor(WorkJoint Joint, Box Leaf, bool IsFrame, Working
 
     public ImmutableArray<Length> Places => Hinges.Places(Height, Count).Value;
 
-    public Working<Length> Butt =>
-        ButtHinges.Size(Height, Working.Given("Width", Leaf.Dx), Working.Given("Thickness", Leaf.Dy));
+    public Working<Length> Butt => ButtHinges.Size(Height, Working.Given("Width", Leaf.Dx), Working.Given("Thickness", Leaf.Dy));
 
     /// <summary>None where the door is too low for the hinges.</summary>
     public ImmutableArray<Length> ButtPlaces =>
@@ -48,9 +47,7 @@ internal sealed record HungDoor(WorkJoint Joint, Box Leaf, bool IsFrame, Working
     /// <summary>The doors of a piece, less flaps, which hang from above or below.</summary>
     public static IEnumerable<HungDoor> All(PieceWork work) =>
         work
-            .Joints.Where(one =>
-                one is { Kind: JointKind.Hinged, Along: Axis.X, From.Part.Assembly: "Door" }
-            )
+            .Joints.Where(one => one is { Kind: JointKind.Hinged, Along: Axis.X, From.Part.Assembly: "Door" })
             .Select(one => Of(one, work));
 
     private static HungDoor Of(WorkJoint joint, PieceWork work)

@@ -73,7 +73,5 @@ internal static class OperationOrder
 
     // Edges are eased after all that is cut.
     private static bool Leads(Stage before, Stage after) =>
-        after == Stage.Ease
-            ? before < after
-            : OnOnePart.Any(rule => rule.Before == before && rule.After.Contains(after));
+        after == Stage.Ease ? before < after : OnOnePart.Any(rule => rule.Before == before && rule.After.Contains(after));
 }

@@ -104,11 +104,7 @@ internal sealed class HalfLapFamily : PairFamily
             figures.Add("Width of the cut", of, meeting.Extent(along));
             var (near, far) = (meeting.Start(along) - piece.Box.Start(along), piece.Box.End(along) - meeting.End(along));
             if (near.IsPositive && far.IsPositive)
-                figures.Add(
-                    $"From the {work.Side(piece, along, far < near)} to the cut",
-                    of,
-                    Length.Min(near, far)
-                );
+                figures.Add($"From the {work.Side(piece, along, far < near)} to the cut", of, Length.Min(near, far));
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Making.Model;
@@ -81,7 +82,8 @@ public sealed class PieceHoles(Piece piece)
     public IEnumerable<FastenerHoles> Fasteners(Axis along)
     {
         // Many joints of a piece are alike.
-        var known = new Dictionary<(JointKind, Length, Length, Length, Length), (ImmutableArray<Length> Places, Length Diameter)?>();
+        var known =
+            new Dictionary<(JointKind, Length, Length, Length, Length), (ImmutableArray<Length> Places, Length Diameter)?>();
         foreach (var joint in work.Joints.Where(one => one.Along == along && one.Kind is JointKind.Screwed or JointKind.Dowel))
         {
             if (joint.Fit.Meeting is not { } face)
@@ -111,6 +113,6 @@ public sealed class PieceHoles(Piece piece)
     {
         if (joint.Kind == JointKind.Dowel)
             return joint.Fit.Dowels() is { } dowels ? (dowels.Places.Value, dowels.Diameter.Value) : null;
-        return joint.Fit.Screw().Choice is { } screw ? (Spots.Along(joint, screw).Value, screw.Gauge.Diameter) : null;
+        return joint.Fit.Screw().Choice is { } screw ? (Fastenings.Places(joint.Fit, screw), screw.Gauge.Diameter) : null;
     }
 }

@@ -25,9 +25,7 @@ internal sealed class SlantFamily : FeatureFamily<Bevel>
                 figures.Add("Depth across the edge", one.Piece.Mark, reach);
         }
 
-        var angles = WordList.Of(
-            shaped.Select(one => one.Feature.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°")
-        );
+        var angles = WordList.Of(shaped.Select(one => one.Feature.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°"));
         return new(
             id,
             WorkPhase.Parts,

@@ -81,8 +81,7 @@ internal sealed class TrenchFamily : IOperationFamily
         return one.Kind == TrenchKind.Rabbet ? $"{face} at the {SideOf(one, work)}" : face;
     }
 
-    private static string SideOf(Trench one, PieceWork work) =>
-        work.Side(one.Into, one.Across, one.IsFromEnd);
+    private static string SideOf(Trench one, PieceWork work) => work.Side(one.Into, one.Across, one.IsFromEnd);
 
     private static IEnumerable<string> Stopped(List<Trench> trenches, PieceWork work)
     {
@@ -129,10 +128,10 @@ internal sealed record TrenchWay(
             "Router with a straight bit along a clamped straightedge, or table saw with a dado set",
             OperationSources.GrooveThenGlue,
             _ =>
-            [
-                "Lay parts that face each other edge to edge and mark each dado across both at once.",
-                "Set width and depth once and cut all of them. Back up the edge where the bit comes out.",
-            ]
+                [
+                    "Lay parts that face each other edge to edge and mark each dado across both at once.",
+                    "Set width and depth once and cut all of them. Back up the edge where the bit comes out.",
+                ]
         ),
         new(
             TrenchKind.Rabbet,
@@ -142,9 +141,7 @@ internal sealed record TrenchWay(
             "Router with a rabbeting bit, or table saw with a dado set and a sacrificial fence",
             OperationSources.GrooveThenGlue,
             _ =>
-            [
-                "Mark the face and the edge or end that each rabbet opens to before you cut: left and right parts are mirrored.",
-            ]
+                ["Mark the face and the edge or end that each rabbet opens to before you cut: left and right parts are mirrored."]
         ),
         new(
             TrenchKind.Lap,

@@ -17,8 +17,6 @@ public sealed class StepWordsTests
     public void A_wait_says_how_long_its_clamps_are_held(int minutes, int clamps, int held, string words) =>
         Assert.Equal(
             words,
-            StepWords.Of(
-                new WorkWait("glue sets", minutes, SourceNote.CommonPractice) { Clamps = clamps, ClampMinutes = held }
-            )
+            StepWords.Of(new WorkWait("glue sets", minutes, SourceNote.CommonPractice) { Clamps = clamps, ClampMinutes = held })
         );
 }

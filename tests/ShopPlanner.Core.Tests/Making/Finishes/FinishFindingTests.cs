@@ -202,10 +202,7 @@ public sealed class FinishFindingTests
             var plan = Finished.Plan(design, FinishChoices.None);
             Assert.Null(plan.Amounts);
             Assert.Empty(plan.Findings);
-            Assert.All(
-                plan.Steps,
-                step => Assert.True(step.Action is WorkAction.Sand or WorkAction.Dust)
-            );
+            Assert.All(plan.Steps, step => Assert.True(step.Action is WorkAction.Sand or WorkAction.Dust));
         }
     }
 }

@@ -20,10 +20,7 @@ public sealed class PlainPartTests
 
     [Fact]
     public void Parts_that_come_from_the_saw_at_their_size_are_not_cut_again() =>
-        Assert.DoesNotContain(
-            OperationList.Of([Part("A1", 30, 30)]),
-            one => one.Action == WorkAction.TrimToSize
-        );
+        Assert.DoesNotContain(OperationList.Of([Part("A1", 30, 30)]), one => one.Action == WorkAction.TrimToSize);
 
     [Fact]
     public void No_parts_ask_for_no_work() => Assert.Empty(OperationList.Of([]));
