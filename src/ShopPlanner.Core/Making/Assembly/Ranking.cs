@@ -79,14 +79,13 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
         return (rank, links);
     }
 
-    /// <summary>What stands before the screws that hold these units to the others. A top waits for nothing: it goes on a whole
-    /// frame, and where a rail below leaves little room, its screws take a right-angle driver.</summary>
+    /// <summary>What stands before the screws that hold these units to the others.</summary>
     public HashSet<Unit> Before(IReadOnlyList<Unit> leaving)
     {
         var gone = leaving.ToHashSet();
         var links = gone.SelectMany(unit => unit.Copies)
             .SelectMany(copy => solids.Of(copy).Where(link => IsHeld(link.Other(copy), gone)))
-            .Where(link => link.Kind != JointKind.Slotted && !access.IsReachable(link, IsFixed));
+            .Where(link => !access.IsReachable(link, IsFixed));
         return [.. links.SelectMany(link => access.Covering(link, IsFixed)).Select(copy => owner[copy])];
     }
 

@@ -59,8 +59,8 @@ internal static class MaterialRules
         if (FinishChoices.Edges.All(one => one.Id != chosen))
             yield return new(
                 Severity.Watch,
-                $"‘{chosen}’ isn't a treatment of edges: use {WordList.Of(FinishChoices.Edges.Select(one => one.Id), "or")}. The usual "
-                    + "one is planned.",
+                $"‘{chosen}’ isn't a treatment of edges: use "
+                    + $"{WordList.Of(FinishChoices.Edges.Select(one => one.Id), "or")}. The usual one is planned.",
                 []
             );
         else if (chosen == FinishChoices.IronOn && work.Surfaces.All(one => one.Wood.Face == FinishFace.Solid))

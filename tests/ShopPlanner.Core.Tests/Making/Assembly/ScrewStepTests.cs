@@ -5,21 +5,9 @@ using ShopPlanner.Core.Tests.Designs;
 
 namespace ShopPlanner.Core.Tests.Making.Assembly;
 
-/// <summary>Built-in designs go together as the trade does it.</summary>
-public sealed class TradeOrderTests
+/// <summary>How long screws take, and what is said of their holes.</summary>
+public sealed class ScrewStepTests
 {
-    // Handwork in Wood (1910), pp. 196-197, and Carpentry and Woodwork (1911), p. 367: the top goes on when the frame is whole.
-    [Fact]
-    public void A_top_goes_on_a_whole_frame_though_a_rail_leaves_its_screws_little_room()
-    {
-        var piece = Made.Piece(File.ReadAllText(DesignFiles.PathOf("desk")));
-        var plan = AssemblyOrder.Of(piece, WorkChoices.Usual);
-        var top = plan.Steps.Single(step => step.Action == WorkAction.FastenTop);
-        var after = plan.Steps.SkipWhile(step => step != top).Skip(1);
-        Assert.DoesNotContain(after, step => step is { Phase: WorkPhase.Assembly, Subassembly: null, Joints.IsEmpty: false });
-        Assert.Contains(plan.Findings, finding => finding.Text.Contains("right-angle driver", StringComparison.Ordinal));
-    }
-
     // Common practice: a slat with six screws takes about five minutes.
     [Fact]
     public void Screws_are_driven_at_two_a_minute()
