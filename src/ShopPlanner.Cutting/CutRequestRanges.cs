@@ -29,6 +29,7 @@ internal static class CutRequestRanges
     public const string NegativeLength = "is less than zero: a length is zero or more";
     public const string TooLong = "is more than 100 m: no stock is that long";
     public const string NegativePrice = "is less than zero: a price is zero or more";
+
     public static string? Length(Length length) =>
         length < Core.Measures.Length.Zero ? NegativeLength
         : length > LengthText.Longest ? TooLong

@@ -46,18 +46,28 @@ public sealed class WeekendsCommandTests : IDisposable
     [Fact]
     public async Task What_is_impossible_gives_3_and_says_why()
     {
-        var run = await ShopPlannerProgram.RunWithInputAsync(Request.Replace("200", "500", StringComparison.Ordinal), "weekends", "-");
+        var run = await ShopPlannerProgram.RunWithInputAsync(
+            Request.Replace("200", "500", StringComparison.Ordinal),
+            "weekends",
+            "-"
+        );
         Assert.Equal(3, run.Exit);
         using var written = JsonDocument.Parse(run.Output);
         Assert.Equal("impossible", written.RootElement.GetProperty("status").GetString());
-        Assert.Contains("'sand' takes 8 h 20 min", written.RootElement.GetProperty("reasons")[0].GetString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "'sand' takes 8 h 20 min",
+            written.RootElement.GetProperty("reasons")[0].GetString(),
+            StringComparison.Ordinal
+        );
         Assert.StartsWith("'sand' takes 8 h 20 min", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_wrong_request_gives_2_with_a_line_for_each_fault_and_writes_nothing()
     {
-        var wrong = Request.Replace("\"labour\": 60", "\"labour\": -60", StringComparison.Ordinal).Replace("\"after\": \"sand\"", "\"after\": \"paint\"", StringComparison.Ordinal);
+        var wrong = Request
+            .Replace("\"labour\": 60", "\"labour\": -60", StringComparison.Ordinal)
+            .Replace("\"after\": \"sand\"", "\"after\": \"paint\"", StringComparison.Ordinal);
         var run = await ShopPlannerProgram.RunAsync("weekends", scratch.Write("r.json", wrong), "-o", scratch["s.json"]);
         Assert.Equal((2, ""), (run.Exit, run.Output));
         Assert.Equal(

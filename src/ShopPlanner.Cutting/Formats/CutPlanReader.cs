@@ -1,6 +1,6 @@
-using ShopPlanner.Core.Documents;
 using System.Collections.Immutable;
 using System.Text.Json;
+using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Cutting.Formats;

@@ -48,7 +48,11 @@ public static class Board
             (window, n) =>
                 new BoardWindow(
                     window,
-                    [.. pieces.Where(piece => piece.From >= window.Opens && piece.To <= window.Closes && piece.From < window.Closes)],
+                    [
+                        .. pieces.Where(piece =>
+                            piece.From >= window.Opens && piece.To <= window.Closes && piece.From < window.Closes
+                        ),
+                    ],
                     [.. holds.Where(hold => hold.To > window.Opens && hold.From < Next(windows, n))]
                 )
         );
@@ -62,7 +66,10 @@ public static class Board
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(schedule);
         var windows = Window.Join(request.Windows);
-        return [.. request.Tasks.SelectMany(task => Pieces(windows, task, schedule.Starts[task.Id])).OrderBy(piece => piece.From)];
+        return
+        [
+            .. request.Tasks.SelectMany(task => Pieces(windows, task, schedule.Starts[task.Id])).OrderBy(piece => piece.From),
+        ];
     }
 
     /// <summary>Returns the holds, by the minute they end.</summary>
@@ -101,7 +108,8 @@ public static class Board
         ];
     }
 
-    private static int Next(ImmutableArray<Window> windows, int n) => n + 1 < windows.Length ? windows[n + 1].Opens : int.MaxValue;
+    private static int Next(ImmutableArray<Window> windows, int n) =>
+        n + 1 < windows.Length ? windows[n + 1].Opens : int.MaxValue;
 
     private static List<LaborPiece> Pieces(ImmutableArray<Window> windows, ScheduleTask task, int start)
     {

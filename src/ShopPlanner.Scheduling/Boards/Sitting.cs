@@ -16,7 +16,10 @@ public static class Sitting
         ArgumentNullException.ThrowIfNull(schedule);
         var placed = request.Tasks.Where(task => task.Fixed is not null).ToDictionary(task => task.Id, task => task.Fixed!.End);
         var (chosen, now) = (ImmutableArray.CreateBuilder<ScheduleTask>(), 0);
-        var order = request.Tasks.Where(task => task.Fixed is null).OrderBy(task => schedule.Starts.GetValueOrDefault(task.Id)).ToList();
+        var order = request
+            .Tasks.Where(task => task.Fixed is null)
+            .OrderBy(task => schedule.Starts.GetValueOrDefault(task.Id))
+            .ToList();
         while (order.Find(task => Fits(request, placed, task, now, minutes)) is { } next)
         {
             order.Remove(next);
@@ -32,7 +35,8 @@ public static class Sitting
         (now + task.Labor <= minutes || (task.IsSplittable && now < minutes))
         && task.NotBefore <= now
         && request.Precedences.Where(one => one.After == task.Id).All(one => Free(request, placed, one) <= now)
-        && task.LaborUses.Concat(task.HoldUses).All(use => Taken(request, placed, use.Key, now) + use.Value <= request.Resources[use.Key]);
+        && task.LaborUses.Concat(task.HoldUses)
+            .All(use => Taken(request, placed, use.Key, now) + use.Value <= request.Resources[use.Key]);
 
     private static long Free(ScheduleRequest request, Dictionary<string, int> placed, Precedence one) =>
         placed.TryGetValue(one.Before, out var end)

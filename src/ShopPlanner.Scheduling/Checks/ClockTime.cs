@@ -6,7 +6,9 @@ namespace ShopPlanner.Scheduling.Checks;
 /// <summary>What the shop's clock shows at a minute of a schedule.</summary>
 internal static class ClockTime
 {
-    private static readonly LocalDateTimePattern Pattern = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM uuuu, HH':'mm");
+    private static readonly LocalDateTimePattern Pattern = LocalDateTimePattern.CreateWithInvariantCulture(
+        "ddd d MMM uuuu, HH':'mm"
+    );
 
     /// <summary>Returns date and time of day.</summary>
     public static string Say(ScheduleRequest request, LocalDateTime start, int minute)

@@ -13,7 +13,10 @@ internal static class ImpossibleTasks
     public static ImmutableArray<string> Of(ScheduleRequest request, Network network)
     {
         if (Circle.Of(network) is { } circle)
-            return [$"These tasks wait for each other in a circle: {string.Join(" → ", circle)}. Remove one of these precedences."];
+            return
+            [
+                $"These tasks wait for each other in a circle: {string.Join(" → ", circle)}. Remove one of these precedences.",
+            ];
         var reasons = network.Nodes.SelectMany(node => TooMuch(network, node)).Concat(Times(network)).ToList();
         if (reasons.Count == 0)
             reasons.AddRange(FixedClashes.Of(network));
@@ -27,13 +30,13 @@ internal static class ImpossibleTasks
     private static IEnumerable<string> TooMuch(Network network, Node node)
     {
         foreach (var (uses, part) in new[] { (node.LaborUses, "labor"), (node.HoldUses, "hold") })
-            foreach (var use in uses.Where(use => use.Amount > network.Capacity[use.Resource]))
-                yield return string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"'{node.Task.Id}' takes {use.Amount} of '{network.Names[use.Resource]}' for its {part}, and there "
-                        + $"{(network.Capacity[use.Resource] == 1 ? "is" : "are")} {network.Capacity[use.Resource]}. "
-                        + $"Get more, or do it in steps that take fewer."
-                );
+        foreach (var use in uses.Where(use => use.Amount > network.Capacity[use.Resource]))
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"'{node.Task.Id}' takes {use.Amount} of '{network.Names[use.Resource]}' for its {part}, and there "
+                    + $"{(network.Capacity[use.Resource] == 1 ? "is" : "are")} {network.Capacity[use.Resource]}. "
+                    + $"Get more, or do it in steps that take fewer."
+            );
     }
 
     private static IEnumerable<string> Times(Network network)

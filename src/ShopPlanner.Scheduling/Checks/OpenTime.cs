@@ -29,7 +29,9 @@ internal static class OpenTime
                 + "search longer.";
 
     private static string On(ScheduleRequest request) =>
-        request.Start is { } start && request.Windows.Length > 0 ? $" ({ClockTime.Say(request, start, request.Windows[^1].Closes)})" : "";
+        request.Start is { } start && request.Windows.Length > 0
+            ? $" ({ClockTime.Say(request, start, request.Windows[^1].Closes)})"
+            : "";
 
     private static long Work(Network network, int resource) =>
         network

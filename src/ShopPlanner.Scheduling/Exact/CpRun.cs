@@ -33,5 +33,6 @@ internal static class CpRun
     }
 
     // The solver counts in whole numbers; the allowance is for its telling them in floating point.
-    private static long Bound(CpSolver solver) => double.IsFinite(solver.BestObjectiveBound) ? (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6) : 0;
+    private static long Bound(CpSolver solver) =>
+        double.IsFinite(solver.BestObjectiveBound) ? (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6) : 0;
 }

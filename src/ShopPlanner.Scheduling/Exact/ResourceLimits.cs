@@ -35,7 +35,9 @@ internal sealed class ResourceLimits(CpModel model, Network network, TaskVariabl
 
     private static (int Labor, int Hold) Amounts(Node node, int resource) =>
         (
-            node.Labor == 0 && node.Task.Fixed is null ? 0 : node.LaborUses.Where(use => use.Resource == resource).Sum(use => use.Amount),
+            node.Labor == 0 && node.Task.Fixed is null
+                ? 0
+                : node.LaborUses.Where(use => use.Resource == resource).Sum(use => use.Amount),
             node.Hold == 0 ? 0 : node.HoldUses.Where(use => use.Resource == resource).Sum(use => use.Amount)
         );
 
@@ -69,7 +71,9 @@ internal sealed class ResourceLimits(CpModel model, Network network, TaskVariabl
             return [(Interval(use.Task, Part.Work), use.Labor)];
         if (use.Labor == use.Hold)
             return [(Interval(use.Task, Part.Both), use.Labor)];
-        return new[] { (Interval(use.Task, Part.Labor), use.Labor), (Interval(use.Task, Part.Hold), use.Hold) }.Where(one => one.Item2 > 0);
+        return new[] { (Interval(use.Task, Part.Labor), use.Labor), (Interval(use.Task, Part.Hold), use.Hold) }.Where(one =>
+            one.Item2 > 0
+        );
     }
 
     private IntervalVar Interval(int task, Part part)

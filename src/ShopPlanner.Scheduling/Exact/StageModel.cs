@@ -84,12 +84,12 @@ internal sealed class StageModel
     private void Precede()
     {
         foreach (var i in Free())
-            foreach (var link in network.Nodes[i].Before)
-            {
-                var before = tasks[link.Task]!;
-                Model.Add(tasks[i]!.Start >= before.End + (network.Nodes[link.Task].Hold + link.Wait));
-                if (network.Axis.Windows.Length > 1 && network.Nodes[link.Task].Task.Fixed is null)
-                    Model.Add(tasks[i]!.Work >= before.Work + network.Nodes[link.Task].Labor);
-            }
+        foreach (var link in network.Nodes[i].Before)
+        {
+            var before = tasks[link.Task]!;
+            Model.Add(tasks[i]!.Start >= before.End + (network.Nodes[link.Task].Hold + link.Wait));
+            if (network.Axis.Windows.Length > 1 && network.Nodes[link.Task].Task.Fixed is null)
+                Model.Add(tasks[i]!.Work >= before.Work + network.Nodes[link.Task].Labor);
+        }
     }
 }

@@ -37,11 +37,7 @@ internal sealed class TaskVariableMaker(CpModel model, Network network, Spans sp
     }
 
     private TaskVariables Fixed(FixedLabor done) =>
-        new(
-            LinearExpr.Constant(done.Start),
-            LinearExpr.Constant(done.End),
-            LinearExpr.Constant(axis.OpenBefore(done.Start))
-        );
+        new(LinearExpr.Constant(done.Start), LinearExpr.Constant(done.End), LinearExpr.Constant(axis.OpenBefore(done.Start)));
 
     // The windows that a task may begin in, with its first and last position on the axis of open minutes.
     private List<(int Window, int First, int Last)> Ranges(int earliest, int latest, Node node)
@@ -72,7 +68,11 @@ internal sealed class TaskVariableMaker(CpModel model, Network network, Spans sp
     {
         var domain = Domain.FromFlatIntervals([.. ranges.SelectMany(one => new long[] { one.First, one.Last })]);
         var work = model.NewIntVarFromDomain(domain, node.Task.Id);
-        var start = model.NewIntVar(ranges[0].First + axis.Offset(ranges[0].Window), ranges[^1].Last + axis.Offset(ranges[^1].Window), "");
+        var start = model.NewIntVar(
+            ranges[0].First + axis.Offset(ranges[0].Window),
+            ranges[^1].Last + axis.Offset(ranges[^1].Window),
+            ""
+        );
         var made = new List<(IntVar, Func<int, int, long>)> { (work, (at, _) => axis.OpenBefore(at)), (start, (at, _) => at) };
         Tie(work, 0, start, ranges, made, (at, _) => at);
         LinearExpr end = start + node.Labor;
@@ -121,7 +121,9 @@ internal sealed class TaskVariableMaker(CpModel model, Network network, Spans sp
         {
             var (window, literal) = (axis.Windows[ranges[n].Window], literals[n]);
             model.AddLinearConstraint(work, ranges[n].First - labor, ranges[n].Last - labor).OnlyEnforceIf(literal);
-            made.Add((literal, (start, end) => within(start, end) >= window.Opens && within(start, end) <= window.Closes ? 1 : 0));
+            made.Add(
+                (literal, (start, end) => within(start, end) >= window.Opens && within(start, end) <= window.Closes ? 1 : 0)
+            );
         }
 
         model.Add(minute == work + labor + LinearExpr.WeightedSum(literals, ranges.Select(one => (long)axis.Offset(one.Window))));

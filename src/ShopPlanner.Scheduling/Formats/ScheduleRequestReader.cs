@@ -34,10 +34,7 @@ internal sealed class ScheduleRequestReader(DocumentObject root)
     }
 
     private IEnumerable<DocumentObject> Entries(string name) =>
-        root[name]
-            .Required("write a list […]")
-            .Items(MostEntries)
-            .Select(item => item.Required("write an object {…}").Object());
+        root[name].Required("write a list […]").Items(MostEntries).Select(item => item.Required("write an object {…}").Object());
 
     private static ImmutableArray<Window> Windows(DocumentValue list)
     {
@@ -46,7 +43,9 @@ internal sealed class ScheduleRequestReader(DocumentObject root)
             if (Pair(item) is { } window)
             {
                 if (windows.Count > 0 && window.Opens < windows[^1].Closes)
-                    item.Refuse($"begins before the window above it closes, at {windows[^1].Closes}: list windows one after the other");
+                    item.Refuse(
+                        $"begins before the window above it closes, at {windows[^1].Closes}: list windows one after the other"
+                    );
                 windows.Add(window);
             }
 
@@ -102,7 +101,10 @@ internal sealed class ScheduleRequestReader(DocumentObject root)
         };
     }
 
-    private static ImmutableSortedDictionary<string, int> Uses(DocumentValue value, ImmutableSortedDictionary<string, int> resources)
+    private static ImmutableSortedDictionary<string, int> Uses(
+        DocumentValue value,
+        ImmutableSortedDictionary<string, int> resources
+    )
     {
         var uses = Amounts(value);
         foreach (var name in uses.Keys.Where(name => !resources.ContainsKey(name)))

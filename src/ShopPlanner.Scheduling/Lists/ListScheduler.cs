@@ -18,7 +18,10 @@ internal sealed class ListScheduler(Network network)
     public int[]? Build(IReadOnlyList<double> ranks, int level, IReadOnlyList<int?> kept)
     {
         profiles = [.. network.Capacity.Select(_ => new UsageProfile())];
-        var (waiting, ready) = (network.Nodes.Select(node => node.Before.Count).ToArray(), new PriorityQueue<int, (double, int)>());
+        var (waiting, ready) = (
+            network.Nodes.Select(node => node.Before.Count).ToArray(),
+            new PriorityQueue<int, (double, int)>()
+        );
         for (var i = 0; i < starts.Length; i++)
         {
             if (KeptStart(i, kept) is { } start)

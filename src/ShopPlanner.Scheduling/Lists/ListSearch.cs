@@ -76,7 +76,10 @@ internal sealed class ListSearch
     private double[] ByFollowers() => [.. Followers().Select(followers => -(double)followers.Count)];
 
     private double[] ByWorkToFollow() =>
-        [.. Followers().Select((followers, i) => -(double)(network.Nodes[i].Labor + followers.Sum(one => network.Nodes[one].Labor)))];
+        [
+            .. Followers()
+                .Select((followers, i) => -(double)(network.Nodes[i].Labor + followers.Sum(one => network.Nodes[one].Labor))),
+        ];
 
     // The latest start that would still let all end when the way to the end alone would.
     private double[] ByLatestStart()

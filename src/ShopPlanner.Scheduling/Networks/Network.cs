@@ -18,8 +18,8 @@ internal sealed class Network
         Join(request);
         Order = Sorted();
         foreach (var i in Order.Reverse())
-            foreach (var link in Nodes[i].Before)
-                Nodes[link.Task].RaiseTo(Nodes[i].Level);
+        foreach (var link in Nodes[i].Before)
+            Nodes[link.Task].RaiseTo(Nodes[i].Level);
     }
 
     public WorkAxis Axis { get; }
@@ -48,14 +48,21 @@ internal sealed class Network
 
     /// <summary>The latest end of any hold of a priority.</summary>
     public int Finish(int[] starts, int level) =>
-        Enumerable.Range(0, starts.Length).Where(i => Nodes[i].Level == level).Select(i => Finish(i, starts[i])).DefaultIfEmpty(0).Max();
+        Enumerable
+            .Range(0, starts.Length)
+            .Where(i => Nodes[i].Level == level)
+            .Select(i => Finish(i, starts[i]))
+            .DefaultIfEmpty(0)
+            .Max();
 
     // Priorities by rank. Projects that are not listed share the last.
     private static Dictionary<string, int> Ranks(ScheduleRequest request)
     {
         var priorities = request.Projects.Select(one => one.Priority).Distinct().Order().ToList();
         var ranks = request.Projects.ToDictionary(one => one.Id, one => priorities.IndexOf(one.Priority), StringComparer.Ordinal);
-        foreach (var project in request.Tasks.Select(task => task.Project).Distinct().Where(one => !ranks.ContainsKey(one)).ToList())
+        foreach (
+            var project in request.Tasks.Select(task => task.Project).Distinct().Where(one => !ranks.ContainsKey(one)).ToList()
+        )
             ranks[project] = priorities.Count;
         return ranks;
     }
@@ -68,7 +75,9 @@ internal sealed class Network
 
     private void Join(ScheduleRequest request)
     {
-        var numbers = request.Tasks.Select((task, i) => (task.Id, i)).ToDictionary(one => one.Id, one => one.i, StringComparer.Ordinal);
+        var numbers = request
+            .Tasks.Select((task, i) => (task.Id, i))
+            .ToDictionary(one => one.Id, one => one.i, StringComparer.Ordinal);
         foreach (var one in request.Precedences)
         {
             var (before, after) = (numbers[one.Before], numbers[one.After]);

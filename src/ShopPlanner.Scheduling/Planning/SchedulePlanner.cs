@@ -16,6 +16,8 @@ public static class SchedulePlanner
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(control);
         var clock = Stopwatch.StartNew();
+        if (request.Tasks.IsEmpty)
+            return new Schedule(ScheduleStatus.Proven, 0, 0, clock.Elapsed.TotalSeconds, Schedule.NoStarts, []);
         var network = Network.Of(request);
         var reasons = ImpossibleTasks.Of(request, network);
         if (!reasons.IsEmpty)

@@ -48,10 +48,8 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
     public string WhyNot(ScheduleRequest request) => OpenTime.WhyNot(request, IsProven);
 
     private static int Horizon(Network network) =>
-        network
-            .Nodes.Select(node => node.Task.Fixed is { } done ? done.End + node.Hold : node.Hold)
-            .DefaultIfEmpty(0)
-            .Max() + network.Axis.Closes;
+        network.Nodes.Select(node => node.Task.Fixed is { } done ? done.End + node.Hold : node.Hold).DefaultIfEmpty(0).Max()
+        + network.Axis.Closes;
 
     private bool Run(int level)
     {
@@ -134,5 +132,7 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
         Enumerable
             .Range(0, network.Nodes.Length)
             .Where(i => network.Nodes[i].Level <= level && network.Nodes[i].Task.Fixed is null)
-            .Sum(i => (long)network.Axis.FirstClosingAfter(spans.Latest[i]) - network.Axis.FirstClosingAfter(spans.Earliest[i]) + 1);
+            .Sum(i =>
+                (long)network.Axis.FirstClosingAfter(spans.Latest[i]) - network.Axis.FirstClosingAfter(spans.Earliest[i]) + 1
+            );
 }

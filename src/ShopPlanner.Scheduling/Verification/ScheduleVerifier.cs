@@ -15,7 +15,9 @@ public static class ScheduleVerifier
         ArgumentNullException.ThrowIfNull(schedule);
         if (schedule.Status == ScheduleStatus.Impossible)
             return [];
-        var missing = request.Tasks.Where(task => !schedule.Starts.ContainsKey(task.Id)).Select(task => $"'{task.Id}' has no start");
+        var missing = request
+            .Tasks.Where(task => !schedule.Starts.ContainsKey(task.Id))
+            .Select(task => $"'{task.Id}' has no start");
         if (missing.ToImmutableArray() is { IsEmpty: false } faults)
             return faults;
         var placed = request.Tasks.Select(task => Place(request, task, schedule.Starts[task.Id])).ToList();
@@ -33,11 +35,14 @@ public static class ScheduleVerifier
         if (task.Fixed is { } done)
             return new Placed(task, done.Start, done.End, start == done.Start ? [] : [$"'{task.Id}' is fixed to {done.Start}"]);
         var end = task.IsSplittable ? SplitEnd(request, task, start) : start + task.Labor;
-        var isInside = end is not null && (task.IsSplittable && task.Labor > 0 ? Opens(request, start) : Inside(request, start, end.Value));
+        var isInside =
+            end is not null && (task.IsSplittable && task.Labor > 0 ? Opens(request, start) : Inside(request, start, end.Value));
         string[] faults =
         [
             .. isInside ? Array.Empty<string>() : [Text($"the labor of '{task.Id}' from {start} does not lie in the windows")],
-            .. start >= task.NotBefore ? Array.Empty<string>() : [Text($"'{task.Id}' begins at {start}, before {task.NotBefore}")],
+            .. start >= task.NotBefore
+                ? Array.Empty<string>()
+                : [Text($"'{task.Id}' begins at {start}, before {task.NotBefore}")],
         ];
         return new Placed(task, start, end ?? start, faults);
     }
@@ -80,7 +85,9 @@ public static class ScheduleVerifier
         {
             var earliest = byId[order.Before].Free + order.Wait;
             if (byId[order.After].Start < earliest)
-                yield return Text($"'{order.After}' begins at {byId[order.After].Start}, and '{order.Before}' keeps it until {earliest}");
+                yield return Text(
+                    $"'{order.After}' begins at {byId[order.After].Start}, and '{order.Before}' keeps it until {earliest}"
+                );
         }
     }
 
@@ -113,9 +120,6 @@ public static class ScheduleVerifier
         public int Free => End + Task.Hold;
 
         public IEnumerable<(int From, int To, int Amount)> Taken(string resource) =>
-            [
-                (Start, End, Task.LaborUses.GetValueOrDefault(resource)),
-                (End, Free, Task.HoldUses.GetValueOrDefault(resource)),
-            ];
+            [(Start, End, Task.LaborUses.GetValueOrDefault(resource)), (End, Free, Task.HoldUses.GetValueOrDefault(resource))];
     }
 }

@@ -33,7 +33,8 @@ internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
     {
         if (schedule.Status == ScheduleStatus.Impossible)
             return CalendarFile.Write("Shop Planner", [], stamp);
-        var labor = Scheduling.Boards.Board.Pieces(request, schedule)
+        var labor = Scheduling
+            .Boards.Board.Pieces(request, schedule)
             .Where(piece => piece.Task.Fixed is null)
             .GroupBy(piece => piece.Task.Id)
             .SelectMany(pieces => pieces.Select((piece, n) => Entry(piece.Task.Id, n, piece.From, piece.To)));
@@ -50,7 +51,13 @@ internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
             [
                 .. window
                     .Labor.Where(piece => piece.Task.Fixed is null)
-                    .Select(piece => new WeekendLine(Task(piece.Task), At(piece.From), At(piece.To), piece.GoesOn, piece.WasBegun)),
+                    .Select(piece => new WeekendLine(
+                        Task(piece.Task),
+                        At(piece.From),
+                        At(piece.To),
+                        piece.GoesOn,
+                        piece.WasBegun
+                    )),
             ],
             [.. window.Holds.Select(hold => new WeekendHold(Task(hold.Task), At(hold.From), At(hold.To)))]
         )
@@ -63,7 +70,9 @@ internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
     private ImmutableArray<WeekendProject> Projects(ImmutableArray<ProjectFinish> finishes) =>
         [
             .. asked
-                .Projects.Select(project => Project(project, finishes.FirstOrDefault(one => one.Project == project.Id.ToString("N"))))
+                .Projects.Select(project =>
+                    Project(project, finishes.FirstOrDefault(one => one.Project == project.Id.ToString("N")))
+                )
                 .OrderBy(one => one.Finish ?? DateTime.MaxValue)
                 .ThenBy(one => one.Name, StringComparer.OrdinalIgnoreCase),
         ];

@@ -46,8 +46,7 @@ internal sealed partial class HoursReader(string shopZone)
         );
 
     /// <summary>The date that a project is to be finished by; null for any time.</summary>
-    public LocalDate? Due(StoredWish wish) =>
-        wish.Due.Trim().Length == 0 ? null : Date($"due:{wish.Project}", wish.Due.Trim());
+    public LocalDate? Due(StoredWish wish) => wish.Due.Trim().Length == 0 ? null : Date($"due:{wish.Project}", wish.Due.Trim());
 
     private DateTimeZone Zone(string text)
     {
@@ -76,7 +75,9 @@ internal sealed partial class HoursReader(string shopZone)
     private static LocalTime? Time(Match match, int first)
     {
         var hour = int.Parse(match.Groups[first].ValueSpan, CultureInfo.InvariantCulture);
-        var minute = match.Groups[first + 1].Success ? int.Parse(match.Groups[first + 1].ValueSpan, CultureInfo.InvariantCulture) : 0;
+        var minute = match.Groups[first + 1].Success
+            ? int.Parse(match.Groups[first + 1].ValueSpan, CultureInfo.InvariantCulture)
+            : 0;
         var half = match.Groups[first + 2].Value.ToUpperInvariant();
         if (half.Length > 0)
         {
@@ -109,7 +110,10 @@ internal sealed partial class HoursReader(string shopZone)
             yield break;
         }
 
-        if (Date(nameof(WeekendDocument.ExtraHours), parts[0]) is { } date && Span(nameof(WeekendDocument.ExtraHours), parts[1]) is { } span)
+        if (
+            Date(nameof(WeekendDocument.ExtraHours), parts[0]) is { } date
+            && Span(nameof(WeekendDocument.ExtraHours), parts[1]) is { } span
+        )
             yield return new ExtraHours(date, span.From, span.To);
     }
 
@@ -117,12 +121,18 @@ internal sealed partial class HoursReader(string shopZone)
     {
         if (text.Trim().Length == 0)
             return null;
-        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is > 0 and <= MostOfAKind)
+        if (
+            int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number is > 0 and <= MostOfAKind
+        )
             return number;
         Faults.Add(Fault.Of(field, text, $"is not a number: write a whole number from 1 to {MostOfAKind}"));
         return null;
     }
 
-    [GeneratedRegex(@"^(\d{1,2})(?::(\d{2}))?\s*([ap]m)?\s*(?:-|–|to)\s*(\d{1,2})(?::(\d{2}))?\s*([ap]m)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^(\d{1,2})(?::(\d{2}))?\s*([ap]m)?\s*(?:-|–|to)\s*(\d{1,2})(?::(\d{2}))?\s*([ap]m)?$",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex TwoTimes();
 }

@@ -28,8 +28,9 @@ internal sealed class ProjectTasks
     // Shorter work is done in one go.
     private const int LeastToPause = 45;
 
-    private static readonly ImmutableSortedDictionary<string, int> Nothing =
-        ImmutableSortedDictionary.Create<string, int>(StringComparer.Ordinal);
+    private static readonly ImmutableSortedDictionary<string, int> Nothing = ImmutableSortedDictionary.Create<string, int>(
+        StringComparer.Ordinal
+    );
 
     private readonly ProjectView project;
     private readonly ScheduleClock clock;
@@ -40,7 +41,7 @@ internal sealed class ProjectTasks
     {
         (this.project, this.clock, this.hands) = (project, clock, hands);
         steps = (work?.Steps ?? []).ToDictionary(one => one.Step.Id, StringComparer.Ordinal);
-        AddCutting();
+        AddCutting(project.Pieces > 0 ? project.Pieces : work?.Piece?.Parts.Sum(part => part.Copies.Length) ?? 0);
         foreach (var step in steps.Values)
             Add(step);
     }
@@ -57,13 +58,14 @@ internal sealed class ProjectTasks
 
     private string Id(string step) => $"{project.Id:N}/{step}";
 
-    private void AddCutting()
+    // The parts list counts; before it is made, the design's parts do.
+    private void AddCutting(int pieces)
     {
         var progress = project.Standing.Progress;
         var left = progress.Cuts == 0 ? 1.0 : 1 - ((double)progress.CutsMade / progress.Cuts);
         if (project.State > ProjectState.Cutting || progress.IsFinished)
             left = 0;
-        var minutes = (int)Math.Ceiling(project.Pieces * MinutesPerPiece * left);
+        var minutes = (int)Math.Ceiling(pieces * MinutesPerPiece * left);
         if (minutes == 0)
             return;
         Tell(CutId, "Cut the parts", minutes, null, "");

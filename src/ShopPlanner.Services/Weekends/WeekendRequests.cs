@@ -94,7 +94,8 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         task with
         {
             NotBefore = document.Moved.TryGetValue(task.Id, out var moved) ? Math.Max(0, Minute(clock, moved)) : 0,
-            Earlier = document.Kept.TryGetValue(task.Id, out var kept) && Minute(clock, kept) is >= 0 and var minute ? minute : null,
+            Earlier =
+                document.Kept.TryGetValue(task.Id, out var kept) && Minute(clock, kept) is >= 0 and var minute ? minute : null,
         };
 
     private static WeekendTask Remember(WeekendTask task, WeekendDocument document) =>

@@ -10,9 +10,19 @@ public sealed class BoardTests
     private static readonly ScheduleRequest Request = Some.Request(
         [(0, 100), (1000, 1100), (2000, 2100)],
         [
-            Some.Labor("sand", 150) with { IsSplittable = true, Project = "A" },
-            Some.Coat("coat", 30, 900) with { Project = "A" },
-            Some.Labor("hang", 20) with { Project = "A" },
+            Some.Labor("sand", 150) with
+            {
+                IsSplittable = true,
+                Project = "A",
+            },
+            Some.Coat("coat", 30, 900) with
+            {
+                Project = "A",
+            },
+            Some.Labor("hang", 20) with
+            {
+                Project = "A",
+            },
         ],
         ("sand", "coat"),
         ("coat", "hang")

@@ -20,7 +20,10 @@ public sealed class CalendarFileTests
         var calendar = Calendar.Load(text)!;
         Assert.Equal(2, calendar.Events.Count);
         var glue = calendar.Events["a@shop"]!;
-        Assert.Equal(("Glue, clamp; wait \\ Küche", "First line\nsecond"), (glue.Summary, glue.Description?.ReplaceLineEndings("\n")));
+        Assert.Equal(
+            ("Glue, clamp; wait \\ Küche", "First line\nsecond"),
+            (glue.Summary, glue.Description?.ReplaceLineEndings("\n"))
+        );
         Assert.Equal(new DateTime(2027, 3, 6, 15, 0, 0, DateTimeKind.Utc), glue.DtStart!.AsUtc);
         Assert.Equal(new DateTime(2027, 3, 6, 17, 0, 0, DateTimeKind.Utc), glue.DtEnd!.AsUtc);
         Assert.Equal("TRANSPARENT", calendar.Events["b@shop"]!.Transparency);
@@ -29,7 +32,18 @@ public sealed class CalendarFileTests
     [Fact]
     public void Any_title_comes_back_as_it_was()
     {
-        string[] titles = ["", " ", "\\n", "a\\,b", "Ende;", "“quoted” – ½ × ¾", "木工 " + new string('樂', 60), "🪚🪵", new string('x', 300)];
+        string[] titles =
+        [
+            "",
+            " ",
+            "\\n",
+            "a\\,b",
+            "Ende;",
+            "“quoted” – ½ × ¾",
+            "木工 " + new string('樂', 60),
+            "🪚🪵",
+            new string('x', 300),
+        ];
         var entries = titles.Select((title, n) => new CalendarEntry($"{n}", Nine, Nine + Duration.FromHours(1), title, title));
         var calendar = Calendar.Load(Write([.. entries]))!;
         Assert.Equal(titles, Enumerable.Range(0, titles.Length).Select(n => calendar.Events[$"{n}"]!.Summary ?? ""));

@@ -14,7 +14,16 @@ internal sealed class EverySchedule
     {
         this.request = request;
         var last = request.Windows.Select(window => window.Closes).DefaultIfEmpty(0).Max();
-        places = [.. request.Tasks.Select(task => Enumerable.Range(0, last + 1).Select(start => Minutewise.Place(request, task, start)).OfType<(int, int, int)>().ToList())];
+        places =
+        [
+            .. request.Tasks.Select(task =>
+                Enumerable
+                    .Range(0, last + 1)
+                    .Select(start => Minutewise.Place(request, task, start))
+                    .OfType<(int, int, int)>()
+                    .ToList()
+            ),
+        ];
         numbers = request.Tasks.Select((task, i) => (task.Id, i)).ToDictionary(one => one.Id, one => one.i);
         chosen = new (int, int, int)[places.Length];
         taken = request.Resources.ToDictionary(one => one.Key, _ => new int[last + request.Tasks.Sum(task => task.Hold) + 1]);

@@ -13,7 +13,9 @@ internal static class Minutewise
         var open = new HashSet<int>(request.Windows.SelectMany(window => Enumerable.Range(window.Opens, window.Minutes)));
         var end = start;
         if (task.Labor == 0)
-            return request.Windows.Any(window => window.Opens <= start && start <= window.Closes) ? (start, start, start + task.Hold) : null;
+            return request.Windows.Any(window => window.Opens <= start && start <= window.Closes)
+                ? (start, start, start + task.Hold)
+                : null;
         if (!open.Contains(start))
             return null;
         for (var left = task.Labor; left > 0; end++)
@@ -39,7 +41,11 @@ internal static class Minutewise
         }
 
         var tasks = request.Tasks.ToDictionary(task => task.Id);
-        if (request.Precedences.Any(one => tasks[one.After].Fixed is null && places[one.After].From < places[one.Before].Free + one.Wait))
+        if (
+            request.Precedences.Any(one =>
+                tasks[one.After].Fixed is null && places[one.After].From < places[one.Before].Free + one.Wait
+            )
+        )
             return null;
         var last = places.Values.Select(place => place.Free).DefaultIfEmpty(0).Max();
         var first = places.Values.Select(place => place.From).DefaultIfEmpty(0).Min();

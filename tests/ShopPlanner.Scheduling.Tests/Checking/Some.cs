@@ -5,7 +5,12 @@ namespace ShopPlanner.Scheduling.Tests.Checking;
 /// <summary>Makes requests in few words.</summary>
 internal static class Some
 {
-    public static readonly ImmutableSortedDictionary<string, int> Shop = Uses(("person", 1), ("clamps", 4), ("bench", 1), ("drying", 1));
+    public static readonly ImmutableSortedDictionary<string, int> Shop = Uses(
+        ("person", 1),
+        ("clamps", 4),
+        ("bench", 1),
+        ("drying", 1)
+    );
 
     public static ImmutableSortedDictionary<string, int> Uses(params (string Name, int Amount)[] uses) =>
         uses.ToImmutableSortedDictionary(one => one.Name, one => one.Amount, StringComparer.Ordinal);
@@ -18,8 +23,17 @@ internal static class Some
     public static ScheduleTask Coat(string id, int minutes, int hold) =>
         new(id, minutes, hold, Uses(("person", 1)), Uses(("drying", 1)));
 
-    public static ScheduleRequest Request(IEnumerable<(int, int)> windows, IEnumerable<ScheduleTask> tasks, params (string Before, string After)[] order) =>
-        new([.. windows.Select(one => new Window(one.Item1, one.Item2))], Shop, [.. tasks], [.. order.Select(one => new Precedence(one.Before, one.After, 0))]);
+    public static ScheduleRequest Request(
+        IEnumerable<(int, int)> windows,
+        IEnumerable<ScheduleTask> tasks,
+        params (string Before, string After)[] order
+    ) =>
+        new(
+            [.. windows.Select(one => new Window(one.Item1, one.Item2))],
+            Shop,
+            [.. tasks],
+            [.. order.Select(one => new Precedence(one.Before, one.After, 0))]
+        );
 
     /// <summary>A small request at random: a few tasks of a few minutes, with holds, waits, tasks that go on in the next window.</summary>
     public static ScheduleRequest Small(Random random)
@@ -48,7 +62,13 @@ internal static class Some
         {
             0 => Labor(id, labor) with { Hold = hold, IsSplittable = random.Next(2) == 0 },
             1 => Glue(id, labor, hold, clamps) with { IsSplittable = random.Next(4) == 0 },
-            _ => new ScheduleTask(id, labor, hold, Uses(("person", 1), ("drying", random.Next(2))), Uses(("drying", 1), ("bench", random.Next(2)))),
+            _ => new ScheduleTask(
+                id,
+                labor,
+                hold,
+                Uses(("person", 1), ("drying", random.Next(2))),
+                Uses(("drying", 1), ("bench", random.Next(2)))
+            ),
         };
     }
 }

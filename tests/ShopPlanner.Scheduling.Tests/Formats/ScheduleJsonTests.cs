@@ -32,7 +32,10 @@ public sealed class ScheduleJsonTests
         var request = Read(Example);
         Assert.Equal(new LocalDateTime(2027, 3, 6, 0, 0), request.Start);
         Assert.Equal(("America/Chicago", 10.0), (request.Zone, request.Seconds));
-        Assert.Equal((240, 4, false), (request.Tasks[0].Hold, request.Tasks[0].HoldUses["clamps"], request.Tasks[0].IsSplittable));
+        Assert.Equal(
+            (240, 4, false),
+            (request.Tasks[0].Hold, request.Tasks[0].HoldUses["clamps"], request.Tasks[0].IsSplittable)
+        );
         Assert.Equal((0, true, 0), (request.Tasks[1].Hold, request.Tasks[1].IsSplittable, request.Precedences[0].Wait));
     }
 
@@ -52,7 +55,13 @@ public sealed class ScheduleJsonTests
         Assert.Equal("shop-planner/weekends-plan", root.GetProperty("format").GetString());
         Assert.Equal("proven", root.GetProperty("status").GetString());
         // Glued by 10:00, clamped until 14:00, sanded 3 h before 17:00, 6 h on Sunday and the rest a week later.
-        Assert.Equal((540, 840), (root.GetProperty("starts").GetProperty("A.glue").GetInt32(), root.GetProperty("starts").GetProperty("A.sand").GetInt32()));
+        Assert.Equal(
+            (540, 840),
+            (
+                root.GetProperty("starts").GetProperty("A.glue").GetInt32(),
+                root.GetProperty("starts").GetProperty("A.sand").GetInt32()
+            )
+        );
         Assert.Equal(10680, root.GetProperty("finish").GetInt32());
         Assert.Equal(10680, root.GetProperty("finishLowerBound").GetInt32());
     }
@@ -69,26 +78,56 @@ public sealed class ScheduleJsonTests
     }
 
     [Theory]
-    [InlineData("\"version\": 1", "\"version\": 2", "version: '2' is a later version than this program reads: it reads version 1")]
-    [InlineData("weekends-request", "cut-request", "format: 'shop-planner/cut-request' is another format: use shop-planner/weekends-request")]
+    [InlineData(
+        "\"version\": 1",
+        "\"version\": 2",
+        "version: '2' is a later version than this program reads: it reads version 1"
+    )]
+    [InlineData(
+        "weekends-request",
+        "cut-request",
+        "format: 'shop-planner/cut-request' is another format: use shop-planner/weekends-request"
+    )]
     [InlineData("2027-03-06T00:00", "March 6", "start: 'March 6' is no date and time: write one like 2027-03-06T00:00")]
     [InlineData("America/Chicago", "Chicago", "zone: 'Chicago' is no time zone: write one like America/Chicago")]
     [InlineData("[540, 1020]", "[1020, 540]", "windows[0][1]: '540' is not after the minute that the window opens at, 1020")]
-    [InlineData("[540, 1020]", "[540]", "windows[0]: '[…]' is no pair: write when the window opens and when it closes, like [540, 1020]")]
-    [InlineData("[540, 1020]", "[540, 3000]", "windows[1]: '[…]' begins before the window above it closes, at 3000: list windows one after the other")]
+    [InlineData(
+        "[540, 1020]",
+        "[540]",
+        "windows[0]: '[…]' is no pair: write when the window opens and when it closes, like [540, 1020]"
+    )]
+    [InlineData(
+        "[540, 1020]",
+        "[540, 3000]",
+        "windows[1]: '[…]' begins before the window above it closes, at 3000: list windows one after the other"
+    )]
     [InlineData("[540, 1020]", "[-540, 1020]", "windows[0][0]: '-540' is too few: 0 or more")]
     [InlineData("[540, 1020]", "[540, 1020.5]", "windows[0][1]: '1020.5' is not a whole number")]
     [InlineData("\"labour\": 600", "\"labour\": -1", "tasks[1].labour: '-1' is too few: 0 or more")]
     [InlineData("\"labour\": 600,", "", "tasks[1].labour: '' is missing: write a whole number of minutes")]
-    [InlineData("\"labourUses\": { \"person\": 1, \"bench\": 1 },", "", "tasks[1].labourUses: '' is missing: write an object like {\"person\": 1}")]
-    [InlineData("\"bench\": 1, \"clamps\": 4 }", "\"bench\": 1, \"clamp\": 4 }", "tasks[0].labourUses.clamp: '4' is of a resource that is not listed under resources")]
+    [InlineData(
+        "\"labourUses\": { \"person\": 1, \"bench\": 1 },",
+        "",
+        "tasks[1].labourUses: '' is missing: write an object like {\"person\": 1}"
+    )]
+    [InlineData(
+        "\"bench\": 1, \"clamps\": 4 }",
+        "\"bench\": 1, \"clamp\": 4 }",
+        "tasks[0].labourUses.clamp: '4' is of a resource that is not listed under resources"
+    )]
     [InlineData("\"id\": \"A.sand\"", "\"id\": \"A.glue\"", "tasks[1].id: 'A.glue' is the id of two tasks: give each its own")]
     [InlineData("\"after\": \"A.sand\"", "\"after\": \"A.paint\"", "precedences[0].after: 'A.paint' is the id of no task")]
     [InlineData("\"splittable\": true", "\"splittable\": 1", "tasks[1].splittable: '1' is neither true nor false")]
-    [InlineData("\"clamps\": 4, \"bench\": 1, \"drying\"", "\"clamps\": \"four\", \"bench\": 1, \"drying\"", "resources.clamps: 'four' is not a number: write a whole number")]
+    [InlineData(
+        "\"clamps\": 4, \"bench\": 1, \"drying\"",
+        "\"clamps\": \"four\", \"bench\": 1, \"drying\"",
+        "resources.clamps: 'four' is not a number: write a whole number"
+    )]
     public void A_wrong_member_is_named_with_what_would_be_right(string old, string wrong, string fault)
     {
-        var (request, faults) = ScheduleRequestJson.Read(Encoding.UTF8.GetBytes(Example.Replace(old, wrong, StringComparison.Ordinal)));
+        var (request, faults) = ScheduleRequestJson.Read(
+            Encoding.UTF8.GetBytes(Example.Replace(old, wrong, StringComparison.Ordinal))
+        );
         Assert.Null(request);
         Assert.Contains(fault, faults.Select(one => one.ToString()));
     }

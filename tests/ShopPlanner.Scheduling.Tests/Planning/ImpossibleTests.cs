@@ -77,7 +77,11 @@ public sealed class ImpossibleTests
         var request = Some.Request([(0, 50), (100, 150)], [Some.Labor("a", 30), Some.Labor("b", 30), Some.Labor("c", 30)]);
         var schedule = SchedulePlanner.Plan(request, new());
         Assert.Equal(ScheduleStatus.Impossible, schedule.Status);
-        Assert.StartsWith("There is not enough open time: the tasks do not fit", Assert.Single(schedule.Reasons), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "There is not enough open time: the tasks do not fit",
+            Assert.Single(schedule.Reasons),
+            StringComparison.Ordinal
+        );
         Assert.Equal((null, null), (schedule.Finish, schedule.Bound));
     }
 

@@ -21,7 +21,8 @@ public sealed class PublishedInstanceTests
 
     private static List<(string Name, int Optimum, ScheduleRequest Request)> Instances()
     {
-        var lines = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Published", "j30.txt")).Where(line => !line.StartsWith('#'));
+        var lines = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Published", "j30.txt"))
+            .Where(line => !line.StartsWith('#'));
         var found = new List<(string, int, List<string>)>();
         foreach (var line in lines)
             if (line.StartsWith('j'))
@@ -42,7 +43,15 @@ public sealed class PublishedInstanceTests
         return new(
             [new Window(0, tasks.Sum(task => task[1]))],
             Amounts(capacity),
-            [.. tasks.Select(task => new ScheduleTask(task[0].ToString(CultureInfo.InvariantCulture), task[1], 0, Amounts(task[2..]), Some.Uses()))],
+            [
+                .. tasks.Select(task => new ScheduleTask(
+                    task[0].ToString(CultureInfo.InvariantCulture),
+                    task[1],
+                    0,
+                    Amounts(task[2..]),
+                    Some.Uses()
+                )),
+            ],
             [.. order]
         );
     }

@@ -11,12 +11,17 @@ public sealed class ReplanTests
     [Fact]
     public void The_more_urgent_project_is_finished_first()
     {
-        var tasks = Enumerable.Range(0, 2).SelectMany(n => new[] { $"A{n}", $"B{n}" }.Select(id => Some.Labor(id, 60) with { Project = id[..1] }));
+        var tasks = Enumerable
+            .Range(0, 2)
+            .SelectMany(n => new[] { $"A{n}", $"B{n}" }.Select(id => Some.Labor(id, 60) with { Project = id[..1] }));
         var request = Some.Request(Weekends, tasks) with { Projects = [new("B", 1), new("A", 2)] };
         var schedule = SchedulePlanner.Plan(request, new());
         Assert.Equal(ScheduleStatus.Proven, schedule.Status);
         Assert.Equal([0, 60], request.Tasks.Where(task => task.Project == "B").Select(task => schedule.Starts[task.Id]).Order());
-        Assert.Equal([1000, 1060], request.Tasks.Where(task => task.Project == "A").Select(task => schedule.Starts[task.Id]).Order());
+        Assert.Equal(
+            [1000, 1060],
+            request.Tasks.Where(task => task.Project == "A").Select(task => schedule.Starts[task.Id]).Order()
+        );
     }
 
     [Fact]
@@ -24,7 +29,20 @@ public sealed class ReplanTests
     {
         var request = Some.Request(
             Weekends,
-            [Some.Labor("jig", 60) with { Project = "Z" }, Some.Labor("other", 120) with { Project = "Z" }, Some.Labor("a", 60) with { Project = "A" }],
+            [
+                Some.Labor("jig", 60) with
+                {
+                    Project = "Z",
+                },
+                Some.Labor("other", 120) with
+                {
+                    Project = "Z",
+                },
+                Some.Labor("a", 60) with
+                {
+                    Project = "A",
+                },
+            ],
             ("jig", "a")
         ) with
         {
@@ -74,7 +92,10 @@ public sealed class ReplanTests
         var request = Some.Request(Weekends, tasks, ("t0", "t1"));
         var first = SchedulePlanner.Plan(request, new());
         var slipped = Replanned(request, first);
-        slipped = slipped with { Tasks = [.. slipped.Tasks.Select(task => task.Id == "t0" ? task with { NotBefore = 4000 } : task)] };
+        slipped = slipped with
+        {
+            Tasks = [.. slipped.Tasks.Select(task => task.Id == "t0" ? task with { NotBefore = 4000 } : task)],
+        };
         var again = SchedulePlanner.Plan(slipped, new());
         var moved = first.Starts.Count(one => again.Starts[one.Key] != one.Value);
         Assert.Equal((4000, 4060), (again.Starts["t0"], again.Starts["t1"]));

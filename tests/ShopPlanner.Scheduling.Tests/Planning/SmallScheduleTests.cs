@@ -36,6 +36,24 @@ public sealed class SmallScheduleTests
     }
 
     [Fact]
+    public void Nothing_to_do_is_done_at_once()
+    {
+        foreach (var windows in new (int, int)[][] { [], [(10, 20)] })
+        {
+            var schedule = SchedulePlanner.Plan(Some.Request(windows, []), new ScheduleControl());
+            Assert.Equal((ScheduleStatus.Proven, 0, 0), (schedule.Status, schedule.Finish, schedule.Bound));
+        }
+    }
+
+    [Fact]
+    public void Work_that_is_all_done_leaves_what_it_holds()
+    {
+        var done = Some.Glue("glue", 30, 100) with { Fixed = new FixedLabor(-40, -10) };
+        var schedule = SchedulePlanner.Plan(Some.Request([], [done]), new ScheduleControl());
+        Assert.Equal((ScheduleStatus.Proven, 90, 90), (schedule.Status, schedule.Finish, schedule.Bound));
+    }
+
+    [Fact]
     public void The_same_request_gives_the_same_schedule()
     {
         var request = Some.Small(new Random(7));
@@ -54,7 +72,10 @@ public sealed class SmallScheduleTests
             if (schedule.Status == ScheduleStatus.Impossible)
                 continue;
             var task = request.Tasks[random.Next(request.Tasks.Length)].Id;
-            var moved = schedule with { Starts = schedule.Starts.SetItem(task, Math.Max(0, schedule.Starts[task] + random.Next(-6, 7))) };
+            var moved = schedule with
+            {
+                Starts = schedule.Starts.SetItem(task, Math.Max(0, schedule.Starts[task] + random.Next(-6, 7))),
+            };
             var finish = Minutewise.Finish(request, moved.Starts);
             Assert.Equal(finish == schedule.Finish, ScheduleVerifier.Check(request, moved).IsEmpty);
             found += finish is null ? 1 : 0;

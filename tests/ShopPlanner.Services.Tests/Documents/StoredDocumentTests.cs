@@ -8,6 +8,7 @@ using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage.Documents;
+using ShopPlanner.Services.Weekends.Stored;
 
 namespace ShopPlanner.Services.Tests.Documents;
 
@@ -35,6 +36,17 @@ public sealed class StoredDocumentTests
         Assert.Equal(
             (Order.Projects[0], Order.Parts!.Value[0], Order.Seconds, Order.Replaces[0]),
             (read.Projects[0], read.Parts!.Value[0], read.Seconds, read.Replaces.Single())
+        );
+    }
+
+    [Fact]
+    public void Weekends_of_any_version_are_read()
+    {
+        var read = WeekendDocument.Read(WeekendsV1);
+        Assert.Equal(WeekendsV1, read.Write());
+        Assert.Equal(
+            ("8", One, new DateTime(2027, 3, 6, 15, 0, 0, DateTimeKind.Utc)),
+            (read.Clamps, read.Wishes[0].Project, read.Kept["a/cut"])
         );
     }
 
@@ -206,6 +218,9 @@ public sealed class StoredDocumentTests
 
     private const string WorkV1 =
         """{"format":"shop-planner/work","version":1,"choices":{"glue":"pva","finish":"paint","edges":null,"uses":["food"],"pinsBefore":true,"hingesBefore":true,"panelEdgesBefore":false,"doorsAfterCase":true,"cleatsFirst":false,"startGrit":80,"endGrit":null,"coats":3,"hours":{"recoat":2.5}},"steps":[{"id":"groove:E:case","title":"Groove the rails","done":"2026-05-02T09:30:00Z","doneAs":["Fence to bit: 1/4″"],"skipped":false,"note":"Ask Sam","words":{"title":"Mine","says":["Slowly."],"instead":["Groove the rails"]},"measured":{"width 1":"19 7/8"}}],"own":[{"id":"own:1","finish":false,"title":"Toe kick","says":[]}],"order":["own:1","groove:E:case"],"listed":{"Latex paint, 1 qt":"2"}}""";
+
+    private const string WeekendsV1 =
+        """{"format":"shop-planner/weekends","version":1,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"}}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

@@ -42,7 +42,9 @@ public sealed class WeekendServiceTests
         await using var project = await WorkProjects.OfDesignAsync();
         var weekends = project.Shop.Get<IWeekendService>();
         var work = await project.ReadAsync();
-        var glue = work.Steps.First(step => step.Step.Wait is { Minutes: > 30 } && work.Steps.Any(one => one.Step.After.Contains(step.Step.Id)));
+        var glue = work.Steps.First(step =>
+            step.Step.Wait is { Minutes: > 30 } && work.Steps.Any(one => one.Step.After.Contains(step.Step.Id))
+        );
         var next = work.Steps.First(one => one.Step.After.Contains(glue.Step.Id));
         await project.MarkAsync(glue.Step.Id, StepMark.Done);
         var board = await weekends.BoardAsync(Cancel);
@@ -78,9 +80,13 @@ public sealed class WeekendServiceTests
         await using var project = await WorkProjects.OfDesignAsync();
         var weekends = project.Shop.Get<IWeekendService>();
         var settings = await weekends.SettingsAsync(Cancel);
-        settings = WorkProjects.Value(await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { IsLeftOut = true }), Cancel));
+        settings = WorkProjects.Value(
+            await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { IsLeftOut = true }), Cancel)
+        );
         Assert.True((await weekends.BoardAsync(Cancel)).IsEmpty);
-        WorkProjects.Value(await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { IsLeftOut = false }), Cancel));
+        WorkProjects.Value(
+            await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { IsLeftOut = false }), Cancel)
+        );
         Assert.False((await weekends.BoardAsync(Cancel)).IsEmpty);
     }
 
@@ -90,7 +96,9 @@ public sealed class WeekendServiceTests
         await using var project = await WorkProjects.OfDesignAsync();
         var weekends = project.Shop.Get<IWeekendService>();
         var settings = await weekends.SettingsAsync(Cancel);
-        WorkProjects.Value(await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { Due = "2026-05-02" }), Cancel));
+        WorkProjects.Value(
+            await weekends.SaveAsync(settings.With(settings.WishOf(project.Project) with { Due = "2026-05-02" }), Cancel)
+        );
         var board = await weekends.BoardAsync(Cancel);
         var late = Assert.Single(board.Projects);
         Assert.Equal(new DateOnly(2026, 5, 2), late.Due);
@@ -129,15 +137,16 @@ public sealed class WeekendServiceTests
         var weekends = project.Shop.Get<IWeekendService>();
         var board = await weekends.BoardAsync(Cancel);
         var calendar = await weekends.CalendarAsync(Cancel);
-        Assert.Equal(
-            board.Windows.Sum(window => window.Lines.Length),
-            calendar.Split("TRANSP:OPAQUE").Length - 1
-        );
+        Assert.Equal(board.Windows.Sum(window => window.Lines.Length), calendar.Split("TRANSP:OPAQUE").Length - 1);
     }
 
     [Theory]
     [InlineData("Saturday", "9-25", "'9-25' is not a range of hours: write one like 9:00-17:00 or 7 pm-9 pm, or leave it blank")]
-    [InlineData("Saturday", "17:00-9:00", "'17:00-9:00' is not a range of hours: write one like 9:00-17:00 or 7 pm-9 pm, or leave it blank")]
+    [InlineData(
+        "Saturday",
+        "17:00-9:00",
+        "'17:00-9:00' is not a range of hours: write one like 9:00-17:00 or 7 pm-9 pm, or leave it blank"
+    )]
     [InlineData("DaysOff", "May 9", "'May 9' is not a date: write one like 2027-03-06")]
     [InlineData("ExtraHours", "2026-05-08", "'2026-05-08' is not a date with hours: write 2027-03-05 19:00-21:00")]
     [InlineData("Zone", "Chicago", "'Chicago' is not a time zone: write one like America/Chicago")]

@@ -39,8 +39,9 @@ internal sealed record WeekendDocument(
     /// <summary>Format <c>shop-planner/weekends</c>.</summary>
     private static readonly StoredFormat<WeekendDocument> Format = new("shop-planner/weekends", node => node.AsObject());
 
-    private static readonly ImmutableSortedDictionary<string, DateTime> None =
-        ImmutableSortedDictionary.Create<string, DateTime>(StringComparer.Ordinal);
+    private static readonly ImmutableSortedDictionary<string, DateTime> None = ImmutableSortedDictionary.Create<string, DateTime>(
+        StringComparer.Ordinal
+    );
 
     /// <summary>Before anything was said: Saturdays, and Sunday mornings.</summary>
     public static WeekendDocument Usual { get; } =

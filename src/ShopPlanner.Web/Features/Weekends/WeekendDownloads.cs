@@ -8,7 +8,8 @@ namespace ShopPlanner.Web.Features.Weekends;
 internal static class WeekendDownloads
 {
     /// <summary>Maps the address.</summary>
-    public static void MapWeekendDownloads(this IEndpointRouteBuilder routes) => routes.MapGet(Links.WeekendsCalendar, CalendarAsync);
+    public static void MapWeekendDownloads(this IEndpointRouteBuilder routes) =>
+        routes.MapGet(Links.WeekendsCalendar, CalendarAsync);
 
     private static async Task<FileContentHttpResult> CalendarAsync(IWeekendService weekends, CancellationToken cancel) =>
         Download.Text(await weekends.CalendarAsync(cancel), "text/calendar", "schedule", "ics");

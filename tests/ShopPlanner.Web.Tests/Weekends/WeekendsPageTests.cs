@@ -1,0 +1,47 @@
+using Bunit;
+using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Weekends;
+using ShopPlanner.Web.Features.Weekends;
+
+namespace ShopPlanner.Web.Tests.Weekends;
+
+/// <summary>What happens when, on the page of a running program.</summary>
+public sealed class WeekendsPageTests
+{
+    [Fact]
+    public async Task Work_is_shown_by_windows_and_a_task_that_is_put_off_moves()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var context = For(shop);
+        Assert.True((await shop.Server.Get<IIdeaService>().BeginAsync("bookcase", "", CommandId.New(), ShopServer.Cancel)).Ok);
+        var page = context.Render<WeekendsPage>();
+        var first = page.FindAll(".weekend-card")[0];
+        Assert.Contains("Cut the parts", first.TextContent, StringComparison.Ordinal);
+        var put = page.FindAll("button")
+            .First(button => button.GetAttribute("aria-label")?.StartsWith("Put off to", StringComparison.Ordinal) == true);
+        var title = put.GetAttribute("aria-label")!.Split(": ", 2)[1];
+        await put.ClickAsync();
+        Assert.Contains(page.FindAll("button"), button => button.GetAttribute("aria-label") == $"As early as possible: {title}");
+    }
+
+    [Fact]
+    public async Task A_while_is_filled_and_the_schedule_is_kept()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var context = For(shop);
+        var page = context.Render<WeekendsPage>();
+        await page.FindAll("button").First(button => button.TextContent == "1 h").ClickAsync();
+        Assert.Contains("Cut the parts", page.Find("[aria-label='What fits into 1 h']").TextContent, StringComparison.Ordinal);
+        await page.FindAll("button").First(button => button.TextContent == "Keep this schedule").ClickAsync();
+        Assert.Contains("This is the schedule you kept", page.Markup, StringComparison.Ordinal);
+    }
+
+    private static BunitContext For(PlannedShop shop)
+    {
+        var context = PageTest.For(shop);
+        context.Services.AddSingleton(shop.Server.Get<IWeekendService>());
+        return context;
+    }
+}
