@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 

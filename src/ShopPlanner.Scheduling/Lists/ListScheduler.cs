@@ -15,7 +15,8 @@ internal sealed class ListScheduler(Network network)
     /// <param name="ranks">The smaller the rank of a task, the sooner its turn among those that are ready.</param>
     /// <param name="level">Tasks of a later priority are passed over, unless their labor is fixed.</param>
     /// <param name="kept">Starts that are taken as they are; null for a task that is to be placed.</param>
-    public int[]? Build(IReadOnlyList<double> ranks, int level, IReadOnlyList<int?> kept)
+    /// <param name="floors">The minute that each task is not to begin before; null for any.</param>
+    public int[]? Build(IReadOnlyList<double> ranks, int level, IReadOnlyList<int?> kept, IReadOnlyList<int>? floors = null)
     {
         profiles = [.. network.Capacity.Select(_ => new UsageProfile())];
         var (waiting, ready) = (
@@ -32,7 +33,7 @@ internal sealed class ListScheduler(Network network)
 
         while (ready.TryDequeue(out var i, out _))
         {
-            if (network.Nodes[i].Level <= level && KeptStart(i, kept) is null && !Place(i))
+            if (network.Nodes[i].Level <= level && KeptStart(i, kept) is null && !Place(i, floors?[i] ?? 0))
                 return null;
             foreach (var link in network.Nodes[i].After)
                 if (--waiting[link.Task] == 0)
@@ -44,10 +45,10 @@ internal sealed class ListScheduler(Network network)
 
     private int? KeptStart(int i, IReadOnlyList<int?> kept) => network.Nodes[i].Task.Fixed?.Start ?? kept[i];
 
-    private bool Place(int i)
+    private bool Place(int i, int floor)
     {
         var node = network.Nodes[i];
-        var from = Math.Max(0, node.Task.NotBefore);
+        var from = Math.Max(floor, node.Task.NotBefore);
         foreach (var link in node.Before)
             from = Math.Max(from, network.Finish(link.Task, starts[link.Task]) + link.Wait);
         while (network.Axis.EarliestStart(from, node.Labor, node.IsSplit) is { } start)

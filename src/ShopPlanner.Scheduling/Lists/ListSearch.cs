@@ -11,6 +11,9 @@ internal sealed class ListSearch
     private const int LeastLists = 12;
     private const int MostLists = 240;
 
+    // Who follows whom is told for each pair.
+    private const int MostToFollow = 1000;
+
     private readonly Network network;
     private readonly int level;
     private readonly ListScheduler scheduler;
@@ -21,7 +24,9 @@ internal sealed class ListSearch
     {
         (this.network, this.level, scheduler) = (network, level, new ListScheduler(network));
         random = new Random(seed);
-        ranks = [ByWayToEnd(), ByFollowers(), ByWorkToFollow(), ByLatestStart()];
+        ranks = [ByWayToEnd(), ByLatestStart()];
+        if (network.Nodes.Length <= MostToFollow)
+            ranks.AddRange([ByFollowers(), ByWorkToFollow()]);
     }
 
     /// <summary>The best starts found; null where none fits into the windows.</summary>
@@ -30,14 +35,28 @@ internal sealed class ListSearch
     /// <param name="kept">Starts that are taken as they are.</param>
     /// <param name="bound">No schedule of the priority finishes before it: the search ends there.</param>
     /// <param name="seed">Where the random numbers start.</param>
-    public static int[]? Best(Network network, int level, IReadOnlyList<int?> kept, int bound, int seed) =>
-        new ListSearch(network, level, seed).Search(kept, bound);
+    /// <param name="isOver">Whether no more lists are to be tried than are needed.</param>
+    public static int[]? Best(Network network, int level, IReadOnlyList<int?> kept, int bound, int seed, Func<bool> isOver) =>
+        new ListSearch(network, level, seed).Search(kept, bound, isOver);
 
     /// <summary>The tasks placed once more in the order of some starts: nothing in it could begin earlier by itself.</summary>
     public static int[]? Again(Network network, int level, int[] starts) =>
         new ListScheduler(network).Build([.. starts.Select(start => (double)start)], level, new int?[starts.Length]);
 
-    private int[]? Search(IReadOnlyList<int?> kept, int bound)
+    /// <summary>The tasks placed no earlier than an earlier schedule had them, in its order: what nothing has changed for stays
+    /// where it was.</summary>
+    public static int[]? Near(Network network, int level)
+    {
+        var earlier = network.Nodes.Select(node => node.Task.Earlier).ToList();
+        return new ListScheduler(network).Build(
+            [.. earlier.Select(start => start ?? double.MaxValue)],
+            level,
+            new int?[earlier.Count],
+            [.. earlier.Select(start => start ?? 0)]
+        );
+    }
+
+    private int[]? Search(IReadOnlyList<int?> kept, int bound, Func<bool> isOver)
     {
         int[]? best = null;
         var lists = Math.Clamp(Placements / Math.Max(1, network.Nodes.Length), LeastLists, MostLists);
@@ -48,7 +67,7 @@ internal sealed class ListSearch
                 continue;
             if (best is null || network.Finish(starts, level) < network.Finish(best, level))
                 best = starts;
-            if (network.Finish(best, level) <= bound)
+            if (network.Finish(best, level) <= bound || isOver())
                 break;
         }
 

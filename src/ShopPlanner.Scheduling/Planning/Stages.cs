@@ -15,9 +15,9 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
     // Literals beyond this make a model that takes longer to load than anyone waits.
     private const long MostLiterals = 400_000;
 
-    // Work of the last step, about seconds as the solver counts; by the clock it gets what the finish took, and a moment.
-    private const double PolishingWork = 1;
-    private const double PolishingMoment = 0.04;
+    // Work of the last step, about seconds as the solver counts; the clock ends it on a loaded machine only.
+    private const double PolishingWork = 0.1;
+    private const double PolishingSeconds = 2;
     private const double NoLimit = 1e9;
 
     private readonly int[] deadlines = [.. Enumerable.Repeat(Horizon(network), network.Levels)];
@@ -76,7 +76,7 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
             .Range(0, network.Nodes.Length)
             .Select(i => network.Nodes[i].Level < level ? Starts[i] : (int?)null)
             .ToArray();
-        return ListSearch.Best(network, level, kept, least, control.Seed);
+        return ListSearch.Best(network, level, kept, least, control.Seed, () => clock.Elapsed > time / 4);
     }
 
     private bool Solve(int level, int least, int[]? hint)
@@ -88,7 +88,7 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
         model.MinimizeFinish(least, deadlines[level]);
         if (hint is not null)
             model.Hint(hint);
-        var answer = CpRun.Solve(model, Starts, CpSettings.Repeatable(SecondsLeft, NoLimit, control.Seed), control.Cancel);
+        var answer = CpRun.Solve(model, hint, CpSettings.Repeatable(SecondsLeft, NoLimit, control.Seed), control.Cancel);
         return Settle(hint, answer, level);
     }
 
@@ -109,8 +109,9 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
     {
         var last = network.Levels - 1;
         var isReplanned = network.Nodes.Any(node => node.Task.Earlier is not null);
-        if (!isReplanned && ListSearch.Again(network, last, Starts) is { } sooner && KeepsDeadlines(sooner))
-            Starts = sooner;
+        var close = isReplanned ? ListSearch.Near(network, last) : ListSearch.Again(network, last, Starts);
+        if (close is not null && KeepsDeadlines(close))
+            Starts = close;
         var spans = Spans.Of(network, deadlines);
         if (network.Nodes.Length < 2 || Literals(spans, last) > MostLiterals)
             return;
@@ -120,7 +121,7 @@ internal sealed class Stages(Network network, ScheduleControl control, TimeSpan 
         else
             model.MinimizeEnds();
         model.Hint(Starts);
-        var seconds = Math.Min(SecondsLeft, clock.Elapsed.TotalSeconds + PolishingMoment);
+        var seconds = Math.Min(SecondsLeft, PolishingSeconds);
         var answer = CpRun.Solve(model, Starts, CpSettings.Repeatable(seconds, PolishingWork, control.Seed), control.Cancel);
         Starts = answer.Starts ?? Starts;
     }

@@ -65,7 +65,7 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
 
         var request = new ScheduleRequest(
             calendar.Windows(clock, Days),
-            Resources(hands),
+            Resources(hands, tasks.SelectMany(one => one.Tasks)),
             [.. tasks.SelectMany(one => one.Tasks).Select(task => Remember(task, document, clock))],
             [.. tasks.SelectMany(one => one.Precedences)]
         )
@@ -79,7 +79,8 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown]);
     }
 
-    private static ImmutableSortedDictionary<string, int> Resources(ShopHands hands)
+    // What holds already is there, whatever was counted.
+    private static ImmutableSortedDictionary<string, int> Resources(ShopHands hands, IEnumerable<ScheduleTask> tasks)
     {
         var resources = ImmutableSortedDictionary.CreateBuilder<string, int>(StringComparer.Ordinal);
         resources[ProjectTasks.Person] = hands.People;
@@ -87,6 +88,9 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
             resources[ProjectTasks.Clamps] = clamps;
         if (hands.Drying is { } drying)
             resources[ProjectTasks.Drying] = drying;
+        var held = tasks.Where(task => task.Fixed is not null).SelectMany(task => task.HoldUses);
+        foreach (var use in held.GroupBy(use => use.Key, StringComparer.Ordinal))
+            resources[use.Key] = Math.Max(resources[use.Key], use.Sum(one => one.Value));
         return resources.ToImmutable();
     }
 

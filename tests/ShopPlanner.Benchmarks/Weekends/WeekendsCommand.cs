@@ -41,7 +41,7 @@ public static class WeekendsCommand
         var (request, faults) = ScheduleRequestJson.Read(Encoding.UTF8.GetBytes(instance.GetRawText()));
         if (request is null)
             throw new UsageException(string.Join(Environment.NewLine, faults));
-        var expected = InstanceFiles.FirstNumber(instance.GetProperty("expected"), "finish");
+        double? expected = instance.TryGetProperty("expected", out var known) ? InstanceFiles.FirstNumber(known, "finish") : null;
         var clock = Stopwatch.StartNew();
         var schedule = SchedulePlanner.Plan(request with { Seconds = seconds }, new ScheduleControl());
         var elapsed = clock.Elapsed.TotalSeconds;

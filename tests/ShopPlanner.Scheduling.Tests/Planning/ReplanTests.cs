@@ -103,6 +103,35 @@ public sealed class ReplanTests
     }
 
     [Fact]
+    public void Two_thousand_tasks_are_scheduled_in_the_time_given()
+    {
+        var windows = Enumerable.Range(0, 400).Select(n => (n * 1440, (n * 1440) + 480));
+        var tasks = Enumerable
+            .Range(0, 2000)
+            .Select(n => Some.Glue($"t{n}", 15 + (n % 40), n % 5 == 0 ? 300 : 0, clamps: 1 + (n % 3)));
+        var order = Enumerable.Range(0, 1500).Select(n => ($"t{n}", $"t{n + 500}")).ToArray();
+        var schedule = SchedulePlanner.Plan(Some.Request(windows, tasks, order) with { Seconds = 2 }, new());
+        Assert.NotEqual(ScheduleStatus.Impossible, schedule.Status);
+        Assert.InRange(schedule.Seconds, 0, 60);
+    }
+
+    [Fact]
+    public void Priorities_hold_where_the_lists_find_nothing()
+    {
+        // Only one order fits: the lists may miss it, the model may not.
+        var tasks = new[] { ("a", 50), ("b", 30), ("c", 20), ("d", 60), ("e", 40) }.Select(one =>
+            Some.Labor(one.Item1, one.Item2) with
+            {
+                Project = one.Item1 is "a" or "b" ? "A" : "B",
+            }
+        );
+        var request = Some.Request([(0, 100), (1000, 1100)], tasks) with { Projects = [new("A", 1), new("B", 2)] };
+        var schedule = SchedulePlanner.Plan(request, new());
+        Assert.Equal(schedule.Finish, Minutewise.Finish(request, schedule.Starts));
+        Assert.Equal((ScheduleStatus.Proven, 1100), (schedule.Status, schedule.Finish));
+    }
+
+    [Fact]
     public void A_stopped_search_still_gives_a_schedule()
     {
         using var stopped = new CancellationTokenSource();
