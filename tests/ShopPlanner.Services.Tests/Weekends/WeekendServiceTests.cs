@@ -131,6 +131,33 @@ public sealed class WeekendServiceTests
     }
 
     [Fact]
+    public async Task The_demo_is_scheduled_over_several_weekends_close_to_the_bound()
+    {
+        await using var shop = await TestShop.OpenAsync(demo: true);
+        var board = await shop.Get<IWeekendService>().BoardAsync(Cancel);
+        Assert.Empty(board.Reasons);
+        Assert.InRange(board.Projects.Count(project => project.Finish is not null), 2, 50);
+        Assert.InRange(board.Windows.Count(window => !window.Lines.IsEmpty), 2, 100);
+        var begin = shop.Clock.GetUtcNow().UtcDateTime;
+        Assert.InRange((board.Finish!.Value - board.Bound!.Value) / (board.Finish.Value - begin), 0, 0.02);
+    }
+
+    [Fact]
+    public async Task More_clamps_in_use_than_were_counted_do_not_stand_in_the_way()
+    {
+        await using var project = await WorkProjects.OfDesignAsync();
+        var weekends = project.Shop.Get<IWeekendService>();
+        var glue = (await project.ReadAsync()).Steps.First(step => step.Step.Wait is { Clamps: > 1, ClampMinutes: > 0 });
+        await project.MarkAsync(glue.Step.Id, StepMark.Done);
+        var settings = await weekends.SettingsAsync(Cancel);
+        WorkProjects.Value(await weekends.SaveAsync(settings with { Clamps = "1" }, Cancel));
+        Assert.DoesNotContain(
+            (await weekends.BoardAsync(Cancel)).Reasons,
+            reason => reason.Contains("fixed", StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
     public async Task The_calendar_has_an_entry_for_each_piece_of_work()
     {
         await using var project = await WorkProjects.OfDesignAsync();
