@@ -18,7 +18,8 @@ public enum ScheduleStatus
 /// <summary>When each task begins. Immutable.</summary>
 /// <param name="Status">How good it is.</param>
 /// <param name="Finish">The latest end of any hold; null where there is no schedule.</param>
-/// <param name="Bound">No schedule finishes before it; null where there is no schedule. With priorities: none that lets the more
+/// <param name="Bound">No schedule finishes before it; null where there is no schedule. With priorities: none that lets the
+/// more
 /// urgent projects finish as early as this one.</param>
 /// <param name="Seconds">Time spent.</param>
 /// <param name="Starts">The first minute of each task's labor, by id.</param>

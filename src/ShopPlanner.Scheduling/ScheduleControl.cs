@@ -1,6 +1,7 @@
 namespace ShopPlanner.Scheduling;
 
-/// <summary>How a search is steered from outside. The same request, seed and machine give the same schedule as long as no clock ends
+/// <summary>How a search is steered from outside. The same request, seed and machine give the same schedule as long as no
+/// clock ends
 /// the search.</summary>
 public sealed record ScheduleControl
 {

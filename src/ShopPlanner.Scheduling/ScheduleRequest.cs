@@ -3,7 +3,8 @@ using NodaTime;
 
 namespace ShopPlanner.Scheduling;
 
-/// <summary>What is to be done, by whom, and when there is time for it. Minutes count from <see cref="Start"/>, as elapsed time:
+/// <summary>What is to be done, by whom, and when there is time for it. Minutes count from <see cref="Start"/>, as elapsed
+/// time:
 /// a change of the clock shifts what the clock shows, not the count.</summary>
 /// <param name="Windows">When there is time to work: disjoint, ascending; two that touch count as one.</param>
 /// <param name="Resources">How much there is of each: people, clamps, bench, drying space.</param>

@@ -34,7 +34,8 @@ public sealed record ScheduleTask(
     public int? Earlier { get; init; }
 }
 
-/// <summary>Labor that is not to be moved: begun, done, or put there by the builder. It may lie outside the windows, and before the
+/// <summary>Labor that is not to be moved: begun, done, or put there by the builder. It may lie outside the windows, and
+/// before the
 /// start of the schedule.</summary>
 /// <param name="Start">Its first minute.</param>
 /// <param name="End">The minute that it ends before; its hold begins there.</param>

@@ -34,7 +34,8 @@ namespace ShopPlanner.Services;
 /// <summary>Registers what the shop can do.</summary>
 public static class ServicesSetup
 {
-    /// <summary>Registers all services. Before anything else is asked, the program calls <see cref="ShopDatabase.OpenAsync"/>; a
+    /// <summary>Registers all services. Before anything else is asked, the program calls <see
+    /// cref="ShopDatabase.OpenAsync"/>; a
     /// host that does not is opened by the planning worker when it starts.</summary>
     public static IServiceCollection AddShopPlanner(this IServiceCollection services, ServicesOptions options)
     {

@@ -24,9 +24,9 @@ internal static class WeekendsCommand
     {
         var command = new Command(
             "weekends",
-            "Schedules tasks into working windows, so that the last one is finished as early as possible. Exit status 0: a schedule "
-                + "was written; 2: the request has errors, one per line, and nothing was written; 3: there is no schedule, and what "
-                + "was written says why."
+            "Schedules tasks into working windows, so that the last one is finished as early as possible. Exit status 0: "
+                + "a schedule was written; 2: the request has errors, one per line, and nothing was written; 3: there is "
+                + "no schedule, and what was written says why."
         )
         {
             Request,

@@ -24,7 +24,8 @@ public static class DocumentNumber
         return DocumentRanges.Count(number, least, most) is { } message ? Refused<int>(value, message) : (int)number;
     }
 
-    /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref name="most"/>.
+    /// <summary>Seconds of more than zero (or, where a plan says how long it took, of zero) and at most <paramref
+    /// name="most"/>.
     /// </summary>
     /// <param name="value">The value.</param>
     /// <param name="most">The longest allowed.</param>

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace ShopPlanner.Core.Documents;
 
-/// <summary>What a member of any document may be by itself. Every method returns what is wrong with a value, as the message of a
+/// <summary>What a member of any document may be by itself. Every method returns what is wrong with a value, as the message
+/// of a
 /// <see cref="Measures.Fault"/>, or null.</summary>
 public static class DocumentRanges
 {

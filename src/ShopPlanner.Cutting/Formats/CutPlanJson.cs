@@ -16,7 +16,8 @@ public static class CutPlanJson
     public static (CutPlan? Plan, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(DocumentText.ReadAll(stream));
 
     /// <summary>Reads a plan from UTF-8 text.</summary>
-    /// <returns>The plan and no fault; or null and every fault, of which the first hundred are listed and the rest counted in one
+    /// <returns>The plan and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
+    /// one
     /// more.</returns>
     public static (CutPlan? Plan, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {

@@ -5,11 +5,13 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Cutting.Formats;
 
 /// <summary>
-/// The open cut request format, versions 1 and 2 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members are
+/// The open cut request format, versions 1 and 2 (<c>shop-planner/cut-request</c>): JSON (RFC 8259) in UTF-8. Unknown members
+/// are
 /// ignored; a later version is refused. Version 2 is written only where stock has <c>badPlaces</c> or says what is
 /// <c>untrimmed</c>. Every fault names the member's path and the value that stands there. What a shop's limits
 /// are may be absent: <c>saw.widestRip </c>, <c>saw.longestCrosscut </c>, <c>store </c> (<c>cuts</c>, <c>tolerance </c>),
-/// <c>carry </c> (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>, <c>practiceFor</c>.
+/// <c>carry </c> (<c>longest</c>, <c>widest</c>); and of a part <c>finishedLength</c>, <c>finishedWidth</c>,
+/// <c>practiceFor</c>.
 /// </summary>
 public static class CutRequestJson
 {
@@ -18,7 +20,8 @@ public static class CutRequestJson
     public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(Stream stream) => Read(DocumentText.ReadAll(stream));
 
     /// <summary>Reads a request from UTF-8 text.</summary>
-    /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
+    /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted
+    /// in
     /// one more.</returns>
     public static (CutRequest? Request, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {

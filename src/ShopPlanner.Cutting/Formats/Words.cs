@@ -10,7 +10,8 @@ internal static class Words
     /// <summary>The version of every document that needs no later one.</summary>
     public const int Version = 1;
 
-    /// <summary>The version of a request whose stock has bad places, or names the edges to trim: a program that passes over what
+    /// <summary>The version of a request whose stock has bad places, or names the edges to trim: a program that passes over
+    /// what
     /// it does not know would cut parts from bad wood.</summary>
     public const int PlacesVersion = 2;
 
@@ -53,7 +54,8 @@ internal static class Words
         writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, unit));
     }
 
-    /// <summary>The document's version when it is of the format and of a version read here; null if not: then nothing more of it
+    /// <summary>The document's version when it is of the format and of a version read here; null if not: then nothing more of
+    /// it
     /// can be judged.</summary>
     public static int? VersionOf(DocumentObject root, string format) =>
         DocumentHeader.VersionOf(root, format, format == Request ? PlacesVersion : Version);

@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace ShopPlanner.Scheduling.Axes;
 
 /// <summary>
-/// The axis of open minutes: the windows put end to end. Labor advances along it, holds along the calendar; a position here is a
+/// The axis of open minutes: the windows put end to end. Labor advances along it, holds along the calendar; a position here
+/// is a
 /// number of open minutes that have passed.
 /// </summary>
 public sealed class WorkAxis
@@ -44,7 +45,8 @@ public sealed class WorkAxis
         return k == Windows.Length ? Total : before[k] + Math.Max(0, minute - Windows[k].Opens);
     }
 
-    /// <summary>Returns the number of the first window that closes after a minute; the number of windows where none does.</summary>
+    /// <summary>Returns the number of the first window that closes after a minute; the number of windows where none
+    /// does.</summary>
     public int FirstClosingAfter(int minute)
     {
         var (low, high) = (0, Windows.Length);

@@ -5,7 +5,8 @@ namespace ShopPlanner.Scheduling.Boards;
 /// <summary>What fits into a while that is free now.</summary>
 public static class Sitting
 {
-    /// <summary>Returns tasks to do one after the other without waiting, in the order of the schedule. None is begun that would not
+    /// <summary>Returns tasks to do one after the other without waiting, in the order of the schedule. None is begun that
+    /// would not
     /// end in time, unless it may go on later.</summary>
     /// <param name="request">The request; minute 0 is now.</param>
     /// <param name="schedule">Its schedule.</param>

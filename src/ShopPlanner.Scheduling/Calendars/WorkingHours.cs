@@ -15,7 +15,8 @@ public sealed record WorkingHours(IsoDayOfWeek Day, LocalTime From, LocalTime To
 /// <param name="To">When it must end; midnight for the end of the day.</param>
 public sealed record ExtraHours(LocalDate Date, LocalTime From, LocalTime To);
 
-/// <summary>When there is time to work, in the local time of a zone. Where the clock is set forward or back, the windows keep to
+/// <summary>When there is time to work, in the local time of a zone. Where the clock is set forward or back, the windows keep
+/// to
 /// what it shows, and their minutes are those that pass.</summary>
 /// <param name="Zone">The zone that the shop's clock follows.</param>
 /// <param name="Week">The hours of each week.</param>

@@ -5,7 +5,8 @@ namespace ShopPlanner.Scheduling.Checks;
 /// <summary>Finds tasks that wait for each other.</summary>
 internal static class Circle
 {
-    /// <summary>Returns the ids along a circle of precedences, the first once more at the end; null where there is none.</summary>
+    /// <summary>Returns the ids along a circle of precedences, the first once more at the end; null where there is
+    /// none.</summary>
     public static string[]? Of(Network network)
     {
         if (network.Order.Length == network.Nodes.Length)

@@ -53,8 +53,8 @@ internal static class ImpossibleTasks
         var longest = network.Axis.Windows.Max(window => window.Minutes);
         foreach (var node in free.Where(node => !node.IsSplit && node.Labor > longest))
             yield return $"'{node.Task.Id}' takes {Minutes.Say(node.Labor)} without a break, and the longest window is "
-                + $"{Minutes.Say(longest)}: too short by {Minutes.Say(node.Labor - longest)}. Split the task, let it go on in the next "
-                + "window, or open a longer window.";
+                + $"{Minutes.Say(longest)}: too short by {Minutes.Say(node.Labor - longest)}. Split the task, let it go "
+                + "on in the next window, or open a longer window.";
         foreach (var node in free.Where(node => node.IsSplit && node.Labor > network.Axis.Total))
             yield return $"'{node.Task.Id}' takes {Minutes.Say(node.Labor)}, and all windows together are "
                 + $"{Minutes.Say(network.Axis.Total)}: there is not enough open time.";

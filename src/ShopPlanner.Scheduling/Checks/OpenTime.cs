@@ -15,8 +15,8 @@ internal static class OpenTime
                     + $"{Minutes.Say((long)network.Capacity[resource] * network.Axis.Total)}. Open more windows.";
         var none = Enumerable.Repeat(int.MaxValue / 2, network.Levels).ToList();
         if (Spans.Of(network, none).Without is { } late)
-            yield return $"There is not enough open time: '{network.Nodes[late].Task.Id}' cannot begin before the last window closes"
-                + $"{On(request)}, because of what comes before it. Open more windows.";
+            yield return $"There is not enough open time: '{network.Nodes[late].Task.Id}' cannot begin before the last window "
+                + $"closes{On(request)}, because of what comes before it. Open more windows.";
     }
 
     /// <summary>Says that no schedule fits, or that none was found.</summary>
@@ -24,9 +24,10 @@ internal static class OpenTime
     /// <param name="isCertain">Whether it is proven.</param>
     public static string WhyNot(ScheduleRequest request, bool isCertain) =>
         isCertain
-            ? $"There is not enough open time: the tasks do not fit before the last window closes{On(request)}. Open more windows."
-            : $"No schedule was found in the time given that ends before the last window closes{On(request)}. Open more windows, or "
-                + "search longer.";
+            ? $"There is not enough open time: the tasks do not fit before the last window closes{On(request)}. Open "
+                + "more windows."
+            : $"No schedule was found in the time given that ends before the last window closes{On(request)}. Open more "
+                + "windows, or search longer.";
 
     private static string On(ScheduleRequest request) =>
         request.Start is { } start && request.Windows.Length > 0

@@ -5,7 +5,8 @@ namespace ShopPlanner.Scheduling.Exact;
 
 /// <summary>
 /// The constraint model of the tasks up to a priority: for each one decision, its labor's start on the axis of open minutes; a
-/// literal for each window ties it to the calendar. What is used by labor alone is limited on the axis of open minutes, the rest on
+/// literal for each window ties it to the calendar. What is used by labor alone is limited on the axis of open minutes, the
+/// rest on
 /// the calendar.
 /// </summary>
 internal sealed class StageModel
@@ -40,7 +41,8 @@ internal sealed class StageModel
     /// <summary>Makes the sum of all ends as small as can be.</summary>
     public void MinimizeEnds() => Model.Minimize(LinearExpr.Sum(Free().Select(i => tasks[i]!.End)));
 
-    /// <summary>Makes the minutes that tasks move from an earlier schedule as few as can be; among equals, the sum of ends.</summary>
+    /// <summary>Makes the minutes that tasks move from an earlier schedule as few as can be; among equals, the sum of
+    /// ends.</summary>
     public void MinimizeMoves()
     {
         var count = Free().Count() + 1;

@@ -5,7 +5,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Scheduling.Formats;
 
 /// <summary>
-/// The open schedule request format, version 1 (<c>shop-planner/weekends-request</c>): JSON (RFC 8259) in UTF-8. Unknown members
+/// The open schedule request format, version 1 (<c>shop-planner/weekends-request</c>): JSON (RFC 8259) in UTF-8. Unknown
+/// members
 /// are ignored; a later version is refused. Every fault names the member's path and the value that stands there.
 /// </summary>
 public static class ScheduleRequestJson
@@ -16,7 +17,8 @@ public static class ScheduleRequestJson
         Read(DocumentText.ReadAll(stream));
 
     /// <summary>Reads a request from UTF-8 text.</summary>
-    /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted in
+    /// <returns>The request and no fault; or null and every fault, of which the first hundred are listed and the rest counted
+    /// in
     /// one more.</returns>
     public static (ScheduleRequest? Request, ImmutableArray<Fault> Faults) Read(ReadOnlyMemory<byte> utf8)
     {

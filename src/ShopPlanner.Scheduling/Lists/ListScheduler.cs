@@ -3,7 +3,8 @@ using ShopPlanner.Scheduling.Networks;
 namespace ShopPlanner.Scheduling.Lists;
 
 /// <summary>
-/// The serial schedule generation scheme (Kelley 1963): one task after the other gets the earliest start that its precedences, the
+/// The serial schedule generation scheme (Kelley 1963): one task after the other gets the earliest start that its
+/// precedences, the
 /// windows and what is left of the resources allow.
 /// </summary>
 internal sealed class ListScheduler(Network network)

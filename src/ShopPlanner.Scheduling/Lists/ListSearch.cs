@@ -2,7 +2,8 @@ using ShopPlanner.Scheduling.Networks;
 
 namespace ShopPlanner.Scheduling.Lists;
 
-/// <summary>Builds many list schedules by the literature's ranks (latest start, longest way to the end, most followers, most work to
+/// <summary>Builds many list schedules by the literature's ranks (latest start, longest way to the end, most followers, most
+/// work to
 /// follow), and by those ranks shaken at random, and keeps the best.</summary>
 internal sealed class ListSearch
 {

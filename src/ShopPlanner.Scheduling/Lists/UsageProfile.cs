@@ -16,7 +16,8 @@ internal sealed class UsageProfile
             taken[step] += amount;
     }
 
-    /// <summary>Null when an amount is free all the while; otherwise the minute that the last shortage within ends before.</summary>
+    /// <summary>Null when an amount is free all the while; otherwise the minute that the last shortage within ends
+    /// before.</summary>
     public int? ShortUntil(int from, int to, int amount, int capacity)
     {
         if (to <= from)

@@ -11,7 +11,8 @@ internal sealed class Node(ScheduleTask task, int level)
 
     public bool IsSplit => Task.IsSplittable && Task.Labor > 0;
 
-    /// <summary>Number of its priority, from 0, the most urgent first; that of the most urgent task that waits for it.</summary>
+    /// <summary>Number of its priority, from 0, the most urgent first; that of the most urgent task that waits for
+    /// it.</summary>
     public int Level { get; private set; } = level;
 
     public required Use[] LaborUses { get; init; }

@@ -5,7 +5,8 @@ using ShopPlanner.Scheduling.Networks;
 
 namespace ShopPlanner.Scheduling.Planning;
 
-/// <summary>A request → the schedule that finishes earliest, priority by priority; proven, or with the bound that is known.</summary>
+/// <summary>A request → the schedule that finishes earliest, priority by priority; proven, or with the bound that is
+/// known.</summary>
 public static class SchedulePlanner
 {
     /// <summary>Returns the schedule.</summary>

@@ -7,7 +7,8 @@ using ShopPlanner.Scheduling.Networks;
 namespace ShopPlanner.Scheduling.Planning;
 
 /// <summary>
-/// One priority after the other: list schedules, then the exact model for the earliest finish, which is kept as a deadline for what
+/// One priority after the other: list schedules, then the exact model for the earliest finish, which is kept as a deadline
+/// for what
 /// follows. At the end the sum of ends, or what has moved since an earlier schedule, is made small under all deadlines.
 /// </summary>
 internal sealed class Stages(Network network, ScheduleControl control, TimeSpan time, Stopwatch clock)

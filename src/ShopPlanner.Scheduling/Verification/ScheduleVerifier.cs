@@ -3,7 +3,8 @@ using System.Globalization;
 
 namespace ShopPlanner.Scheduling.Verification;
 
-/// <summary>Checks a schedule against its request, minute by minute where that is needed; shares no code with the planner.</summary>
+/// <summary>Checks a schedule against its request, minute by minute where that is needed; shares no code with the
+/// planner.</summary>
 public static class ScheduleVerifier
 {
     /// <summary>Returns what is wrong, a sentence each; nothing where the schedule keeps all rules.</summary>

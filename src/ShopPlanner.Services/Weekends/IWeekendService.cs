@@ -113,7 +113,8 @@ public interface IWeekendService
     /// stored.</summary>
     Task<Outcome<WeekendSettings>> SaveAsync(WeekendSettings settings, CancellationToken cancel = default);
 
-    /// <summary>Returns what happens when, from now on. It moves as little as possible from the schedule that was kept.</summary>
+    /// <summary>Returns what happens when, from now on. It moves as little as possible from the schedule that was
+    /// kept.</summary>
     Task<WeekendBoard> BoardAsync(CancellationToken cancel = default);
 
     /// <summary>Keeps the schedule as it is now: later ones move as little as possible from it.</summary>

@@ -9,7 +9,8 @@ using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Weekends;
 
-/// <summary>What is left to do for a project, as tasks: cutting, then each open step of its order of work. What was done and still
+/// <summary>What is left to do for a project, as tasks: cutting, then each open step of its order of work. What was done and
+/// still
 /// cures holds back what waits for it.</summary>
 internal sealed class ProjectTasks
 {

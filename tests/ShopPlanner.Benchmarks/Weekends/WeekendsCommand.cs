@@ -11,7 +11,8 @@ namespace ShopPlanner.Benchmarks;
 
 /// <summary>
 /// <c>weekends PATH [--seconds S] [--take N] [--json FILE] [--verbose]</c>: schedules the requests of PATH, one a line with the
-/// known optimum beside it (<c>expected.finish</c>). A run is faulty, exit code 1, when a schedule breaks a rule, goes below a known
+/// known optimum beside it (<c>expected.finish</c>). A run is faulty, exit code 1, when a schedule breaks a rule, goes below
+/// a known
 /// optimum or is said to be proven and is not.
 /// </summary>
 public static class WeekendsCommand

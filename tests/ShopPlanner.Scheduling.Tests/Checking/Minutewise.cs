@@ -3,7 +3,8 @@ namespace ShopPlanner.Scheduling.Tests.Checking;
 /// <summary>The rules of the format as arrays of minutes: slow, plain, and without a line of the planner's code.</summary>
 internal static class Minutewise
 {
-    /// <summary>The minutes that a task's labor and hold take when it begins at a minute; null where it cannot begin there.</summary>
+    /// <summary>The minutes that a task's labor and hold take when it begins at a minute; null where it cannot begin
+    /// there.</summary>
     public static (int From, int LaborEnd, int Free)? Place(ScheduleRequest request, ScheduleTask task, int start)
     {
         if (task.Fixed is { } done)

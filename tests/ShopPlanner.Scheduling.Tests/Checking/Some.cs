@@ -35,7 +35,8 @@ internal static class Some
             [.. order.Select(one => new Precedence(one.Before, one.After, 0))]
         );
 
-    /// <summary>A small request at random: a few tasks of a few minutes, with holds, waits, tasks that go on in the next window.</summary>
+    /// <summary>A small request at random: a few tasks of a few minutes, with holds, waits, tasks that go on in the next
+    /// window.</summary>
     public static ScheduleRequest Small(Random random)
     {
         var windows = new List<(int, int)>();

@@ -4,7 +4,8 @@ using ShopPlanner.Scheduling.Tests.Checking;
 
 namespace ShopPlanner.Scheduling.Tests.Planning;
 
-/// <summary>Published project scheduling instances with their published optima (Published/j30.txt): Kolisch, Sprecher 1996.</summary>
+/// <summary>Published project scheduling instances with their published optima (Published/j30.txt): Kolisch, Sprecher
+/// 1996.</summary>
 public sealed class PublishedInstanceTests
 {
     public static TheoryData<string> Names() => [.. Instances().Select(one => one.Name)];

@@ -6,7 +6,8 @@ using ShopPlanner.Services.Weekends;
 
 namespace ShopPlanner.Services.Tests.Weekends;
 
-/// <summary>The work of projects in the shop's working time. The clock of these shops stands on Saturday, May 2, 2026, 9:30.</summary>
+/// <summary>The work of projects in the shop's working time. The clock of these shops stands on Saturday, May 2, 2026,
+/// 9:30.</summary>
 public sealed class WeekendServiceTests
 {
     private static CancellationToken Cancel => TestShop.Cancel;
