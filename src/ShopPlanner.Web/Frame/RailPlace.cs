@@ -26,6 +26,7 @@ internal sealed record RailPlace(string Name, string Link, string Picture, bool 
         new("Stores", Links.Stores, "stores", IsSeldom: true),
         new("Cut plans", Links.Plans, "plans"),
         new("Bench", Links.Bench, "bench"),
+        new("Shop book", Links.Book(), "book", IsSeldom: true),
         new("Shop math", Links.Workings, "workings", IsSeldom: true),
         new("Setup", Links.Shop, "shop", IsSeldom: true),
     ];
