@@ -3,8 +3,8 @@ using System.Numerics;
 
 namespace ShopPlanner.Core.Measures;
 
-/// <summary>Shares one amount out by weights, in whole steps, so that the portions add up to it exactly. What rounding down leaves
-/// goes to the largest remainders, the earlier portion first where they are equal.</summary>
+/// <summary>Shares one amount out by weights, in whole steps, so that the portions add up to it exactly. What rounding down
+/// leaves goes to the largest remainders, the earlier portion first where they are equal.</summary>
 public static class Portions
 {
     /// <summary>Returns the portions of an amount of money, in whole cents where it is whole cents, else in

@@ -15,8 +15,8 @@ public sealed record SparePart(CutPart Part, Money Worth);
 public sealed record SparedPlan(CutRequest Request, CutPlan Plan);
 
 /// <summary>
-/// Cuts spare parts from what a plan leaves, the most valuable first and as many of each as find room. The rule: the plan costs no
-/// more than before, everything that it placed is placed still, and the offcuts to keep lose no more of their worth than the
+/// Cuts spare parts from what a plan leaves, the most valuable first and as many of each as find room. The rule: the plan costs
+/// no more than before, everything that it placed is placed still, and the offcuts to keep lose no more of their worth than the
 /// spare pieces are worth. An offcut is worth its share by area of the cheapest new stock of its material; where there is none,
 /// none of its area may be lost.
 /// </summary>

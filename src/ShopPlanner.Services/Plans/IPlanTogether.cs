@@ -14,8 +14,8 @@ namespace ShopPlanner.Services.Plans;
 public sealed record AloneSummary(Guid Project, string Name, Money Cost, PlanStatus Status, int Missing);
 
 /// <summary>What a plan was held against when it was made.</summary>
-/// <param name="Alone">Its projects planned one after another, in the order in which they took from rack and bin; empty for a plan
-/// of one project.</param>
+/// <param name="Alone">Its projects planned one after another, in the order in which they took from rack and bin; empty for a
+/// plan of one project.</param>
 /// <param name="Baskets">What other ways to buy came to, the one that was taken first; empty where trips were not
 /// counted.</param>
 public sealed record PlanComparison(ImmutableArray<AloneSummary> Alone, ImmutableArray<StoreBasket> Baskets)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting.Tests.Planner;
 using ShopPlanner.Cutting.Together;
@@ -93,7 +94,7 @@ public sealed class StoreBasketTests
         Assert.Equal((6 + 15 + 1, "S0"), (asked, best.Stores.Single()));
     }
 
-    private static IReadOnlyList<StoreBasket> Of(decimal trip, int minutes, bool onlyOne) =>
+    private static ImmutableArray<StoreBasket> Of(decimal trip, int minutes, bool onlyOne) =>
         StoreBaskets.Of(Request, Stores(trip, minutes), onlyOne, TimeSpan.FromMilliseconds(300), Plan);
 
     private static StoreTrip[] Stores(decimal trip, int minutes) =>
