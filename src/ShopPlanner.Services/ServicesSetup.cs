@@ -3,8 +3,10 @@ using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
+using ShopPlanner.Services.Ahead;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
@@ -61,6 +63,8 @@ public static class ServicesSetup
         services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();
         services.AddSingleton<CutTicks>();
+        services.AddSingleton<IAheadService, AheadService>();
+        services.AddSingleton<IBookService, BookService>();
         services.AddSingleton<IBuyingService, BuyingService>();
         services.AddSingleton<ListReading>();
         services.AddSingleton<SupplyKeeping>();
@@ -91,6 +95,7 @@ public static class ServicesSetup
         services.AddSingleton<PlanWithdrawal>();
         services.AddSingleton<PlanDrafts>();
         services.AddSingleton<PlanStorage>();
+        services.AddSingleton<IPlanTogether, PlanComparisons>();
         services.AddSingleton<PlanJobEnds>();
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();

@@ -1,6 +1,7 @@
 using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Features.Bench;
+using ShopPlanner.Web.Features.Book;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
@@ -47,6 +48,7 @@ public static class Program
         app.MapDrawingStyles();
         app.MapPlanDownloads();
         app.MapStoreDownloads();
+        app.MapBookDownloads();
         app.MapProjectDownloads();
         app.MapIdeaDownloads();
         app.MapWeekendDownloads();

@@ -13,6 +13,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["furniture"] = FurnitureCommand.Run,
     ["shop"] = ShopCommand.Run,
     ["weekends"] = WeekendsCommand.Run,
+    ["together"] = TogetherCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

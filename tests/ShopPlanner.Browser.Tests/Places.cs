@@ -21,6 +21,7 @@ internal static partial class Places
         ["/bench/{PlanId:guid}/{Number:int}"] = "bench /1",
         ["/bench/{PlanId:guid}/{Number:int}/finish"] = "bench /1/finish?all-made=true",
         ["/bench/{PlanId:guid}/settings"] = "bench /settings",
+        ["/book"] = "/book",
         ["/designs"] = "/designs",
         ["/error"] = "/error",
         ["/not-found"] = "/not-found",

@@ -1,7 +1,9 @@
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
+using ShopPlanner.Services.Ahead;
 using ShopPlanner.Services.Bench;
+using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
@@ -29,6 +31,9 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IconShelf>());
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
         context.Services.AddSingleton(shop.Server.Get<IOrderAdvice>());
+        context.Services.AddSingleton(shop.Server.Get<IPlanTogether>());
+        context.Services.AddSingleton(shop.Server.Get<IBookService>());
+        context.Services.AddSingleton(shop.Server.Get<IAheadService>());
         context.Services.AddSingleton(shop.Server.Get<IBenchService>());
         context.Services.AddSingleton(shop.Server.Get<IBuyingService>());
         context.Services.AddSingleton(shop.Server.Get<IProjectService>());

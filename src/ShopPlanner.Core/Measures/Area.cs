@@ -15,6 +15,9 @@ public readonly record struct Area : IComparable<Area>, IComparable
     /// <summary>The count of square ticks.</summary>
     public Int128 SquareTicks { get; }
 
+    /// <summary>An area of so many square ticks.</summary>
+    public static Area FromSquareTicks(Int128 squareTicks) => new(squareTicks);
+
     /// <summary>A rectangle's.</summary>
     public static Area Of(Length a, Length b) => new(checked((Int128)a.Ticks * b.Ticks));
 

@@ -49,7 +49,10 @@ public readonly record struct WoodUse(Area Cut, Area Parts, Area Kept, Area Scra
         ];
     }
 
-    private static WoodUse Of(Layout layout, CutStock stock) =>
+    /// <summary>Measures one copy of a layout.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="stock">What it is cut from.</param>
+    internal static WoodUse Of(Layout layout, CutStock stock) =>
         new(
             Area.Of(stock.Length, stock.Width),
             Sum(layout.Pieces, piece => Area.Of(piece.Dx, piece.Dy)),

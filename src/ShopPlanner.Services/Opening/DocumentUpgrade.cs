@@ -18,7 +18,7 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     private const string Fact = "documents";
 
     /// <summary>Rises when a stored format gets a new version, so that what is stored is turned over again.</summary>
-    private const string Newest = "3";
+    private const string Newest = "4";
 
     /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the
     /// log.</summary>
@@ -43,6 +43,7 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
             ("Plans", "RequestJson", text => CutRequestJson.Write(CutDocuments.ReadRequest(text))),
             ("Plans", "PlanJson", text => CutPlanJson.Write(CutDocuments.ReadPlan(text))),
             ("Plans", "NamesJson", text => PlanNamesDocument.Write(PlanNamesDocument.Read(text))),
+            ("PlanComparisons", "Document", text => PlanComparisonDocument.Write(PlanComparisonDocument.Read(text))),
             ("PlanJobs", "OrderJson", Order),
             ("PlanJobs", "FaultsJson", text => FaultsDocument.Write(FaultsDocument.Read(text))),
             ("PartSteps", "Before", PartRows),

@@ -27,6 +27,20 @@ public sealed record PlanOrder(
 {
     /// <summary>True to plan pieces that are cut already once more; otherwise they are left out.</summary>
     public bool CutAgain { get; init; }
+
+    /// <summary>Projects that are cut first: their parts come from rack and bin as far as those go, and only what has no room
+    /// there is bought.</summary>
+    public ImmutableArray<Guid> FromHand { get; init; } = [];
+
+    /// <summary>Rows of the parts lists that are wanted only if they come free, with what one piece is worth in the shop's
+    /// currency: so much of an offcut to keep may be given up for it. Nothing is bought for them.</summary>
+    public ImmutableSortedDictionary<Guid, decimal> Spares { get; init; } = ImmutableSortedDictionary<Guid, decimal>.Empty;
+
+    /// <summary>Whether the trips to the stores count as a cost, so that a second store has to be worth the drive.</summary>
+    public bool CountTrips { get; init; }
+
+    /// <summary>Whether everything is bought at one of the stores.</summary>
+    public bool OneStore { get; init; }
 }
 
 /// <summary>What an order comes to before it is planned.</summary>
@@ -151,6 +165,10 @@ public sealed record PlanView(
 
     /// <summary>The saws that its cuts are made with; the fence opens as wide as it was planned for.</summary>
     public ShopSaws Saws => (KnownSaws ?? ShopSaws.Of(Request.Saw)) with { WidestRip = Request.Saw.WidestRip };
+
+    /// <summary>Ids of parts that were wanted only if they come free; those that the request does not have found no
+    /// room.</summary>
+    public ImmutableHashSet<string> SpareParts { get; init; } = [];
 
     /// <summary>Names of the materials, by the request's ids.</summary>
     public ImmutableDictionary<string, string> Materials { get; init; } = ImmutableDictionary<string, string>.Empty;

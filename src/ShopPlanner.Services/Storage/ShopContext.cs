@@ -48,6 +48,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredPlan> Plans => Set<StoredPlan>();
 
+    public DbSet<StoredComparison> Comparisons => Set<StoredComparison>();
+
     public DbSet<StoredPlanProject> PlanProjects => Set<StoredPlanProject>();
 
     public DbSet<StoredPlanPart> PlanParts => Set<StoredPlanPart>();

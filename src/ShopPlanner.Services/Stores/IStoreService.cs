@@ -19,6 +19,12 @@ public sealed record StoreView(Guid Id, string Name, LengthUnit Unit, string Not
     /// <summary>How far such a cut may be off, as typed; left empty where there are cuts, it becomes 1/8 in or 3 mm (common
     /// practice for a panel saw in a store).</summary>
     public string CutTolerance { get; init; } = "";
+
+    /// <summary>What a trip there and back costs, as typed; empty for nothing.</summary>
+    public string TripCost { get; init; } = "";
+
+    /// <summary>How many minutes a trip there and back takes, shopping included, as typed; empty for none.</summary>
+    public string TripMinutes { get; init; } = "";
 }
 
 /// <summary>A line of a price list.</summary>
@@ -65,7 +71,7 @@ public interface IStoreService
     /// <summary>Adds a store.</summary>
     Task<Outcome<StoreView>> CreateAsync(string name, LengthUnit unit, CommandId command, CancellationToken cancel = default);
 
-    /// <summary>Changes name, unit, note, first cuts or their tolerance; prices are not touched.</summary>
+    /// <summary>Changes name, unit, note, first cuts and their tolerance, or what a trip costs; prices are not touched.</summary>
     Task<Outcome<StoreView>> SaveAsync(StoreView store, CancellationToken cancel = default);
 
     /// <summary>Adds or changes a price, seen today.</summary>

@@ -129,11 +129,13 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
             );
         var faults = Check(wanted);
         var saw = StoreSaw.Read(wanted, stored, faults);
+        var trip = StoreTripReader.Read(wanted, faults);
         if (faults.Count > 0)
             return Outcome.Faulty<StoreView>(faults);
         if (await IsTakenAsync(db, wanted.Name, wanted.Id, cancel))
             return NameTaken(wanted.Name);
         (stored.FirstCuts, stored.CutTolerance) = saw;
+        (stored.TripCost, stored.TripMinutes) = trip;
         (stored.Name, stored.NameKey) = (TextRules.Tidy(wanted.Name), TextRules.Key(wanted.Name));
         (stored.Unit, stored.Note) = (wanted.Unit, wanted.Note);
         await db.SaveChangesAsync(cancel);

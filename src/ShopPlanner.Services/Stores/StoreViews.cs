@@ -43,6 +43,8 @@ internal static class StoreViews
         {
             FirstCuts = StoreSaw.CutsText(store),
             CutTolerance = StoreSaw.ToleranceText(store),
+            TripCost = StoreTripReader.CostText(store),
+            TripMinutes = StoreTripReader.MinutesText(store),
         };
 
     private static PriceRow Row(StoredPrice price, StoredMaterial material) =>

@@ -27,6 +27,7 @@ internal sealed record RailPlace(string Name, string Link, string Picture, bool 
         new("Cut plans", Links.Plans, "plans"),
         new("Bench", Links.Bench, "bench"),
         new("Weekends", Links.Weekends, "weekends", IsSeldom: true),
+        new("Shop book", Links.Book(), "book", IsSeldom: true),
         new("Shop math", Links.Workings, "workings", IsSeldom: true),
         new("Setup", Links.Shop, "shop", IsSeldom: true),
     ];

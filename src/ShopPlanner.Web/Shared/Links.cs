@@ -31,6 +31,12 @@ public static class Links
     /// <summary>Plans that can be cut.</summary>
     public const string Bench = "/bench";
 
+    /// <summary>The shop's book as a table of text.</summary>
+    public const string BookCsv = "/book.csv";
+
+    /// <summary>All lines of the book, as the key of a group.</summary>
+    public const string WholeBook = "all";
+
     /// <summary>Shop math.</summary>
     public const string Workings = "/workings";
 
@@ -49,6 +55,13 @@ public static class Links
     /// <summary>Looking for anything in the shop.</summary>
     /// <param name="text">What is looked for.</param>
     public static string Search(string? text = null) => QueryHelpers.AddQueryString("/search", Given(("q", text)));
+
+    /// <summary>The shop's book.</summary>
+    /// <param name="by">What it is put together by; the month where left out.</param>
+    /// <param name="figure">The figure that is drawn; money where left out.</param>
+    /// <param name="key">The month, project or store whose lines are shown; none where left out.</param>
+    public static string Book(string? by = null, string? figure = null, string? key = null) =>
+        QueryHelpers.AddQueryString("/book", Given(("by", by), ("of", figure), ("key", key)));
 
     /// <summary>A project's parts; past the first screenful when <paramref name="fromRow"/> says so.</summary>
     public static string Parts(Guid project, int fromRow = 0) =>
@@ -119,6 +132,9 @@ public static class Links
 
     /// <summary>A plan: its cuts, or another side of it.</summary>
     public static string Plan(Guid plan, string? tab = null) => tab is null ? $"{Plans}/{plan}" : $"{Plans}/{plan}/{tab}";
+
+    /// <summary>A project of a plan as it would be planned alone.</summary>
+    public static string PlanAlone(Guid plan, Guid project) => $"{Plan(plan, "together")}?alone={project}";
 
     /// <summary>A plan's packet.</summary>
     public static string Packet(Guid plan, PaperSize paper) =>

@@ -15,6 +15,7 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
     private static readonly Dictionary<string, string?> Pages = new()
     {
         ["/"] = null,
+        ["/book"] = null,
         ["/designs"] = null,
         ["/plans"] = null,
         ["/plans/new"] = "/plans/new",

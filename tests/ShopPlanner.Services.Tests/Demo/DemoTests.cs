@@ -23,10 +23,10 @@ public sealed class DemoTests : IAsyncLifetime
     public async Task It_fills_an_empty_shop_without_a_fault()
     {
         var projects = await shop.Projects.ListAsync(cancel: TestShop.Cancel);
-        Assert.Equal(["Plant stand", "Pantry cupboard", "Mudroom bench"], projects.Select(project => project.Name));
+        Assert.Equal(["Plant stand", "Wall shelf", "Pantry cupboard", "Mudroom bench"], projects.Select(project => project.Name));
         Assert.All(projects, project => Assert.Equal(0, project.FaultyRows));
         Assert.All(projects, project => Assert.True(project.PartKinds > 0));
-        Assert.Equal(["MB", "PC", "PS"], projects.Select(project => project.Code).Order());
+        Assert.Equal(["MB", "PC", "PS", "WS"], projects.Select(project => project.Code).Order());
         Assert.Equal(2, (await shop.Stores.ListAsync(TestShop.Cancel)).Count);
         Assert.Equal(4, (await shop.Stock.ListAsync(TestShop.Cancel)).Count(piece => piece.Place == StockPlace.Rack));
     }
@@ -42,6 +42,26 @@ public sealed class DemoTests : IAsyncLifetime
         Assert.True((await own.Get<IDemoService>().LoadAsync(CommandId.New(), TestShop.Cancel)).Ok);
         var kept = await own.Shop.GetAsync(TestShop.Cancel);
         Assert.Equal(("24", false), (kept.WidestRip, kept.HasMiterSaw));
+    }
+
+    // The shelf's plywood and its rail come out of what the cupboard and the bench leave.
+    [Fact]
+    public async Task Planned_together_its_projects_cost_less_than_one_after_another()
+    {
+        await using var real = await TestShop.OpenAsync(
+            demo: true,
+            change: services => services.AddSingleton<ICutPlanner, ShopCutPlanner>()
+        );
+        var projects = (await real.Projects.ListAsync(cancel: TestShop.Cancel)).Where(one => one.Name != "Plant stand");
+        var stores = (await real.Stores.ListAsync(TestShop.Cancel)).Select(store => store.Id);
+        var order = new PlanOrder([.. projects.Select(one => one.Id).Reverse()], null, [.. stores], true, true, Seconds: 2, []);
+        var started = await real.Plans.StartAsync(order, CommandId.New(), TestShop.Cancel);
+        while (real.Plans.FindJob(started.Value!.Id) is { State: PlanJobState.Waiting or PlanJobState.Running })
+            await Task.Delay(20, TestShop.Cancel);
+        var plan = real.Plans.FindJob(started.Value.Id)!;
+        Assert.True(plan.State == PlanJobState.Done, string.Join("; ", plan.Faults));
+        var compared = (await real.Get<IPlanTogether>().OfAsync(plan.PlanId!.Value, TestShop.Cancel))!;
+        Assert.InRange(compared.AloneCost.Amount - plan.Cost!.Value.Amount, 5m, 100m);
     }
 
     [Fact]

@@ -29,10 +29,11 @@ public sealed class StoredDocumentTests
     )]
     [InlineData(OrderV1)]
     [InlineData(OrderV2)]
+    [InlineData(OrderV3)]
     public void An_order_of_any_version_is_read(string text)
     {
         var read = PlanOrderDocument.Read(text);
-        Assert.Equal(OrderV2, PlanOrderDocument.Write(read));
+        Assert.Equal(OrderV3, PlanOrderDocument.Write(read));
         Assert.Equal(
             (Order.Projects[0], Order.Parts!.Value[0], Order.Seconds, Order.Replaces[0]),
             (read.Projects[0], read.Parts!.Value[0], read.Seconds, read.Replaces.Single())
@@ -48,6 +49,16 @@ public sealed class StoredDocumentTests
             ("8", One, new DateTime(2027, 3, 6, 15, 0, 0, DateTimeKind.Utc)),
             (read.Clamps, read.Wishes[0].Project, read.Kept["a/cut"])
         );
+    }
+
+    [Fact]
+    public void A_comparison_of_any_version_is_read()
+    {
+        var read = PlanComparisonDocument.Read(ComparisonV1);
+        Assert.Equal(ComparisonV1, PlanComparisonDocument.Write(read));
+        var basket = Assert.Single(read.Baskets);
+        Assert.Equal((15.96m, 50, "Corner lumber"), (basket.Total.Amount, basket.Minutes, basket.Stores.Single()));
+        Assert.Throws<StoredDocumentException>(() => PlanComparisonDocument.Read("""{"alone":[],"baskets":[]}"""));
     }
 
     [Fact]
@@ -162,8 +173,8 @@ public sealed class StoredDocumentTests
         "cutAgain"
     )]
     [InlineData(
-        """{"format":"shop-planner/plan-order","version":3,"projects":[]}""",
-        "has version 3, and this program reads up to 2"
+        """{"format":"shop-planner/plan-order","version":4,"projects":[]}""",
+        "has version 4, and this program reads up to 3"
     )]
     public void A_damaged_or_newer_document_is_named(string text, string problem)
     {
@@ -195,6 +206,13 @@ public sealed class StoredDocumentTests
 
     private const string OrderV2 =
         """{"format":"shop-planner/plan-order","version":2,"projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":["019de805-fdc0-78ed-9d36-34447447fae4"],"cutAgain":true}""";
+
+    private const string OrderV3 =
+        """{"format":"shop-planner/plan-order","version":3,"projects":["019de805-fdc0-7466-ab67-362924ffdb06"],"parts":["019de805-fdc0-78ed-9d36-34447447fae4"],"stores":[],"useRack":true,"useBin":false,"seconds":20,"replaces":["019de805-fdc0-78ed-9d36-34447447fae4"],"cutAgain":true,"fromHand":[],"spares":{},"countTrips":false,"oneStore":false}""";
+
+    // Documents in a document are texts, so that each of them is brought up to date by its own format.
+    private const string ComparisonV1 =
+        """{"format":"shop-planner/plan-comparison","version":1,"alone":[],"baskets":[{"stores":["Corner lumber"],"wood":129600,"trips":30000,"minutes":50,"missing":0}]}""";
 
     private const string NamesV1 =
         """{"format":"shop-planner/plan-names","version":1,"name":"Stand","stocks":{"B7":{"name":"Pine 1x3, 2 ft","tag":"B7","store":null,"tint":"#E6E4C6","note":"knot"}},"parts":{"PS A":{"mark":"A","name":"Leg","project":"019de805-fdc0-7466-ab67-362924ffdb06","projectName":"Stand"}},"rows":{"PS A":"019de805-fdc0-78ed-9d36-34447447fae4"},"pieces":{"B7":"019de805-fdc0-78ed-9d36-34447447fae4"},"pricesSeen":{"x":"2026-05-02"},"materials":{"pine-1x3":"Pine 1x3"},"units":{"019de805-fdc0-7466-ab67-362924ffdb06":"mm"},"cutBefore":{"PS A":2}}""";

@@ -24,7 +24,22 @@ public sealed class OrderPageTests
         var page = context.Render<NewPlanPage>();
 
         page.WaitForAssertion(() => Assert.Contains("2 pieces of 1 part from 1 material.", page.Markup));
-        Assert.All(page.FindAll("input[type=checkbox]"), box => Assert.True(box.HasAttribute("checked")));
+        var boxes = page.FindAll("input[type=checkbox]")
+            .ToLookup(box => box.GetAttribute("data-field")!.StartsWith("spare ", StringComparison.Ordinal));
+        Assert.All(boxes[false], box => Assert.True(box.HasAttribute("checked")));
+        Assert.All(boxes[true], box => Assert.False(box.HasAttribute("checked")));
+    }
+
+    [Fact]
+    public async Task Spare_parts_alone_are_no_plan_and_a_worth_is_read_as_money()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        await using var context = PageTest.For(shop);
+        var page = context.Render<NewPlanPage>();
+        page.WaitForElement("[data-field^='spare ']").Typed("true");
+        page.WaitForAssertion(() => Assert.Contains("are all spare parts", page.Markup));
+        page.WaitForElement("[data-field^='worth ']").Typed("a lot");
+        page.WaitForAssertion(() => Assert.Contains("is not a price", page.Markup));
     }
 
     [Fact]

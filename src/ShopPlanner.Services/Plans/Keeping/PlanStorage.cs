@@ -20,7 +20,28 @@ internal sealed class PlanStorage(ShopWork work, PlanWithdrawal withdrawal, Time
         string planner,
         Guid? jobId,
         CancellationToken cancel
-    ) => work.WriteAsync(db => StoreInAsync(db, draft, plan, planner, jobId, cancel), cancel);
+    ) => StoreAsync(draft, new ComparedPlan(plan, HeldAgainst.Nothing), planner, jobId, cancel);
+
+    /// <summary>The same with what the plan is held against.</summary>
+    public Task<Outcome<PlanSummary>> StoreAsync(
+        PlanDraft draft,
+        ComparedPlan compared,
+        string planner,
+        Guid? jobId,
+        CancellationToken cancel
+    ) =>
+        work.WriteAsync(
+            async db =>
+            {
+                var stored = await StoreInAsync(db, draft, compared.Plan, planner, jobId, cancel);
+                if (stored.Ok && !compared.Held.IsEmpty)
+                    db.Comparisons.Add(
+                        new StoredComparison { PlanId = stored.Value.Id, Document = PlanComparisonDocument.Write(compared.Held) }
+                    );
+                return stored;
+            },
+            cancel
+        );
 
     /// <summary>The same in a transaction that others see to.</summary>
     internal async Task<Outcome<PlanSummary>> StoreInAsync(

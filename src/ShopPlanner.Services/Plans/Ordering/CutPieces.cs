@@ -98,8 +98,9 @@ internal sealed class CutPieces
             );
     }
 
-    // A piece that no cut frees is as long as its board, and is there when the board is finished.
-    private static IEnumerable<string> Freed(CutRequest request, Layout layout, HashSet<int> made, bool isFinished)
+    /// <summary>Returns the part of each piece that is free: a cut that was made frees it, or it is as long as its board and the
+    /// board is finished.</summary>
+    internal static IEnumerable<string> Freed(CutRequest request, Layout layout, HashSet<int> made, bool isFinished)
     {
         var cuts = PlanLayouts.Trace(request, layout);
         var freed = cuts.Where(cut => made.Contains(cut.Cut.N)).SelectMany(PlanLayouts.PartsOf).Select(part => part.Part);

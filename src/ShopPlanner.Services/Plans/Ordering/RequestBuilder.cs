@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Together;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
@@ -17,6 +18,7 @@ internal sealed class RequestBuilder
     private readonly List<Fault> faults = [];
     private readonly List<Fault> leftOut = [];
     private readonly List<CutPart> parts = [];
+    private readonly List<SparePart> spares = [];
     private readonly ImmutableSortedDictionary<string, PlanPartName>.Builder partNames = ImmutableSortedDictionary.CreateBuilder<
         string,
         PlanPartName
@@ -44,6 +46,8 @@ internal sealed class RequestBuilder
         var projects = Projects();
         foreach (var project in projects)
             AddParts(project);
+        foreach (var first in order.FromHand.Where(first => !order.Projects.Contains(first)))
+            faults.Add(Fault.Of(nameof(order.FromHand), $"{first}", "isn't one of the projects to plan"));
         foreach (var store in order.Stores.Where(store => !shop.Stores.ContainsKey(store)))
             faults.Add(Fault.Of(nameof(order.Stores), $"{store}", "is no longer a store"));
         var taken = SawReader.Read(shop.Shop, faults);
@@ -52,8 +56,8 @@ internal sealed class RequestBuilder
                 new Fault(
                     nameof(order.Parts),
                     "",
-                    cutAlready > 0
-                        ? "are all cut already: choose to cut the pieces again, or add parts"
+                    spares.Count > 0 ? "are all spare parts: a plan needs a part to cut wood for"
+                        : cutAlready > 0 ? "are all cut already: choose to cut the pieces again, or add parts"
                         : "are missing: add parts, or fix the rows that need it"
                 )
             );
@@ -89,6 +93,8 @@ internal sealed class RequestBuilder
                 CutAlready = cutAlready,
                 CutWhole = [.. cutWhole],
                 Builds = shop.Builds,
+                Trips = RequestStock.Trips(order, shop, request),
+                Spares = [.. spares],
             };
     }
 
@@ -161,11 +167,27 @@ internal sealed class RequestBuilder
         var id = IdOf(project, part.Id);
         var mark = order.Projects.Distinct().Count() == 1 ? part.Id : id;
         var wanted = part with { Id = id, Quantity = Wanted(id, row, part, part.Quantity, isPractice: false) };
+        if (order.Spares.TryGetValue(row.Texts.Id, out var worth) && wanted.Quantity > 0)
+        {
+            AddSpare(new(wanted, Money.From(worth)), row, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
+            return;
+        }
+
         if (wanted.Quantity == 0)
             cutWhole.Add(new HeldRow(row.Texts.Id, part.Material, part.Length, part.Width, part.Quantity));
         Add(wanted, row, new PlanPartName(id, mark, part.Name, project.Id, project.Name));
         if (row.Practice > 0 && wanted.Quantity > 0)
             AddPractice(project, row, wanted, mark);
+    }
+
+    // Filled in from what the plan leaves; it has neither practice pieces nor a place in the request before.
+    private void AddSpare(SparePart spare, PartRow row, PlanPartName name)
+    {
+        if (spare.Worth < Money.Zero || spare.Worth > MoneyText.Largest)
+            faults.Add(Fault.Of(nameof(order.Spares), $"{spare.Worth}", $"isn't a worth from nothing to {MoneyText.Largest}"));
+        spares.Add(spare);
+        rowIds.Add(spare.Part.Id, row.Texts.Id);
+        partNames.Add(spare.Part.Id, name);
     }
 
     // Cut like the part, so that it passes every setting that the part will; what is learned on it is not trimmed.

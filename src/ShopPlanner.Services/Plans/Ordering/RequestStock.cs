@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Together;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage.Rows;
@@ -62,6 +63,24 @@ internal sealed class RequestStock
     /// bin is at home: it is marked an offcut, and neither the store's saw nor the car has to do with it.</summary>
     public static StoreCuts? StoreCuts(PlanOrder order, Snapshot shop, IReadOnlySet<string> materials) =>
         StoreSaw.Of([.. ForSale(order, shop, materials).Select(price => price.StoreId).Distinct().Select(id => shop.Stores[id])]);
+
+    /// <summary>The trips to the stores that sell something of a request, by name.</summary>
+    public static ImmutableArray<StoreTrip> Trips(PlanOrder order, Snapshot shop, CutRequest request)
+    {
+        var wanted = request.Materials.Select(material => material.Id).ToHashSet();
+        return
+        [
+            .. ForSale(order, shop, wanted)
+                .GroupBy(price => shop.Stores[price.StoreId])
+                .OrderBy(sold => sold.Key.NameKey, StringComparer.Ordinal)
+                .Select(sold => new StoreTrip(
+                    sold.Key.Name,
+                    [.. sold.Select(price => price.Id.ToString())],
+                    sold.Key.TripCost,
+                    sold.Key.TripMinutes
+                )),
+        ];
+    }
 
     /// <summary>What a line of a price list is called.</summary>
     public static PlanStockName NameOf(StoredPrice price, Snapshot shop, LengthUnit unit)

@@ -81,16 +81,16 @@ internal sealed class PlanRun(
             Progress = progress => Tell(job, progress),
         };
         var earlier = await EarlierAsync(job.Order, again ? CancellationToken.None : shutdown);
-        var plan = await Task.Factory.StartNew(
-            () => planner.Plan(draft.Request, control with { Earlier = earlier }),
+        var (bought, compared) = await Task.Factory.StartNew(
+            () => PlanComparing.Plan(draft, planner, control with { Earlier = earlier }),
             CancellationToken.None,
             TaskCreationOptions.LongRunning,
             TaskScheduler.Default
         );
-        if (either.IsCancellationRequested && plan.Layouts.IsEmpty)
+        if (either.IsCancellationRequested && compared.Plan.Layouts.IsEmpty)
             await StopAsync(job, shutdown);
         else
-            await StoreAsync(job, draft, plan, again, shutdown);
+            await StoreAsync(job, bought, compared, again, shutdown);
     }
 
     private Task StopAsync(LiveJob job, CancellationToken shutdown) =>
@@ -111,8 +111,9 @@ internal sealed class PlanRun(
         return most is null ? null : new EarlierPlan(most.Request, most.Plan);
     }
 
-    private async Task StoreAsync(LiveJob job, PlanDraft draft, CutPlan plan, bool again, CancellationToken shutdown)
+    private async Task StoreAsync(LiveJob job, PlanDraft draft, ComparedPlan compared, bool again, CancellationToken shutdown)
     {
+        var plan = compared.Plan;
         var faults = planner.Check(draft.Request, plan);
         if (faults.Length > 0)
         {
@@ -122,7 +123,7 @@ internal sealed class PlanRun(
         }
 
         // Not given up for a shutdown: the program waits for it.
-        var outcome = await storage.StoreAsync(draft, plan, planner.Version, job.View.Id, CancellationToken.None);
+        var outcome = await storage.StoreAsync(draft, compared, planner.Version, job.View.Id, CancellationToken.None);
         job.Change(view => view with { Cost = plan.Cost, Bound = plan.CostLowerBound });
         if (outcome.Ok)
             await jobs.EndAsync(job, PlanJobState.Done, outcome.Value.Id);

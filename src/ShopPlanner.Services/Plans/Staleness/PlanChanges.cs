@@ -61,12 +61,15 @@ internal sealed class PlanChanges
             }
 
             var rows = now.Rows(project).ToDictionary(row => row.Texts.Id);
-            foreach (var part in Request.Parts.Where(part => part.PracticeFor is null && Basis.Parts[part.Id].ProjectId == id))
+            foreach (var part in Request.Parts.Where(part => IsCompared(part) && Basis.Parts[part.Id].ProjectId == id))
                 Compare(part, Basis.Parts[part.Id], rows.GetValueOrDefault(Basis.PartOrigins[part.Id].Row), project.Unit);
             if (record.Draft.Order.Parts is null)
                 NewRows(project.Name, rows.Values);
         }
     }
+
+    // As many spare pieces as found room are in the plan: a row that asks for more changes nothing.
+    private bool IsCompared(CutPart part) => part.PracticeFor is null && !record.Draft.IsSpare(part.Id);
 
     private string NameOf(Guid project) =>
         Basis.Parts.Values.FirstOrDefault(part => part.ProjectId == project)?.Project ?? "A project";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Cutting.Together;
 
 namespace ShopPlanner.Services.Plans.Stored;
 
@@ -50,8 +51,20 @@ internal sealed record PlanDraft(PlanOrder Order, CutRequest Request, PlanBasis 
     /// documents.</summary>
     public ImmutableArray<HeldRow> CutWhole { get; init; } = [];
 
+    /// <summary>Parts that are wanted only if they come free; they are not in the request. Not stored with the
+    /// documents.</summary>
+    public ImmutableArray<SparePart> Spares { get; init; } = [];
+
+    /// <summary>What trips to the stores cost, as far as they sell something of the request. Not stored with the
+    /// documents.</summary>
+    public ImmutableArray<StoreTrip> Trips { get; init; } = [];
+
     /// <summary>Which time each project is built, by its id. Not stored with the documents.</summary>
     public IReadOnlyDictionary<Guid, int> Builds { get; init; } = ImmutableDictionary<Guid, int>.Empty;
+
+    /// <summary>Whether a part is wanted only if it comes free.</summary>
+    /// <param name="part">Its id.</param>
+    public bool IsSpare(string part) => Basis.Rows.TryGetValue(part, out var row) && Order.Spares.ContainsKey(row);
 
     /// <summary>Pieces of the rack and the bin that a plan cuts.</summary>
     public IEnumerable<(CutStock Stock, Guid PieceId)> PiecesOf(CutPlan plan)

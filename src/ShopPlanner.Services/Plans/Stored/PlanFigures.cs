@@ -26,6 +26,7 @@ internal static class PlanFigures
     public static IEnumerable<StoredPlanPart> Parts(Guid planId, PlanDraft draft, CutPlan plan) =>
         draft
             .CutWhole.Concat(Placed(draft, plan))
+            .Concat(Spared(draft))
             .Select(held => new StoredPlanPart
             {
                 PlanId = planId,
@@ -36,11 +37,21 @@ internal static class PlanFigures
                 Pieces = held.Pieces,
             });
 
+    // Nobody waits for what was wanted only if it comes free: such a row is held whole.
+    private static IEnumerable<HeldRow> Spared(PlanDraft draft) =>
+        draft.Spares.Select(spare => new HeldRow(
+            draft.Basis.Rows[spare.Part.Id],
+            spare.Part.Material,
+            spare.Part.Length,
+            spare.Part.Width,
+            spare.Part.Quantity + draft.Basis.CutBefore.GetValueOrDefault(spare.Part.Id)
+        ));
+
     private static IEnumerable<HeldRow> Placed(PlanDraft draft, CutPlan plan)
     {
         var missing = plan.Unplaced.ToLookup(part => part.Part, part => part.Quantity);
         return draft
-            .Request.Parts.Where(part => part.PracticeFor is null)
+            .Request.Parts.Where(part => part.PracticeFor is null && !draft.IsSpare(part.Id))
             .Select(part => new HeldRow(
                 draft.Basis.Rows[part.Id],
                 part.Material,

@@ -7,7 +7,7 @@ namespace ShopPlanner.Services.Plans.Stored;
 internal static class PlanOrderDocument
 {
     /// <summary>Format <c>shop-planner/plan-order</c>.</summary>
-    private static readonly StoredFormat<PlanOrder> Format = new("shop-planner/plan-order", First, Second)
+    private static readonly StoredFormat<PlanOrder> Format = new("shop-planner/plan-order", First, Second, Third)
     {
         Names = MemberNames.Of<PlanOrder>(
             (nameof(PlanOrder.Projects), "projects"),
@@ -17,7 +17,11 @@ internal static class PlanOrderDocument
             (nameof(PlanOrder.UseBin), "useBin"),
             (nameof(PlanOrder.Seconds), "seconds"),
             (nameof(PlanOrder.Replaces), "replaces"),
-            (nameof(PlanOrder.CutAgain), "cutAgain")
+            (nameof(PlanOrder.CutAgain), "cutAgain"),
+            (nameof(PlanOrder.FromHand), "fromHand"),
+            (nameof(PlanOrder.Spares), "spares"),
+            (nameof(PlanOrder.CountTrips), "countTrips"),
+            (nameof(PlanOrder.OneStore), "oneStore")
         ),
     };
 
@@ -40,6 +44,15 @@ internal static class PlanOrderDocument
             ("Replaces", "replaces"),
             ("CutAgain", "cutAgain")
         );
+
+    // Every project took new wood as readily as old, every part was wanted, and a trip cost nothing.
+    private static JsonObject Third(JsonNode order)
+    {
+        var members = order.AsObject();
+        (members["fromHand"], members["spares"]) = (new JsonArray(), new JsonObject());
+        (members["countTrips"], members["oneStore"]) = (false, false);
+        return members;
+    }
 
     // A plan took the place of one other at most.
     private static JsonObject Second(JsonNode order)

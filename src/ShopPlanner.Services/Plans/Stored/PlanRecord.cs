@@ -39,6 +39,7 @@ internal sealed record PlanRecord(StoredPlan Stored, PlanDraft Draft, CutPlan Pl
         {
             ByOlderPlanner = Stored.PlannerVersion != CutPlanner.Version,
             CutBefore = Draft.Basis.CutBefore.ToImmutableDictionary(),
+            SpareParts = [.. Draft.Basis.Rows.Keys.Where(Draft.IsSpare)],
             Units = Draft.Basis.Units.ToImmutableDictionary(),
             Materials = Draft.Basis.Materials.ToImmutableDictionary(pair => pair.Key, pair => Bidi.Isolate(pair.Value)),
         };

@@ -38,6 +38,20 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Commands", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredComparison", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PlanId");
+
+                    b.ToTable("PlanComparisons", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCounter", b =>
                 {
                     b.Property<string>("Name")
@@ -913,6 +927,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("TripCost")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("TripMinutes")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Unit")
                         .HasColumnType("INTEGER");
 
@@ -1069,6 +1089,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasIndex("ProjectId", "KeptUtc");
 
                     b.ToTable("ProjectWorkings", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredComparison", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithOne()
+                        .HasForeignKey("ShopPlanner.Services.Storage.Rows.StoredComparison", "PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCut", b =>

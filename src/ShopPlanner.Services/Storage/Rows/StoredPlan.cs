@@ -48,6 +48,16 @@ internal sealed class StoredPlan : IVersioned
     public int Version { get; set; }
 }
 
+/// <summary>What a plan was held against when it was made: its projects planned alone, the stores it could have bought at. Kept
+/// apart from the plan, since no list of plans asks for it.</summary>
+internal sealed class StoredComparison
+{
+    public required Guid PlanId { get; init; }
+
+    /// <summary>JSON; it never changes after it is stored.</summary>
+    public required string Document { get; init; }
+}
+
 /// <summary>A project of a plan, so that neither a list of plans nor the plans of a project need open the documents.</summary>
 internal sealed class StoredPlanProject
 {

@@ -18,6 +18,11 @@ internal sealed class StoredStore : IVersioned
 
     public Length CutTolerance { get; set; }
 
+    /// <summary>Of a trip there and back.</summary>
+    public Money TripCost { get; set; }
+
+    public int TripMinutes { get; set; }
+
     public int Version { get; set; }
 }
 

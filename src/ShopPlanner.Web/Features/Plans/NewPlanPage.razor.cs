@@ -150,6 +150,12 @@ public sealed partial class NewPlanPage
             return;
         }
 
+        if (draft.Faults.FirstOrDefault() is { } wrong)
+        {
+            faults = [wrong];
+            return;
+        }
+
         var outcome = await Plans.StartAsync(ToOrder(), press.Id);
         (faults, press.IsDone) = (outcome.Faults, outcome.Ok);
         if (outcome.Ok)

@@ -14,6 +14,8 @@ public sealed class OrderDraft
     private readonly HashSet<Guid> leftOut = [];
     private readonly HashSet<Guid> stores = [];
     private readonly HashSet<Guid> kept = [];
+    private readonly HashSet<Guid> first = [];
+    private readonly Dictionary<Guid, string> spares = [];
 
     /// <summary>Whether boards and sheets of the rack may be cut.</summary>
     public bool UseRack { get; set; } = true;
@@ -23,6 +25,12 @@ public sealed class OrderDraft
 
     /// <summary>Whether pieces that are cut already are planned once more.</summary>
     public bool CutAgain { get; set; }
+
+    /// <summary>Whether a trip to a store counts as a cost.</summary>
+    public bool CountTrips { get; set; }
+
+    /// <summary>Whether everything is bought at one store.</summary>
+    public bool OneStore { get; set; }
 
     /// <summary>How long to keep searching, as typed.</summary>
     public string Seconds { get; set; } = "10";
@@ -36,7 +44,11 @@ public sealed class OrderDraft
         ArgumentNullException.ThrowIfNull(order);
         projects.UnionWith(order.Projects.Where(sheets.ContainsKey));
         stores.UnionWith(order.Stores.Intersect(sellers));
+        first.UnionWith(order.FromHand.Where(sheets.ContainsKey));
+        foreach (var (row, worth) in order.Spares)
+            spares[row] = worth == 0 ? "" : Money.From(worth).ToString();
         (UseRack, UseBin, CutAgain) = (order.UseRack, order.UseBin, order.CutAgain);
+        (CountTrips, OneStore) = (order.CountTrips, order.OneStore);
         Seconds = order.Seconds.ToString(CultureInfo.InvariantCulture);
         if (order.Parts is { } wanted)
             leftOut.UnionWith(projects.SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).Except(wanted));
@@ -51,6 +63,33 @@ public sealed class OrderDraft
     /// <inheritdoc cref="HasProject" />
     public bool HasStore(Guid id) => stores.Contains(id);
 
+    /// <summary>Whether a project is cut first, from what is on hand.</summary>
+    public bool IsFirst(Guid project) => first.Contains(project);
+
+    /// <summary>Whether a row is wanted only if it comes free.</summary>
+    public bool IsSpare(Guid row) => spares.ContainsKey(row);
+
+    /// <summary>What a spare piece of a row is worth, as typed; empty for nothing.</summary>
+    public string WorthOf(Guid row) => spares.GetValueOrDefault(row, "");
+
+    /// <summary>What is wrong with what was typed as a row's worth; null where nothing is.</summary>
+    public Fault? FaultOf(Guid row)
+    {
+        if (WorthOf(row).Trim().Length == 0)
+            return null;
+        var worth = MoneyText.Parse(WorthOf(row));
+        return worth.Ok ? null : worth.Fault.At("Worth each");
+    }
+
+    /// <summary>What is wrong with what was typed; empty where nothing is.</summary>
+    public IEnumerable<Fault> Faults => spares.Keys.Select(FaultOf).OfType<Fault>();
+
+    /// <summary>Stores that are ticked.</summary>
+    public int Stores => stores.Count;
+
+    /// <summary>Projects that are ticked.</summary>
+    public int Projects => projects.Count;
+
     /// <summary>Whether an earlier plan is kept beside the new one.</summary>
     public bool IsKept(Guid plan) => kept.Contains(plan);
 
@@ -63,6 +102,21 @@ public sealed class OrderDraft
     /// <inheritdoc cref="SetProject" />
     public void SetStore(Guid id, bool wanted) => Set(stores, id, wanted);
 
+    /// <summary>Cuts a project first, from what is on hand, or as any other.</summary>
+    public void SetFirst(Guid project, bool wanted) => Set(first, project, wanted);
+
+    /// <summary>Wants a row only if it comes free, or as any other.</summary>
+    public void SetSpare(Guid row, bool wanted)
+    {
+        if (wanted)
+            spares.TryAdd(row, "");
+        else
+            spares.Remove(row);
+    }
+
+    /// <summary>Says what a spare piece of a row is worth, as typed.</summary>
+    public void SetWorth(Guid row, string worth) => spares[row] = worth;
+
     /// <summary>Keeps an earlier plan beside the new one, or lets the new one take its place.</summary>
     public void SetKept(Guid plan, bool wanted) => Set(kept, plan, wanted);
 
@@ -74,7 +128,18 @@ public sealed class OrderDraft
         var rows = projects.Where(sheets.ContainsKey).SelectMany(id => sheets[id].Rows).Select(row => row.Texts.Id).ToList();
         ImmutableArray<Guid>? named = rows.Any(leftOut.Contains) ? [.. rows.Where(HasRow)] : null;
         var seconds = int.TryParse(Seconds.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
-        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, [.. replaced]) { CutAgain = CutAgain };
+        return new PlanOrder([.. projects], named, [.. stores], UseRack, UseBin, seconds, [.. replaced])
+        {
+            CutAgain = CutAgain,
+            FromHand = [.. projects.Where(first.Contains)],
+            Spares = rows.Where(row => HasRow(row) && IsSpare(row))
+                .ToImmutableSortedDictionary(
+                    row => row,
+                    row => MoneyText.Parse(WorthOf(row)) is { Ok: true } worth ? worth.Value.Amount : 0
+                ),
+            CountTrips = CountTrips && stores.Count > 1,
+            OneStore = OneStore && stores.Count > 1,
+        };
     }
 
     /// <summary>What a request comes to, in a sentence.</summary>
