@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Bills;
+using ShopPlanner.Cli.Certificates;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
@@ -16,5 +17,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     CheckCommand.Create(),
     StepsCommand.Create(),
     ReadBillCommand.Create(),
+    CertificateCommand.Create(),
 };
 return CommandLine.Run(root, args);
