@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Bills;
+using ShopPlanner.Cli.Certificates;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
@@ -18,5 +19,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     StepsCommand.Create(),
     ReadBillCommand.Create(),
     WeekendsCommand.Create(),
+    CertificateCommand.Create(),
 };
 return CommandLine.Run(root, args);

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
@@ -15,6 +16,8 @@ internal static class PagesSetup
     private const string RefusedForm =
         "That was not done, and nothing was changed ({0}). Go back, reload the page and try again.";
 
+    private static readonly string[] Light = [Links.Bench, "/assets/styles", "/assets/scripts", "/scripts"];
+
     /// <summary>Registers what pages need.</summary>
     /// <param name="services">The program's services.</param>
     /// <param name="circuits">Settings of live connections, such as <c>DisconnectedCircuitRetentionPeriod</c>.</param>
@@ -29,11 +32,24 @@ internal static class PagesSetup
         services.AddScoped<Notices>();
         services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();
+        services.AddResponseCompression(Compress);
     }
+
+    // Plain pages and what they load, for a shop's Wi-Fi. Over https too: nothing that is sent back is chosen by a stranger, and
+    // the tokens of forms are drawn anew for each page, so that their lengths tell nothing.
+    private static void Compress(ResponseCompressionOptions options)
+    {
+        options.EnableForHttps = true;
+        options.MimeTypes = ["text/html", "text/css", "text/javascript", "application/json"];
+    }
+
+    private static bool IsForTheShop(HttpContext context) =>
+        Light.Any(path => context.Request.Path.StartsWithSegments(path, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>What happens around pages: failures, unknown addresses, forms.</summary>
     public static void UsePages(this WebApplication app)
     {
+        app.UseWhen(IsForTheShop, light => light.UseResponseCompression());
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         // What was sent and refused is answered here, in a line: run again as a page, it would be refused there too.

@@ -1,5 +1,6 @@
 using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
+using ShopPlanner.Services.Storage;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Book;
 using ShopPlanner.Web.Features.Idea;
@@ -25,8 +26,16 @@ public static class Program
             return reading.ExitCode;
         if (settings.AsksHealth)
             return await HealthCheck.AskAsync(settings.Port);
-        await using var app = Build(settings);
-        return await app.RunShopAsync(settings);
+        try
+        {
+            await using var app = Build(settings);
+            return await app.RunShopAsync(settings);
+        }
+        catch (ShopStartException problem)
+        {
+            // The certificate is read while the server is put together.
+            return Running.Say(problem.Message, Running.CannotOpen);
+        }
     }
 
     /// <summary>The program, ready to run.</summary>

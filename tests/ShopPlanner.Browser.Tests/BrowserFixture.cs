@@ -10,6 +10,17 @@ public class BrowserFixture : IAsyncLifetime
 {
     private const float Patience = 45_000;
 
+    private static readonly string[] Switches =
+    [
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+    ];
+
     private IPlaywright? playwright;
     private IBrowser? browser;
     private RunningApp? app;
@@ -34,22 +45,7 @@ public class BrowserFixture : IAsyncLifetime
             return;
         app = await StartAsync(TestContext.Current.CancellationToken);
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(
-            new()
-            {
-                ExecutablePath = Chromium,
-                Args =
-                [
-                    "--no-sandbox",
-                    "--disable-gpu",
-                    "--disable-quic",
-                    "--no-first-run",
-                    "--disable-background-networking",
-                    "--disable-component-update",
-                    "--disable-sync",
-                ],
-            }
-        );
+        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Switches });
     }
 
     /// <summary>A fresh browser profile; skips the test, with the reason, where there is no Chromium.</summary>
@@ -75,6 +71,26 @@ public class BrowserFixture : IAsyncLifetime
         context.SetDefaultTimeout(Patience);
         Assertions.SetDefaultExpectTimeout(Patience);
         return await context.NewPageAsync();
+    }
+
+    /// <summary>A browser of its own on a profile that stays when it is closed; skips the test where there is no
+    /// Chromium.</summary>
+    public async Task<IBrowserContext> OpenProfileAsync(string profile, Uri? at = null, params string[] more)
+    {
+        Assert.SkipWhen(playwright is null, "There is no Chromium here: install Debian's package 'chromium'.");
+        var context = await playwright.Chromium.LaunchPersistentContextAsync(
+            profile,
+            new()
+            {
+                ExecutablePath = Chromium,
+                Args = [.. Switches, .. more],
+                BaseURL = (at ?? Address).ToString(),
+                ViewportSize = new() { Width = Screen.Tablet.Width, Height = Screen.Tablet.Height },
+                HasTouch = true,
+            }
+        );
+        context.SetDefaultTimeout(Patience);
+        return context;
     }
 
     // Pages that an earlier test left open would go on trying to reach the program that this one stops and starts.

@@ -17,6 +17,7 @@ internal static partial class Places
         ["/"] = "/",
         ["/bench"] = "/bench",
         ["/bench/steps/{ProjectId:guid}"] = "steps of project",
+        ["/bench/trust"] = "/bench/trust",
         ["/bench/{PlanId:guid}"] = "bench",
         ["/bench/{PlanId:guid}/{Number:int}"] = "bench /1",
         ["/bench/{PlanId:guid}/{Number:int}/finish"] = "bench /1/finish?all-made=true",

@@ -33,13 +33,22 @@ public sealed partial class RunningApp : IAsyncDisposable
     public static Task<RunningApp> StartAsync(IReadOnlyDictionary<string, string> environment, CancellationToken cancel) =>
         StartAsync(environment, ["--demo"], cancel);
 
+    /// <summary>Starts the program with the demo and more options.</summary>
+    /// <param name="prepare">Puts something in the data folder before the program starts.</param>
+    /// <param name="options">Of the command line.</param>
+    /// <param name="cancel">Stops waiting.</param>
+    public static Task<RunningApp> StartAsync(Action<string> prepare, string[] options, CancellationToken cancel) =>
+        StartAsync(new Dictionary<string, string>(), ["--demo", .. options], cancel, prepare);
+
     private static async Task<RunningApp> StartAsync(
         IReadOnlyDictionary<string, string> environment,
         string[] extra,
-        CancellationToken cancel
+        CancellationToken cancel,
+        Action<string>? prepare = null
     )
     {
         var data = Directory.CreateTempSubdirectory("shop-planner-browser-").FullName;
+        prepare?.Invoke(data);
         var app = new RunningApp(Begin(data, 0, extra, environment), data, extra, environment);
         app.Address = await app.ReadAddressAsync(cancel);
         return app;

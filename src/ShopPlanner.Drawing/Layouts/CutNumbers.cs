@@ -16,7 +16,10 @@ internal static class CutNumbers
     /// <param name="size">Of the type.</param>
     /// <param name="taken">What is covered already; grows.</param>
     public static IEnumerable<Shape> Draw(LayoutPicture picture, View view, double size, List<Box> taken) =>
-        picture.Cuts.SelectMany(cut => Draw(cut, view.Of(cut.Kerf), size, taken));
+        picture.Cuts.SelectMany(cut => Grouped(picture, cut, Draw(cut, view.Of(cut.Kerf), size, taken)));
+
+    private static Shape[] Grouped(LayoutPicture picture, CutPicture cut, Shape[] drawn) =>
+        picture.IsLive && drawn.Length > 0 ? [new Marked($"number-{cut.N}", [.. drawn])] : drawn;
 
     private static Shape[] Draw(CutPicture cut, Box kerf, double size, List<Box> taken)
     {

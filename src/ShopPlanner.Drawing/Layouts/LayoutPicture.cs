@@ -34,6 +34,10 @@ public sealed record LayoutPicture(
 {
     /// <summary>Where nothing may be cut from.</summary>
     public ImmutableArray<StockArea> BadPlaces { get; init; } = [];
+
+    /// <summary>Whether a page shows by itself how far the cuts have come: everything that may be shown then is drawn, each in a
+    /// group of its own, by the cut's number: <c>cut-3</c>, <c>number-3</c>, <c>freed-3</c>.</summary>
+    public bool IsLive { get; init; }
 }
 
 /// <summary>A rectangle of the stock.</summary>
@@ -53,6 +57,9 @@ public sealed record PiecePicture(string Mark, string Name, StockArea Area, bool
 {
     /// <summary>The mark without the piece's number, for a drawing too small for more; empty for none.</summary>
     public string Letters { get; init; } = "";
+
+    /// <summary>The number of the cut that finishes it; null where none does.</summary>
+    public int? FreedBy { get; init; }
 }
 
 /// <summary>What remains of the stock.</summary>
@@ -80,4 +87,8 @@ public enum CutState
 /// off the end may be narrower.</param>
 /// <param name="State">How far it has come.</param>
 /// <param name="ByStore">Whether the store makes it.</param>
-public sealed record CutPicture(int N, StockArea Kerf, CutState State = CutState.Planned, bool ByStore = false);
+public sealed record CutPicture(int N, StockArea Kerf, CutState State = CutState.Planned, bool ByStore = false)
+{
+    /// <summary>The piece in hand that is cut; null where it is not shown.</summary>
+    public StockArea? InHand { get; init; }
+}

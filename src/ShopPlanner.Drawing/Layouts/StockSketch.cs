@@ -21,7 +21,7 @@ internal static class StockSketch
         [
             new Patch(Fill.Wood, whole, picture.Tint),
             .. picture.HasGrain ? Grain(whole, written) : [],
-            .. picture.Pieces.Where(p => p.Done).Select(p => new Patch(Fill.Done, view.Of(p.Area))),
+            .. Freed(picture, view),
             .. picture.Trims.Select(t => new Hatch(Stroke.Waste, view.Of(t), TrimSpacing)),
             .. picture.Leftovers.Where(l => !l.Keep).Select(l => new Hatch(Stroke.Waste, view.Of(l.Area), WasteSpacing)),
             .. picture.BadPlaces.SelectMany(place => Bad(view.Of(place))),
@@ -32,12 +32,37 @@ internal static class StockSketch
         ];
     }
 
+    private static IEnumerable<Shape> Freed(LayoutPicture picture, View view) =>
+        picture.IsLive
+            ? picture
+                .Pieces.Where(p => p.FreedBy is not null)
+                .Select(p => new Marked($"freed-{p.FreedBy}", [new Patch(Fill.Done, view.Of(p.Area))]))
+            : picture.Pieces.Where(p => p.Done).Select(p => new Patch(Fill.Done, view.Of(p.Area)));
+
     // On bare paper, so that it is not taken for scrap.
     private static Shape[] Bad(Box box) => [new Patch(Fill.Paper, box), new CrossHatch(Stroke.BadPlace, box, BadSpacing)];
 
     /// <summary>The chalk line of the next cut, drawn out beyond the piece in hand.</summary>
     public static IEnumerable<Shape> NextCut(LayoutPicture picture, View view) =>
-        picture.Cuts.Where(c => c.State == CutState.Next).Select(c => Chalk(view.Of(c.Kerf)));
+        picture.IsLive
+            ? picture.Cuts.Select(c => new Marked($"cut-{c.N}", [.. Veil(c, view.Whole(picture), view), Chalk(view.Of(c.Kerf))]))
+            : picture.Cuts.Where(c => c.State == CutState.Next).Select(c => Chalk(view.Of(c.Kerf)));
+
+    // Paper over all that is not in hand: above, below, before and behind it.
+    private static IEnumerable<Patch> Veil(CutPicture cut, Box whole, View view)
+    {
+        if (cut.InHand is not { } area)
+            return [];
+        var hand = view.Of(area);
+        Box[] around =
+        [
+            new(whole.X, whole.Y, whole.Width, hand.Y - whole.Y),
+            new(whole.X, hand.Bottom, whole.Width, whole.Bottom - hand.Bottom),
+            new(whole.X, hand.Y, hand.X - whole.X, hand.Height),
+            new(hand.Right, hand.Y, whole.Right - hand.Right, hand.Height),
+        ];
+        return around.Where(box => box is { Width: > 0.5, Height: > 0.5 }).Select(box => new Patch(Fill.Paper, box));
+    }
 
     private static Line Chalk(Box kerf)
     {

@@ -11,6 +11,9 @@ internal static class BenchRules
     /// <summary>Null where the device has a name.</summary>
     public static Fault? RefuseDevice(string device) => TextRules.Line("device", device, TextRules.NameCharacters);
 
+    /// <summary>Whether the plan was given up, for another one or for none, while its projects are still there.</summary>
+    public static bool IsSuperseded(StoredPlan plan) => plan is { State: PlanState.Withdrawn, WithdrawnWith: null };
+
     /// <summary>Null where there is such a board or sheet to work on.</summary>
     public static Fault? Refuse(StoredPlan stored, CutPlan plan, int layout, int copy)
     {
@@ -22,6 +25,12 @@ internal static class BenchRules
                     ? "is canceled: restore it before you cut"
                     : "was canceled when its project was deleted: restore the project from the trash, then mark this again"
             );
+        return RefusePlace(plan, layout, copy);
+    }
+
+    /// <summary>Null where the plan has such a board or sheet.</summary>
+    public static Fault? RefusePlace(CutPlan plan, int layout, int copy)
+    {
         if (layout < 0 || layout >= plan.Layouts.Length)
             return new Fault("layout", $"{layout}", "is not a layout of this plan");
         var copies = plan.Layouts[layout].Copies;

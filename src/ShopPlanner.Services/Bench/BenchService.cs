@@ -28,6 +28,19 @@ internal sealed class BenchService(
         CancellationToken cancel = default
     ) => ticks.RunAsync(new CutTick(planId, layout, copy, cut, made, device), command, cancel);
 
+    public async Task<Outcome<Done>> NoteCutAsync(
+        Guid planId,
+        int number,
+        int cut,
+        bool made,
+        string device,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        await FindAsync(planId, number, cancel) is { } at
+            ? await ticks.RunAsync(new CutTick(planId, at.Layout, at.Copy, cut, made, device) { IsFact = true }, command, cancel)
+            : Outcome.Missing<Done>("board or sheet");
+
     public Task<Outcome<BenchView>> FinishAsync(
         Guid planId,
         FinishedStock finished,

@@ -8,7 +8,11 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Bench;
 
 /// <summary>A cut and whether it is made, as a device says it.</summary>
-internal sealed record CutTick(Guid Plan, int Layout, int Copy, int Cut, bool Made, string Device);
+internal sealed record CutTick(Guid Plan, int Layout, int Copy, int Cut, bool Made, string Device)
+{
+    /// <summary>Whether it tells what happened at the saw, perhaps hours ago: it is kept for a canceled plan too.</summary>
+    public bool IsFact { get; init; }
+}
 
 /// <summary>
 /// Sets ticks. People tick with a board on the saw, so a tick asks only for what it touches: its command, then in one
@@ -21,6 +25,7 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
         commands.RunAsync(
             new Making<Done>(command, $"cut {tick.Plan} {tick.Layout} {tick.Copy} {tick.Cut} {tick.Made}")
             {
+                Subject = $"cut {tick.Plan} {tick.Layout} {tick.Copy} {tick.Cut}",
                 Make = db => SetAsync(db, tick, cancel),
                 Made = _ => CommandTexts.Text(tick.Plan),
                 Find = async (db, _) => await db.Plans.AnyAsync(plan => plan.Id == tick.Plan, cancel) ? Done.Value : null,
@@ -34,7 +39,17 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
         if (await Standing(db, tick).SingleOrDefaultAsync(cancel) is not { } at)
             return Outcome.Missing<Done>("plan");
         var plan = CutDocuments.ReadPlan(at.Plan.PlanJson);
-        if ((BenchRules.RefuseDevice(tick.Device) ?? BenchRules.Refuse(at.Plan, plan, tick.Layout, tick.Copy)) is { } fault)
+        if (BenchRules.RefuseDevice(tick.Device) is { } nameless)
+            return Outcome.Faulty<Done>(nameless);
+        var isLate = tick.IsFact && BenchRules.IsSuperseded(at.Plan);
+        if (
+            (
+                isLate
+                    ? BenchRules.RefusePlace(plan, tick.Layout, tick.Copy)
+                    : BenchRules.Refuse(at.Plan, plan, tick.Layout, tick.Copy)
+            ) is
+            { } fault
+        )
             return Outcome.Faulty<Done>(fault);
         if (plan.Layouts[tick.Layout].Cuts.All(cut => cut.N != tick.Cut))
             return Outcome.Faulty<Done>(new Fault("cut", $"{tick.Cut}", "is not a cut of this layout"));
@@ -42,7 +57,8 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
             return Outcome.Conflict<Done>(Fault.Of("copy", device, "has finished this one: reopen it first"));
         var row = at.Tick ?? db.Cuts.Add(RowOf(tick)).Entity;
         (row.Made, row.Device, row.WhenUtc) = (tick.Made, tick.Device, clock.GetUtcNow().UtcDateTime);
-        at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
+        if (!isLate)
+            at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
         return Done.Value;
     }
 

@@ -90,6 +90,26 @@ public interface IBenchService
         CancellationToken cancel = default
     );
 
+    /// <summary>Notes that a cut is made, or is not, as it was marked at the saw, perhaps hours ago: what is cut stays cut, so
+    /// it is kept for a plan that was canceled or replaced meanwhile, which stays canceled. Of one sender's commands about a cut
+    /// the latest holds (<see cref="CommandId.Turn"/>); of several senders' the one that came last.</summary>
+    /// <param name="planId">The plan.</param>
+    /// <param name="number">The board or sheet, from 1.</param>
+    /// <param name="cut">The cut's number.</param>
+    /// <param name="made">Whether it is made.</param>
+    /// <param name="device">Where it was marked.</param>
+    /// <param name="command">Made by the device.</param>
+    /// <param name="cancel">Stops it before it is done.</param>
+    Task<Outcome<Done>> NoteCutAsync(
+        Guid planId,
+        int number,
+        int cut,
+        bool made,
+        string device,
+        CommandId command,
+        CancellationToken cancel = default
+    );
+
     /// <summary>Finishes a board or sheet: its stock leaves the rack or bin (new stock that was not bought yet is entered as
     /// bought at the plan's price), the leftovers kept enter the bin with tags. Cuts that are not made stay so, and their parts
     /// are still to be cut. One transaction.</summary>

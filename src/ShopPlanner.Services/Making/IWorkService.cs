@@ -240,6 +240,15 @@ public interface IWorkService
     /// <summary>The texts of a step; null where there is no such step.</summary>
     Task<StepTexts?> TextsAsync(Guid projectId, string stepId, CancellationToken cancel = default);
 
+    /// <summary>Writes a step's note, whatever stood there: of one sender's notes on a step the latest holds.</summary>
+    Task<Outcome<WorkView>> NoteAsync(
+        Guid projectId,
+        string stepId,
+        string note,
+        CommandId command,
+        CancellationToken cancel = default
+    );
+
     /// <summary>Saves a step's texts; a conflict when the version is not the one stored.</summary>
     Task<Outcome<StepTexts>> SaveTextsAsync(StepTexts texts, CancellationToken cancel = default);
 

@@ -32,11 +32,14 @@ internal static class StepTextReader
         [
             TextRules.Line("title", texts.Title, TextRules.NameCharacters),
             TextRules.Free("says", texts.Says, MostSaid),
-            TextRules.Free("note", texts.Note, TextRules.NoteCharacters),
+            RefuseNote(texts.Note),
             .. texts.Measured.Select(one => Size(one.Key, one.Value, unit)),
         ];
         return [.. faults.OfType<Fault>()];
     }
+
+    /// <summary>Returns what is wrong with a note; null for nothing.</summary>
+    public static Fault? RefuseNote(string note) => TextRules.Free("note", note, TextRules.NoteCharacters);
 
     /// <summary>Returns what is wrong with a step that is added.</summary>
     public static IReadOnlyList<Fault> CheckNew(string title, string says)

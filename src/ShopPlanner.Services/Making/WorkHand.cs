@@ -125,6 +125,16 @@ internal sealed class WorkHand(PlannedWork planned, WorkDocument document)
             );
     }
 
+    /// <summary>Writes the note of a step and leaves its other words.</summary>
+    public Outcome<HandChange> Note(string id, string note)
+    {
+        if (Find(id) is not { } step)
+            return Outcome.Missing<HandChange>("step");
+        return StepTextReader.RefuseNote(note) is { } fault
+            ? Outcome.Faulty<HandChange>(fault)
+            : Keep(document.Of(id) with { Title = composing.Title(step), Note = note }, step.Title + ": note");
+    }
+
     private Outcome<HandChange> WriteOwn(OwnStep own, StepTexts texts, StoredStep typed)
     {
         if (TextRules.Name("title", texts.Title) is { } fault)

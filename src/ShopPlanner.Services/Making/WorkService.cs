@@ -29,7 +29,24 @@ internal sealed class WorkService(
             command,
             CommandTexts.Asked("mark", projectId, stepId, mark),
             hand => hand.Mark(stepId, mark, clock.GetUtcNow().UtcDateTime),
-            cancel
+            cancel,
+            CommandTexts.Asked("mark", projectId, stepId)
+        );
+
+    public Task<Outcome<WorkView>> NoteAsync(
+        Guid projectId,
+        string stepId,
+        string note,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        RunAsync(
+            projectId,
+            command,
+            CommandTexts.Asked("note", projectId, stepId, note),
+            hand => hand.Note(stepId, note),
+            cancel,
+            CommandTexts.Asked("note", projectId, stepId)
         );
 
     public Task<Outcome<WorkView>> MoveAsync(
@@ -166,10 +183,14 @@ internal sealed class WorkService(
         CommandId command,
         string asked,
         Func<WorkHand, Outcome<HandChange>> change,
-        CancellationToken cancel
+        CancellationToken cancel,
+        string? subject = null
     ) =>
         commands.RunAsync(
-            Command(projectId, command, asked, db => changing.ChangeAsync(db, projectId, null, change, cancel), cancel),
+            Command(projectId, command, asked, db => changing.ChangeAsync(db, projectId, null, change, cancel), cancel) with
+            {
+                Subject = subject,
+            },
             cancel
         );
 

@@ -74,6 +74,41 @@ public static class PlanPictures
         );
     }
 
+    /// <summary>One physical board or sheet for a page that shows by itself how far its cuts have come.</summary>
+    /// <param name="bench">The plan at the bench.</param>
+    /// <param name="number">The board's number, from 1.</param>
+    public static LayoutPicture ForLiveBench(BenchView bench, int number)
+    {
+        var picture = ForBench(bench, number);
+        var layout = bench.Stocks[number - 1].Layout;
+        var traced = PlanLayouts.Trace(bench.Plan, layout).ToDictionary(cut => cut.Cut.N);
+        var freed = traced
+            .Values.SelectMany(cut => PlanLayouts.PartsOf(cut).Select(part => (part, cut.Cut.N)))
+            .ToDictionary(one => one.part, one => one.N);
+        var placed = bench.Plan.Plan.Layouts[layout].Pieces;
+        return picture with
+        {
+            IsLive = true,
+            Pieces =
+            [
+                .. picture.Pieces.Select(
+                    (piece, i) =>
+                        piece with
+                        {
+                            FreedBy = freed.TryGetValue((placed[i].Part, placed[i].X, placed[i].Y), out var n) ? n : null,
+                        }
+                ),
+            ],
+            Cuts = [.. picture.Cuts.Select(cut => cut with { InHand = Whole(traced[cut.N]), State = CutState.Planned })],
+        };
+    }
+
+    private static StockArea Whole(TracedCut cut)
+    {
+        var last = cut.Second ?? cut.Kerf;
+        return new(cut.First.X, cut.First.Y, last.X + last.Dx - cut.First.X, last.Y + last.Dy - cut.First.Y);
+    }
+
     private static LayoutPicture Make(
         PlanView plan,
         int index,

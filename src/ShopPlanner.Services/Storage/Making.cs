@@ -22,6 +22,10 @@ internal sealed record Making<T>(CommandId Command, string Asked)
     /// writes.</summary>
     public Action<long>? Written { get; init; }
 
+    /// <summary>What it sets, in full, where of two such commands the later one of a sender holds: <c>cut 3 of …</c>. Null
+    /// where each command counts. What is found of it must not depend on what was made.</summary>
+    public string? Subject { get; init; }
+
     /// <summary>What it is called when it was deleted since, e.g. <c>project</c>.</summary>
     public required string What { get; init; }
 }

@@ -19,6 +19,8 @@ internal sealed class ShopCommands(ShopWork work, TimeProvider clock)
             {
                 if (await FindAsync(db, making, cancel) is { } known)
                     return known;
+                if (await CommandTurns.IsOvertakenAsync(db, making.Command, making.Subject, clock, cancel))
+                    return await making.Find(db, "") is { } later ? later : Outcome.Missing<T>(making.What);
                 var outcome = await making.Make(db);
                 if (outcome.Ok)
                     db.Commands.Add(Row(making, outcome.Value));
@@ -46,10 +48,11 @@ internal sealed class ShopCommands(ShopWork work, TimeProvider clock)
     }
 
     /// <summary>Forgets commands that no device sends again.</summary>
-    public static Task ForgetOldAsync(ShopContext db, TimeProvider clock, CancellationToken cancel)
+    public static async Task ForgetOldAsync(ShopContext db, TimeProvider clock, CancellationToken cancel)
     {
         var oldest = (clock.GetUtcNow() - Remembered).UtcDateTime;
-        return db.Commands.Where(command => command.WhenUtc < oldest).ExecuteDeleteAsync(cancel);
+        await db.Commands.Where(command => command.WhenUtc < oldest).ExecuteDeleteAsync(cancel);
+        await db.Turns.Where(turn => turn.WhenUtc < oldest).ExecuteDeleteAsync(cancel);
     }
 
     private StoredCommand Row<T>(Making<T> making, T value)

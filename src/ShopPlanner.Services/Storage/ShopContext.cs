@@ -62,6 +62,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredCommand> Commands => Set<StoredCommand>();
 
+    public DbSet<StoredTurn> Turns => Set<StoredTurn>();
+
     public DbSet<StoredCounter> Counters => Set<StoredCounter>();
 
     public DbSet<StoredFact> Facts => Set<StoredFact>();

@@ -7,4 +7,7 @@ internal sealed class StyleSheetsAttribute(params string[] names) : Attribute
 {
     /// <summary>The names.</summary>
     public IReadOnlyList<string> Names => names;
+
+    /// <summary>Whether the page shows drawings, which have a sheet of their own.</summary>
+    public bool HasDrawings { get; init; }
 }

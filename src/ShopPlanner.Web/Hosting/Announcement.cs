@@ -13,6 +13,8 @@ internal static class Announcement
             var bound = Bound(app.Services.GetRequiredService<IServer>());
             var lan = app.Services.GetRequiredService<LanAddresses>().ForTablet();
             Console.Out.WriteLine(Text(bound, ForTablet(lan?.ToString(), settings.Hosts, InContainer())));
+            foreach (var secure in bound.Where(one => one.Scheme == "https" && bound.Any(other => other.Scheme == "http")))
+                Console.Out.WriteLine(Text([secure], ForTablet(lan?.ToString(), settings.Hosts, InContainer())));
             Console.Out.WriteLine($"Its data is in {settings.DataFolder}");
         });
 

@@ -1,6 +1,6 @@
 using System.Net;
-using System.Net.NetworkInformation;
 using System.Net.Sockets;
+using ShopPlanner.Services.Certificates;
 
 namespace ShopPlanner.Web.Hosting;
 
@@ -22,7 +22,7 @@ internal sealed class LanAddresses(TimeProvider clock)
         {
             if (asked is { } then && clock.GetElapsedTime(then) < Fresh)
                 return known;
-            known = Ask();
+            known = OwnNames.Addresses();
             asked = clock.GetTimestamp();
             return known;
         }
@@ -30,16 +30,4 @@ internal sealed class LanAddresses(TimeProvider clock)
 
     /// <summary>The address to type on a tablet, or null when there is no network.</summary>
     public IPAddress? ForTablet() => All().FirstOrDefault(address => address.AddressFamily == AddressFamily.InterNetwork);
-
-    private static List<IPAddress> Ask() =>
-        [
-            .. NetworkInterface
-                .GetAllNetworkInterfaces()
-                .Where(card =>
-                    card.OperationalStatus == OperationalStatus.Up && card.NetworkInterfaceType != NetworkInterfaceType.Loopback
-                )
-                .Select(card => card.GetIPProperties())
-                .OrderByDescending(card => card.GatewayAddresses.Count)
-                .SelectMany(card => card.UnicastAddresses.Select(unicast => unicast.Address)),
-        ];
 }

@@ -1,5 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using ShopPlanner.Services.Certificates;
 
 namespace ShopPlanner.Web.Hosting;
 
@@ -39,13 +41,27 @@ internal static class Listening
         else
             host.ConfigureKestrel(server =>
             {
-                if (!settings.OnlyThisComputer)
-                    server.ListenAnyIP(settings.Port);
-                // A free port is chosen for one address, so there can be only one.
-                else if (settings.Port == 0 || !Socket.OSSupportsIPv6)
-                    server.Listen(IPAddress.Loopback, settings.Port);
-                else
-                    server.ListenLocalhost(settings.Port);
+                Listen(server, settings, settings.Port, _ => { });
+                if (settings.HttpsPort is { } port)
+                    Listen(server, settings, port, Certified(settings));
             });
+    }
+
+    private static void Listen(KestrelServerOptions server, WebSettings settings, int port, Action<ListenOptions> how)
+    {
+        if (!settings.OnlyThisComputer)
+            server.ListenAnyIP(port, how);
+        // A free port is chosen for one address, so there can be only one.
+        else if (port == 0 || !Socket.OSSupportsIPv6)
+            server.Listen(IPAddress.Loopback, port, how);
+        else
+            server.ListenLocalhost(port, how);
+    }
+
+    // Read at the start; renewed there when it needs to be.
+    private static Action<ListenOptions> Certified(WebSettings settings)
+    {
+        var certificate = ShopCertificates.ForServer(settings.DataFolder, settings.Hosts, DateTimeOffset.UtcNow);
+        return listening => listening.UseHttps(certificate);
     }
 }

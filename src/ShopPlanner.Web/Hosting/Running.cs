@@ -34,7 +34,8 @@ internal static class Running
         return 0;
     }
 
-    private static int Say(string line, int status)
+    /// <summary>Says a line on standard error and returns the status.</summary>
+    internal static int Say(string line, int status)
     {
         Console.Error.WriteLine(line);
         return status;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Hosting;
 
@@ -35,6 +36,14 @@ internal static class WebOptions
         Description = "Addresses to listen on instead of --port, separated by spaces or ';'.",
     };
 
+    private static readonly Option<int?> Https = new("--https")
+    {
+        HelpName = "PORT",
+        Description =
+            "Listen with https on this port besides, with the certificate of 'shop-planner certificate', so that the "
+            + "bench opens on a tablet without a network.",
+    };
+
     private static readonly Option<bool> OnlyThisComputer = new("--only-this-computer")
     {
         Description = "Let no other device in, not even your tablet.",
@@ -67,27 +76,39 @@ internal static class WebOptions
     private static RootCommand Command()
     {
         Port.Validators.Clear();
+        Https.Validators.Clear();
         Urls.Validators.Clear();
         Hosts.Validators.Clear();
         Port.Validators.Add(CheckPort);
+        Https.Validators.Add(CheckPort);
         Urls.Validators.Add(CheckUrls);
         Hosts.Validators.Add(CheckHosts);
-        return new RootCommand("Shop Planner: what to buy and how to cut it, in your browser and on the tablet at the saw.")
+        var command = new RootCommand(
+            "Shop Planner: what to buy and how to cut it, in your browser and on the tablet at the saw."
+        )
         {
             Data,
             Demo,
             Port,
             Urls,
+            Https,
             OnlyThisComputer,
             Hosts,
             Health,
         };
+        command.Validators.Clear();
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(Urls) is { Implicit: false } && result.GetResult(Https) is { Implicit: false })
+                result.AddError("--https: goes with --port, not with --urls: leave one of the two out");
+        });
+        return command;
     }
 
     private static WebSettings Settle(ParseResult result)
     {
         var demo = result.GetValue(Demo);
-        var folder = result.GetValue(Data) is { Length: > 0 } given ? given : WebSettings.DefaultDataFolder(demo);
+        var folder = result.GetValue(Data) is { Length: > 0 } given ? given : ShopFolder.Default(demo);
         return new(
             Path.GetFullPath(folder),
             demo,
@@ -95,14 +116,15 @@ internal static class WebOptions
             [.. Split(result.GetValue(Urls))],
             result.GetValue(OnlyThisComputer),
             [.. Split(result.GetValue(Hosts))],
-            result.GetValue(Health)
+            result.GetValue(Health),
+            result.GetValue(Https)
         );
     }
 
     private static void CheckPort(OptionResult result)
     {
         if (result.Tokens is [var token] && int.TryParse(token.Value, out var port) && port is < 0 or > 65_535)
-            result.AddError($"--port: '{token.Value}' is not a port: write a number from 0 to 65535");
+            result.AddError($"{result.Option.Name}: '{token.Value}' is not a port: write a number from 0 to 65535");
     }
 
     private static void CheckUrls(OptionResult result)

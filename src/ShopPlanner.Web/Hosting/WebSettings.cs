@@ -8,6 +8,7 @@ namespace ShopPlanner.Web.Hosting;
 /// <param name="OnlyThisComputer">True to listen on the loopback addresses alone.</param>
 /// <param name="Hosts">More names that the program may be opened by.</param>
 /// <param name="AsksHealth">Whether to ask a program that runs on <paramref name="Port"/> instead of starting one.</param>
+/// <param name="HttpsPort">Port to listen on with the shop's own certificate besides; null for none, 0 for any free one.</param>
 public sealed record WebSettings(
     string DataFolder,
     bool Demo,
@@ -15,22 +16,10 @@ public sealed record WebSettings(
     IReadOnlyList<string> Urls,
     bool OnlyThisComputer,
     IReadOnlyList<string> Hosts,
-    bool AsksHealth = false
+    bool AsksHealth = false,
+    int? HttpsPort = null
 )
 {
     /// <summary>Where the program listens unless told otherwise.</summary>
     public const int DefaultPort = 5080;
-
-    /// <summary>
-    /// Where data lies unless told otherwise: under the user's own application data, the demo apart from the rest.
-    /// </summary>
-    public static string DefaultDataFolder(bool demo) =>
-        Path.Combine(
-            Environment.GetFolderPath(
-                Environment.SpecialFolder.LocalApplicationData,
-                Environment.SpecialFolderOption.DoNotVerify
-            ),
-            "ShopPlanner",
-            demo ? "demo" : "data"
-        );
 }

@@ -3,7 +3,7 @@ using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Look;
 
-/// <summary>Whether the page is light, dark or the same as the device, for as long as it is open.</summary>
+/// <summary>Whether the page is light, dark, bright or the same as the device, for as long as it is open.</summary>
 public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 {
     private IJSObjectReference? script;
@@ -13,9 +13,9 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 
     /// <summary>What a person can choose.</summary>
     public static IReadOnlyList<(string Value, string Name)> Choices { get; } =
-    [("", "Same as device"), ("light", "Light"), ("dark", "Dark")];
+    [("", "Same as device"), ("light", "Light"), ("dark", "Dark"), ("bright", "Bright")];
 
-    /// <summary><c>light</c>, <c>dark</c>, or empty to follow the system.</summary>
+    /// <summary><c>light</c>, <c>dark</c>, <c>bright</c>, or empty to follow the system.</summary>
     public string Chosen { get; private set; } = "";
 
     /// <summary>The chosen look's name in a sentence.</summary>
@@ -27,6 +27,7 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
         {
             "light" => "sun",
             "dark" => "moon",
+            "bright" => "glare",
             _ => "half",
         };
 
@@ -49,6 +50,7 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
             {
                 "" => "light",
                 "light" => "dark",
+                "dark" => "bright",
                 _ => "",
             }
         );

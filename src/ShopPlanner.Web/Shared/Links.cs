@@ -150,6 +150,15 @@ public static class Links
     public static string BenchPlan(Guid plan, int? number = null) =>
         number is { } n ? $"{Bench}/{plan}/{Number(n)}" : $"{Bench}/{plan}";
 
+    /// <summary>Takes what was marked at the bench.</summary>
+    public const string BenchCommands = Bench + "/commands";
+
+    /// <summary>How a tablet comes to trust this computer, so that the bench opens without a network.</summary>
+    public const string BenchTrust = Bench + "/trust";
+
+    /// <summary>The certificate that a tablet trusts.</summary>
+    public const string BenchAuthority = Bench + "/authority.crt";
+
     /// <summary>What the addresses of steps at the bench begin with.</summary>
     public const string AllBenchSteps = Bench + "/steps/";
 

@@ -31,6 +31,19 @@ public sealed class KeptFixture : IAsyncLifetime
     /// <summary>A browser profile of its own that reaches the program whatever the line does: another device.</summary>
     public Task<IPage> OpenElsewhereAsync() => browser.OpenAsync(Screen.Desktop);
 
+    /// <summary>A tablet with a browser of its own, whose profile outlives it, behind the line that can be cut. It opens the
+    /// program by the computer's name, as on a home network: a browser allows far less there than on localhost.</summary>
+    public Task<IBrowserContext> OpenTabletAsync(string profile)
+    {
+        Line?.Restore();
+        var name = Environment.MachineName.ToLowerInvariant();
+        return browser.OpenProfileAsync(
+            profile,
+            Line is null ? null : new Uri($"http://{name}:{Line.Address.Port}"),
+            $"--host-resolver-rules=MAP {name} 127.0.0.1"
+        );
+    }
+
     public async Task RestartAsync()
     {
         await App.StartAgainAsync(TestContext.Current.CancellationToken);

@@ -61,7 +61,7 @@ public sealed class ShoppingTests(KeptFixture kept) : IClassFixture<KeptFixture>
         await page.WaitForFunctionAsync(
             """
             async () => {
-              const cache = await caches.open("shop-planner shopping"), addresses = (await cache.keys()).map(one => one.url);
+              const cache = await caches.open("shop-planner pages"), addresses = (await cache.keys()).map(one => one.url);
               return navigator.serviceWorker.controller && addresses.includes(location.href)
                 && addresses.some(one => one.includes("shopping-box"));
             }

@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making;
 
@@ -13,6 +14,15 @@ internal static partial class MakingCases
                 {
                     var (project, step) = (given.Project.Id, await OwnStepAsync(given, "Glue the frame"));
                     return (shop, id) => shop.Get<IWorkService>().MarkAsync(project, step, StepMark.Done, id, Cancel);
+                },
+                Say
+            ),
+            Of<IWorkService, WorkView>(
+                nameof(IWorkService.NoteAsync),
+                async given =>
+                {
+                    var (project, step) = (given.Project.Id, await OwnStepAsync(given, "Glue the frame"));
+                    return (shop, id) => shop.Get<IWorkService>().NoteAsync(project, step, "Left clamp is stiff.", id, Cancel);
                 },
                 Say
             ),
@@ -37,6 +47,18 @@ internal static partial class MakingCases
                 nameof(IWorkService.ListFinishAsync),
                 given => (shop, id) => shop.Get<IWorkService>().ListFinishAsync(given.Project.Id, Some.Device, id, Cancel),
                 Say
+            ),
+        ];
+
+    private static IEnumerable<MakingCase> Noted() =>
+        [
+            Of<IBenchService, Done>(
+                nameof(IBenchService.NoteCutAsync),
+                async given =>
+                {
+                    var plan = (await given.PlanAsync()).Summary.Id;
+                    return (shop, id) => shop.Bench.NoteCutAsync(plan, 1, 1, true, Some.Device, id, Cancel);
+                }
             ),
         ];
 

@@ -222,6 +222,7 @@ internal static partial class MakingCases
 
     private static IEnumerable<MakingCase> AtTheBench() =>
         [
+            .. Noted(),
             Of<IBenchService, Done>(
                 nameof(IBenchService.SetCutAsync),
                 async given =>

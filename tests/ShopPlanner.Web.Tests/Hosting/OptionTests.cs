@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Tests.Hosting;
@@ -10,14 +11,14 @@ public sealed class OptionTests
     public void Without_options_the_users_own_folder_and_the_usual_port_are_taken()
     {
         var settings = Read().Settings!;
-        Assert.Equal(WebSettings.DefaultDataFolder(demo: false), settings.DataFolder);
+        Assert.Equal(ShopFolder.Default(demo: false), settings.DataFolder);
         Assert.Equal(5080, settings.Port);
         Assert.False(settings.OnlyThisComputer);
     }
 
     [Fact]
     public void The_demo_has_a_folder_of_its_own() =>
-        Assert.NotEqual(WebSettings.DefaultDataFolder(demo: false), Read("--demo").Settings!.DataFolder);
+        Assert.NotEqual(ShopFolder.Default(demo: false), Read("--demo").Settings!.DataFolder);
 
     [Fact]
     public void Everything_given_is_read()

@@ -44,7 +44,7 @@ public sealed class ShoppingPageTests : IAsyncLifetime
         var page = await browser.OpenAsync(address);
         var files = page.QuerySelectorAll("link[rel=stylesheet]").Select(link => link.GetAttribute("href")!).ToList();
         files.AddRange(page.QuerySelectorAll("script[src]").Select(script => script.GetAttribute("src")!));
-        files.AddRange(["scripts/shopping-box.js", "scripts/ids.js", "scripts/share.js", "shopping-worker.js"]);
+        files.AddRange(["scripts/shopping-box.js", "scripts/ids.js", "scripts/share.js", "kept-pages-worker.js"]);
         foreach (var file in files)
         {
             using var answer = await browser.GetAsync("/" + file.TrimStart('/'));

@@ -988,6 +988,25 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("ProjectSupplies", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredTurn", b =>
+                {
+                    b.Property<Guid>("Sender")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Sender", "Subject");
+
+                    b.ToTable("Turns", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWeekends", b =>
                 {
                     b.Property<int>("Id")

@@ -49,3 +49,17 @@ internal sealed class StoredCommand
 
     public DateTime WhenUtc { get; init; }
 }
+
+/// <summary>The latest that a sender said about a thing.</summary>
+internal sealed class StoredTurn
+{
+    public required Guid Sender { get; init; }
+
+    /// <summary>What it is about, in full.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>The command's number among those of its sender.</summary>
+    public long Number { get; set; }
+
+    public DateTime WhenUtc { get; set; }
+}

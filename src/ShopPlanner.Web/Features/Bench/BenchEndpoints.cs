@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Web.Features.Bench.Outbox;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Shared;
 
@@ -25,6 +26,8 @@ internal static class BenchEndpoints
         commands.MapPost("/finished", FinishAsync);
         commands.MapPost("/reopened", ReopenAsync);
         routes.MapBenchSteps();
+        routes.MapBenchOutbox();
+        routes.MapBenchAuthority();
     }
 
     /// <summary>Lets a form of ours through that can be read.</summary>

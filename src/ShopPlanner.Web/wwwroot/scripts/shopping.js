@@ -176,7 +176,7 @@ keepForLater();
 async function keepForLater() {
   if (!("serviceWorker" in navigator)) return;
   try {
-    await navigator.serviceWorker.register("/shopping-worker.js", { scope: "/shopping" });
+    await navigator.serviceWorker.register("/kept-pages-worker.js", { scope: "/shopping" });
     const worker = (await navigator.serviceWorker.ready).active;
     const files = performance.getEntriesByType("resource").map(one => one.name).filter(name => name.startsWith(location.origin));
     worker.postMessage([location.href, ...files.filter(name => !name.includes("/ticks"))]);

@@ -1,0 +1,16 @@
+namespace ShopPlanner.Services.Common;
+
+/// <summary>Where a shop's data lies unless told otherwise.</summary>
+public static class ShopFolder
+{
+    /// <summary>Returns a folder under the user's own application data, the demo apart from the rest.</summary>
+    public static string Default(bool demo) =>
+        Path.Combine(
+            Environment.GetFolderPath(
+                Environment.SpecialFolder.LocalApplicationData,
+                Environment.SpecialFolderOption.DoNotVerify
+            ),
+            "ShopPlanner",
+            demo ? "demo" : "data"
+        );
+}
