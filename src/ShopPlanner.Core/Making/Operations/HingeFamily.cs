@@ -102,7 +102,7 @@ internal sealed class HingeFamily : IOperationFamily
     }
 
     /// <summary>A door and what carries it.</summary>
-    private sealed record HungDoor(WorkJoint Joint, Box Leaf, bool IsFrame, Working<int> Count)
+    internal sealed record HungDoor(WorkJoint Joint, Box Leaf, bool IsFrame, Working<int> Count)
     {
         // The form for hinges proposes it; the least that leaves wood behind a cup is there, too.
         public static readonly Working<Length> Edge = Working.Given("Wood between cup and edge", Length.FromMillimetres(5));
