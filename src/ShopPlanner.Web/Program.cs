@@ -2,6 +2,7 @@ using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Idea;
+using ShopPlanner.Web.Features.Paper;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Features.Shopping;
@@ -50,6 +51,7 @@ public static class Program
         app.MapIdeaDownloads();
         app.MapBench();
         app.MapShopping();
+        app.MapPaper();
         return app;
     }
 }
