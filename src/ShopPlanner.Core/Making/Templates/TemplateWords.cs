@@ -58,7 +58,7 @@ internal sealed class TemplateWords(PieceWork work)
     private IEnumerable<string> Notes(Sheet sheet)
     {
         foreach (var same in sheet.Holes.GroupBy(hole => (hole.Diameter, hole.Depth)))
-            yield return Hole(same.Key.Diameter, same.Key.Depth, sheet.Kind);
+            yield return Hole(same.Count(), same.Key.Diameter, same.Key.Depth, sheet.Kind);
         if (sheet.Kind == TemplateKind.Shape)
             yield return "Cut outside the line, then bring it to the line. Dashed: the part before it is cut.";
         if (sheet.Kind == TemplateKind.Cups)
@@ -69,12 +69,12 @@ internal sealed class TemplateWords(PieceWork work)
             yield return "Check the first pair of holes with a level before you drill the rest.";
     }
 
-    private string Hole(Length diameter, Length? depth, TemplateKind kind)
+    private string Hole(int count, Length diameter, Length? depth, TemplateKind kind)
     {
-        var size = Bit(diameter, kind);
+        var (what, size) = (count == 1 ? "Hole" : "Holes", Bit(diameter, kind));
         return depth is { } deep
-            ? $"Holes {size}, {LengthFormat.WithUnit(deep, kind == TemplateKind.Holes ? work.Unit : LengthUnit.Millimetre)} deep."
-            : $"Holes {size}, right through: back up the far side with scrap.";
+            ? $"{what} {size}, {LengthFormat.WithUnit(deep, kind == TemplateKind.Holes ? work.Unit : LengthUnit.Millimetre)} deep."
+            : $"{what} {size}, right through: back up the far side with scrap.";
     }
 
     // Bits for pins and cups are made in millimeters.
