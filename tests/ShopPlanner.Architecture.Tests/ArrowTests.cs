@@ -19,6 +19,7 @@ public sealed class ArrowTests
     private static readonly Dictionary<string, string> Home = new()
     {
         ["PDFsharp"] = "Packets",
+        ["QRCoder"] = "Packets",
         ["Google.OrTools"] = "Cutting",
         ["Microsoft.EntityFrameworkCore.Sqlite"] = "Services",
         ["MudBlazor"] = "Web",

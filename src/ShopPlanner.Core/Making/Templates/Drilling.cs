@@ -72,9 +72,8 @@ internal static class Drilling
 
     // A cup is bored into the back of a door, from the edge that is hung.
     private static IEnumerable<Drilled> Cups(PieceWork work) =>
-        work
-            .Joints.Where(one => one is { Kind: JointKind.Hinged, Along: Axis.X } && one.From.Part.Assembly == "Door")
-            .Select(one => HingeFamily.HungDoor.Of(one, work))
+        HungDoor
+            .All(work)
             .Where(door => door.TakesCups)
             .SelectMany(door =>
                 door.Places.Select(place => new Drilled(
@@ -90,11 +89,10 @@ internal static class Drilling
                 ))
             );
 
-    private static Length Hung(HingeFamily.HungDoor door)
+    private static Length Hung(HungDoor door)
     {
-        var (leaf, into) = (door.Leaf, door.Joint.Into.Box);
-        var centre = Hinges.CupCentre(HingeFamily.HungDoor.Edge).Value;
-        return into.X + into.EndX < leaf.X + leaf.EndX ? leaf.X + centre : leaf.EndX - centre;
+        var centre = Hinges.CupCentre(HungDoor.Edge).Value;
+        return door.IsLeft ? door.Leaf.X + centre : door.Leaf.EndX - centre;
     }
 
     private static IEnumerable<Drilled> Featured(PieceWork work) =>
