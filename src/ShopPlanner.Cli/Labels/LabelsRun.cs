@@ -22,7 +22,11 @@ internal static class LabelsRun
     {
         var target = TextOutput.At(to, "labels", from, "input");
         var changed = DesignChanges.Of(set);
-        var content = DocumentInput.Read(from, "design or cut request", stream => CappedReading.Take(stream, DesignJson.MostBytes));
+        var content = DocumentInput.Read(
+            from,
+            "design or cut request",
+            stream => CappedReading.Take(stream, DesignJson.MostBytes)
+        );
         var (title, unit, labels, faults) = IsRequest(content) ? OfRequest(content, from, changed) : OfDesign(content, changed);
         if (faults.Any())
             return DesignInput.Refused(faults, changed);
@@ -101,7 +105,9 @@ internal static class LabelsRun
     {
         var thick = request.Materials.Single(material => material.Id == part.Material).Thickness;
         var (length, width) = (part.FinishedLength ?? part.Length, part.FinishedWidth ?? part.Width);
-        var size = thick is { } deep ? Label.SizeOf(request.Unit, length, width, deep) : Label.SizeOf(request.Unit, length, width);
+        var size = thick is { } deep
+            ? Label.SizeOf(request.Unit, length, width, deep)
+            : Label.SizeOf(request.Unit, length, width);
         return Enumerable
             .Range(1, part.Quantity)
             .Select(n => new Label(

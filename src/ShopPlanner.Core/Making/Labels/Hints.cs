@@ -117,7 +117,7 @@ internal static class HintList
     private static int? Count(WorkJoint joint) =>
         joint.Kind switch
         {
-            JointKind.PocketScrew when joint.Fit.Screw().Choice is { } screw => Spots.Along(joint, screw).Value.Length,
+            JointKind.PocketScrew when joint.Fit.Screw().Choice is { } screw => Fastenings.Places(joint.Fit, screw).Length,
             JointKind.Dowel => joint.Fit.Dowels()?.Places.Value.Length,
             _ => null,
         };

@@ -116,15 +116,7 @@ public static class PartTemplates
             }
 
             foreach (var (window, words) in windows)
-                yield return new(
-                    piece,
-                    view,
-                    TemplateKind.Shape,
-                    PartWords.Join([.. words.Distinct(StringComparer.Ordinal)]),
-                    window,
-                    [],
-                    FaceOutline.Of(view)
-                );
+                yield return new(piece, view, TemplateKind.Shape, WordList.Of(words), window, [], FaceOutline.Of(view));
         }
     }
 
