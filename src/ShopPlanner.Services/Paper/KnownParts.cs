@@ -33,7 +33,7 @@ internal sealed class KnownParts
         return DesignEvaluator.Evaluate(idea.Document, idea.Changed).Piece;
     }
 
-    /// <summary>What is known of one copy of a row: the part of that letter and name has as many copies; null for nothing.</summary>
+    /// <summary>What is known of one copy of a row whose letter and name a part of the design has; null for nothing.</summary>
     /// <param name="project">The project.</param>
     /// <param name="letter">The row's mark.</param>
     /// <param name="name">The row's name.</param>

@@ -6,8 +6,8 @@ using ShopPlanner.Packets.Labels;
 
 namespace ShopPlanner.Benchmarks;
 
-/// <summary><c>labels [--count N] [--runs N]</c>: prints so many labels with codes of a built-in piece on every kind of sheet, cold
-/// and warm.</summary>
+/// <summary><c>labels [--count N] [--runs N]</c>: prints so many labels with codes of a built-in piece on every kind of sheet,
+/// cold and warm.</summary>
 public static class LabelsCommand
 {
     private const string Design = "post-and-rail-cabinet";

@@ -10,9 +10,9 @@ public sealed class LabelSheetTests
     // Kept clear within a label: the thick lines at its edges lie so far from them.
     private const double Clear = 3.4 * 25.4 / 72;
 
-    /// <summary>Oracle: an open label-template database (GNU label templates, commit 2da9b2d8) and the label list of an open office
-    /// suite (commit 2b45cac4): 30-up in inches, 21-up in millimeters; of the 65-up sheets label and pitch, their margins from the
-    /// middle of the paper ((210 − 4 × pitch − 38.1) / 2 and (297 − 13 × 21.2) / 2).</summary>
+    /// <summary>Oracle: an open label-template database (commit 2da9b2d8) and the label list of an open office suite (commit
+    /// 2b45cac4): 30-up in inches, 21-up in millimeters; of the 65-up sheets label and pitch, their margins from the middle of the
+    /// paper ((210 − 4 × pitch − 38.1) / 2 and (297 − 13 × 21.2) / 2).</summary>
     public static TheoryData<string, double, double, double, double, double, double> Published() =>
         new()
         {

@@ -50,8 +50,8 @@ public sealed class TemplateWriterTests
         );
     }
 
-    /// <summary>Oracles: a cup of 35 mm whose wood at the edge is 5 mm has its center 22.5 mm from it; the end hinges are 3 1/2 in from
-    /// the ends (3 to 4 in, makers' sheets as quoted).</summary>
+    /// <summary>Oracles: a cup of 35 mm whose wood at the edge is 5 mm has its center 22.5 mm from it; the end hinges are 3 1/2 in
+    /// from the ends (3 to 4 in, makers' sheets as quoted).</summary>
     [Fact]
     public void A_cup_lies_where_makers_sheets_have_it()
     {

@@ -51,7 +51,7 @@ public sealed class LabelServiceTests
     public async Task The_parts_of_a_plan_have_its_marks_and_a_canceled_plan_has_no_labels()
     {
         await using var given = await PlannedShop.OpenAsync();
-        var plan = await given.PlanAsync();
+        var plan = (await given.PlanAsync()).Summary.Id;
         var (labels, source) = (given.Shop.Get<ILabelService>(), new LabelSource(plan, null));
         Assert.Equal(["A1", "A2", "A3"], await MarksAsync(labels, source, ""));
         await given.Shop.Plans.WithdrawAsync(plan, TestShop.Cancel);

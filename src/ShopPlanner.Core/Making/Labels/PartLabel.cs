@@ -24,7 +24,8 @@ public sealed record PartLabel(
     public string Mark => View.Copy.Mark;
 }
 
-/// <summary>What is done at the edges of a copy, as they lie in its view: a few words each, <c>groove</c>, <c>2 pockets</c>.</summary>
+/// <summary>What is done at the edges of a copy, as they lie in its view, in a few words: <c>groove</c>, <c>2 pocket
+/// holes</c>.</summary>
 /// <param name="Left">At the left end.</param>
 /// <param name="Right">At the right end.</param>
 /// <param name="Top">Along the upper edge.</param>

@@ -40,7 +40,8 @@ internal sealed record Drilled(
 /// <summary>Finds the holes that templates are made for, where the steps of the work put them.</summary>
 internal static class Drilling
 {
-    // A pin's hole, and a cup (both also in the steps of the work); the machine screw of a pull, #8-32, takes 3/16 in (from memory).
+    // A pin's hole, and a cup (both also in the steps of the work); the machine screw of a pull, #8-32, takes 3/16 in (from
+    // memory).
     private static readonly Length Pin = Length.FromMillimetres(5);
     private static readonly Length Cup = Length.FromMillimetres(35);
     private static readonly Length PullScrew = Length.FromInches(0.1875m);

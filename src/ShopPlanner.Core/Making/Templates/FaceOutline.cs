@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Export;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Labels;
 using ShopPlanner.Core.Measures;
 

@@ -72,8 +72,9 @@ internal sealed class TemplateWords(PieceWork work)
     private string Hole(int count, Length diameter, Length? depth, TemplateKind kind)
     {
         var (what, size) = (count == 1 ? "Hole" : "Holes", Bit(diameter, kind));
+        var unit = kind == TemplateKind.Holes ? work.Unit : LengthUnit.Millimetre;
         return depth is { } deep
-            ? $"{what} {size}, {LengthFormat.WithUnit(deep, kind == TemplateKind.Holes ? work.Unit : LengthUnit.Millimetre)} deep."
+            ? $"{what} {size}, {LengthFormat.WithUnit(deep, unit)} deep."
             : $"{what} {size}, right through: back up the far side with scrap.";
     }
 

@@ -13,8 +13,8 @@ public sealed class PartLabelTests
 {
     public static TheoryData<string> Designs => [.. DesignFiles.Names];
 
-    /// <summary>Oracle: vectors. Right, up and toward the eye make a right-handed set, as x to the right, y away and z up do, so that
-    /// nothing is mirrored on a label.</summary>
+    /// <summary>Oracle: vectors. Right, up and toward the eye make a right-handed set, as x to the right, y away and z up do, so
+    /// that nothing is mirrored on a label.</summary>
     [Theory]
     [MemberData(nameof(Designs))]
     public void A_label_is_turned_and_never_mirrored(string design)
