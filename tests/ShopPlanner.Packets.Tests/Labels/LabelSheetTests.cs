@@ -131,8 +131,11 @@ public sealed class LabelSheetTests
                 .Select(line =>
                 {
                     var (x, y) = (Math.Min(line.X, line.EndX), line.Y);
-                    var left = upright.LastOrDefault(one => one.X < x && x - one.X < 5 && Math.Min(one.Y, one.EndY) > y);
-                    if (left is null || Math.Min(left.Y, left.EndY) - y > 5)
+                    // The nearest line at its left that begins a little below it.
+                    var left = upright
+                        .Where(one => one.X < x && x - one.X < 5 && Math.Min(one.Y, one.EndY) - y is > 0 and < 5)
+                        .MaxBy(one => one.X);
+                    if (left is null)
                         return null;
                     var right = upright.First(one => one.X > Math.Max(line.X, line.EndX) && Math.Abs(one.Y - left.Y) < 0.01);
                     var bottom = level.First(one => one.Y > Math.Max(left.Y, left.EndY) && Math.Abs(one.X - line.X) < 0.01);

@@ -88,9 +88,10 @@ public sealed class PaperTests
     private static string File(string page, string more) =>
         page.Replace(Links.LabelsPage, Links.LabelsFile, StringComparison.Ordinal) + more;
 
-    private static async Task<string> TextAsync(HttpClient browser, string address)
+    private static async Task<string> TextAsync(PlainBrowser browser, string address)
     {
-        using var answer = await browser.GetAsync(address);
+        using var first = await browser.GetAsync(address);
+        using var answer = first.Headers.Location is { } moved ? await browser.GetAsync(moved.ToString()) : first;
         return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(ShopServer.Cancel));
     }
 }

@@ -59,16 +59,17 @@ public sealed class PartLabelTests
         var labels = PartLabels.Of(Piece("bookcase")).ToDictionary(label => label.Mark);
         // The sides: the bottom's dado low, the top's rabbet high, the back's rabbet at the rear, which is up on the left side seen
         // from outside and down on the right one; the fixed shelf's dado in the midst of the face.
-        Assert.Equal(["dado"], labels["A1L"].Hints.Left);
-        Assert.Equal(["rabbet"], labels["A1L"].Hints.Right);
-        Assert.Equal(["rabbet"], labels["A1L"].Hints.Top);
-        Assert.Equal(["rabbet"], labels["A2R"].Hints.Bottom);
-        Assert.Equal(["dado"], labels["A1L"].Hints.Faces);
+        Assert.Equal("dado | rabbet | rabbet | glue", Told(labels["A1L"].Hints));
+        Assert.Equal("dado | rabbet | glue | rabbet", Told(labels["A2R"].Hints));
+        Assert.Equal("dado", string.Join(", ", labels["A1L"].Hints.Faces));
         Assert.Equal(("outside face", "upper end"), (labels["A1L"].FaceWords, labels["A1L"].RightWords));
-        Assert.Equal((["in dado"], ["in dado"]), (labels["H1"].Hints.Left, labels["H1"].Hints.Right));
-        Assert.Equal(["band"], labels["H1"].Hints.Bottom);
-        Assert.Equal(["2 pocket holes"], labels["E1"].Hints.Left);
+        Assert.Equal("in dado | in dado |  | band", Told(labels["H1"].Hints));
+        Assert.Equal("2 pocket holes | 2 pocket holes |  | ", Told(labels["E1"].Hints));
     }
+
+    // Left, right, top, bottom.
+    private static string Told(EdgeHints hints) =>
+        string.Join(" | ", new[] { hints.Left, hints.Right, hints.Top, hints.Bottom }.Select(one => string.Join(", ", one)));
 
     [Theory]
     [MemberData(nameof(Designs))]
