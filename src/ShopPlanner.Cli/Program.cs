@@ -4,6 +4,7 @@ using ShopPlanner.Cli.Bills;
 using ShopPlanner.Cli.Certificates;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
+using ShopPlanner.Cli.Labels;
 using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Steps;
 using ShopPlanner.Cli.Weekends;
@@ -20,5 +21,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     ReadBillCommand.Create(),
     WeekendsCommand.Create(),
     CertificateCommand.Create(),
+    LabelsCommand.Create(),
 };
 return CommandLine.Run(root, args);

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace ShopPlanner.Cli;
 
 /// <summary>
@@ -28,15 +30,19 @@ internal sealed class TextOutput
         return output;
     }
 
-    public void Write(string text) =>
+    /// <summary>Writes text, as UTF-8.</summary>
+    public void Write(string text) => Write(Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Writes a file of any kind.</summary>
+    public void Write(byte[] content) =>
         Guard(() =>
         {
             if (file is null)
-                WriteStandardOutput(text);
+                WriteStandardOutput(content);
             else if (IsDevice)
-                File.WriteAllText(file, text);
+                File.WriteAllBytes(file, content);
             else
-                WriteWhole(text);
+                WriteWhole(content);
         });
 
     // A device such as /dev/null is written to; replacing it by a file would take it from everyone.
@@ -82,12 +88,12 @@ internal sealed class TextOutput
         }
     }
 
-    private void WriteWhole(string text)
+    private void WriteWhole(byte[] content)
     {
         var whole = Beside();
         try
         {
-            File.WriteAllText(whole, text);
+            File.WriteAllBytes(whole, content);
             File.Move(whole, file!, overwrite: true);
         }
         finally
@@ -98,10 +104,10 @@ internal sealed class TextOutput
 
     private string Beside() => Path.Combine(Path.GetDirectoryName(file)!, $".{Path.GetFileName(file)}.{Guid.NewGuid():N}.tmp");
 
-    private static void WriteStandardOutput(string text)
+    private static void WriteStandardOutput(byte[] content)
     {
-        using var output = new StreamWriter(Console.OpenStandardOutput());
-        output.Write(text);
+        using var output = Console.OpenStandardOutput();
+        output.Write(content);
     }
 
     private void Guard(Action write)

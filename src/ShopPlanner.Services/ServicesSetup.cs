@@ -14,6 +14,7 @@ using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Packets;
+using ShopPlanner.Services.Paper;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Facade;
 using ShopPlanner.Services.Plans.Keeping;
@@ -100,6 +101,9 @@ public static class ServicesSetup
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();
         services.AddSingleton<PacketPrinter>();
+        services.AddSingleton<LabelReading>();
+        services.AddSingleton<ILabelService, LabelService>();
+        services.AddSingleton<ITemplateService, TemplateService>();
         services.AddSingleton<IPlanService, PlanService>();
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();

@@ -4,6 +4,7 @@ using ShopPlanner.Services.Storage;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Book;
 using ShopPlanner.Web.Features.Idea;
+using ShopPlanner.Web.Features.Paper;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
 using ShopPlanner.Web.Features.Shopping;
@@ -63,6 +64,7 @@ public static class Program
         app.MapWeekendDownloads();
         app.MapBench();
         app.MapShopping();
+        app.MapPaper();
         return app;
     }
 }

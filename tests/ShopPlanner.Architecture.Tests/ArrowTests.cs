@@ -20,6 +20,7 @@ public sealed class ArrowTests
     private static readonly Dictionary<string, string[]> Home = new()
     {
         ["PDFsharp"] = ["Packets"],
+        ["QRCoder"] = ["Packets"],
         ["Google.OrTools"] = ["Cutting", "Scheduling"],
         ["NodaTime"] = ["Scheduling"],
         ["Microsoft.EntityFrameworkCore.Sqlite"] = ["Services"],

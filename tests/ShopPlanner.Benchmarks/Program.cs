@@ -14,6 +14,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["shop"] = ShopCommand.Run,
     ["weekends"] = WeekendsCommand.Run,
     ["together"] = TogetherCommand.Run,
+    ["labels"] = LabelsCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

@@ -26,6 +26,8 @@ internal static partial class Places
         ["/designs"] = "/designs",
         ["/error"] = "/error",
         ["/not-found"] = "/not-found",
+        ["/paper/labels"] = "/paper/labels",
+        ["/paper/templates/{ProjectId:guid}"] = "templates of project",
         ["/plans"] = "/plans",
         ["/plans/new"] = "/plans/new",
         ["/plans/runs/{Id:guid}"] = "/plans/runs/" + Nobody,
@@ -77,6 +79,7 @@ internal static partial class Places
             ["project", var step] => StepAsync(page, step),
             ["shopping", "of", "project"] => ShoppingAsync(page),
             ["steps", "of", "project"] => BenchStepsAsync(page),
+            ["templates", "of", "project"] => TemplatesAsync(page),
             ["bench" or "plans" or "shopping", .. var more] => PlanAsync(page, way.Split(' ')[0], string.Concat(more)),
             _ => Task.FromResult(way),
         };
@@ -94,6 +97,9 @@ internal static partial class Places
 
     private static async Task<string> BenchStepsAsync(IPage page) =>
         (await StepOfIdeaAsync(page, "")).Replace("/projects/", "/bench/steps/", StringComparison.Ordinal).TrimEnd('/');
+
+    private static async Task<string> TemplatesAsync(IPage page) =>
+        (await StepOfIdeaAsync(page, "")).Replace("/projects/", "/paper/templates/", StringComparison.Ordinal).TrimEnd('/');
 
     private static async Task<string> StepAsync(IPage page, string step) =>
         (await FirstAsync(page, "/projects")).Replace("/parts", "/" + step, StringComparison.Ordinal);

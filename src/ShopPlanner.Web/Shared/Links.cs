@@ -162,8 +162,38 @@ public static class Links
     /// <summary>What the addresses of steps at the bench begin with.</summary>
     public const string AllBenchSteps = Bench + "/steps/";
 
-    /// <summary>A project's steps at the bench.</summary>
-    public static string BenchSteps(Guid project) => $"{AllBenchSteps}{project}";
+    /// <summary>A project's steps at the bench; those of one part where its mark is given.</summary>
+    public static string BenchSteps(Guid project, string? part = null) => WithQuery($"{AllBenchSteps}{project}", ("part", part));
+
+    /// <summary>The form for labels.</summary>
+    public const string LabelsPage = "/paper/labels";
+
+    /// <summary>Labels as a file.</summary>
+    public const string LabelsFile = "/paper/labels.pdf";
+
+    /// <summary>Labels of a plan's parts, of a project's, or of all offcuts.</summary>
+    public static string Labels(Guid? plan = null, Guid? project = null) =>
+        WithQuery(LabelsPage, ("plan", plan?.ToString()), ("project", project?.ToString()));
+
+    /// <summary>The full-size templates of a project.</summary>
+    public static string TemplatesPage(Guid project) => $"/paper/templates/{project}";
+
+    /// <summary>Templates as a file.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="paper">On which paper.</param>
+    /// <param name="pull">From hole to hole of drawer pulls, as typed; null for the usual.</param>
+    /// <param name="id">Which one; null for all.</param>
+    public static string TemplatesFile(Guid project, PaperSize paper, string? pull, string? id) =>
+        WithQuery(
+            $"{TemplatesPage(project)}/templates.pdf",
+            ("paper", paper == PaperSize.A4 ? "a4" : "letter"),
+            ("pull", pull),
+            ("only", id)
+        );
+
+    /// <summary>An address with what is given behind the question mark; what is empty is left out.</summary>
+    public static string WithQuery(string address, params (string Key, string? Value)[] values) =>
+        QueryHelpers.AddQueryString(address, Given(values));
 
     /// <summary>A board or sheet at the bench, with what to write on the leftovers of the one before it.</summary>
     /// <param name="plan">The plan.</param>

@@ -20,6 +20,7 @@ internal static class FieldPages
     public static bool IsPlain(string route) =>
         route.StartsWith("/bench", StringComparison.Ordinal)
         || route.StartsWith("/shopping", StringComparison.Ordinal)
+        || route.StartsWith("/paper", StringComparison.Ordinal)
         || route is "/not-found" or "/error"
         || route.StartsWith("/failed", StringComparison.Ordinal);
 }

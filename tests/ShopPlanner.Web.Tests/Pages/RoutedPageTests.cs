@@ -133,6 +133,7 @@ public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<Runn
             ("plans", "Tab") => "buy",
             ("bench", "Number") => "1",
             ("bench", "ProjectId") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
+            ("paper", "ProjectId") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("shopping", "Plan") => (await Planned.OneAsync(web)).ToString(),
             ("shopping", "Project") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("welcome", "Card") => "store",

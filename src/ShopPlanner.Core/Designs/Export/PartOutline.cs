@@ -31,7 +31,13 @@ internal sealed class PartOutline
 
     /// <summary>Path data in millimeters (SVG 1.1); null where nothing is cut out of the outline, or cuts run into each
     /// other.</summary>
-    public static string? Path(PartCopy copy)
+    public static string? Path(PartCopy copy) => Drawn(copy)?.Closed();
+
+    /// <summary>The same outline as its corners and arcs, each from where the one before it ends, the last one to where the
+    /// first began; none where <see cref="Path"/> is null.</summary>
+    public static ImmutableArray<OutlineStep> Steps(PartCopy copy) => Drawn(copy) is { } pen ? [.. pen.Steps] : [];
+
+    private static OutlinePen? Drawn(PartCopy copy)
     {
         var outline = new PartOutline(copy);
         var cuts = copy.Features.Where(outline.IsThrough).ToList();
@@ -148,7 +154,7 @@ internal sealed class PartOutline
         return spans.Zip(spans.Skip(1)).All(pair => pair.First.To <= pair.Second.From);
     }
 
-    private string Written()
+    private OutlinePen Written()
     {
         var pen = new OutlinePen();
         for (var side = 0; side < 4; side++)
@@ -159,7 +165,7 @@ internal sealed class PartOutline
             Reach(pen, (side + 1) % 4);
         }
 
-        return pen.Closed();
+        return pen;
     }
 
     private bool IsCrowned(int side) => sides[side].Exists(cut => cut.Feature is Arc { IsHollow: false });
@@ -238,11 +244,21 @@ internal sealed class PartOutline
 /// <summary>What is cut out of an outline, with the least rectangle around it.</summary>
 internal sealed record OutlineCut(PartFeature Feature, Length X, Length EndX, Length Y, Length EndY);
 
+/// <summary>One step of an outline.</summary>
+/// <param name="X">Where it ends, along.</param>
+/// <param name="Y">Where it ends, across.</param>
+/// <param name="Radius">Of the arc, at most half a circle, that leads there; null for a straight line.</param>
+/// <param name="IsClockwise">Whether the arc turns clockwise, as it is seen with y downward.</param>
+internal readonly record struct OutlineStep(Length X, Length Y, Length? Radius, bool IsClockwise);
+
 /// <summary>Writes path data: lines along an axis by one coordinate, and none to where the pen is.</summary>
 internal sealed class OutlinePen
 {
     private readonly StringBuilder path = new();
     private (Length X, Length Y)? at;
+
+    /// <summary>What was drawn, the start first.</summary>
+    public List<OutlineStep> Steps { get; } = [];
 
     public void To((Length X, Length Y) end)
     {
@@ -257,6 +273,7 @@ internal sealed class OutlinePen
         else
             path.Append(CultureInfo.InvariantCulture, $"L{Text(end.X)} {Text(end.Y)}");
         at = end;
+        Steps.Add(new(end.X, end.Y, null, false));
     }
 
     public void Arc(Length radius, bool isClockwise, (Length X, Length Y) end)
@@ -264,6 +281,7 @@ internal sealed class OutlinePen
         var (r, sweep) = (Text(radius), isClockwise ? 1 : 0);
         path.Append(CultureInfo.InvariantCulture, $"A{r} {r} 0 0 {sweep} {Text(end.X)} {Text(end.Y)}");
         at = end;
+        Steps.Add(new(end.X, end.Y, radius, isClockwise));
     }
 
     public string Closed() => path.Append('Z').ToString();

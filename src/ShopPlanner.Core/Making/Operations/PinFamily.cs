@@ -76,7 +76,8 @@ internal sealed class PinFamily : IOperationFamily
     // The form for pins proposes 6 in; a low bay takes a third.
     private static Length First(PinRow row) => Length.Min(Length.FromInches(6), Length.FromTicks((row.High - row.Low).Ticks / 3));
 
-    private static ImmutableArray<Length> Heights(PinRow row) =>
+    /// <summary>Heights of a row's holes above the bottom of its bay.</summary>
+    internal static ImmutableArray<Length> Heights(PinRow row) =>
         ShelfPins
             .Heights(
                 Working.Given("height", row.High - row.Low),
