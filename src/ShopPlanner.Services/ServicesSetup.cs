@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Logging;
+using ShopPlanner.Services.Archives;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Buying;
@@ -55,6 +56,7 @@ public static class ServicesSetup
         services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IStockConditionService, StockConditionService>();
         services.AddSingleton<IBackupService, BackupService>();
+        services.AddSingleton<IArchiveService, ArchiveService>();
         services.AddSingleton<IBenchService, BenchService>();
         services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();
