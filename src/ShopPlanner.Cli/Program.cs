@@ -4,6 +4,7 @@ using ShopPlanner.Cli.Bills;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Parts;
+using ShopPlanner.Cli.Publish;
 using ShopPlanner.Cli.Steps;
 using ShopPlanner.Cli.Work;
 
@@ -16,5 +17,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     CheckCommand.Create(),
     StepsCommand.Create(),
     ReadBillCommand.Create(),
+    PublishCommand.Create(),
 };
 return CommandLine.Run(root, args);

@@ -20,6 +20,7 @@ using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Plans.Running;
 using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
+using ShopPlanner.Services.Publishing;
 using ShopPlanner.Services.Search;
 using ShopPlanner.Services.Setup;
 using ShopPlanner.Services.Shop;
@@ -57,6 +58,7 @@ public static class ServicesSetup
         services.AddSingleton<IStockConditionService, StockConditionService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IArchiveService, ArchiveService>();
+        services.AddSingleton<IPublishService, PublishService>();
         services.AddSingleton<IBenchService, BenchService>();
         services.AddSingleton<BenchReading>();
         services.AddSingleton<BenchCommands>();

@@ -5,6 +5,7 @@ using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Workings;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Services.Designs;
 
 namespace ShopPlanner.Cli.Parts;
 
