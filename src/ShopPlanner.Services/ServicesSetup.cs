@@ -55,6 +55,7 @@ public static class ServicesSetup
         services.AddSingleton<IPieceService, PieceService>();
         services.AddSingleton<IStoreService, StoreService>();
         services.AddSingleton<IStockService, StockService>();
+        services.AddSingleton<IStockExchange, StockExchange>();
         services.AddSingleton<IStockConditionService, StockConditionService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IArchiveService, ArchiveService>();

@@ -10,8 +10,13 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Archives;
 
-internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataFolder folder, TimeProvider clock) : IArchiveService
+internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataFolder folder, TimeProvider clock)
+    : IArchiveService,
+        IDisposable
 {
+    // Reading an archive takes a while, and the shop's writers do not wait for it: only other archives do.
+    private readonly SemaphoreSlim importing = new(1, 1);
+
     public Task<byte[]> ExportAsync(CancellationToken cancel = default) =>
         work.ReadAsync(db => ArchiveWriting.WriteAsync(db, clock.GetUtcNow().UtcDateTime, cancel), cancel);
 
@@ -30,20 +35,43 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
         CancellationToken cancel = default
     )
     {
+        await importing.WaitAsync(cancel);
+        try
+        {
+            return await ImportOnceAsync(zip, command, cancel);
+        }
+        finally
+        {
+            importing.Release();
+        }
+    }
+
+    public void Dispose() => importing.Dispose();
+
+    private async Task<Outcome<ArchiveView>> ImportOnceAsync(
+        ReadOnlyMemory<byte> zip,
+        CommandId command,
+        CancellationToken cancel
+    )
+    {
+        (ArchiveText Archive, ArchiveStaging Staging)? staged = null;
+        var making = new Making<ArchiveView>(command, CommandTexts.Asked("archive", zip))
+        {
+            Make = db => TakeAsync(db, staged!.Value.Archive, staged.Value.Staging, cancel),
+            Made = ShopJson.Write,
+            Find = (_, made) => Task.FromResult<ArchiveView?>(ShopJson.Read<ArchiveView>(made)),
+            What = "archive",
+        };
+        if (await work.ReadAsync(db => ShopCommands.FindAsync(db, making, cancel), cancel) is { } known)
+            return known;
         var (archive, staging, faults) = await StageAsync(zip, cancel);
         if (archive is null || staging is null)
             return Outcome.Faulty<ArchiveView>(faults);
         await using (staging)
-            return await commands.RunAsync(
-                new Making<ArchiveView>(command, CommandTexts.Asked("archive", archive.Head.Hash))
-                {
-                    Make = db => TakeAsync(db, archive, staging, cancel),
-                    Made = ShopJson.Write,
-                    Find = (_, made) => Task.FromResult<ArchiveView?>(ShopJson.Read<ArchiveView>(made)),
-                    What = "archive",
-                },
-                cancel
-            );
+        {
+            staged = (archive, staging);
+            return await commands.RunAsync(making, cancel);
+        }
     }
 
     // The rows pass every check before the shop's writers have to wait.

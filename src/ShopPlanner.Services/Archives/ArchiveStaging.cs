@@ -26,7 +26,7 @@ internal sealed class ArchiveStaging : IAsyncDisposable
     /// <summary>Opens the rows for reading.</summary>
     public SqliteConnection Open()
     {
-        var connection = new SqliteConnection(Connect(SqliteOpenMode.ReadWrite));
+        var connection = new SqliteConnection(Connect());
         connection.Open();
         return connection;
     }
@@ -99,11 +99,10 @@ internal sealed class ArchiveStaging : IAsyncDisposable
     }
 
     // Rows come in the order of their documents, so references are looked at when all are there.
-    private string Connect(SqliteOpenMode mode) =>
+    private string Connect() =>
         new SqliteConnectionStringBuilder
         {
             DataSource = File,
-            Mode = mode,
             Pooling = false,
             ForeignKeys = false,
         }.ToString();

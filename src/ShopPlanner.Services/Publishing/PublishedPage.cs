@@ -41,6 +41,8 @@ internal sealed class PublishedPage(PublishedContent content)
         Head();
         html.Raw("<main>");
         Photos();
+        Figure(content.Pictures[0]);
+        Safety();
         Drawings();
         Parts();
         Materials();
@@ -97,22 +99,29 @@ internal sealed class PublishedPage(PublishedContent content)
         html.Raw("</section>");
     }
 
-    private void Drawings()
+    private void Safety()
     {
         html.Raw($"<p class=\"safety\"><b>Safety:</b> {Html.Escape(Caution)}</p>");
         foreach (var warning in PieceJudge.Of(Piece).Where(one => one.Severity > Severity.Fine))
             html.Raw(
                 $"<p class=\"safety\"><b>{Html.Escape(SeverityWords.Of(warning.Severity))}:</b> {Html.Escape(warning.Text)}</p>"
             );
+    }
+
+    private void Drawings()
+    {
         Heading("drawings", "Drawings");
-        foreach (var picture in content.Pictures)
-        {
-            html.Raw("<figure>");
-            html.Raw(picture.Narrow is null ? picture.Wide : $"<div class=\"wide\">{picture.Wide}</div>");
-            if (picture.Narrow is { } narrow)
-                html.Raw($"<div class=\"narrow\">{narrow}</div>");
-            html.Add("figcaption", picture.Caption).Raw("</figure>");
-        }
+        foreach (var picture in content.Pictures.Skip(1))
+            Figure(picture);
+    }
+
+    private void Figure(PublishedPicture picture)
+    {
+        html.Raw("<figure>");
+        html.Raw(picture.Narrow is null ? picture.Wide : $"<div class=\"wide\">{picture.Wide}</div>");
+        if (picture.Narrow is { } narrow)
+            html.Raw($"<div class=\"narrow\">{narrow}</div>");
+        html.Add("figcaption", picture.Caption).Raw("</figure>");
     }
 
     private void Parts()
