@@ -47,6 +47,7 @@ public static class ServicesSetup
         services.AddSingleton<IProjectService, ProjectService>();
         services.AddSingleton<IPartService, PartService>();
         services.AddSingleton<IPartExchange, PartExchange>();
+        services.AddSingleton<IBillTaking, BillTaking>();
         services.AddSingleton<IWorkingService, WorkingService>();
         services.AddSingleton<IPartTaking, PartTaking>();
         services.AddSingleton<BuiltInDesigns>();

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components.Server;
 using MudBlazor.Services;
+using ShopPlanner.Web.Features.Publish;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Security;
@@ -29,6 +30,7 @@ internal static class PagesSetup
         services.AddScoped<Notices>();
         services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();
+        services.AddSingleton<PhotoShelf>();
     }
 
     /// <summary>What happens around pages: failures, unknown addresses, forms.</summary>

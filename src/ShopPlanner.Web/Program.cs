@@ -1,9 +1,11 @@
 using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Web.Features.Bench;
+using ShopPlanner.Web.Features.Files;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Features.Plans;
 using ShopPlanner.Web.Features.Projects;
+using ShopPlanner.Web.Features.Publish;
 using ShopPlanner.Web.Features.Shopping;
 using ShopPlanner.Web.Features.Stores;
 using ShopPlanner.Web.Frame;
@@ -48,6 +50,8 @@ public static class Program
         app.MapStoreDownloads();
         app.MapProjectDownloads();
         app.MapIdeaDownloads();
+        app.MapPublishDownloads();
+        app.MapFilesDownloads();
         app.MapBench();
         app.MapShopping();
         return app;
