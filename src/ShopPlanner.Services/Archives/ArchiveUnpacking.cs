@@ -13,7 +13,7 @@ internal static partial class ArchiveUnpacking
     public const int MostEntries = 100;
 
     /// <summary>The most bytes of all entries together, unpacked.</summary>
-    public const int MostUnpacked = 500_000_000;
+    public const int MostUnpacked = 200_000_000;
 
     private const int Chunk = 81_920;
 

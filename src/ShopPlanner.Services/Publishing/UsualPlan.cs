@@ -27,7 +27,7 @@ internal sealed class UsualPlan
     private const string AnyStore = "any store";
 
     // Longer than this nobody waits for a page; small pieces are proven sooner.
-    private static readonly TimeSpan Most = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan Most = TimeSpan.FromSeconds(1);
 
     private readonly Piece piece;
     private readonly string name;

@@ -33,7 +33,7 @@ internal sealed class StockLineReader(
         if (material is null)
             found.Add(materials.FaultOf("material", Cell(StockCell.Material)));
         var (length, width) = PieceReader.Sizes(material, Size(StockCell.Length, line), Size(StockCell.Width, line), unit, found);
-        var pieces = PieceReader.Quantity(numbers.Whole(Cell(StockCell.Pieces)), found);
+        var pieces = Pieces(numbers.Whole(Cell(StockCell.Pieces)), found);
         var (place, tag) = Place(Cell(StockCell.Where), Cell(StockCell.Tag), found);
         if (tag.Length > 0 && pieces > 1)
             found.Add(Fault.Of("pieces", Cell(StockCell.Pieces), "is more than 1 beside a tag: one piece has one tag"));
@@ -43,6 +43,14 @@ internal sealed class StockLineReader(
         return found.Count > 0
             ? null
             : new(line.Number, tag, place, material!, length, width, condition, pieces, Cell(StockCell.Note));
+    }
+
+    private static int Pieces(string text, List<Fault> found)
+    {
+        var wrong = new List<Fault>();
+        var pieces = PieceReader.Quantity(text, wrong);
+        found.AddRange(wrong.Select(fault => fault.At("pieces")));
+        return pieces;
     }
 
     private string Size(StockCell cell, TableLine line)
