@@ -111,8 +111,12 @@ internal static class ArchiveChecks
 
     private static bool IsDefined(Type wanted, long value)
     {
-        var all = Enum.GetValuesAsUnderlyingType(wanted).Cast<object>().Select(one => Convert.ToInt64(one, CultureInfo.InvariantCulture));
-        return wanted.IsDefined(typeof(FlagsAttribute), false) ? (value & ~all.Aggregate((a, b) => a | b)) == 0 : all.Contains(value);
+        var all = Enum.GetValuesAsUnderlyingType(wanted)
+            .Cast<object>()
+            .Select(one => Convert.ToInt64(one, CultureInfo.InvariantCulture));
+        return wanted.IsDefined(typeof(FlagsAttribute), false)
+            ? (value & ~all.Aggregate((a, b) => a | b)) == 0
+            : all.Contains(value);
     }
 
     private static string Place(ArchiveTable table, long row, string column) =>

@@ -44,7 +44,10 @@ internal static class ArchiveReading
                 ? value.GetString()
                 : null;
         if (Text("schema") is not { Length: > 0 } schema)
-            return (null, new Fault($"{Name}: schema", "", "is missing: the archive doesn't say which schema it was written with"));
+            return (
+                null,
+                new Fault($"{Name}: schema", "", "is missing: the archive doesn't say which schema it was written with")
+            );
         var isTime = DateTime.TryParse(
             Text("made"),
             CultureInfo.InvariantCulture,

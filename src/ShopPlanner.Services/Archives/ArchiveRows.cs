@@ -36,7 +36,10 @@ internal sealed class ArchiveRows(SqliteConnection connection, SqliteTransaction
         Run($"DELETE FROM \"{table.Table}\"{ArchiveTables.Where(table.Table)}");
         using var command = connection.CreateCommand();
         command.Transaction = transaction;
-        var (names, values) = (columns.Select(one => $"\"{one.Name}\""), columns.Select((_, at) => FormattableString.Invariant($"$p{at}")));
+        var (names, values) = (
+            columns.Select(one => $"\"{one.Name}\""),
+            columns.Select((_, at) => FormattableString.Invariant($"$p{at}"))
+        );
         command.CommandText = $"INSERT INTO \"{table.Table}\" ({string.Join(',', names)}) VALUES ({string.Join(',', values)})";
         var parameters = values.Select(one => command.Parameters.Add(one, SqliteType.Text)).ToList();
         using var document = JsonText.Parse(JsonText.Bare(text));
@@ -45,7 +48,9 @@ internal sealed class ArchiveRows(SqliteConnection connection, SqliteTransaction
             var before = faults.Count;
             Bind(row, columns, parameters, member => ArchiveReading.Place(table.Document, number, member), faults);
             if (faults.Count == before && !TryRun(command))
-                faults.Add(new Fault(ArchiveReading.Place(table.Document, number), "", "has an id or a number that another row has"));
+                faults.Add(
+                    new Fault(ArchiveReading.Place(table.Document, number), "", "has an id or a number that another row has")
+                );
             if (faults.Count >= FaultList.MostKept)
                 return;
         }

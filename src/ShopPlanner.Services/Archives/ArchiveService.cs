@@ -146,7 +146,8 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
             hash,
             hash == archive.Head.Hash,
             [
-                .. ArchiveTables.Of(db)
+                .. ArchiveTables
+                    .Of(db)
                     .Where(table => table.Says is not null and not "setup")
                     .Select(table => new ArchiveCount(table.Says!, Count(table.Table)))
                     .Where(one => one.Count > 0),
@@ -165,7 +166,9 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
             ("own designs", await db.Designs.CountAsync(cancel)),
             ("own materials", await db.Materials.CountAsync(material => material.Own, cancel)),
         ];
-        var told = there.Where(one => one.Count > 0).Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.What}: {one.Count}"));
+        var told = there
+            .Where(one => one.Count > 0)
+            .Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.What}: {one.Count}"));
         var list = string.Join(", ", told);
         return list.Length == 0
             ? null

@@ -54,7 +54,8 @@ internal sealed class TableColumns<TCell>
     )
     {
         var (hint, plain) = Separators.Hint(text.TrimStart('\uFEFF'));
-        var used = separator ?? hint ?? Separators.Choose(plain, cells => cells.Count(cell => Find(cell, names).Cell is not null));
+        var used =
+            separator ?? hint ?? Separators.Choose(plain, cells => cells.Count(cell => Find(cell, names).Cell is not null));
         using var reader = new StringReader(plain);
         var (lines, fault) = TableReader.Read(reader, used, mostLines + 1);
         if (fault is not null)

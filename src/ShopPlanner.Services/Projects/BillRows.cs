@@ -57,7 +57,10 @@ internal sealed class BillRows(LengthUnit unit, MaterialIndex materials)
     /// <summary>Returns the lines that go into the project's note; empty where there are none.</summary>
     public static string NoteOf(StockBill bill)
     {
-        var lines = bill.Others.Where(other => other.Kind != BillNoteKind.Heading).Select(other => Plain(other.AsWritten)).ToList();
+        var lines = bill
+            .Others.Where(other => other.Kind != BillNoteKind.Heading)
+            .Select(other => Plain(other.AsWritten))
+            .ToList();
         return lines.Count == 0 ? "" : "From the stock bill: " + string.Join("; ", lines);
     }
 
@@ -78,7 +81,8 @@ internal sealed class BillRows(LengthUnit unit, MaterialIndex materials)
 
     private static string Sides(BillSize size, LengthUnit unit)
     {
-        string Side(string name, Length? length) => $"{(length is { } told ? LengthFormat.WithUnit(told, unit) : "not told")} {name}";
+        string Side(string name, Length? length) =>
+            $"{(length is { } told ? LengthFormat.WithUnit(told, unit) : "not told")} {name}";
         return $"{Side("thick", size.Thickness)}, {Side("wide", size.Width)}, {Side("long", size.Length)}";
     }
 

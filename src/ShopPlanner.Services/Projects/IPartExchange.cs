@@ -45,12 +45,7 @@ public interface IPartExchange
 
     /// <summary>Adds all rows of such a table at the end, as one step to undo; rows with faults come in as typed and are
     /// marked on the list. Refused whole where a text cannot be kept.</summary>
-    Task<Outcome<PartSheet>> ImportCsvAsync(
-        Guid projectId,
-        TableFile csv,
-        CommandId command,
-        CancellationToken cancel = default
-    );
+    Task<Outcome<PartSheet>> ImportCsvAsync(Guid projectId, TableFile csv, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Adds copies of another project's rows at the end, as one step to undo; sizes stay the same where the units
     /// differ, a mark that is taken becomes the next free letter. A conflict when one of the rows is gone.</summary>

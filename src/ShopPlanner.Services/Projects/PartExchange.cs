@@ -11,11 +11,8 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
     public async Task<string?> ExportCsvAsync(Guid projectId, CancellationToken cancel = default) =>
         await work.ReadAsync(db => PartRows.SheetAsync(db, projectId, cancel), cancel) is { } sheet ? PartCsv.Write(sheet) : null;
 
-    public Task<Outcome<PartPreview>> PreviewCsvAsync(
-        Guid projectId,
-        TableFile csv,
-        CancellationToken cancel = default
-    ) => work.ReadAsync(db => PreviewAsync(db, projectId, csv, cancel), cancel);
+    public Task<Outcome<PartPreview>> PreviewCsvAsync(Guid projectId, TableFile csv, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PreviewAsync(db, projectId, csv, cancel), cancel);
 
     public Task<Outcome<PartSheet>> ImportCsvAsync(
         Guid projectId,

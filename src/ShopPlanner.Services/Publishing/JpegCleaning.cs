@@ -110,7 +110,9 @@ internal static class JpegCleaning
         var isLittle = tiff[0] == 'I';
         int Two(ReadOnlySpan<byte> bytes) =>
             isLittle ? BinaryPrimitives.ReadUInt16LittleEndian(bytes) : BinaryPrimitives.ReadUInt16BigEndian(bytes);
-        var first = isLittle ? BinaryPrimitives.ReadUInt32LittleEndian(tiff[4..]) : BinaryPrimitives.ReadUInt32BigEndian(tiff[4..]);
+        var first = isLittle
+            ? BinaryPrimitives.ReadUInt32LittleEndian(tiff[4..])
+            : BinaryPrimitives.ReadUInt32BigEndian(tiff[4..]);
         if (first + 2 > tiff.Length)
             return null;
         for (var at = (int)first + 2; at + 12 <= tiff.Length && at < first + 2 + (12 * Two(tiff[(int)first..])); at += 12)
@@ -122,14 +124,7 @@ internal static class JpegCleaning
     // An Exif segment that says which way up the picture is, and nothing else.
     private static byte[] WithTurn(byte[] clean, int turned)
     {
-        byte[] exif =
-        [
-            .. "Exif\0\0MM\0*"u8,
-            0, 0, 0, 8,
-            0, 1,
-            0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte)turned, 0, 0,
-            0, 0, 0, 0,
-        ];
+        byte[] exif = [.. "Exif\0\0MM\0*"u8, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte)turned, 0, 0, 0, 0, 0, 0];
         using var whole = new MemoryStream();
         whole.Write(clean.AsSpan(0, 2));
         Write(whole, App1, exif);

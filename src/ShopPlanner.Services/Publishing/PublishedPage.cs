@@ -65,7 +65,12 @@ internal sealed class PublishedPage(PublishedContent content)
             html.Raw($"<meta name=\"author\" content=\"{Html.Escape(Asked.By)}\">");
         if (Asked.License.Address is { } address)
             html.Raw($"<link rel=\"license\" href=\"{address}\">");
-        html.Raw("<style>").Raw(PublishedAssets.Style).Raw(Drawing.Svg.SvgStyle.Sheet).Raw("</style>").Raw("</head>").Raw("<body>");
+        html.Raw("<style>")
+            .Raw(PublishedAssets.Style)
+            .Raw(Drawing.Svg.SvgStyle.Sheet)
+            .Raw("</style>")
+            .Raw("</head>")
+            .Raw("<body>");
         html.Raw("<header>").Add("h1", content.Title);
         html.Add("p", Asked.By.Length > 0 ? "By " + Asked.By : "", "faded");
         html.Add("p", Outside, "size").Add("p", Asked.Design.Says);
@@ -167,7 +172,10 @@ internal sealed class PublishedPage(PublishedContent content)
     private void Materials()
     {
         Heading("materials", "What to buy");
-        html.Add("p", "Boards and sheets in sizes that stores usually have, enough for the packet's cut plan. Yours may sell others.");
+        html.Add(
+            "p",
+            "Boards and sheets in sizes that stores usually have, enough for the packet's cut plan. Yours may sell others."
+        );
         html.Table(
             "Materials",
             "materials",
@@ -233,6 +241,5 @@ internal sealed class PublishedPage(PublishedContent content)
     private string Say(Length length) => LengthFormat.WithUnit(length, Piece.Unit);
 
     private string Outside =>
-        string.Join(" × ", new[] { Piece.Outside.Dx, Piece.Outside.Dy, Piece.Outside.Dz }.Select(Say))
-        + " (wide × deep × high)";
+        string.Join(" × ", new[] { Piece.Outside.Dx, Piece.Outside.Dy, Piece.Outside.Dz }.Select(Say)) + " (wide × deep × high)";
 }

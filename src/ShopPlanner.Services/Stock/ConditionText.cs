@@ -57,7 +57,8 @@ internal static class ConditionText
             else
                 places.Add(place);
         var all = BadPlaces.Of([.. places.Distinct()]);
-        return all.Count > CutStock.MostBadPlaces ? (BadPlaces.None, Wrong(text, $"has more than {CutStock.MostBadPlaces} places"))
+        return all.Count > CutStock.MostBadPlaces
+                ? (BadPlaces.None, Wrong(text, $"has more than {CutStock.MostBadPlaces} places"))
             : all.Cover(length, width) ? (BadPlaces.None, Wrong(text, "would be bad all over: leave the piece out"))
             : (all, null);
     }

@@ -103,13 +103,7 @@ internal static class StockCsv
         if (text is null)
             return new([], [undecoded!], format, []);
         var wanted = (ImmutableArray.Create(StockCell.Material, StockCell.Length), Heading);
-        var (table, fault) = TableColumns<StockCell>.Read(
-            text,
-            file.Choices.Separator,
-            IStockExchange.MostPieces,
-            Names,
-            wanted
-        );
+        var (table, fault) = TableColumns<StockCell>.Read(text, file.Choices.Separator, IStockExchange.MostPieces, Names, wanted);
         if (table is null)
             return new([], [fault!], format, []);
         var sizes = table.Lines.SelectMany(line => Measures.Select(cell => table.Cell(cell, line))).Where(one => one.Length > 0);

@@ -8,7 +8,8 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Stock;
 
-internal sealed class StockExchange(ShopWork work, ShopCommands commands, IStockService stock, TimeProvider clock) : IStockExchange
+internal sealed class StockExchange(ShopWork work, ShopCommands commands, IStockService stock, TimeProvider clock)
+    : IStockExchange
 {
     public async Task<string> ExportCsvAsync(CancellationToken cancel = default)
     {

@@ -56,7 +56,8 @@ internal sealed class StockLineReader(
     private string Size(StockCell cell, TableLine line)
     {
         var size = TableSizes.Typed(numbers.Plain(table.Cell(cell, line)));
-        return table.UnitOf(cell) is not { } named || size.Length == 0 || size.Any(c => char.IsLetter(c) || c is '"' or '″' or '\'')
+        return
+            table.UnitOf(cell) is not { } named || size.Length == 0 || size.Any(c => char.IsLetter(c) || c is '"' or '″' or '\'')
             ? size
             : $"{size} {named}";
     }
@@ -66,7 +67,9 @@ internal sealed class StockLineReader(
     {
         var isTag = StockTags.NumberOf(tag) is not null;
         if (tag.Length > 0 && !isTag)
-            found.Add(Fault.Of("tag", tag, "isn't a tag: write B and a number for the bin, R and a number for the rack, or nothing"));
+            found.Add(
+                Fault.Of("tag", tag, "isn't a tag: write B and a number for the bin, R and a number for the rack, or nothing")
+            );
         else if (isTag && !tags.Add(tag))
             found.Add(Fault.Of("tag", tag, "is in this file twice: one piece has one tag"));
         StockPlace? place = where.ToLowerInvariant() switch

@@ -167,7 +167,9 @@ internal static class PriceCsv
 
     // A size that names its own unit keeps it.
     private static string Sized(string size, string? unit) =>
-        unit is null || size.Length == 0 || size.Any(c => char.IsLetter(c) || c is '"' or '″' or '\'' or '′') ? size : $"{size} {unit}";
+        unit is null || size.Length == 0 || size.Any(c => char.IsLetter(c) || c is '"' or '″' or '\'' or '′')
+            ? size
+            : $"{size} {unit}";
 
     private static (DateOnly? Seen, Fault? Fault) ReadSeen(string text) =>
         text.Length == 0 ? (null, null)

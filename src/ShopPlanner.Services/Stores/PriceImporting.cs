@@ -29,12 +29,7 @@ internal static class PriceImporting
         var there = await db
             .Prices.Where(price => price.StoreId == storeId)
             .ToDictionaryAsync(price => (price.MaterialId, price.Length, price.Width), price => price.Price, cancel);
-        return new PricePreview(
-            [.. table.Lines.Select(line => Row(line, there))],
-            [.. table.Faults],
-            table.Unused,
-            table.Format
-        );
+        return new PricePreview([.. table.Lines.Select(line => Row(line, there))], [.. table.Faults], table.Unused, table.Format);
     }
 
     /// <summary>Does it, or nothing where anything is wrong.</summary>

@@ -54,11 +54,13 @@ public sealed class CanonicalJsonTests
     [InlineData("123456789012345680000.0", "123456789012345680000")]
     [InlineData("9223372036854775807", "9223372036854775807")]
     [InlineData("-1.50", "-1.5")]
-    public void Numbers_are_printed_as_ecmascript_does(string given, string wanted) => Assert.Equal($"[{wanted}]", Write($"[{given}]"));
+    public void Numbers_are_printed_as_ecmascript_does(string given, string wanted) =>
+        Assert.Equal($"[{wanted}]", Write($"[{given}]"));
 
     [Fact]
     public void Every_number_reads_back_as_itself() =>
-        Gen.Double.Where(double.IsFinite)
+        Gen
+            .Double.Where(double.IsFinite)
             .Sample(number =>
             {
                 using var document = JsonDocument.Parse(Write($"[{JsonSerializer.Serialize(number)}]"));

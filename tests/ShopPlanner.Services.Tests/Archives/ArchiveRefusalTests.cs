@@ -65,7 +65,10 @@ public sealed class ArchiveRefusalTests(ArchiveRefusalTests.GoodArchive given) :
     public void What_comes_out_is_counted_while_it_comes()
     {
         // A megabyte of blanks is a thousand bytes in the file.
-        var bomb = ArchiveFiles.Zip([new("parts.json", new string(' ', 1_000_000)), new("plans.json", new string(' ', 1_000_000))]);
+        var bomb = ArchiveFiles.Zip([
+            new("parts.json", new string(' ', 1_000_000)),
+            new("plans.json", new string(' ', 1_000_000)),
+        ]);
         Assert.True(bomb.Length < 5_000);
         var (_, fault) = ArchiveUnpacking.Unpack(bomb, 1_500_000);
         Assert.Equal("plans.json", fault!.Field);
@@ -88,7 +91,8 @@ public sealed class ArchiveRefusalTests(ArchiveRefusalTests.GoodArchive given) :
     [InlineData("")]
     [InlineData("not a zip")]
     [InlineData("PK\u0003\u0004 cut off")]
-    public Task What_is_no_zip_is_refused(string text) => RefusedAsync(System.Text.Encoding.UTF8.GetBytes(text), "", "isn't a zip file");
+    public Task What_is_no_zip_is_refused(string text) =>
+        RefusedAsync(System.Text.Encoding.UTF8.GetBytes(text), "", "isn't a zip file");
 
     [Fact]
     public Task A_zip_that_is_cut_off_is_refused() => RefusedAsync(Good[..(Good.Length / 2)], "", "isn't a zip file");
@@ -96,7 +100,11 @@ public sealed class ArchiveRefusalTests(ArchiveRefusalTests.GoodArchive given) :
     [Fact]
     public Task A_newer_format_is_refused() =>
         RefusedAsync(
-            ArchiveFiles.With(Good, "archive.json", text => text.Replace("\"version\": 1", "\"version\": 2", StringComparison.Ordinal)),
+            ArchiveFiles.With(
+                Good,
+                "archive.json",
+                text => text.Replace("\"version\": 1", "\"version\": 2", StringComparison.Ordinal)
+            ),
             "archive.json: version",
             "update Shop Planner"
         );

@@ -38,7 +38,10 @@ public sealed class ArchiveRoundTripTests
     public async Task Every_table_is_archived_or_left_out_with_its_reason()
     {
         await using var shop = await TestShop.OpenAsync();
-        var types = await shop.Work.ReadAsync(db => Task.FromResult(db.Model.GetEntityTypes().Select(one => one.ClrType).ToList()), Cancel);
+        var types = await shop.Work.ReadAsync(
+            db => Task.FromResult(db.Model.GetEntityTypes().Select(one => one.ClrType).ToList()),
+            Cancel
+        );
         Assert.Equal(
             types.Select(type => type.Name).Order(StringComparer.Ordinal),
             ArchiveTables.Kept.Keys.Concat(ArchiveTables.LeftOut.Keys).Select(type => type.Name).Order(StringComparer.Ordinal)
@@ -86,12 +89,26 @@ public sealed class ArchiveRoundTripTests
     private static async Task FillAsync(PlannedShop given, string first, string second, string third)
     {
         var shop = given.Shop;
-        await shop.Materials.SaveAsync(new(null, first + " oak", StockForm.Board, "3/4", "2"), Some.Inch, CommandId.New(), Cancel);
+        await shop.Materials.SaveAsync(
+            new(null, first + " oak", StockForm.Board, "3/4", "2"),
+            Some.Inch,
+            CommandId.New(),
+            Cancel
+        );
         await shop.Projects.SaveAsync(given.Project with { Name = second, Note = $"{third}\n{first}" }, Cancel);
         await shop.Parts.SaveAsync(given.Project.Id, [Some.New(Some.Part(first, second, third) with { Note = first })], Cancel);
         await shop.Parts.UndoAsync(given.Project.Id, Cancel);
         await shop.Stores.SaveAsync(given.Store with { Name = third, Note = second }, Cancel);
-        await shop.Stock.AddAsync(Some.Offcut("40") with { Note = first.Replace('\t', ' ') }, Some.Inch, Some.Device, CommandId.New(), Cancel);
+        await shop.Stock.AddAsync(
+            Some.Offcut("40") with
+            {
+                Note = first.Replace('\t', ' '),
+            },
+            Some.Inch,
+            Some.Device,
+            CommandId.New(),
+            Cancel
+        );
         var piece = await given.OffcutAsync("20");
         var end = new BadPlaceTyped(BadPlaceKind.End, StockEdges.Far, "2", "");
         await shop.Get<IStockConditionService>().AddBadPlaceAsync(piece, end, Some.Inch, Some.Device, CommandId.New(), Cancel);

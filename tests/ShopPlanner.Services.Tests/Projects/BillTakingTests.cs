@@ -92,7 +92,12 @@ public sealed class BillTakingTests : IAsyncLifetime
     public async Task A_name_of_three_hundred_characters_emoji_and_a_note_that_is_full_harm_nothing()
     {
         var (long1, bills) = (new string('x', 400), shop.Get<IBillTaking>());
-        var taken = await bills.AddBillAsync(project.Id, $"4 {long1}, 2 by 2 by 30 in.\n2 👍 שולחן rails, 1 by 2 by 20 in.", CommandId.New(), Cancel);
+        var taken = await bills.AddBillAsync(
+            project.Id,
+            $"4 {long1}, 2 by 2 by 30 in.\n2 👍 שולחן rails, 1 by 2 by 20 in.",
+            CommandId.New(),
+            Cancel
+        );
         Assert.True(taken.Ok, string.Join("; ", taken.Faults));
         Assert.Equal(2, taken.Value.Rows.Length);
         var now = (await shop.Projects.GetAsync(project.Id, Cancel))!;

@@ -12,9 +12,13 @@ internal static class Pictures
     /// the end as a motion photo has them.</summary>
     public static byte[] Jpeg(int turned = 6) =>
         [
-            0xFF, 0xD8,
+            0xFF,
+            0xD8,
             .. Segment(0xE0, [.. "JFIF\0"u8, 1, 2, 0, 0, 1, 0, 1, 2, 2, .. new byte[12]]),
-            .. Segment(0xE1, [.. "Exif\0\0II*\0"u8, 8, 0, 0, 0, 2, 0, .. Entry(0x0112, turned), .. Entry(0x8825, 99), .. Bytes(Place)]),
+            .. Segment(
+                0xE1,
+                [.. "Exif\0\0II*\0"u8, 8, 0, 0, 0, 2, 0, .. Entry(0x0112, turned), .. Entry(0x8825, 99), .. Bytes(Place)]
+            ),
             .. Segment(0xE1, [.. "http://ns.adobe.com/xap/1.0/\0"u8, .. Bytes(Place)]),
             .. Segment(0xE2, [.. "ICC_PROFILE\0"u8, 1, 1, 7, 7]),
             .. Segment(0xED, Bytes("Photoshop " + Place)),
@@ -24,7 +28,8 @@ internal static class Pictures
             .. Segment(0xC4, new byte[20]),
             .. Segment(0xDA, [1, 1, 0, 0, 63, 0]),
             .. Scan,
-            0xFF, 0xD9,
+            0xFF,
+            0xD9,
             .. Bytes("ftyp " + Place),
         ];
 
@@ -34,7 +39,10 @@ internal static class Pictures
     /// <summary>A PNG (ISO/IEC 15948) with a text and Exif.</summary>
     public static byte[] Png() =>
         [
-            0x89, .. "PNG\r\n"u8, 0x1A, 0x0A,
+            0x89,
+            .. "PNG\r\n"u8,
+            0x1A,
+            0x0A,
             .. Chunk("IHDR", new byte[13]),
             .. Chunk("eXIf", Bytes(Place)),
             .. Chunk("tEXt", Bytes("Comment\0" + Place)),
@@ -62,7 +70,8 @@ internal static class Pictures
 
     private static byte[] Entry(ushort tag, int value) => [(byte)tag, (byte)(tag >> 8), 3, 0, 1, 0, 0, 0, (byte)value, 0, 0, 0];
 
-    private static byte[] Chunk(string kind, byte[] content) => [0, 0, .. Two(content.Length), .. Bytes(kind), .. content, 0, 0, 0, 0];
+    private static byte[] Chunk(string kind, byte[] content) =>
+        [0, 0, .. Two(content.Length), .. Bytes(kind), .. content, 0, 0, 0, 0];
 
     private static byte[] Riff(string kind, byte[] content) =>
         [.. Bytes(kind), .. Little(content.Length), .. content, .. new byte[content.Length % 2]];

@@ -77,7 +77,9 @@ public sealed class PublishTests : IAsyncLifetime
     [Fact]
     public async Task Prices_stores_and_stock_stay_out_unless_they_are_chosen()
     {
-        var offcut = (await Shop.Stock.AddAsync(Some.Offcut("40"), Some.Inch, Some.Device, CommandId.New(), Cancel)).Value!.Single();
+        var offcut = (
+            await Shop.Stock.AddAsync(Some.Offcut("40"), Some.Inch, Some.Device, CommandId.New(), Cancel)
+        ).Value!.Single();
         await given.PlanAsync();
         var nothing = await PublishAsync(PublishChoices.Usual);
         Assert.All(Texts(nothing), text => AssertSays(text, store: false, price: false, tag: false));
@@ -151,11 +153,16 @@ public sealed class PublishTests : IAsyncLifetime
     private static string Parts(Idea idea) => PartsCsv.Write(DesignEvaluator.Evaluate(idea.Document, idea.Changed).Piece!);
 
     private static IEnumerable<string> Loaded(string page) =>
-        page.Split("src=\"").Skip(1).Concat(page.Split("url(\"").Skip(1)).Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]);
+        page.Split("src=\"")
+            .Skip(1)
+            .Concat(page.Split("url(\"").Skip(1))
+            .Select(rest => rest[..rest.IndexOf('"', StringComparison.Ordinal)]);
 
     private static IEnumerable<string> Texts(Publication publication) =>
         publication
-            .Files.Where(file => !file.Path.EndsWith(".pdf", StringComparison.Ordinal) && !file.Path.StartsWith("fonts/", StringComparison.Ordinal))
+            .Files.Where(file =>
+                !file.Path.EndsWith(".pdf", StringComparison.Ordinal) && !file.Path.StartsWith("fonts/", StringComparison.Ordinal)
+            )
             .Select(file => Encoding.UTF8.GetString(file.Bytes.Span));
 
     private static string Text(Publication publication, string path) =>

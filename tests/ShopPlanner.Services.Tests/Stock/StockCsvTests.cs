@@ -158,10 +158,7 @@ public sealed class StockCsvTests : IAsyncLifetime
         static string Say(StockPiece piece) =>
             $"{piece.Tag} {piece.Place} {piece.MaterialId} {piece.Length.Ticks} {piece.Width.Ticks} {piece.Note} "
             + $"{piece.Condition.Untrimmed} {string.Join(';', piece.Condition.BadPlaces)}";
-        Assert.Equal(
-            (await from.Stock.ListAsync(Cancel)).Select(Say),
-            (await to.Stock.ListAsync(Cancel)).Select(Say)
-        );
+        Assert.Equal((await from.Stock.ListAsync(Cancel)).Select(Say), (await to.Stock.ListAsync(Cancel)).Select(Say));
     }
 
     private async Task<StockPreview> PreviewAsync(string csv) =>

@@ -113,7 +113,15 @@ public sealed class PriceCsvTests : IAsyncLifetime
     [MemberData(nameof(Encodings))]
     public async Task Files_of_any_spreadsheet_are_read(string what, byte[] csv) =>
         Assert.True(
-            (await shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(csv), TableChoices.Guess, CommandId.New(), TestShop.Cancel)).Ok,
+            (
+                await shop.Stores.ImportCsvAsync(
+                    store.Id,
+                    new MemoryStream(csv),
+                    TableChoices.Guess,
+                    CommandId.New(),
+                    TestShop.Cancel
+                )
+            ).Ok,
             what
         );
 
@@ -141,7 +149,15 @@ public sealed class PriceCsvTests : IAsyncLifetime
         Assert.Contains("more than", (await TryAsync(lines)).Faults.Single().Message);
         Assert.Contains(
             "5 MB",
-            (await shop.Stores.ImportCsvAsync(store.Id, new EndlessStream(), TableChoices.Guess, CommandId.New(), TestShop.Cancel))
+            (
+                await shop.Stores.ImportCsvAsync(
+                    store.Id,
+                    new EndlessStream(),
+                    TableChoices.Guess,
+                    CommandId.New(),
+                    TestShop.Cancel
+                )
+            )
                 .Faults.Single()
                 .Message
         );
@@ -156,5 +172,11 @@ public sealed class PriceCsvTests : IAsyncLifetime
     }
 
     private Task<Outcome<StoreView>> TryAsync(string csv) =>
-        shop.Stores.ImportCsvAsync(store.Id, new MemoryStream(Encoding.UTF8.GetBytes(csv)), TableChoices.Guess, CommandId.New(), TestShop.Cancel);
+        shop.Stores.ImportCsvAsync(
+            store.Id,
+            new MemoryStream(Encoding.UTF8.GetBytes(csv)),
+            TableChoices.Guess,
+            CommandId.New(),
+            TestShop.Cancel
+        );
 }

@@ -25,7 +25,10 @@ internal static class PublishDownloads
         context.Response.Headers.CacheControl = "no-store";
         var photos = asked.Photos is { } key ? shelf.Find(key) : [];
         if (photos is null)
-            return TypedResults.Problem("The photos are no longer there: choose them again.", statusCode: StatusCodes.Status410Gone);
+            return TypedResults.Problem(
+                "The photos are no longer there: choose them again.",
+                statusCode: StatusCodes.Status410Gone
+            );
         var choices = PublishQuery.Read(asked.License, asked.By, asked.Prices, asked.Stores, asked.Stock);
         var made = await publishing.PublishAsync(id, choices, photos.Value, cancel);
         if (made.Kind == OutcomeKind.Missing)
