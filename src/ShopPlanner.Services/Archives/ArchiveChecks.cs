@@ -14,6 +14,14 @@ namespace ShopPlanner.Services.Archives;
 /// <summary>What an archive's rows must be beyond their columns' types, so that no page stumbles over them later.</summary>
 internal static class ArchiveChecks
 {
+    private static readonly (string Table, string Column)[] DesignColumns =
+    [
+        ("OwnDesigns", "Document"),
+        ("ProjectIdeas", "Document"),
+        ("IdeaSteps", "DocumentBefore"),
+        ("IdeaSteps", "DocumentAfter"),
+    ];
+
     /// <summary>Rows must not refer to rows that are not there.</summary>
     public static List<Fault> References(SqliteConnection connection, SqliteTransaction transaction)
     {
@@ -62,17 +70,14 @@ internal static class ArchiveChecks
         return faults;
     }
 
-    private static IEnumerable<(string Table, string Column, Action<string> Read)> Readers() =>
-        [
-            .. DocumentUpgrade.Texts().Select(one => (one.Table, one.Column, Reading(text => one.Turn(text)))),
-            ("OwnDesigns", "Document", ReadDesign),
-            ("ProjectIdeas", "Document", ReadDesign),
-            ("IdeaSteps", "DocumentBefore", ReadDesign),
-            ("IdeaSteps", "DocumentAfter", ReadDesign),
-            ("StockLedger", "BadPlaces", text => BadPlacesDocument.Read(text)),
-        ];
-
-    private static Action<string> Reading(Action<string> read) => read;
+    private static IEnumerable<(string Table, string Column, Action<string> Read)> Readers()
+    {
+        foreach (var (table, column, turn) in DocumentUpgrade.Texts())
+            yield return (table, column, text => turn(text));
+        foreach (var (table, column) in DesignColumns)
+            yield return (table, column, ReadDesign);
+        yield return ("StockLedger", "BadPlaces", text => BadPlacesDocument.Read(text));
+    }
 
     private static void ReadDesign(string text)
     {

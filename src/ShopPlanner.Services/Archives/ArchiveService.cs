@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Data.Common;
 using System.Globalization;
 using Microsoft.Data.Sqlite;

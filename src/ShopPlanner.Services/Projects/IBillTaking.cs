@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Projects;

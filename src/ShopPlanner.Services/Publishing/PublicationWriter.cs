@@ -9,7 +9,6 @@ using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Making;
 using ShopPlanner.Core.Making.Model;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Pieces;
 using ShopPlanner.Drawing.Svg;
@@ -28,6 +27,8 @@ public static class PublicationWriter
 {
     /// <summary>The longest heading or name of an author, in characters.</summary>
     public const int MostCharacters = 300;
+
+    private static readonly string[] MaterialHeading = ["for", "item", "size", "quantity"];
 
     private static readonly DrawingRoom StepRoom = DrawingRoom.PieceOnPhone with { Height = 260 };
 
@@ -114,7 +115,7 @@ public static class PublicationWriter
         using var text = new StringWriter();
         using (var csv = CsvWriter.Create(text, CsvWriterOptions.Default, leaveOpen: true))
         {
-            csv.WriteRecord(["for", "item", "size", "quantity"]);
+            csv.WriteRecord(MaterialHeading);
             foreach (var row in rows)
                 csv.WriteRecord([
                     row.Kind,

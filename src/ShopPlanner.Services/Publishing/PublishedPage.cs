@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
@@ -28,6 +27,16 @@ internal sealed class PublishedPage(PublishedContent content)
         "Saws, routers and finishes can hurt you. Read your tools' manuals first: where they disagree with this plan, follow them. "
         + "Wear eye and hearing protection, keep guards on, and measure your own boards before you cut. Anchor tall pieces and "
         + "pieces with drawers to the wall. Local codes and a licensed professional come before anything said here.";
+
+    private static readonly (string Id, string Name)[] Sections =
+    [
+        ("drawings", "Drawings"),
+        ("parts", "Cut list"),
+        ("materials", "What to buy"),
+        ("steps", "How to build it"),
+        ("resize", "Resize it"),
+        ("files", "Files"),
+    ];
 
     private readonly Html html = new();
 
@@ -75,20 +84,10 @@ internal sealed class PublishedPage(PublishedContent content)
         html.Add("p", Asked.By.Length > 0 ? "By " + Asked.By : "", "faded");
         html.Add("p", Outside, "size").Add("p", Asked.Design.Says);
         html.Raw("<nav aria-label=\"On this page\"><ul>");
-        foreach (var (id, name) in Sections())
+        foreach (var (id, name) in Sections)
             html.Raw($"<li><a href=\"#{id}\">{name}</a></li>");
         html.Raw("</ul></nav></header>");
     }
-
-    private IEnumerable<(string Id, string Name)> Sections() =>
-        [
-            ("drawings", "Drawings"),
-            ("parts", "Cut list"),
-            ("materials", "What to buy"),
-            ("steps", "How to build it"),
-            ("resize", "Resize it"),
-            ("files", "Files"),
-        ];
 
     private void Photos()
     {

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using CsvHelper;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Materials;
@@ -126,7 +124,7 @@ internal static class StockCsv
             FormulaGuard.Quote(piece.MaterialName),
             TableSizes.Spread(LengthFormat.Exact(piece.Length, unit)),
             TableSizes.Spread(LengthFormat.Exact(piece.Width, unit)),
-            1.ToString(CultureInfo.InvariantCulture),
+            "1",
             FormulaGuard.Quote(piece.Note),
             ConditionText.Edges(piece.Condition.Untrimmed),
             ConditionText.Places(piece.Condition.BadPlaces, unit),

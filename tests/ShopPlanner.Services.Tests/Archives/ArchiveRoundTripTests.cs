@@ -1,13 +1,10 @@
 using CsCheck;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Archives;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Making;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Stock;
-using ShopPlanner.Services.Workings;
 
 namespace ShopPlanner.Services.Tests.Archives;
 

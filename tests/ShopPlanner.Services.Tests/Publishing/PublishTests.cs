@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using System.Text;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Publishing;
 
 namespace ShopPlanner.Services.Tests.Publishing;
