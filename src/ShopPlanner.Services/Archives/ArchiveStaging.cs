@@ -86,7 +86,7 @@ internal sealed class ArchiveStaging : IAsyncDisposable
         return faults;
     }
 
-    private IReadOnlyList<Fault> Insert(ShopContext db, ArchiveText archive)
+    private List<Fault> Insert(ShopContext db, ArchiveText archive)
     {
         using var connection = Open();
         using var transaction = connection.BeginTransaction();

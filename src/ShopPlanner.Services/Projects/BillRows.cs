@@ -86,7 +86,7 @@ internal sealed class BillRows(LengthUnit unit, MaterialIndex materials)
         return $"{Side("thick", size.Thickness)}, {Side("wide", size.Width)}, {Side("long", size.Length)}";
     }
 
-    private string Note(BillPart part)
+    private static string Note(BillPart part)
     {
         string?[] told =
         [
