@@ -20,7 +20,8 @@ public sealed class PublishedPlanTests(BrowserFixture browser) : IDisposable
         var page = await browser.OpenAsync(Screen.Desktop);
         await page.GotoAsync(await Places.AddressAsync(page, "idea publish"));
         await Fields.SettledAsync(page);
-        await page.GetByLabel("License").SelectOptionAsync(new SelectOptionValue { Label = "Creative Commons Attribution 4.0 International (CC-BY-4.0)" });
+        await page.GetByLabel("License")
+            .SelectOptionAsync(new SelectOptionValue { Label = "Creative Commons Attribution 4.0 International (CC-BY-4.0)" });
         await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("license=CC-BY-4.0"));
         var download = await page.RunAndWaitForDownloadAsync(() =>
             page.GetByRole(AriaRole.Link, new() { Name = "Download the plan (zip)" }).ClickAsync()
@@ -31,7 +32,8 @@ public sealed class PublishedPlanTests(BrowserFixture browser) : IDisposable
         var published = await browser.OpenAsync(Screen.Desktop);
         var failed = new List<string>();
         published.RequestFailed += (_, request) => failed.Add(request.Url);
-        published.Request += (_, request) => failed.AddRange(new[] { request.Url }.Where(url => !url.StartsWith("file:", StringComparison.Ordinal)));
+        published.Request += (_, request) =>
+            failed.AddRange(new[] { request.Url }.Where(url => !url.StartsWith("file:", StringComparison.Ordinal)));
         await published.GotoAsync(new Uri(Path.Combine(folder, "index.html")).AbsoluteUri);
         await Expect(published.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("Bookcase");
         var blank = await published.EvaluateAsync<string[]>(

@@ -81,8 +81,7 @@ internal sealed class BillRows(LengthUnit unit, MaterialIndex materials)
 
     private static string Sides(BillSize size, LengthUnit unit)
     {
-        string Side(string name, Length? length) =>
-            $"{(length is { } told ? LengthFormat.WithUnit(told, unit) : "?")} {name}";
+        string Side(string name, Length? length) => $"{(length is { } told ? LengthFormat.WithUnit(told, unit) : "?")} {name}";
         return $"{Side("thick", size.Thickness)}, {Side("wide", size.Width)}, {Side("long", size.Length)}";
     }
 
