@@ -58,7 +58,7 @@ internal static class PublishCommand
     {
         var command = new Command(
             "publish",
-            "Makes a plan that others can read, build and resize: a page that needs no network, drawings, a packet to print, tables, "
+            "Makes a plan that others can read, build and resize: a page that needs no network, drawings, a packet, tables, "
                 + "the design. Exit status 0: done; 2: the design or an option is wrong, and nothing was written."
         )
         {

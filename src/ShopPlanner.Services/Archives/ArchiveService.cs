@@ -174,7 +174,7 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
             : new Fault(
                 "shop",
                 list,
-                "are here already, deleted ones counted, and an archive goes into an empty shop only, so that nothing of yours is "
+                "are here already, deleted ones counted, and an archive goes into an empty shop only, so that nothing is "
                     + "lost. Start the program with a new data folder (--data FOLDER), and import there"
             );
     }

@@ -58,7 +58,7 @@ internal sealed class BillTaking(ShopWork work, ShopCommands commands) : IBillTa
             return Fault.Of(
                 "project's note",
                 lines,
-                $"doesn't fit: a note has at most {TextRules.NoteCharacters} characters. Shorten it, or take these lines out of the bill"
+                $"doesn't fit: a note has at most {TextRules.NoteCharacters} characters. Shorten it, or the bill"
             );
         project.Note = note;
         return null;

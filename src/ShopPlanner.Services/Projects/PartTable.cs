@@ -60,8 +60,8 @@ internal sealed class PartTable(LengthUnit unit, MaterialIndex materials)
         return text is null ? fault : Read(text, file.Choices, sizes => TableSizes.Unit(sizes, unit));
     }
 
-    /// <summary>Reads a text that nobody looks at before it is stored: sizes without a unit are in the project's. Its fault refuses
-    /// it whole.</summary>
+    /// <summary>Reads a text that nobody looks at before it is stored: sizes without a unit are in the project's. Its
+    /// fault refuses it whole.</summary>
     public Fault? Read(string text) => Read(text, TableChoices.Guess, _ => unit);
 
     private Fault? Read(string text, TableChoices choices, Func<IReadOnlyCollection<string>, LengthUnit> guess)

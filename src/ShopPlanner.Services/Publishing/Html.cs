@@ -30,9 +30,7 @@ internal sealed class Html
         var heads = columns.Select(one => $"<th scope=\"col\"{Class(one.Kind)}>{Escape(one.Heading)}</th>");
         Raw($"<thead><tr>{string.Concat(heads)}</tr></thead><tbody>");
         foreach (var row in rows)
-            Raw(
-                $"<tr>{string.Concat(row.Zip(columns).Select(one => $"<td{Class(one.Second.Kind)}>{Escape(one.First)}</td>"))}</tr>"
-            );
+            Raw($"<tr>{string.Concat(row.Zip(columns, (cell, column) => $"<td{Class(column.Kind)}>{Escape(cell)}</td>"))}</tr>");
         return Raw("</tbody></table></div>");
     }
 

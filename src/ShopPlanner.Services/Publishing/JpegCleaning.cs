@@ -2,8 +2,8 @@ using System.Buffers.Binary;
 
 namespace ShopPlanner.Services.Publishing;
 
-/// <summary>Writes a JPEG picture (ITU-T T.81) without what a camera adds. Kept are tables, frames and scans, the color profile, and
-/// which way up it is.</summary>
+/// <summary>Writes a JPEG picture (ITU-T T.81) without what a camera adds. Kept are tables, frames and scans, the color profile,
+/// and which way up it is.</summary>
 internal static class JpegCleaning
 {
     private const byte Mark = 0xFF,

@@ -24,7 +24,7 @@ internal sealed record PublishedContent(
 internal sealed class PublishedPage(PublishedContent content)
 {
     private const string Caution =
-        "Saws, routers and finishes can hurt you. Read your tools' manuals first: where they disagree with this plan, follow them. "
+        "Saws, routers and finishes can hurt you. Read your tools' manuals first: where they differ from this plan, follow them. "
         + "Wear eye and hearing protection, keep guards on, and measure your own boards before you cut. Anchor tall pieces and "
         + "pieces with drawers to the wall. Local codes and a licensed professional come before anything said here.";
 

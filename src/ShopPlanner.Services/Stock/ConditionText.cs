@@ -37,8 +37,8 @@ internal static class ConditionText
         return (edges, null);
     }
 
-    /// <summary>Returns places as sizes and corners: <c>2 x 3 1/2 at 94 x 0; …</c>: along, then across; from the left end, from the
-    /// top edge.</summary>
+    /// <summary>Returns places as sizes and corners: <c>2 x 3 1/2 at 94 x 0; …</c>: along, then across; from the left end, from
+    /// the top edge.</summary>
     public static string Places(BadPlaces places, LengthUnit unit)
     {
         string Say(Length length) => LengthFormat.Exact(length, unit);

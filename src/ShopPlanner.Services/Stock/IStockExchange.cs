@@ -54,12 +54,12 @@ public interface IStockExchange
     /// into an empty shop it gives the same pieces.</summary>
     Task<string> ExportCsvAsync(CancellationToken cancel = default);
 
-    /// <summary>Reads a table of stock as it would be added; stores nothing. Columns: tag, where, material, length, width, pieces,
-    /// note, edges as bought, bad places; only material and length must be there.</summary>
+    /// <summary>Reads a table of stock as it would be added; stores nothing. Columns: tag, where, material, length, width,
+    /// pieces, note, edges as bought, bad places; only material and length must be there.</summary>
     Task<Outcome<StockPreview>> PreviewCsvAsync(TableFile csv, CancellationToken cancel = default);
 
-    /// <summary>Adds all pieces of such a table, or none with a fault for each wrong cell. A tag that no piece has or had is kept,
-    /// every other piece gets the next one.</summary>
+    /// <summary>Adds all pieces of such a table, or none with a fault for each wrong cell. A tag that no piece has or had is
+    /// kept, every other piece gets the next one.</summary>
     Task<Outcome<IReadOnlyList<StockPiece>>> ImportCsvAsync(
         TableFile csv,
         string device,

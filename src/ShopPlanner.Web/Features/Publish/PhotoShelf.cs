@@ -4,8 +4,8 @@ using ShopPlanner.Services.Publishing;
 
 namespace ShopPlanner.Web.Features.Publish;
 
-/// <summary>Photos that a page has taken and a download is to carry, in memory alone: they are cleaned already, and nothing of them
-/// is stored.</summary>
+/// <summary>Photos that a page has taken and a download is to carry, in memory alone: they are cleaned already, and nothing of
+/// them is stored.</summary>
 internal sealed class PhotoShelf
 {
     // A page holds one set; more pages than this are open nowhere.
