@@ -6,6 +6,7 @@ using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Labels;
 using ShopPlanner.Cli.Parts;
+using ShopPlanner.Cli.Publish;
 using ShopPlanner.Cli.Steps;
 using ShopPlanner.Cli.Weekends;
 using ShopPlanner.Cli.Work;
@@ -22,5 +23,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     WeekendsCommand.Create(),
     CertificateCommand.Create(),
     LabelsCommand.Create(),
+    PublishCommand.Create(),
 };
 return CommandLine.Run(root, args);

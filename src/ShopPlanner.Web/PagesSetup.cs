@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
+using ShopPlanner.Web.Features.Publish;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Security;
@@ -33,6 +34,7 @@ internal static class PagesSetup
         services.AddScoped<LookState>();
         services.AddSingleton<IconShelf>();
         services.AddResponseCompression(Compress);
+        services.AddSingleton<PhotoShelf>();
     }
 
     // Plain pages and what they load, for a shop's Wi-Fi. Over https too: nothing that is sent back is chosen by a stranger, and

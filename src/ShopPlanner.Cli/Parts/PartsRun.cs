@@ -3,6 +3,7 @@ using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Cutting.Formats;
+using ShopPlanner.Services.Designs;
 
 namespace ShopPlanner.Cli.Parts;
 

@@ -15,12 +15,18 @@ internal sealed partial class TableNumbers
     /// <summary>Leaves every number as it is: what this program wrote reads back the same.</summary>
     public static TableNumbers AsTyped { get; } = new(isAsTyped: true, commaIsDecimal: false);
 
+    /// <summary>Whether a comma in a number is its decimal mark.</summary>
+    public bool CommaIsDecimal => commaIsDecimal;
+
     /// <summary>Returns how to read the numbers of a table.</summary>
     /// <param name="separator">What stands between its cells: beside semicolons the comma is the decimal mark, since
     /// spreadsheets write semicolons where the comma is taken (common practice).</param>
     /// <param name="numbers">Its cells that should hold numbers.</param>
-    public static TableNumbers Of(char separator, IReadOnlyList<string> numbers)
+    /// <param name="commaIsDecimal">What a person says; null to find it out.</param>
+    public static TableNumbers Of(char separator, IReadOnlyList<string> numbers, bool? commaIsDecimal = null)
     {
+        if (commaIsDecimal is { } said)
+            return new(isAsTyped: false, said);
         // Thousands come in threes: a comma before one or two digits, or before four, is a decimal mark.
         var hasDecimal = numbers.Any(text => Decimal().IsMatch(text));
         var hasThousands = numbers.Any(text => Thousands().IsMatch(text));

@@ -37,7 +37,9 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
         await db.SaveChangesAsync(cancel);
     }
 
-    private static IEnumerable<(string Table, string Column, Func<string, string> Turn)> Texts() =>
+    /// <summary>Columns that hold documents, and how each is turned into its newest version; a text that is damaged throws a
+    /// <see cref="StoredDocumentException"/>.</summary>
+    public static IEnumerable<(string Table, string Column, Func<string, string> Turn)> Texts() =>
         [
             ("Plans", "OrderJson", Order),
             ("Plans", "RequestJson", text => CutRequestJson.Write(CutDocuments.ReadRequest(text))),

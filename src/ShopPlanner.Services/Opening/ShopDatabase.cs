@@ -149,16 +149,22 @@ public sealed class ShopDatabase : IDisposable
     {
         await using var db = file.CreateDbContext();
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await new DocumentUpgrade(db, log).RunAsync(cancel);
-        await new PurchaseUpgrade(db, log).RunAsync(cancel);
-        await MaterialSeed.AddMissingAsync(db, cancel);
-        await new FigureUpgrade(db, log).RunAsync(cancel);
+        await BringUpAsync(db, log, cancel);
         await PlanJobStore.StopAbandonedAsync(db, cancel);
         await ShopCommands.ForgetOldAsync(db, clock, cancel);
         if (options.Demo)
             await demo.AddToEmptyShopAsync(db, cancel);
         await db.SaveChangesAsync(cancel);
         await transaction.CommitAsync(cancel);
+    }
+
+    /// <summary>Brings rows that an earlier program wrote to what this one expects, and adds materials that it knows.</summary>
+    internal static async Task BringUpAsync(ShopContext db, ILogger log, CancellationToken cancel)
+    {
+        await new DocumentUpgrade(db, log).RunAsync(cancel);
+        await new PurchaseUpgrade(db, log).RunAsync(cancel);
+        await MaterialSeed.AddMissingAsync(db, cancel);
+        await new FigureUpgrade(db, log).RunAsync(cancel);
     }
 
     // Everything into the one file, which can be renamed once it is closed.

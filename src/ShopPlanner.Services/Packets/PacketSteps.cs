@@ -31,8 +31,8 @@ internal static class PacketSteps
         return works.ToImmutable();
     }
 
-    // What is finished before assembly is printed once, where it is done.
-    private static PacketWork Work(string name, WorkView view, PaperSize paper)
+    /// <summary>The work of one project. What is finished before assembly is printed once, where it is done.</summary>
+    internal static PacketWork Work(string name, WorkView view, PaperSize paper)
     {
         var finish = view.Steps.Where(one => one.Step.Phase == WorkPhase.Finish);
         return new(

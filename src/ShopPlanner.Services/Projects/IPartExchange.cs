@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
 
 namespace ShopPlanner.Services.Projects;
 
@@ -18,6 +19,9 @@ public sealed record PartPreviewRow(long Line, PartRow Row, string? MarkBefore, 
 /// <param name="Unit">Of the project, and of sizes that name none.</param>
 public sealed record PartPreview(ImmutableArray<PartPreviewRow> Rows, ImmutableArray<string> Unused, LengthUnit Unit)
 {
+    /// <summary>How the file was read.</summary>
+    public required TableFormat Format { get; init; }
+
     /// <summary>Rows that something is wrong with.</summary>
     public int Faulty => Rows.Count(row => !row.Faults.IsEmpty);
 }
@@ -35,17 +39,13 @@ public interface IPartExchange
     /// <summary>Reads a table of parts as it would be added; stores nothing. Columns may stand in any order under their
     /// usual names (mark, part, material, thickness, length, width, qty, note, grain, can rotate …); a heading may name a
     /// unit (<c>Length (mm)</c>), a column <c>unit</c> that of a line; cells are parted by commas, semicolons or tabs;
-    /// beside semicolons a comma is the decimal mark. Faulty where the whole file cannot be read.</summary>
-    Task<Outcome<PartPreview>> PreviewCsvAsync(Guid projectId, ReadOnlyMemory<byte> csv, CancellationToken cancel = default);
+    /// beside semicolons a comma is the decimal mark. What the file's choices leave open is found out, and told with the rows.
+    /// Faulty where the whole file cannot be read.</summary>
+    Task<Outcome<PartPreview>> PreviewCsvAsync(Guid projectId, TableFile csv, CancellationToken cancel = default);
 
     /// <summary>Adds all rows of such a table at the end, as one step to undo; rows with faults come in as typed and are
     /// marked on the list. Refused whole where a text cannot be kept.</summary>
-    Task<Outcome<PartSheet>> ImportCsvAsync(
-        Guid projectId,
-        ReadOnlyMemory<byte> csv,
-        CommandId command,
-        CancellationToken cancel = default
-    );
+    Task<Outcome<PartSheet>> ImportCsvAsync(Guid projectId, TableFile csv, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Adds copies of another project's rows at the end, as one step to undo; sizes stay the same where the units
     /// differ, a mark that is taken becomes the next free letter. A conflict when one of the rows is gone.</summary>

@@ -1,12 +1,12 @@
-using System.Text.RegularExpressions;
 using CsvHelper;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Csv;
 
 namespace ShopPlanner.Services.Projects;
 
 /// <summary>Writes a parts list as CSV (RFC 4180) that reads back the same.</summary>
-internal static partial class PartCsv
+internal static class PartCsv
 {
     /// <summary>Returns the table: a heading that names the unit, and the rows as typed.</summary>
     public static string Write(PartSheet sheet)
@@ -54,27 +54,14 @@ internal static partial class PartCsv
             texts.Mark,
             texts.Name,
             row.MaterialName,
-            Spread(texts.Length),
-            Spread(texts.Width),
+            TableSizes.Spread(texts.Length),
+            TableSizes.Spread(texts.Width),
             texts.Quantity,
             texts.Note,
             texts.CanTurn ? "yes" : "no",
-            Spread(texts.LongBy),
-            Spread(texts.WideBy),
+            TableSizes.Spread(texts.LongBy),
+            TableSizes.Spread(texts.WideBy),
             texts.Practice,
         ];
     }
-
-    /// <summary>Returns a size as it was typed, without the nought that keeps a spreadsheet from reading 3/4 as a day of
-    /// March.</summary>
-    public static string Typed(string size) =>
-        Spreadable().Match(size) is { Success: true } spread ? spread.Groups["size"].Value : size;
-
-    private static string Spread(string size) => Fraction().IsMatch(size) ? "0 " + size : size;
-
-    [GeneratedRegex(@"^\d+/\d+$")]
-    private static partial Regex Fraction();
-
-    [GeneratedRegex(@"^0 (?<size>\d+/\d+)$")]
-    private static partial Regex Spreadable();
 }

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Projects;
@@ -10,22 +11,19 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
     public async Task<string?> ExportCsvAsync(Guid projectId, CancellationToken cancel = default) =>
         await work.ReadAsync(db => PartRows.SheetAsync(db, projectId, cancel), cancel) is { } sheet ? PartCsv.Write(sheet) : null;
 
-    public Task<Outcome<PartPreview>> PreviewCsvAsync(
-        Guid projectId,
-        ReadOnlyMemory<byte> csv,
-        CancellationToken cancel = default
-    ) => work.ReadAsync(db => PreviewAsync(db, projectId, csv, cancel), cancel);
+    public Task<Outcome<PartPreview>> PreviewCsvAsync(Guid projectId, TableFile csv, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PreviewAsync(db, projectId, csv, cancel), cancel);
 
     public Task<Outcome<PartSheet>> ImportCsvAsync(
         Guid projectId,
-        ReadOnlyMemory<byte> csv,
+        TableFile csv,
         CommandId command,
         CancellationToken cancel = default
     ) =>
         commands.AddOnceAsync(
             projectId,
             command,
-            CommandTexts.Asked("import csv", projectId, csv),
+            CommandTexts.Asked("import csv", projectId, csv.Bytes, csv.Choices),
             db => ImportAsync(db, projectId, csv, cancel),
             cancel
         );
@@ -48,7 +46,7 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
     private static async Task<Outcome<PartPreview>> PreviewAsync(
         ShopContext db,
         Guid projectId,
-        ReadOnlyMemory<byte> csv,
+        TableFile csv,
         CancellationToken cancel
     )
     {
@@ -58,13 +56,13 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         if (faults.Count > 0)
             return Outcome.Faulty<PartPreview>(faults);
         var unit = await PartService.UnitAsync(db, projectId, cancel);
-        return new PartPreview(PartAdding.Preview(table.Lines, saving, unit), table.Unused, unit);
+        return new PartPreview(PartAdding.Preview(table.Lines, saving, unit), table.Unused, unit) { Format = table.Format };
     }
 
     private static async Task<Outcome<PartSheet>> ImportAsync(
         ShopContext db,
         Guid projectId,
-        ReadOnlyMemory<byte> csv,
+        TableFile csv,
         CancellationToken cancel
     )
     {
@@ -82,12 +80,12 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
         ShopContext db,
         Guid projectId,
         PartSaving saving,
-        ReadOnlyMemory<byte> csv,
+        TableFile csv,
         CancellationToken cancel
     )
     {
         var table = new PartTable(await PartService.UnitAsync(db, projectId, cancel), saving.Materials);
-        if (csv.Length > IPartExchange.MostBytes)
+        if (csv.Bytes.Length > IPartExchange.MostBytes)
             return (table, [new Fault("file", "", "is larger than 5 MB, the most that is read")]);
         if (table.Read(csv) is { } fault)
             return (table, [fault]);

@@ -1,15 +1,13 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Csv;
 
 namespace ShopPlanner.Services.Projects;
 
 /// <summary>Where the columns of a table of parts stand, and which unit a heading names.</summary>
-internal sealed partial class PartHeading
+internal sealed class PartHeading
 {
-    private const int LeastKnown = 2,
-        MostCharacters = 60;
+    private const int LeastKnown = 2;
 
     private readonly Dictionary<PartCell, (int At, string Heading, string? Unit)> columns = [];
     private readonly List<string> unused = [];
@@ -66,7 +64,7 @@ internal sealed partial class PartHeading
     {
         if (Certain(cell).Cell is not null || cell.Trim().Length == 0)
             return;
-        var (name, unit) = Parts(cell);
+        var (name, unit) = UnitWords.Split(cell);
         if (PartCellNames.FindOpen(name, columns.Keys) is { } open)
             columns.Add(open, (at, cell.Trim(), unit));
         else
@@ -77,18 +75,7 @@ internal sealed partial class PartHeading
     {
         if (PartCellNames.Find(heading) is { } plain)
             return (plain, null);
-        var (name, unit) = Parts(heading);
+        var (name, unit) = UnitWords.Split(heading);
         return (unit is null ? null : PartCellNames.Find(name), unit);
     }
-
-    // Length (mm), Width [in], Length, mm, Length in.
-    private static (string Name, string? Unit) Parts(string heading) =>
-        heading.Length <= MostCharacters
-        && WithUnit().Match(heading.Trim()) is { Success: true } match
-        && UnitWords.Find(match.Groups["unit"].Value) is { } unit
-            ? (match.Groups["name"].Value, unit)
-            : (heading, null);
-
-    [GeneratedRegex("""^(?<name>.+?)(?:[\s,(\[/]+(?<unit>\p{L}{1,12})\.?|[\s(\[]*(?<unit>["″]))[)\]\s]*$""")]
-    private static partial Regex WithUnit();
 }

@@ -10,7 +10,14 @@ namespace ShopPlanner.Services.Projects;
 /// <param name="numbers">How its numbers are written.</param>
 /// <param name="unit">Of the project.</param>
 /// <param name="material">Finds materials.</param>
-internal sealed class PartLineReader(PartHeading heading, TableNumbers numbers, LengthUnit unit, PartMaterial material)
+/// <param name="written">Of sizes that name none.</param>
+internal sealed class PartLineReader(
+    PartHeading heading,
+    TableNumbers numbers,
+    LengthUnit unit,
+    PartMaterial material,
+    LengthUnit written
+)
 {
     private static readonly PartCell[] Measures =
     [
@@ -25,13 +32,22 @@ internal sealed class PartLineReader(PartHeading heading, TableNumbers numbers, 
     public static IEnumerable<string> Numbers(PartHeading heading, TableLine line) =>
         Measures.Select(cell => heading.Cell(cell, line.Cells)).Where(text => text.Length > 0);
 
+    /// <summary>Returns those of them whose heading names no unit.</summary>
+    public static IEnumerable<string> Unitless(PartHeading heading, TableLine line) =>
+        heading.Cell(PartCell.Unit, line.Cells).Length > 0
+            ? []
+            : Measures
+                .Where(cell => heading.UnitOf(cell) is null)
+                .Select(cell => heading.Cell(cell, line.Cells))
+                .Where(text => text.Length > 0);
+
     /// <summary>Reads a line.</summary>
     public PartLine Read(TableLine line)
     {
         var faults = ImmutableArray.CreateBuilder<Fault>();
         string Cell(PartCell cell) => FormulaGuard.Unquote(heading.Cell(cell, line.Cells));
         var rowUnit = RowUnit(Cell(PartCell.Unit), faults);
-        string Size(PartCell cell) => SizeOf(cell, Cell(cell), heading.UnitOf(cell) ?? rowUnit, faults);
+        string Size(PartCell cell) => SizeOf(cell, Cell(cell), heading.UnitOf(cell) ?? rowUnit ?? SuffixOf(written), faults);
         CheckEnd(line.Cells, faults);
         var width = Size(PartCell.Width);
         var texts = new PartTexts(
@@ -76,7 +92,7 @@ internal sealed class PartLineReader(PartHeading heading, TableNumbers numbers, 
     // As typed where it means the same in the project's unit; else exactly in the project's unit.
     private string SizeOf(PartCell cell, string text, string? suffix, ImmutableArray<Fault>.Builder faults)
     {
-        var plain = PartCsv.Typed(numbers.Plain(text));
+        var plain = TableSizes.Typed(numbers.Plain(text));
         if (plain.Length == 0 || suffix is null || suffix == SuffixOf(unit) || NamesUnit(plain))
             return plain;
         var read = LengthText.Parse($"{plain} {suffix}", unit);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Materials;
@@ -45,33 +44,30 @@ internal sealed class PartTable(LengthUnit unit, MaterialIndex materials)
         .. Order[(GrainOrNote + 2)..],
     ];
 
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-
     /// <summary>The rows that were read.</summary>
     public IReadOnlyList<PartLine> Lines { get; private set; } = [];
 
     /// <summary>Headings of columns that say nothing about parts.</summary>
     public ImmutableArray<string> Unused { get; private set; } = [];
 
-    /// <summary>Reads a file; its fault refuses it whole.</summary>
-    public Fault? Read(ReadOnlyMemory<byte> file)
+    /// <summary>How the table was read.</summary>
+    public TableFormat Format { get; private set; } = new(',', false, unit);
+
+    /// <summary>Reads a file; its fault refuses it whole. What nobody says of it is found out.</summary>
+    public Fault? Read(TableFile file)
     {
-        try
-        {
-            using var text = new StreamReader(new MemoryStream(file.ToArray()), Utf8, detectEncodingFromByteOrderMarks: true);
-            return Read(text.ReadToEnd());
-        }
-        catch (DecoderFallbackException)
-        {
-            return new Fault("file", "", "isn't UTF-8 text: save it as “CSV UTF-8”");
-        }
+        var (text, fault) = TableDecoding.Read(file.Bytes);
+        return text is null ? fault : Read(text, file.Choices, sizes => TableSizes.Unit(sizes, unit));
     }
 
-    /// <summary>Reads a text; its fault refuses it whole.</summary>
-    public Fault? Read(string text)
+    /// <summary>Reads a text that nobody looks at before it is stored: sizes without a unit are in the project's. Its
+    /// fault refuses it whole.</summary>
+    public Fault? Read(string text) => Read(text, TableChoices.Guess, _ => unit);
+
+    private Fault? Read(string text, TableChoices choices, Func<IReadOnlyCollection<string>, LengthUnit> guess)
     {
         var (hint, plain) = Separators.Hint(text.TrimStart('\uFEFF'));
-        var separator = hint ?? Separators.Choose(plain, PartHeading.Known);
+        var separator = choices.Separator ?? hint ?? Separators.Choose(plain, PartHeading.Known);
         using var reader = new StringReader(plain);
         var table = TableReader.Read(reader, separator, IPartService.MaxRows + 1);
         if (table.Fault is { Field: "table" })
@@ -86,8 +82,14 @@ internal sealed class PartTable(LengthUnit unit, MaterialIndex materials)
         Unused = heading.Unused;
         var numbers = PartCsv.IsOwn(table.Lines[0].Cells, separator)
             ? TableNumbers.AsTyped
-            : TableNumbers.Of(separator, [.. lines.SelectMany(line => PartLineReader.Numbers(heading, line))]);
-        var reading = new PartLineReader(heading, numbers, unit, new PartMaterial(materials));
+            : TableNumbers.Of(
+                separator,
+                [.. lines.SelectMany(line => PartLineReader.Numbers(heading, line))],
+                choices.CommaIsDecimal
+            );
+        var unitless = lines.SelectMany(line => PartLineReader.Unitless(heading, line)).Select(numbers.Plain).ToList();
+        Format = new(separator, numbers.CommaIsDecimal, choices.Unit ?? guess(unitless));
+        var reading = new PartLineReader(heading, numbers, unit, new PartMaterial(materials), Format.Unit);
         Lines = [.. lines.Select(reading.Read)];
         return null;
     }

@@ -31,14 +31,28 @@ internal static class Ledger
         CancellationToken cancel
     )
     {
-        var number = await db.NextAsync(place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags, cancel);
+        var number = await db.NextAsync(Series(place), cancel);
+        return await EnterAsync(db, (place, StockTags.Of(place, number)), materialId, kind, note, clock, cancel);
+    }
+
+    /// <summary>Enters a piece with a tag of its own, which no piece has.</summary>
+    public static async Task<StoredPiece> EnterAsync(
+        ShopContext db,
+        (StockPlace Place, string Tag) name,
+        string materialId,
+        StockEntryKind kind,
+        LedgerNote note,
+        TimeProvider clock,
+        CancellationToken cancel
+    )
+    {
         var piece = db
             .Pieces.Add(
                 new StoredPiece
                 {
                     Id = Guid.CreateVersion7(),
-                    Tag = StockTags.Of(place, number),
-                    Place = place,
+                    Tag = name.Tag,
+                    Place = name.Place,
                     MaterialId = materialId,
                 }
             )
@@ -46,6 +60,17 @@ internal static class Ledger
         await WriteAsync(db, piece, kind, 1, note, null, clock, cancel);
         return piece;
     }
+
+    /// <summary>Sees that a tag which comes from elsewhere is never given again.</summary>
+    public static async Task KeepTagAsync(ShopContext db, string tag, CancellationToken cancel)
+    {
+        var series = Series(StockTags.PlaceOf(tag));
+        if (await db.Counters.FindAsync([series], cancel) is not { } counter)
+            db.Counters.Add(counter = new StoredCounter { Name = series });
+        counter.Last = Math.Max(counter.Last, StockTags.NumberOf(tag) ?? 0);
+    }
+
+    private static string Series(StockPlace place) => place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags;
 
     /// <summary>Adds a line about a piece.</summary>
     public static async Task<StoredEntry> WriteAsync(

@@ -9,10 +9,21 @@ internal static class StockTags
     private const char Bin = 'B',
         Rack = 'R';
 
+    private const int MostDigits = 6;
+
     /// <summary>The tag of a number that was never given.</summary>
     public static string Of(StockPlace place, long number) =>
         string.Create(CultureInfo.InvariantCulture, $"{(place == StockPlace.Bin ? Bin : Rack)}{number}");
 
     /// <summary>Where a piece of a tag was entered.</summary>
     public static StockPlace PlaceOf(string tag) => tag.StartsWith(Bin) ? StockPlace.Bin : StockPlace.Rack;
+
+    /// <summary>The number of a tag; null for a text that is none.</summary>
+    public static int? NumberOf(string tag) =>
+        tag.Length is >= 2 and <= 1 + MostDigits
+        && char.ToUpperInvariant(tag[0]) is Bin or Rack
+        && tag[1] != '0'
+        && int.TryParse(tag.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
 }

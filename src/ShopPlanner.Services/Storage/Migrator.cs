@@ -6,7 +6,8 @@ namespace ShopPlanner.Services.Storage;
 /// <summary>Brings a database to this program's schema. The data folder's lock is held, so nobody else migrates.</summary>
 internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, BackupFile backups)
 {
-    private const string WrittenBy = "written by";
+    /// <summary>The fact that names the program which wrote the database.</summary>
+    public const string WrittenBy = "written by";
 
     /// <summary>This program's version.</summary>
     public static string ProgramVersion { get; } = typeof(Migrator).Assembly.GetName().Version!.ToString(3);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
 
 namespace ShopPlanner.Services.Stores;
 
@@ -59,6 +60,36 @@ public sealed record PriceRow(
 /// <param name="Version">The one it was read with; null for a new one.</param>
 public sealed record PriceEdit(Guid? Id, string Material, string Length, string Width, string Price, bool InStock, int? Version);
 
+/// <summary>A line of a price list in a file.</summary>
+/// <param name="Line">Its number, from 1.</param>
+/// <param name="Material">The material's name.</param>
+/// <param name="Length">Along the grain.</param>
+/// <param name="Width">Across; zero for a board.</param>
+/// <param name="Price">Of one.</param>
+/// <param name="Before">The price that the list has now; null for a new size.</param>
+/// <param name="InStock">See <see cref="PriceRow.InStock"/>.</param>
+public sealed record PricePreviewRow(
+    long Line,
+    string Material,
+    Length Length,
+    Length Width,
+    Money Price,
+    Money? Before,
+    bool InStock
+);
+
+/// <summary>What a file would do to a price list. Nothing is stored.</summary>
+/// <param name="Rows">The lines that were understood.</param>
+/// <param name="Faults">What is wrong with the others; while there is any, nothing is taken over.</param>
+/// <param name="Unused">Headings of columns that say nothing about prices.</param>
+/// <param name="Format">How the file was read.</param>
+public sealed record PricePreview(
+    ImmutableArray<PricePreviewRow> Rows,
+    ImmutableArray<Fault> Faults,
+    ImmutableArray<string> Unused,
+    TableFormat Format
+);
+
 /// <summary>Keeps stores and their price lists.</summary>
 public interface IStoreService
 {
@@ -84,7 +115,18 @@ public interface IStoreService
     /// quoted with <c>'</c>.</summary>
     Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default);
 
-    /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock; all lines or none,
-    /// with a fault naming row and column for each wrong cell (at most 100). At most 5 MB.</summary>
-    Task<Outcome<StoreView>> ImportCsvAsync(Guid storeId, Stream csv, CommandId command, CancellationToken cancel = default);
+    /// <summary>Reads a price list as it would be taken over; stores nothing. Wrong cells are told, each by line and
+    /// column.</summary>
+    Task<Outcome<PricePreview>> PreviewCsvAsync(Guid storeId, TableFile csv, CancellationToken cancel = default);
+
+    /// <summary>Adds or updates prices from CSV with the heading material, length, width, price, in stock, price checked; all
+    /// lines or none, with a fault naming row and column for each wrong cell (at most 100). At most 5 MB. What the choices leave
+    /// open is found out as <see cref="PreviewCsvAsync"/> tells it.</summary>
+    Task<Outcome<StoreView>> ImportCsvAsync(
+        Guid storeId,
+        Stream csv,
+        TableChoices choices,
+        CommandId command,
+        CancellationToken cancel = default
+    );
 }

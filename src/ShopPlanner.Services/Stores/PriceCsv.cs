@@ -1,4 +1,5 @@
-using System.Text;
+using System.Collections.Immutable;
+using System.Globalization;
 using CsvHelper;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
@@ -8,6 +9,28 @@ using ShopPlanner.Services.Materials;
 
 namespace ShopPlanner.Services.Stores;
 
+/// <summary>What a column of a price list can say.</summary>
+internal enum PriceCell
+{
+    Material,
+    Length,
+    Width,
+    Price,
+    InStock,
+    Seen,
+}
+
+/// <summary>A line of a price list that was understood, with its number in the file.</summary>
+internal sealed record PriceLineRead(long Line, PriceRead Read);
+
+/// <summary>A price list that was read.</summary>
+internal sealed record PriceTable(
+    IReadOnlyList<PriceLineRead> Lines,
+    IReadOnlyList<Fault> Faults,
+    TableFormat Format,
+    ImmutableArray<string> Unused
+);
+
 /// <summary>A price list as CSV (RFC 4180).</summary>
 internal static class PriceCsv
 {
@@ -15,19 +38,32 @@ internal static class PriceCsv
         MostLines = 20_000,
         MostFaults = 100;
 
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+    private const string Heading = "material, length, width, price, in stock",
+        DayFormat = "yyyy-MM-dd";
 
-    private static readonly string[] Columns = ["material", "length", "width", "price", "in stock"];
+    private static readonly Dictionary<string, PriceCell> Names = new()
+    {
+        ["material"] = PriceCell.Material,
+        ["item"] = PriceCell.Material,
+        ["length"] = PriceCell.Length,
+        ["width"] = PriceCell.Width,
+        ["price"] = PriceCell.Price,
+        ["cost"] = PriceCell.Price,
+        ["each"] = PriceCell.Price,
+        ["in stock"] = PriceCell.InStock,
+        ["price checked"] = PriceCell.Seen,
+        ["checked"] = PriceCell.Seen,
+    };
 
-    // A cell that a spreadsheet would take for a formula goes out with a leading ' (OWASP, "CSV Injection").
-    private static readonly CsvWriterOptions Writing = new() { Injection = CsvInjection.Escape };
+    private static readonly PriceCell[] Measures = [PriceCell.Length, PriceCell.Width];
 
     public static string Write(StoreView store)
     {
         using var text = new StringWriter();
-        using (var csv = CsvWriter.Create(text, Writing, leaveOpen: true))
+        using (var csv = CsvWriter.Create(text, CsvWriterOptions.Default, leaveOpen: true))
         {
-            csv.WriteRecord(Columns);
+            var sign = store.Unit == LengthUnit.Inch ? "in" : "mm";
+            csv.WriteRecord(["material", $"length ({sign})", $"width ({sign})", "price", "in stock", "price checked"]);
             foreach (var row in store.Prices)
                 csv.WriteRecord(Cells(row, store.Unit));
         }
@@ -36,71 +72,55 @@ internal static class PriceCsv
     }
 
     /// <summary>Reads all lines, or says what is wrong with each cell.</summary>
-    public static (IReadOnlyList<PriceRead> Lines, IReadOnlyList<Fault> Faults) Read(
-        Stream csv,
-        LengthUnit unit,
-        MaterialIndex materials
-    )
+    public static PriceTable Read(TableFile file, LengthUnit usual, MaterialIndex materials)
     {
-        using var text = new StreamReader(csv, Utf8, detectEncodingFromByteOrderMarks: true, leaveOpen: true);
-        TableText table;
-        try
-        {
-            table = TableReader.Read(text, ',', MostLines + 1);
-        }
-        catch (DecoderFallbackException)
-        {
-            return ([], [new Fault("file", "", "isn't UTF-8 text: save it as “CSV UTF-8”")]);
-        }
-
-        if (table.Fault is { } fault)
-            return ([], [fault]);
-        if (table.Lines.Count == 0)
-            return ([], [new Fault("line 1", "", "is empty: start with the heading material, length, width, price, in stock")]);
-        var columns = table.Lines[0].Cells.Select(cell => cell.Trim().ToLowerInvariant()).ToArray();
-        return CheckHeading(columns) is { } wrong
-            ? ([], [wrong])
-            : ReadLines(table.Lines.Skip(1), columns, new PriceReader(unit, materials));
+        var format = new TableFormat(',', false, usual);
+        var (text, undecoded) = TableDecoding.Read(file.Bytes);
+        if (text is null)
+            return new([], [undecoded!], format, []);
+        var wanted = (ImmutableArray.Create(PriceCell.Material, PriceCell.Length, PriceCell.Price), Heading);
+        var (table, fault) = TableColumns<PriceCell>.Read(text, file.Choices.Separator, MostLines, Names, wanted);
+        if (table is null)
+            return new([], [fault!], format, []);
+        var sizes = table.Lines.SelectMany(line => Measures.Select(cell => table.Cell(cell, line))).Where(one => one.Length > 0);
+        var prices = table.Lines.Select(line => table.Cell(PriceCell.Price, line));
+        // Beside commas a comma in a price parts thousands, or nobody knows what it is: there only sizes tell.
+        var numbers = TableNumbers.Of(
+            table.Separator,
+            [.. table.Separator == ',' ? sizes : sizes.Concat(prices)],
+            file.Choices.CommaIsDecimal
+        );
+        var unitless = Measures.Where(cell => table.UnitOf(cell) is null);
+        var told = table.Lines.SelectMany(line => unitless.Select(cell => numbers.Plain(table.Cell(cell, line))));
+        format = new(table.Separator, numbers.CommaIsDecimal, file.Choices.Unit ?? TableSizes.Unit([.. told], usual));
+        return ReadLines(table, numbers, format, new PriceReader(format.Unit, materials));
     }
 
     private static string[] Cells(PriceRow row, LengthUnit unit) =>
         [
-            row.MaterialName,
-            LengthFormat.Exact(row.Length, unit),
-            LengthFormat.Exact(row.Width, unit),
+            FormulaGuard.Quote(row.MaterialName),
+            TableSizes.Spread(LengthFormat.Exact(row.Length, unit)),
+            TableSizes.Spread(LengthFormat.Exact(row.Width, unit)),
             row.Price.ToString(),
             row.InStock ? "yes" : "no",
+            row.Seen.ToString(DayFormat, CultureInfo.InvariantCulture),
         ];
 
-    private static Fault? CheckHeading(string[] columns)
-    {
-        if (columns is [var all] && all.Contains(';', StringComparison.Ordinal))
-            return Fault.Of("line 1", all, "has semicolons between its cells: save the table with commas instead");
-        var missing = Columns.FirstOrDefault(name => name is not ("width" or "in stock") && !columns.Contains(name));
-        if (missing is not null)
-            return Fault.Of(
-                "line 1",
-                string.Join(',', columns),
-                $"has no column '{missing}': the heading is {string.Join(", ", Columns)}"
-            );
-        var twice = Columns.FirstOrDefault(name => columns.Count(column => column == name) > 1);
-        return twice is null ? null : Fault.Of("line 1", twice, "is the heading of two columns: keep one");
-    }
-
-    private static (IReadOnlyList<PriceRead> Lines, IReadOnlyList<Fault> Faults) ReadLines(
-        IEnumerable<TableLine> lines,
-        string[] columns,
+    private static PriceTable ReadLines(
+        TableColumns<PriceCell> table,
+        TableNumbers numbers,
+        TableFormat format,
         PriceReader reader
     )
     {
-        var read = new Dictionary<(string, Length, Length), PriceRead>();
+        var read = new Dictionary<(string, Length, Length), PriceLineRead>();
         var faults = new List<Fault>();
-        foreach (var line in lines)
+        foreach (var line in table.Lines)
         {
             var found = new List<Fault>();
             if (
-                ReadLine(line.Cells, columns, reader, found) is { } price
-                && !read.TryAdd((price.Material.Id, price.Length, price.Width), price)
+                ReadLine(table, line, numbers, reader, found) is { } price
+                && !read.TryAdd((price.Material.Id, price.Length, price.Width), new(line.Number, price))
             )
                 found.Add(Fault.Of("length", price.Material.Name, "is in this file twice with the same size: keep one line"));
             faults.AddRange(found.Select(fault => fault.At($"line {line.Number}, {fault.Field.ToLowerInvariant()}")));
@@ -108,37 +128,53 @@ internal static class PriceCsv
                 break;
         }
 
-        return ([.. read.Values], [.. faults.Take(MostFaults)]);
+        return new([.. read.Values], [.. faults.Take(MostFaults)], format, table.Unused);
     }
 
-    private static PriceRead? ReadLine(string[] cells, string[] columns, PriceReader reader, List<Fault> faults)
+    private static PriceRead? ReadLine(
+        TableColumns<PriceCell> table,
+        TableLine line,
+        TableNumbers numbers,
+        PriceReader reader,
+        List<Fault> faults
+    )
     {
-        string Cell(string name)
-        {
-            var at = Array.IndexOf(columns, name);
-            return at >= 0 && at < cells.Length ? FormulaGuard.Unquote(cells[at].Trim()) : "";
-        }
-
-        if (cells.Length > columns.Length)
-            faults.Add(
-                Fault.Of(
-                    "end",
-                    cells[^1],
-                    "is one cell too many: a comma splits a cell. Write prices "
-                        + "without commas, like 1038.98, and quote names with one"
-                )
-            );
-        var stock = ReadInStock(Cell("in stock"));
+        string Cell(PriceCell cell) => table.Cell(cell, line);
+        string Size(PriceCell cell) => Sized(TableSizes.Typed(numbers.Plain(Cell(cell))), table.UnitOf(cell));
+        if (table.CheckEnd(line) is { } end)
+            faults.Add(end);
+        var stock = ReadInStock(Cell(PriceCell.InStock));
         if (stock is null)
-            faults.Add(Fault.Of("in stock", Cell("in stock"), "isn't yes or no: write one of them"));
-        if (TextRules.Line("material", Cell("material"), TextRules.NameCharacters) is { } fault)
+            faults.Add(Fault.Of("in stock", Cell(PriceCell.InStock), "isn't yes or no: write one of them"));
+        var (seen, fault) = ReadSeen(Cell(PriceCell.Seen));
+        if (fault is not null)
             faults.Add(fault);
-        var read = reader.Read(
-            new PriceEdit(null, Cell("material"), Cell("length"), Cell("width"), Cell("price"), stock ?? true, null),
-            faults
+        if (TextRules.Line("material", Cell(PriceCell.Material), TextRules.NameCharacters) is { } wrong)
+            faults.Add(wrong);
+        var price = numbers.Plain(Cell(PriceCell.Price));
+        var edit = new PriceEdit(
+            null,
+            Cell(PriceCell.Material),
+            Size(PriceCell.Length),
+            Size(PriceCell.Width),
+            price,
+            stock ?? true,
+            null
         );
-        return faults.Count > 0 ? null : read;
+        var read = reader.Read(edit, faults);
+        return faults.Count > 0 ? null : read! with { Seen = seen };
     }
+
+    // A size that names its own unit keeps it.
+    private static string Sized(string size, string? unit) =>
+        unit is null || size.Length == 0 || size.Any(c => char.IsLetter(c) || c is '"' or '″' or '\'' or '′')
+            ? size
+            : $"{size} {unit}";
+
+    private static (DateOnly? Seen, Fault? Fault) ReadSeen(string text) =>
+        text.Length == 0 ? (null, null)
+        : DateOnly.TryParseExact(text, DayFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? (day, null)
+        : (null, Fault.Of("price checked", text, "isn't a day: write it like 2026-05-02, or leave it blank for today"));
 
     private static bool? ReadInStock(string text) =>
         text.ToLowerInvariant() switch

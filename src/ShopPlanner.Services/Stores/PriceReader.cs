@@ -6,7 +6,11 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Stores;
 
 /// <summary>A line of a price list that was understood.</summary>
-internal sealed record PriceRead(StoredMaterial Material, Length Length, Length Width, Money Price, bool InStock);
+internal sealed record PriceRead(StoredMaterial Material, Length Length, Length Width, Money Price, bool InStock)
+{
+    /// <summary>The day it was seen; null for today.</summary>
+    public DateOnly? Seen { get; init; }
+}
 
 /// <summary>Reads a line of a price list as typed.</summary>
 internal sealed class PriceReader(LengthUnit unit, MaterialIndex materials)

@@ -93,6 +93,6 @@ internal static class PriceSaving
     internal static void Take(StoredPrice stored, PriceRead read, DateOnly today)
     {
         (stored.MaterialId, stored.Length, stored.Width) = (read.Material.Id, read.Length, read.Width);
-        (stored.Price, stored.InStock, stored.Seen) = (read.Price, read.InStock, today);
+        (stored.Price, stored.InStock, stored.Seen) = (read.Price, read.InStock, read.Seen ?? today);
     }
 }

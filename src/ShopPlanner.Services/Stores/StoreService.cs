@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Documents;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -73,26 +73,31 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
     public async Task<string?> ExportCsvAsync(Guid storeId, CancellationToken cancel = default) =>
         await GetAsync(storeId, cancel) is { } store ? PriceCsv.Write(store) : null;
 
+    public Task<Outcome<PricePreview>> PreviewCsvAsync(Guid storeId, TableFile csv, CancellationToken cancel = default) =>
+        work.ReadAsync(db => PriceImporting.PreviewAsync(db, storeId, csv, cancel), cancel);
+
     public async Task<Outcome<StoreView>> ImportCsvAsync(
         Guid storeId,
         Stream csv,
+        TableChoices choices,
         CommandId command,
         CancellationToken cancel = default
     )
     {
         using var text = await CappedReading.TakeAsync(csv, PriceCsv.MostBytes, cancel);
-        return text is null
-            ? Outcome.Faulty<StoreView>(new Fault("file", "", "is more than 5 MB: too large for a price list"))
-            : await commands.RunAsync(
-                new Making<StoreView>(command, CommandTexts.Asked("price list", storeId, text.ToArray()))
-                {
-                    Make = db => ImportAsync(db, storeId, text, cancel),
-                    Made = store => CommandTexts.Text(store.Id),
-                    Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
-                    What = "store",
-                },
-                cancel
-            );
+        if (text is null)
+            return Outcome.Faulty<StoreView>(PriceImporting.TooLarge);
+        var file = new TableFile(text.ToArray()) { Choices = choices };
+        return await commands.RunAsync(
+            new Making<StoreView>(command, CommandTexts.Asked("price list", storeId, file.Bytes, choices))
+            {
+                Make = db => PriceImporting.ImportAsync(db, storeId, file, Today, cancel),
+                Made = store => CommandTexts.Text(store.Id),
+                Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
+                What = "store",
+            },
+            cancel
+        );
     }
 
     private DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
@@ -151,17 +156,6 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
             Enum.IsDefined(store.Unit) ? null : Fault.Of(nameof(store.Unit), store.Unit.ToString(), "isn't a unit"),
         ];
         return [.. found.OfType<Fault>()];
-    }
-
-    private async Task<Outcome<StoreView>> ImportAsync(ShopContext db, Guid storeId, MemoryStream text, CancellationToken cancel)
-    {
-        if (await db.Stores.FindAsync([storeId], cancel) is not { } store)
-            return Outcome.Missing<StoreView>("store");
-        var (lines, faults) = PriceCsv.Read(text, store.Unit, await MaterialIndex.LoadAsync(db, cancel));
-        if (faults.Count > 0)
-            return Outcome.Faulty<StoreView>(faults);
-        await PriceSaving.PutAllAsync(db, storeId, lines, Today, cancel);
-        return (await StoreViews.FindAsync(db, storeId, cancel))!;
     }
 
     private static Task<bool> IsTakenAsync(ShopContext db, string name, Guid? except, CancellationToken cancel)

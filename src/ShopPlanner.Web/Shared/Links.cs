@@ -52,6 +52,12 @@ public static class Links
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 
+    /// <summary>Everything that goes out to files and comes in from them.</summary>
+    public const string Files = "/shop/files";
+
+    /// <summary>The whole shop as one file.</summary>
+    public const string Archive = "/shop/archive.zip";
+
     /// <summary>Looking for anything in the shop.</summary>
     /// <param name="text">What is looked for.</param>
     public static string Search(string? text = null) => QueryHelpers.AddQueryString("/search", Given(("q", text)));
@@ -110,6 +116,22 @@ public static class Links
     /// <summary>The rack and the bin, narrowed.</summary>
     public static string StockOf(string? place, string? material, string? find) =>
         QueryHelpers.AddQueryString(Stock, Given(("place", place), ("material", material), ("find", find)));
+
+    /// <summary>The rack and the bin as a table of text.</summary>
+    public const string StockCsv = Stock + "/stock.csv";
+
+    /// <summary>A design as a file.</summary>
+    public static string DesignFile(string key) => $"{Designs}/{key}/design.json";
+
+    /// <summary>Publishing a project.</summary>
+    /// <param name="project">The project.</param>
+    /// <param name="choices">What was chosen, by name; what is left out is as usual.</param>
+    public static string Publish(Guid project, IEnumerable<(string Name, string? Value)>? choices = null) =>
+        QueryHelpers.AddQueryString($"{Projects}/{project}/publish", Given([.. choices ?? []]));
+
+    /// <summary>A project's publication as one file.</summary>
+    public static string PublishZip(Guid project, IEnumerable<(string Name, string? Value)> choices) =>
+        QueryHelpers.AddQueryString($"{Projects}/{project}/publish.zip", Given([.. choices]));
 
     /// <summary>The history of a piece on hand.</summary>
     public static string StockPiece(Guid piece) => $"{Stock}/{piece}";

@@ -5,6 +5,7 @@ using ShopPlanner.Cutting;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
@@ -37,7 +38,7 @@ internal static partial class MakingCases
     private static CancellationToken Cancel => TestShop.Cancel;
 
     public static IReadOnlyList<MakingCase> All { get; } =
-    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work()];
+    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. FromFiles()];
 
     private static IEnumerable<MakingCase> Setup() =>
         [
@@ -64,7 +65,7 @@ internal static partial class MakingCases
             ),
         ];
 
-    private static Task<Outcome<Done>> EmptyAsync(TestShop shop) =>
+    internal static Task<Outcome<Done>> EmptyAsync(TestShop shop) =>
         shop.Work.WriteAsync<Done>(
             async db =>
             {
@@ -101,7 +102,7 @@ internal static partial class MakingCases
             ),
             Of<IStoreService, StoreView>(
                 nameof(IStoreService.ImportCsvAsync),
-                given => (shop, id) => shop.Stores.ImportCsvAsync(given.Store.Id, Csv(), id, Cancel)
+                given => (shop, id) => shop.Stores.ImportCsvAsync(given.Store.Id, Csv(), TableChoices.Guess, id, Cancel)
             ),
             Of<IMaterialService, MaterialView>(
                 nameof(IMaterialService.SaveAsync),

@@ -2,6 +2,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Csv;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Running;
@@ -54,12 +55,12 @@ public sealed class RepeatTests : IAsyncLifetime
         await using var given = await PlannedShop.OpenAsync(folder);
         var stores = given.Shop.Stores;
         var csv = "material,length,width,price,in stock\npine-1x3,96,,5,yes\n"u8.ToArray();
-        var read = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), id, TestShop.Cancel);
+        var read = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), TableChoices.Guess, id, TestShop.Cancel);
         var row = Assert.Single(read.Value!.Prices);
         var newer = Some.Price(price: "7") with { Id = row.Id, Version = row.Version };
         var saved = await stores.SavePriceAsync(given.Store.Id, newer, CommandId.New(), TestShop.Cancel);
         Assert.NotEqual(row.Price, saved.Value!.Prices[0].Price);
-        var again = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), id, TestShop.Cancel);
+        var again = await stores.ImportCsvAsync(given.Store.Id, new MemoryStream(csv), TableChoices.Guess, id, TestShop.Cancel);
         Assert.Equal(saved.Value.Prices, again.Value!.Prices.AsEnumerable());
     }
 

@@ -3,11 +3,11 @@ using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 
-namespace ShopPlanner.Cli.Parts;
+namespace ShopPlanner.Services.Designs;
 
 /// <summary>A piece as a cut request: its parts at the size they are cut to first, its materials by role, and stock of the
 /// sizes that stores usually have, without prices.</summary>
-internal static class PieceRequest
+public static class PieceRequest
 {
     private const double Seconds = 10;
 
@@ -18,6 +18,7 @@ internal static class PieceRequest
     /// <summary>The request; every part of the piece is in it, spacers and practice pieces too.</summary>
     public static CutRequest Of(Piece piece)
     {
+        ArgumentNullException.ThrowIfNull(piece);
         var roles = Roles(piece);
         return new(
             piece.Unit,

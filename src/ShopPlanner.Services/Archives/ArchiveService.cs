@@ -1,0 +1,195 @@
+using System.Data.Common;
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
+using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+
+namespace ShopPlanner.Services.Archives;
+
+internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataFolder folder, TimeProvider clock)
+    : IArchiveService,
+        IDisposable
+{
+    // Reading an archive takes a while, and the shop's writers do not wait for it: only other archives do.
+    private readonly SemaphoreSlim importing = new(1, 1);
+
+    public Task<byte[]> ExportAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(db => ArchiveWriting.WriteAsync(db, clock.GetUtcNow().UtcDateTime, cancel), cancel);
+
+    public async Task<Outcome<ArchiveView>> PreviewAsync(ReadOnlyMemory<byte> zip, CancellationToken cancel = default)
+    {
+        var (archive, staging, faults) = await StageAsync(zip, cancel);
+        if (archive is null || staging is null)
+            return Outcome.Faulty<ArchiveView>(faults);
+        await using (staging)
+            return await work.ReadAsync(db => ViewAsync(db, archive, staging, cancel), cancel);
+    }
+
+    public async Task<Outcome<ArchiveView>> ImportAsync(
+        ReadOnlyMemory<byte> zip,
+        CommandId command,
+        CancellationToken cancel = default
+    )
+    {
+        await importing.WaitAsync(cancel);
+        try
+        {
+            return await ImportOnceAsync(zip, command, cancel);
+        }
+        finally
+        {
+            importing.Release();
+        }
+    }
+
+    public void Dispose() => importing.Dispose();
+
+    private async Task<Outcome<ArchiveView>> ImportOnceAsync(
+        ReadOnlyMemory<byte> zip,
+        CommandId command,
+        CancellationToken cancel
+    )
+    {
+        (ArchiveText Archive, ArchiveStaging Staging)? staged = null;
+        var making = new Making<ArchiveView>(command, CommandTexts.Asked("archive", zip))
+        {
+            Make = db => TakeAsync(db, staged!.Value.Archive, staged.Value.Staging, cancel),
+            Made = ShopJson.Write,
+            Find = (_, made) => Task.FromResult<ArchiveView?>(ShopJson.Read<ArchiveView>(made)),
+            What = "archive",
+        };
+        if (await work.ReadAsync(db => ShopCommands.FindAsync(db, making, cancel), cancel) is { } known)
+            return known;
+        var (archive, staging, faults) = await StageAsync(zip, cancel);
+        if (archive is null || staging is null)
+            return Outcome.Faulty<ArchiveView>(faults);
+        await using (staging)
+        {
+            staged = (archive, staging);
+            return await commands.RunAsync(making, cancel);
+        }
+    }
+
+    // The rows pass every check before the shop's writers have to wait.
+    private async Task<(ArchiveText? Archive, ArchiveStaging? Staging, IReadOnlyList<Fault> Faults)> StageAsync(
+        ReadOnlyMemory<byte> zip,
+        CancellationToken cancel
+    )
+    {
+        var (archive, fault) = ArchiveReading.Read(zip);
+        if (archive is null)
+            return (null, null, [fault!]);
+        var (staging, faults) = await ArchiveStaging.FillAsync(archive, folder, cancel);
+        return (archive, staging, faults);
+    }
+
+    private static async Task<Outcome<ArchiveView>> TakeAsync(
+        ShopContext db,
+        ArchiveText archive,
+        ArchiveStaging staging,
+        CancellationToken cancel
+    )
+    {
+        var view = await ViewAsync(db, archive, staging, cancel);
+        if (view.Hindrance is { } fault)
+            return Outcome.Faulty<ArchiveView>(fault);
+        using var source = staging.Open();
+        // Until all rows are there, some refer to rows that come later.
+        await RunAsync(db, "PRAGMA defer_foreign_keys = ON", cancel);
+        await RunAsync(db, "DELETE FROM \"PlanJobs\"", cancel);
+        var tables = ArchiveTables.Of(db);
+        foreach (var table in tables)
+            await RunAsync(db, $"DELETE FROM \"{table.Table}\"{ArchiveTables.Where(table.Table)}", cancel);
+        foreach (var table in tables)
+            await CopyAsync(db, source, table.Table, cancel);
+        return view;
+    }
+
+    private static async Task CopyAsync(ShopContext db, SqliteConnection source, string table, CancellationToken cancel)
+    {
+        await using var read = source.CreateCommand();
+        read.CommandText = $"SELECT * FROM \"{table}\"{ArchiveTables.Where(table)} ORDER BY rowid";
+        await using var rows = await read.ExecuteReaderAsync(cancel);
+        await using var write = Command(db);
+        var columns = Enumerable.Range(0, rows.FieldCount).ToList();
+        string Parameter(int at) => string.Create(CultureInfo.InvariantCulture, $"$p{at}");
+        write.CommandText =
+            $"INSERT INTO \"{table}\" ({string.Join(',', columns.Select(at => $"\"{rows.GetName(at)}\""))}) "
+            + $"VALUES ({string.Join(',', columns.Select(Parameter))})";
+        while (await rows.ReadAsync(cancel))
+        {
+            write.Parameters.Clear();
+            foreach (var at in columns)
+                write.Parameters.Add(new SqliteParameter(Parameter(at), rows.GetValue(at)));
+            await write.ExecuteNonQueryAsync(cancel);
+        }
+    }
+
+    private static async Task<ArchiveView> ViewAsync(
+        ShopContext db,
+        ArchiveText archive,
+        ArchiveStaging staging,
+        CancellationToken cancel
+    )
+    {
+        using var connection = staging.Open();
+        long Count(string table) =>
+            long.Parse(SqliteFacts.Ask(connection, $"SELECT COUNT(*) FROM \"{table}\""), CultureInfo.InvariantCulture);
+        var hash = ArchiveDocuments.Hash(archive.Documents);
+        return new(
+            archive.Head.Program,
+            archive.Head.MadeUtc,
+            hash,
+            hash == archive.Head.Hash,
+            [
+                .. ArchiveTables
+                    .Of(db)
+                    .Where(table => table.Says is not null and not "setup")
+                    .Select(table => new ArchiveCount(table.Says!, Count(table.Table)))
+                    .Where(one => one.Count > 0),
+            ],
+            await FindHindranceAsync(db, cancel)
+        );
+    }
+
+    private static async Task<Fault?> FindHindranceAsync(ShopContext db, CancellationToken cancel)
+    {
+        (string What, int Count)[] there =
+        [
+            ("projects", await db.Projects.IgnoreQueryFilters().CountAsync(cancel)),
+            ("stores", await db.Stores.CountAsync(cancel)),
+            ("pieces of rack and bin", await db.Pieces.CountAsync(cancel)),
+            ("own designs", await db.Designs.CountAsync(cancel)),
+            ("own materials", await db.Materials.CountAsync(material => material.Own, cancel)),
+        ];
+        var told = there
+            .Where(one => one.Count > 0)
+            .Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.What}: {one.Count}"));
+        var list = string.Join(", ", told);
+        return list.Length == 0
+            ? null
+            : new Fault(
+                "shop",
+                list,
+                "are here already, deleted ones counted, and an archive goes into an empty shop only, so that nothing is "
+                    + "lost. Start the program with a new data folder (--data FOLDER), and import there"
+            );
+    }
+
+    private static DbCommand Command(ShopContext db)
+    {
+        var command = db.Database.GetDbConnection().CreateCommand();
+        command.Transaction = db.Database.CurrentTransaction?.GetDbTransaction();
+        return command;
+    }
+
+    private static async Task RunAsync(ShopContext db, string sql, CancellationToken cancel)
+    {
+        await using var command = Command(db);
+        command.CommandText = sql;
+        await command.ExecuteNonQueryAsync(cancel);
+    }
+}
