@@ -41,9 +41,7 @@ internal sealed class CutTicks(ShopCommands commands, ReadPlans plans, TimeProvi
         if (at.FinishedBy is { } device && !tick.Made)
             return Outcome.Conflict<Done>(Fault.Of("copy", device, "has finished this one: reopen it first"));
         if (at.IsWrong && !tick.Made)
-            return Outcome.Conflict<Done>(
-                new Fault("cut", $"{tick.Cut}", "was reported as gone wrong: take that back first")
-            );
+            return Outcome.Conflict<Done>(new Fault("cut", $"{tick.Cut}", "was reported as gone wrong: take that back first"));
         var row = at.Tick ?? db.Cuts.Add(RowOf(tick)).Entity;
         (row.Made, row.Device, row.WhenUtc) = (tick.Made, tick.Device, clock.GetUtcNow().UtcDateTime);
         at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);

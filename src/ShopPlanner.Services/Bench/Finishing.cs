@@ -153,15 +153,7 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
         new(length, width, condition, note, $"cut for {plan.Record.Stored.Name}", device, finish.Id);
 
     private LedgerNote Note(KeptLeftover left, StockCondition condition, StoredFinish finish) =>
-        new(
-            left.Length,
-            left.Width,
-            condition,
-            "",
-            left.Reason ?? $"left over: {plan.Record.Stored.Name}",
-            device,
-            finish.Id
-        );
+        new(left.Length, left.Width, condition, "", left.Reason ?? $"left over: {plan.Record.Stored.Name}", device, finish.Id);
 
     private sealed record CutPiece(Length Length, Length Width, StockCondition Condition);
 }

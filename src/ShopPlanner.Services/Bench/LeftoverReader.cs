@@ -34,13 +34,7 @@ internal sealed record KeptLeftover(Length Length, Length Width, LeftoverArea? A
 /// <param name="material">Its material.</param>
 /// <param name="unit">Of figures without one.</param>
 /// <param name="faults">Where what is wrong is noted.</param>
-internal sealed class LeftoverReader(
-    Layout layout,
-    CutStock stock,
-    StoredMaterial material,
-    LengthUnit unit,
-    List<Fault> faults
-)
+internal sealed class LeftoverReader(Layout layout, CutStock stock, StoredMaterial material, LengthUnit unit, List<Fault> faults)
 {
     private const int MostLeftovers = 50;
 

@@ -30,13 +30,6 @@ internal static class HeldRows
                 where cut.LastPlan >= plan.Number && own.Number <= plan.Number
                 select piece
             ).Count()
-            select new HeldRowFact(
-                part.PlanId,
-                part.RowId,
-                part.MaterialId,
-                part.Length,
-                part.Width,
-                part.Pieces - left - wrong
-            )
+            select new HeldRowFact(part.PlanId, part.RowId, part.MaterialId, part.Length, part.Width, part.Pieces - left - wrong)
         ).ToListAsync(cancel);
 }

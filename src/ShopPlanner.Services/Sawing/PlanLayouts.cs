@@ -67,8 +67,10 @@ public static class PlanLayouts
         var byCut = cuts.SelectMany(PartsOf).ToHashSet();
         return Enumerable
             .Range(0, layout.Pieces.Length)
-            .Where(i => (layout.Pieces[i].Part, layout.Pieces[i].X, layout.Pieces[i].Y) is var piece
-                && (freed.Contains(piece) || (isFinished && !byCut.Contains(piece))));
+            .Where(i =>
+                (layout.Pieces[i].Part, layout.Pieces[i].X, layout.Pieces[i].Y) is var piece
+                && (freed.Contains(piece) || (isFinished && !byCut.Contains(piece)))
+            );
     }
 
     /// <summary>The parts that a cut finishes, with their places.</summary>

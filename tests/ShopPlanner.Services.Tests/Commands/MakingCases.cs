@@ -37,7 +37,7 @@ internal static partial class MakingCases
     private static CancellationToken Cancel => TestShop.Cancel;
 
     public static IReadOnlyList<MakingCase> All { get; } =
-    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work()];
+    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. WrongCuts(), .. Bin()];
 
     private static IEnumerable<MakingCase> Setup() =>
         [

@@ -29,10 +29,7 @@ internal sealed class BoardStopping(
 )
 {
     /// <summary>Stops each board that has a cut made and is not finished.</summary>
-    public async Task<(List<StoppedPiece> Pieces, Outcome<BenchView>? Refusal)> StopAsync(
-        StoredWrongCut wrong,
-        ReadWrongCut read
-    )
+    public async Task<(List<StoppedPiece> Pieces, Outcome<BenchView>? Refusal)> StopAsync(StoredWrongCut wrong, ReadWrongCut read)
     {
         var stopped = new List<StoppedPiece>();
         foreach (var stock in view.Stocks.Where(stock => !stock.Finished))

@@ -123,7 +123,7 @@ public sealed record WrongCutView(
 public interface IWrongCutService
 {
     /// <summary>Returns what can be said about a cut; null where there is no such plan, board or cut.</summary>
-    Task<WrongCutStart?> StartAsync(Guid plan, int number, int cut, CancellationToken cancel = default);
+    Task<WrongCutStart?> OfCutAsync(Guid plan, int number, int cut, CancellationToken cancel = default);
 
     /// <summary>Plans the rest again within about a second and changes nothing: from what is left of the boards in hand, the rack,
     /// the bin, then the store.</summary>
@@ -145,12 +145,7 @@ public interface IWrongCutService
     );
 
     /// <summary>Writes the wrong cut down and goes on cutting: its pieces are needed again and can be planned later.</summary>
-    Task<Outcome<WrongCutView>> NoteAsync(
-        WrongCut wrong,
-        string device,
-        CommandId command,
-        CancellationToken cancel = default
-    );
+    Task<Outcome<WrongCutView>> NoteAsync(WrongCut wrong, string device, CommandId command, CancellationToken cancel = default);
 
     /// <summary>Takes a wrong cut back with all that was done for it: the plan of the rest, the boards stopped, the pieces put in
     /// the bin. Refused where any of that was used since.</summary>

@@ -80,12 +80,7 @@ internal sealed class RestDrafting(ReadPlans plans, BenchReading reading, TimePr
     }
 
     /// <summary>Writes the wrong cut down, stops the boards that are begun, and makes the draft of the rest.</summary>
-    public async Task<Outcome<RestDraft>> DraftAsync(
-        ShopContext db,
-        WrongCut wrong,
-        string device,
-        CancellationToken cancel
-    )
+    public async Task<Outcome<RestDraft>> DraftAsync(ShopContext db, WrongCut wrong, string device, CancellationToken cancel)
     {
         var (plan, read, refusal) = await ReadAsync(db, wrong, device, cancel);
         if (plan is null || read is null)

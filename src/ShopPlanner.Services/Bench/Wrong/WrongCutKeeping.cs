@@ -8,13 +8,7 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Bench.Wrong;
 
 /// <summary>Writes a wrong cut down: the cut is made, and its pieces are needed again.</summary>
-internal sealed class WrongCutKeeping(
-    ShopContext db,
-    BenchPlan plan,
-    string device,
-    TimeProvider clock,
-    CancellationToken cancel
-)
+internal sealed class WrongCutKeeping(ShopContext db, BenchPlan plan, string device, TimeProvider clock, CancellationToken cancel)
 {
     /// <summary>Adds the wrong cut with its pieces, and ticks the cut where it is not ticked yet.</summary>
     public async Task<StoredWrongCut> AddAsync(ReadWrongCut read)
@@ -62,15 +56,7 @@ internal sealed class WrongCutKeeping(
             if (left is null)
                 continue;
             var note = new LedgerNote(left.Length, left.Width, StockCondition.Sound, "", left.Reason!, device);
-            var binned = await Ledger.EnterAsync(
-                db,
-                StockPlace.Bin,
-                stock.Material,
-                StockEntryKind.Binned,
-                note,
-                clock,
-                cancel
-            );
+            var binned = await Ledger.EnterAsync(db, StockPlace.Bin, stock.Material, StockEntryKind.Binned, note, clock, cancel);
             await NoteLeftAsync(wrong, piece, binned.Id);
         }
 
@@ -84,10 +70,7 @@ internal sealed class WrongCutKeeping(
     // Whether the cut was not ticked before.
     private async Task<bool> TickAsync(ReadWrongCut read)
     {
-        var tick = await db.Cuts.FindAsync(
-            [plan.Record.Stored.Id, read.At.Layout, read.At.Copy, read.Cut.N],
-            cancel
-        );
+        var tick = await db.Cuts.FindAsync([plan.Record.Stored.Id, read.At.Layout, read.At.Copy, read.Cut.N], cancel);
         if (tick is { Made: true })
             return false;
         tick ??= db

@@ -1,7 +1,7 @@
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Stored;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Bench.Wrong;
@@ -18,7 +18,7 @@ internal sealed class WrongCutService(
     TimeProvider clock
 ) : IWrongCutService
 {
-    public Task<WrongCutStart?> StartAsync(Guid plan, int number, int cut, CancellationToken cancel = default) =>
+    public Task<WrongCutStart?> OfCutAsync(Guid plan, int number, int cut, CancellationToken cancel = default) =>
         work.ReadAsync(
             async db =>
                 await reading.FindAsync(db, plan, cancel) is { } view
@@ -55,20 +55,10 @@ internal sealed class WrongCutService(
         string device,
         CommandId command,
         CancellationToken cancel = default
-    ) =>
-        RunAsync(
-            command,
-            CommandTexts.Asked("wrong cut", wrong),
-            db => NoteAsync(db, wrong, device, cancel),
-            cancel
-        );
+    ) => RunAsync(command, CommandTexts.Asked("wrong cut", wrong), db => NoteAsync(db, wrong, device, cancel), cancel);
 
-    public Task<Outcome<WrongCutView>> UndoAsync(
-        Guid id,
-        string device,
-        CommandId command,
-        CancellationToken cancel = default
-    ) => RunAsync(command, $"undo wrong cut {id}", db => UndoAsync(db, id, device, cancel), cancel);
+    public Task<Outcome<WrongCutView>> UndoAsync(Guid id, string device, CommandId command, CancellationToken cancel = default) =>
+        RunAsync(command, $"undo wrong cut {id}", db => UndoAsync(db, id, device, cancel), cancel);
 
     public Task<WrongCutView?> FindAsync(Guid id, CancellationToken cancel = default) =>
         work.ReadAsync(db => views.FindAsync(db, id, cancel), cancel);
@@ -76,12 +66,7 @@ internal sealed class WrongCutService(
     public Task<IReadOnlyList<WrongCutView>> ListAsync(Guid plan, CancellationToken cancel = default) =>
         work.ReadAsync(db => views.ListAsync(db, plan, cancel), cancel);
 
-    private async Task<Outcome<WrongCutView>> NoteAsync(
-        ShopContext db,
-        WrongCut wrong,
-        string device,
-        CancellationToken cancel
-    )
+    private async Task<Outcome<WrongCutView>> NoteAsync(ShopContext db, WrongCut wrong, string device, CancellationToken cancel)
     {
         var (plan, read, refusal) = await drafting.ReadAsync(db, wrong, device, cancel);
         if (plan is null || read is null)

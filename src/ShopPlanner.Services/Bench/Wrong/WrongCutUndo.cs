@@ -33,6 +33,7 @@ internal sealed class WrongCutUndo(
         foreach (var finish in stopped)
             if (await new Reopening(db, plan, device, clock, cancel).ReopenAsync(finish.Layout, finish.Copy) is { } hindered)
                 return new Outcome<WrongCutView>(hindered.Kind, null, hindered.Faults);
+        await db.SaveChangesAsync(cancel);
         if (await TakeBackLeftAsync(wrong) is { } used)
             return Outcome.Conflict<WrongCutView>(used);
         await UntickAsync(wrong);

@@ -11,11 +11,7 @@ namespace ShopPlanner.Services.Storage.Migrations
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.AddColumn<Guid>(
-                name: "WrongCutId",
-                table: "Finishes",
-                type: "TEXT",
-                nullable: true);
+            migrationBuilder.AddColumn<Guid>(name: "WrongCutId", table: "Finishes", type: "TEXT", nullable: true);
 
             migrationBuilder.CreateTable(
                 name: "LeftOut",
@@ -24,7 +20,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     FinishId = table.Column<Guid>(type: "TEXT", nullable: false),
                     RowId = table.Column<Guid>(type: "TEXT", nullable: false),
                     PlanId = table.Column<Guid>(type: "TEXT", nullable: false),
-                    Pieces = table.Column<int>(type: "INTEGER", nullable: false)
+                    Pieces = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -34,8 +30,10 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.FinishId,
                         principalTable: "Finishes",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Cascade);
-                });
+                        onDelete: ReferentialAction.Cascade
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "WrongCuts",
@@ -52,7 +50,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     RestPlanId = table.Column<Guid>(type: "TEXT", nullable: true),
                     Standing = table.Column<bool>(type: "INTEGER", nullable: false),
                     WhenUtc = table.Column<DateTime>(type: "TEXT", nullable: false),
-                    Device = table.Column<string>(type: "TEXT", nullable: false)
+                    Device = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -62,14 +60,17 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.PlanId,
                         principalTable: "Plans",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
+                        onDelete: ReferentialAction.Restrict
+                    );
                     table.ForeignKey(
                         name: "FK_WrongCuts_Plans_RestPlanId",
                         column: x => x.RestPlanId,
                         principalTable: "Plans",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "WrongPieces",
@@ -79,7 +80,7 @@ namespace ShopPlanner.Services.Storage.Migrations
                     Piece = table.Column<int>(type: "INTEGER", nullable: false),
                     RowId = table.Column<Guid>(type: "TEXT", nullable: false),
                     IsPractice = table.Column<bool>(type: "INTEGER", nullable: false),
-                    LeftPieceId = table.Column<Guid>(type: "TEXT", nullable: true)
+                    LeftPieceId = table.Column<Guid>(type: "TEXT", nullable: true),
                 },
                 constraints: table =>
                 {
@@ -89,44 +90,29 @@ namespace ShopPlanner.Services.Storage.Migrations
                         column: x => x.LeftPieceId,
                         principalTable: "Pieces",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
+                        onDelete: ReferentialAction.Restrict
+                    );
                     table.ForeignKey(
                         name: "FK_WrongPieces_WrongCuts_WrongCutId",
                         column: x => x.WrongCutId,
                         principalTable: "WrongCuts",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Cascade);
-                });
+                        onDelete: ReferentialAction.Cascade
+                    );
+                }
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Finishes_WrongCutId",
-                table: "Finishes",
-                column: "WrongCutId");
+            migrationBuilder.CreateIndex(name: "IX_Finishes_WrongCutId", table: "Finishes", column: "WrongCutId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_LeftOut_PlanId",
-                table: "LeftOut",
-                column: "PlanId");
+            migrationBuilder.CreateIndex(name: "IX_LeftOut_PlanId", table: "LeftOut", column: "PlanId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_WrongCuts_PlanId",
-                table: "WrongCuts",
-                column: "PlanId");
+            migrationBuilder.CreateIndex(name: "IX_WrongCuts_PlanId", table: "WrongCuts", column: "PlanId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_WrongCuts_RestPlanId",
-                table: "WrongCuts",
-                column: "RestPlanId");
+            migrationBuilder.CreateIndex(name: "IX_WrongCuts_RestPlanId", table: "WrongCuts", column: "RestPlanId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_WrongPieces_LeftPieceId",
-                table: "WrongPieces",
-                column: "LeftPieceId");
+            migrationBuilder.CreateIndex(name: "IX_WrongPieces_LeftPieceId", table: "WrongPieces", column: "LeftPieceId");
 
-            migrationBuilder.CreateIndex(
-                name: "IX_WrongPieces_RowId",
-                table: "WrongPieces",
-                column: "RowId");
+            migrationBuilder.CreateIndex(name: "IX_WrongPieces_RowId", table: "WrongPieces", column: "RowId");
 
             migrationBuilder.AddForeignKey(
                 name: "FK_Finishes_WrongCuts_WrongCutId",
@@ -134,32 +120,24 @@ namespace ShopPlanner.Services.Storage.Migrations
                 column: "WrongCutId",
                 principalTable: "WrongCuts",
                 principalColumn: "Id",
-                onDelete: ReferentialAction.Restrict);
+                onDelete: ReferentialAction.Restrict
+            );
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropForeignKey(
-                name: "FK_Finishes_WrongCuts_WrongCutId",
-                table: "Finishes");
+            migrationBuilder.DropForeignKey(name: "FK_Finishes_WrongCuts_WrongCutId", table: "Finishes");
 
-            migrationBuilder.DropTable(
-                name: "LeftOut");
+            migrationBuilder.DropTable(name: "LeftOut");
 
-            migrationBuilder.DropTable(
-                name: "WrongPieces");
+            migrationBuilder.DropTable(name: "WrongPieces");
 
-            migrationBuilder.DropTable(
-                name: "WrongCuts");
+            migrationBuilder.DropTable(name: "WrongCuts");
 
-            migrationBuilder.DropIndex(
-                name: "IX_Finishes_WrongCutId",
-                table: "Finishes");
+            migrationBuilder.DropIndex(name: "IX_Finishes_WrongCutId", table: "Finishes");
 
-            migrationBuilder.DropColumn(
-                name: "WrongCutId",
-                table: "Finishes");
+            migrationBuilder.DropColumn(name: "WrongCutId", table: "Finishes");
         }
     }
 }
