@@ -25,7 +25,7 @@ internal sealed class RestPlanning(
 )
 {
     /// <summary>Who waits for it stands at a saw; the search can go on later, as for every plan.</summary>
-    private static readonly TimeSpan Time = TimeSpan.FromMilliseconds(500);
+    private static readonly TimeSpan Time = TimeSpan.FromMilliseconds(300);
 
     private const string Looking = "look";
 

@@ -29,7 +29,9 @@ public static class WrongWords
             : "Costs nothing more";
     }
 
-    /// <summary>A size: <c>20″ × 2 ½″</c>.</summary>
-    public static string Size(Length length, Length width, LengthUnit unit) =>
-        $"{LengthFormat.WithUnit(length, unit)} × {LengthFormat.WithUnit(width, unit)}";
+    /// <summary>A size down to the last mark of a rule that is not beyond it: <c>20″ × 2 ½″</c>.</summary>
+    public static string Size(Length length, Length width, LengthUnit unit) => $"{AtMark(length, unit)} × {AtMark(width, unit)}";
+
+    private static string AtMark(Length length, LengthUnit unit) =>
+        LengthFormat.WithUnit(BenchWords.Marked(length, unit), unit);
 }
