@@ -97,11 +97,7 @@ public sealed class LeftoverProposalTests : IAsyncLifetime
     {
         var outcome = await FinishAsync(1, new MeasuredLeftover(0, "35", "", true), new MeasuredLeftover(-1, "40", "", true));
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
-        Assert.Contains(
-            "are more than the 96″ × 2 ½″ they come from",
-            outcome.Faults.Single().Message,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("are more than the 96″ × 2 ½″ they come from", outcome.Faults.Single().Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Net;
+using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;

@@ -1,4 +1,5 @@
 using System.Net;
+using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Bench.Wrong;

@@ -1,7 +1,7 @@
-using ShopPlanner.Web.Shared;
 using ShopPlanner.Services.Bench.Bin;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Bench;
 

@@ -83,9 +83,7 @@ public static class BenchWords
     internal static Length Marked(Length size, LengthUnit unit)
     {
         var mark =
-            unit == LengthUnit.Inch
-                ? Length.TicksPerInch / LengthFormat.FinestDenominator
-                : Length.FromMillimetres(0.1m).Ticks;
+            unit == LengthUnit.Inch ? Length.TicksPerInch / LengthFormat.FinestDenominator : Length.FromMillimetres(0.1m).Ticks;
         return Length.FromTicks(size.Ticks / mark * mark);
     }
 

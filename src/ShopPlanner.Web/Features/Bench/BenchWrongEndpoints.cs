@@ -1,8 +1,8 @@
-using ShopPlanner.Web.Shared;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Frame;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Bench;
 

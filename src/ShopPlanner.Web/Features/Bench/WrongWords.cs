@@ -1,7 +1,7 @@
-using ShopPlanner.Web.Shared;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Bench;
 
@@ -32,6 +32,5 @@ public static class WrongWords
     /// <summary>A size down to the last mark of a rule that is not beyond it: <c>20″ × 2 ½″</c>.</summary>
     public static string Size(Length length, Length width, LengthUnit unit) => $"{AtMark(length, unit)} × {AtMark(width, unit)}";
 
-    private static string AtMark(Length length, LengthUnit unit) =>
-        LengthFormat.WithUnit(BenchWords.Marked(length, unit), unit);
+    private static string AtMark(Length length, LengthUnit unit) => LengthFormat.WithUnit(BenchWords.Marked(length, unit), unit);
 }
