@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
-using ShopPlanner.Browser.Tests.Kept;
 using static Microsoft.Playwright.Assertions;
 
 namespace ShopPlanner.Browser.Tests;

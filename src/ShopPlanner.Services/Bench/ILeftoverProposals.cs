@@ -13,8 +13,8 @@ public sealed record ProposedLeftover(ExpectedLeftover Left, string? Tag, string
 /// <summary>Proposes what becomes of the leftovers of a board or sheet.</summary>
 public interface ILeftoverProposals
 {
-    /// <summary>Returns the leftovers as they should lie there, those worth keeping first. Their tags are free now, and given when
-    /// the board is finished unless somebody else was quicker.</summary>
+    /// <summary>Returns the leftovers as they should lie there, those worth keeping first. Their tags are free now, and given
+    /// when the board is finished unless somebody else was quicker.</summary>
     /// <param name="view">The plan at the bench.</param>
     /// <param name="stock">The board or sheet.</param>
     /// <param name="allCutsMade">Whether every cut was made, ticked or not.</param>

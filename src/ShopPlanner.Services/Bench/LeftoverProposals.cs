@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Common;

@@ -1,7 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
-using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage.Rows;
 

@@ -8,8 +8,8 @@ using ShopPlanner.Services.Sawing;
 
 namespace ShopPlanner.Services.Bench;
 
-/// <summary>What comes off leftovers before they go into the bin: test pieces and spacers that no board gives, and a piece of each
-/// material on which settings are tried.</summary>
+/// <summary>What comes off leftovers before they go into the bin: test pieces and spacers that no board gives, and a piece
+/// of each material on which settings are tried.</summary>
 internal sealed class ScrapUses(BenchView view, BenchStock stock, bool allCutsMade, IReadOnlyList<WorkView> works)
 {
     private readonly CutStock whole = PlanLayouts.StockOf(view.Plan, stock.Layout);

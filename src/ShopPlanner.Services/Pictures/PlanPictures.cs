@@ -74,8 +74,8 @@ public static class PlanPictures
         );
     }
 
-    /// <summary>One physical board or sheet with what is left of it, each piece where it lies and with its tag: only the parts and
-    /// the cuts that are there.</summary>
+    /// <summary>One physical board or sheet with what is left of it, each piece where it lies and with its tag: only the parts
+    /// and the cuts that are there.</summary>
     /// <param name="bench">The plan at the bench.</param>
     /// <param name="number">The board's number, from 1.</param>
     /// <param name="left">What is left, as proposed.</param>

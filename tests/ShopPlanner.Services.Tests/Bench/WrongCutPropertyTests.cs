@@ -1,6 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Cutting.Verification;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Bench.Wrong;

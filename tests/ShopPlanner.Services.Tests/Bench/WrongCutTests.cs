@@ -1,49 +1,32 @@
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Projects;
 
 namespace ShopPlanner.Services.Tests.Bench;
 
 /// <summary>A cut goes wrong. Three legs of 30 in: the first from an offcut of 41 3/8 in (board 1), two from a new board of 96 in
 /// (board 2).</summary>
-public sealed class WrongCutTests : IAsyncLifetime
+public sealed class WrongCutTests : WrongCutTest
 {
-    private PlannedShop given = null!;
-    private Guid plan;
-
-    private IWrongCutService Wrong => given.Shop.Get<IWrongCutService>();
-
-    public async ValueTask InitializeAsync()
-    {
-        given = await PlannedShop.OpenAsync();
-        await given.OffcutAsync("41 3/8");
-        plan = (await given.PlanAsync()).Summary.Id;
-    }
-
-    public ValueTask DisposeAsync() => given.DisposeAsync();
-
     [Fact]
     public async Task The_pieces_of_the_cut_and_what_is_still_to_be_cut_can_be_said()
     {
         await TickAsync(1, 1);
-        var start = (await Wrong.OfCutAsync(plan, 2, 2, TestShop.Cancel))!;
+        var start = (await Wrong.OfCutAsync(PlanId, 2, 2, TestShop.Cancel))!;
         Assert.Equal([("A3", true), ("A2", false)], start.Given.Select(piece => (piece.Mark, piece.IsOfCut)));
         Assert.Equal(["35 3/4"], start.Rests.Select(rest => LengthFormat.Exact(rest.Dx, Some.Inch)));
-        Assert.Null(await Wrong.OfCutAsync(plan, 2, 9, TestShop.Cancel));
-        Assert.Null(await Wrong.OfCutAsync(plan, 9, 1, TestShop.Cancel));
+        Assert.Null(await Wrong.OfCutAsync(PlanId, 2, 9, TestShop.Cancel));
+        Assert.Null(await Wrong.OfCutAsync(PlanId, 9, 1, TestShop.Cancel));
         Assert.Null(await Wrong.OfCutAsync(Guid.CreateVersion7(), 1, 1, TestShop.Cancel));
     }
 
     [Fact]
     public async Task Looking_at_a_new_plan_changes_nothing()
     {
-        var (rows, changes) = (given.Shop.CountRows(), given.Shop.Work.Changes);
+        var (rows, changes) = (Given.Shop.CountRows(), Given.Shop.Work.Changes);
         var proposal = await ProposeAsync(Spoiled(2, 1, 0, "29"));
-        Assert.Equal(rows, given.Shop.CountRows());
-        Assert.Equal(changes, given.Shop.Work.Changes);
+        Assert.Equal(rows, Given.Shop.CountRows());
+        Assert.Equal(changes, Given.Shop.Work.Changes);
         Assert.Equal(3, proposal.Plan.Request.Parts.Single().Quantity);
         Assert.Equal(
             [(2, "B2 B3")],
@@ -65,9 +48,9 @@ public sealed class WrongCutTests : IAsyncLifetime
     [Fact]
     public async Task What_is_left_of_a_piece_tells_what_it_could_become()
     {
-        await given.Shop.Parts.SaveAsync(given.Project.Id, [Some.New(Some.Part("20", "B", "1"))], TestShop.Cancel);
-        plan = (await given.PlanAsync(given.Order(replaces: plan))).Summary.Id;
-        var board = (await given.Shop.Bench.GetAsync(plan, TestShop.Cancel))!;
+        await Given.Shop.Parts.SaveAsync(Given.Project.Id, [Some.New(Some.Part("20", "B", "1"))], TestShop.Cancel);
+        PlanId = (await Given.PlanAsync(Given.Order(replaces: PlanId))).Summary.Id;
+        var board = (await Given.Shop.Bench.GetAsync(PlanId, TestShop.Cancel))!;
         var leg = board.Stocks.First(stock => stock.Cuts[0].Cut.FirstPart!.EndsWith('A'));
         var proposal = await ProposeAsync(Spoiled(leg.Number, 1, 0, "29"));
         Assert.Equal(["B Leg"], proposal.Left.Single().CouldBe);
@@ -79,8 +62,8 @@ public sealed class WrongCutTests : IAsyncLifetime
         await TickAsync(1, 1);
         var wrong = Spoiled(2, 2, 1, "");
         var view = await AcceptAsync(wrong with { Pieces = [wrong.Pieces[0] with { Keep = false }] });
-        Assert.Equal(PlanState.Withdrawn, (await given.ReadAsync(plan)).Summary.State);
-        var rest = await given.ReadAsync(view.RestPlan!.Value);
+        Assert.Equal(PlanState.Withdrawn, (await Given.ReadAsync(PlanId)).Summary.State);
+        var rest = await Given.ReadAsync(view.RestPlan!.Value);
         Assert.Equal((2, 1), (rest.Request.Parts.Single().Quantity, rest.CutBefore.Values.Single()));
         Assert.Empty(rest.Changes);
         Assert.Equal(["A3"], view.Marks);
@@ -94,14 +77,14 @@ public sealed class WrongCutTests : IAsyncLifetime
     public async Task Taken_back_the_shop_is_as_it_was()
     {
         await TickAsync(1, 1);
-        var (before, bench) = (await StateAsync(), await BenchAsync(plan));
+        var (before, bench) = (await StateAsync(), await BenchAsync(PlanId));
         var view = await AcceptAsync(Spoiled(2, 2, 1, "29"));
         var undone = await Wrong.UndoAsync(view.Id, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.True(undone.Ok, string.Join("; ", undone.Faults));
         Assert.Equal(before, await StateAsync());
-        Assert.Equal(bench, await BenchAsync(plan));
+        Assert.Equal(bench, await BenchAsync(PlanId));
         Assert.False((await Wrong.FindAsync(view.Id, TestShop.Cancel))!.Standing);
-        Assert.Equal(PlanState.Withdrawn, (await given.ReadAsync(view.RestPlan!.Value)).Summary.State);
+        Assert.Equal(PlanState.Withdrawn, (await Given.ReadAsync(view.RestPlan!.Value)).Summary.State);
         var twice = await Wrong.UndoAsync(view.Id, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Conflict, twice.Kind);
     }
@@ -110,7 +93,7 @@ public sealed class WrongCutTests : IAsyncLifetime
     public async Task With_a_cut_of_the_new_plan_done_it_is_not_taken_back()
     {
         var view = await AcceptAsync(Spoiled(2, 1, 0, "29"));
-        var cut = await given.Shop.Bench.SetCutAsync(
+        var cut = await Given.Shop.Bench.SetCutAsync(
             view.RestPlan!.Value,
             0,
             1,
@@ -121,11 +104,11 @@ public sealed class WrongCutTests : IAsyncLifetime
             TestShop.Cancel
         );
         Assert.True(cut.Ok);
-        var rows = given.Shop.CountRows();
+        var rows = Given.Shop.CountRows();
         var undone = await Wrong.UndoAsync(view.Id, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Conflict, undone.Kind);
         Assert.Contains("cuts done by the new plan", undone.Faults.Single().Message, StringComparison.Ordinal);
-        Assert.Equal(rows, given.Shop.CountRows());
+        Assert.Equal(rows, Given.Shop.CountRows());
     }
 
     [Fact]
@@ -133,11 +116,11 @@ public sealed class WrongCutTests : IAsyncLifetime
     {
         var wrong = Spoiled(2, 1, 0, "29");
         var key = (await ProposeAsync(wrong)).Key;
-        await given.OffcutAsync("60");
+        await Given.OffcutAsync("60");
         var late = await Wrong.AcceptAsync(wrong, key, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Conflict, late.Kind);
         Assert.Contains("look at it once more", late.Faults.Single().Message, StringComparison.Ordinal);
-        Assert.Equal(PlanState.Ready, (await given.ReadAsync(plan)).Summary.State);
+        Assert.Equal(PlanState.Ready, (await Given.ReadAsync(PlanId)).Summary.State);
     }
 
     // Two tablets look at the same, and both accept.
@@ -149,7 +132,7 @@ public sealed class WrongCutTests : IAsyncLifetime
         Assert.True((await Wrong.AcceptAsync(wrong, mine, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
         var second = await Wrong.AcceptAsync(wrong, yours, "another tablet", CommandId.New(), TestShop.Cancel);
         Assert.NotEqual(OutcomeKind.Ok, second.Kind);
-        Assert.Single(await given.Shop.Plans.ListAsync(cancel: TestShop.Cancel));
+        Assert.Single(await Given.Shop.Plans.ListAsync(cancel: TestShop.Cancel));
     }
 
     [Fact]
@@ -157,73 +140,14 @@ public sealed class WrongCutTests : IAsyncLifetime
     {
         var noted = await NoteAsync(Spoiled(2, 1, 0, "29"));
         Assert.Equal(["B2"], noted.Left.Select(one => one.Tag));
-        var view = (await given.Shop.Bench.GetAsync(plan, TestShop.Cancel))!;
+        var view = (await Given.Shop.Bench.GetAsync(PlanId, TestShop.Cancel))!;
         Assert.Equal((false, true), (view.Stocks[1].Finished, view.Stocks[1].Cuts[0].Made));
         Assert.Equal(3, await WantedAsync());
-        var untick = await given.Shop.Bench.SetCutAsync(plan, 1, 1, 1, false, Some.Device, CommandId.New(), TestShop.Cancel);
+        var untick = await Given.Shop.Bench.SetCutAsync(PlanId, 1, 1, 1, false, Some.Device, CommandId.New(), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Conflict, untick.Kind);
         Assert.True((await Wrong.UndoAsync(noted.Id, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
-        Assert.DoesNotContain(await given.Shop.Stock.ListAsync(TestShop.Cancel), piece => piece.Tag == "B2");
-        Assert.False((await given.Shop.Bench.GetAsync(plan, TestShop.Cancel))!.Stocks[1].Cuts[0].Made);
-    }
-
-    [Fact]
-    public async Task Found_wrong_when_all_is_cut_it_is_planned_beside_the_plan()
-    {
-        await FinishAsync(0);
-        await FinishAsync(1);
-        Assert.Equal(ProjectState.Building, await ProjectAsync());
-        var view = await AcceptAsync(Spoiled(2, 1, 0, "29"));
-        Assert.Equal(PlanState.Cut, (await given.ReadAsync(plan)).Summary.State);
-        Assert.Equal(1, (await given.ReadAsync(view.RestPlan!.Value)).Request.Parts.Single().Quantity);
-        Assert.Equal(ProjectState.Buying, await ProjectAsync());
-        Assert.True((await Wrong.UndoAsync(view.Id, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
-        Assert.Equal(ProjectState.Building, await ProjectAsync());
-    }
-
-    [Fact]
-    public async Task Noted_when_all_is_cut_the_project_is_no_longer_at_building()
-    {
-        await FinishAsync(0);
-        await FinishAsync(1);
-        var noted = await NoteAsync(Spoiled(2, 1, 0, ""));
-        Assert.Equal(ProjectState.Planning, await ProjectAsync());
-        Assert.True((await Wrong.UndoAsync(noted.Id, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
-        Assert.Equal(ProjectState.Building, await ProjectAsync());
-    }
-
-    // Stopped before its last cut, the board left a leg out.
-    [Fact]
-    public async Task A_piece_left_out_at_the_end_keeps_the_project_from_building()
-    {
-        await FinishAsync(0);
-        await TickAsync(1, 1);
-        await FinishAsync(1, allCutsMade: false);
-        Assert.Equal(PlanState.Cut, (await given.ReadAsync(plan)).Summary.State);
-        Assert.Equal(ProjectState.Planning, await ProjectAsync());
-        await TickAsync(1, 2);
-        Assert.Equal(ProjectState.Building, await ProjectAsync());
-    }
-
-    [Fact]
-    public async Task The_rest_of_what_was_left_out_cut_the_project_is_at_building()
-    {
-        await FinishAsync(0);
-        await FinishAsync(1, allCutsMade: false);
-        var rest = (await given.PlanAsync(given.Order())).Summary.Id;
-        for (var layout = 0; layout < (await given.ReadAsync(rest)).Plan.Layouts.Length; layout++)
-            Assert.True(
-                (
-                    await given.Shop.Bench.FinishAsync(
-                        rest,
-                        new(layout, 1, true, []),
-                        Some.Device,
-                        CommandId.New(),
-                        TestShop.Cancel
-                    )
-                ).Ok
-            );
-        Assert.Equal(ProjectState.Building, await ProjectAsync());
+        Assert.DoesNotContain(await Given.Shop.Stock.ListAsync(TestShop.Cancel), piece => piece.Tag == "B2");
+        Assert.False((await Given.Shop.Bench.GetAsync(PlanId, TestShop.Cancel))!.Stocks[1].Cuts[0].Made);
     }
 
     [Theory]
@@ -233,18 +157,18 @@ public sealed class WrongCutTests : IAsyncLifetime
     [InlineData("762", "if you measured in millimeters, write 762 mm")]
     public async Task A_size_that_cannot_be_is_refused_with_what_would_be_right(string length, string said)
     {
-        var rows = given.Shop.CountRows();
+        var rows = Given.Shop.CountRows();
         var outcome = await Wrong.ProposeAsync(Spoiled(2, 1, 0, length), TestShop.Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
         Assert.Equal("pieces[0].Length", outcome.Faults.Single().Field);
         Assert.Contains(said, outcome.Faults.Single().Message, StringComparison.Ordinal);
-        Assert.Equal(rows, given.Shop.CountRows());
+        Assert.Equal(rows, Given.Shop.CountRows());
     }
 
     [Fact]
     public async Task Nothing_wrong_is_no_wrong_cut()
     {
-        var none = new WrongCut(plan, 2, 1, WrongReason.Other, [], []);
+        var none = new WrongCut(PlanId, 2, 1, WrongReason.Other, [], []);
         Assert.Equal(OutcomeKind.Faulty, (await Wrong.ProposeAsync(none, TestShop.Cancel)).Kind);
         var notCut = Spoiled(2, 1, 1, "29");
         Assert.Equal(OutcomeKind.Faulty, (await Wrong.ProposeAsync(notCut, TestShop.Cancel)).Kind);
@@ -254,66 +178,10 @@ public sealed class WrongCutTests : IAsyncLifetime
     [Fact]
     public async Task A_rest_of_another_size_is_planned_as_it_measures()
     {
-        var start = (await Wrong.OfCutAsync(plan, 2, 1, TestShop.Cancel))!;
-        var wrong = new WrongCut(plan, 2, 1, WrongReason.Other, [], [new MeasuredRest(start.Rests.Single(), "29", "2 1/2")]);
+        var start = (await Wrong.OfCutAsync(PlanId, 2, 1, TestShop.Cancel))!;
+        var wrong = new WrongCut(PlanId, 2, 1, WrongReason.Other, [], [new MeasuredRest(start.Rests.Single(), "29", "2 1/2")]);
         var proposal = await ProposeAsync(wrong);
         Assert.Equal(2, proposal.Plan.Request.Parts.Single().Quantity);
         Assert.Equal(Money.From(6.48m), proposal.Extra);
     }
-
-    private WrongCut Spoiled(int number, int cut, int piece, string length) =>
-        new(plan, number, cut, WrongReason.Short, [new WrongPiece(piece, length, "", Keep: length.Length > 0)], []);
-
-    private async Task<RestProposal> ProposeAsync(WrongCut wrong)
-    {
-        var outcome = await Wrong.ProposeAsync(wrong, TestShop.Cancel);
-        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
-        return outcome.Value;
-    }
-
-    private async Task<WrongCutView> AcceptAsync(WrongCut wrong)
-    {
-        var key = (await ProposeAsync(wrong)).Key;
-        var outcome = await Wrong.AcceptAsync(wrong, key, Some.Device, CommandId.New(), TestShop.Cancel);
-        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
-        return outcome.Value;
-    }
-
-    private async Task<WrongCutView> NoteAsync(WrongCut wrong)
-    {
-        var outcome = await Wrong.NoteAsync(wrong, Some.Device, CommandId.New(), TestShop.Cancel);
-        Assert.True(outcome.Ok, string.Join("; ", outcome.Faults));
-        return outcome.Value;
-    }
-
-    private async Task TickAsync(int layout, int cut) =>
-        Assert.True(
-            (await given.Shop.Bench.SetCutAsync(plan, layout, 1, cut, true, Some.Device, CommandId.New(), TestShop.Cancel)).Ok
-        );
-
-    private async Task FinishAsync(int layout, bool allCutsMade = true)
-    {
-        var finished = new FinishedStock(layout, 1, allCutsMade, []);
-        Assert.True((await given.Shop.Bench.FinishAsync(plan, finished, Some.Device, CommandId.New(), TestShop.Cancel)).Ok);
-    }
-
-    private async Task<int> WantedAsync() =>
-        (await given.Shop.Plans.PreviewAsync(given.Order(replaces: plan), TestShop.Cancel))
-            .Value!.Request.Parts.Single()
-            .Quantity;
-
-    private async Task<ProjectState> ProjectAsync() =>
-        (await given.Shop.Projects.GetAsync(given.Project.Id, TestShop.Cancel))!.State;
-
-    private async Task<string> StateAsync() =>
-        string.Join('\n', (await given.Shop.Stock.ListAsync(TestShop.Cancel)).Select(one => $"{one with { Version = 0 }}"))
-        + $"\n{(await given.ReadAsync(plan)).Summary.State}";
-
-    private async Task<string> BenchAsync(Guid of) =>
-        string.Join(
-            ' ',
-            (await given.Shop.Bench.GetAsync(of, TestShop.Cancel))!.Stocks.SelectMany(stock =>
-                stock.Cuts.Select(cut => $"{stock.Number}/{cut.Cut.N}:{cut.Made}/{stock.Finished}")
-            )
-        );
 }

@@ -41,8 +41,8 @@ internal sealed record OffcutSearch(string Material, Length? Thickness, Length L
         );
     }
 
-    /// <summary>Returns how a piece will do: as it lies, or turned where its grain doesn't matter. Null where it won't, also where
-    /// a bad place leaves no sound part of that size.</summary>
+    /// <summary>Returns how a piece will do: as it lies, or turned where its grain doesn't matter. Null where it won't, also
+    /// where a bad place leaves no sound part of that size.</summary>
     public FoundOffcut? Find(PieceNow now, MaterialIndex materials)
     {
         var material = materials[now.Piece.MaterialId];

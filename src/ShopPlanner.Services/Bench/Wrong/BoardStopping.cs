@@ -1,9 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
-using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;

@@ -125,12 +125,12 @@ public interface IWrongCutService
     /// <summary>Returns what can be said about a cut; null where there is no such plan, board or cut.</summary>
     Task<WrongCutStart?> OfCutAsync(Guid plan, int number, int cut, CancellationToken cancel = default);
 
-    /// <summary>Plans the rest again within about a second and changes nothing: from what is left of the boards in hand, the rack,
-    /// the bin, then the store.</summary>
+    /// <summary>Plans the rest again within about a second and changes nothing: from what is left of the boards in hand, the
+    /// rack, the bin, then the store.</summary>
     Task<Outcome<RestProposal>> ProposeAsync(WrongCut wrong, CancellationToken cancel = default);
 
-    /// <summary>Writes the wrong cut down and puts a proposal in the place of the plan; refused where the shop changed since it was
-    /// made. One transaction.</summary>
+    /// <summary>Writes the wrong cut down and puts a proposal in the place of the plan; refused where the shop changed since it
+    /// was made. One transaction.</summary>
     /// <param name="wrong">As it was proposed for.</param>
     /// <param name="proposal">See <see cref="RestProposal.Key"/>.</param>
     /// <param name="device">The device that says so.</param>

@@ -10,7 +10,7 @@ namespace ShopPlanner.Services.Bench.Wrong;
 /// <param name="Cut">The cut.</param>
 /// <param name="Reason">Why it is wrong.</param>
 /// <param name="Start">What could be said about it.</param>
-/// <param name="Pieces">The wrong pieces, by index into the layout, each with what is left of it; null where that is scrap.</param>
+/// <param name="Pieces">The wrong pieces, by index into the layout, with what is left of each; null for scrap.</param>
 /// <param name="Rests">Measured sizes of what the cut gave to be cut further, by its planned place.</param>
 internal sealed record ReadWrongCut(
     BenchPlace At,

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Bought;
 using ShopPlanner.Services.Plans.Ordering;

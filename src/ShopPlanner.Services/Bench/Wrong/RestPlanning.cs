@@ -6,7 +6,6 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Plans.Stored;
-using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 

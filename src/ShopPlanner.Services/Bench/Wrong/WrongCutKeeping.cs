@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Sawing;

@@ -1,4 +1,3 @@
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Frame;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
-using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
