@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Plans.Stored;
+using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -31,6 +32,25 @@ internal sealed class BenchPlan
             f => f.PlanId == stored.Id && f.Layout == layout && f.Copy == copy && f.Standing,
             cancel
         );
+
+    /// <summary>The parts that a board or sheet has given, or will have where every cut is made.</summary>
+    public async Task<IEnumerable<PlacedPiece>> GivenAsync(
+        ShopContext db,
+        int index,
+        int copy,
+        bool allCutsMade,
+        CancellationToken cancel
+    )
+    {
+        var layout = Record.Plan.Layouts[index];
+        if (allCutsMade)
+            return layout.Pieces;
+        var made = await db
+            .Cuts.Where(cut => cut.PlanId == stored.Id && cut.Layout == index && cut.Copy == copy && cut.Made)
+            .Select(cut => cut.Cut)
+            .ToHashSetAsync(cancel);
+        return PlanLayouts.Given(Request, layout, made, isFinished: true).Select(i => layout.Pieces[i]);
+    }
 
     /// <summary>The plan stands where its ticks and finishes put it.</summary>
     public async Task SettleStateAsync(ShopContext db, CancellationToken cancel)

@@ -60,15 +60,28 @@ internal sealed class BenchReading(PlanReading reading)
     )
     {
         var finishes = await db.Finishes.AsNoTracking().Where(f => f.PlanId == planId && f.Standing).ToListAsync(cancel);
-        var ids = finishes.Select(finish => finish.Id).ToList();
+        var byFinish = await BinnedAsync(db, [.. finishes.Select(finish => finish.Id)], cancel);
+        return finishes.ToDictionary(finish => (finish.Layout, finish.Copy), finish => byFinish[finish.Id].ToImmutableArray());
+    }
+
+    /// <summary>Returns what finishes put into the bin and left there, by finish.</summary>
+    internal static async Task<ILookup<Guid?, BinnedPiece>> BinnedAsync(
+        ShopContext db,
+        IReadOnlyCollection<Guid> finishes,
+        CancellationToken cancel
+    )
+    {
         var binned = await (
             from entry in db.Entries.AsNoTracking()
             join piece in db.Pieces on entry.PieceId equals piece.Id
-            where entry.Kind == StockEntryKind.Binned && entry.FinishId != null && ids.Contains(entry.FinishId.Value)
+            where entry.Kind == StockEntryKind.Binned && entry.FinishId != null && finishes.Contains(entry.FinishId.Value)
+            where
+                !db.Entries.Any(one =>
+                    one.PieceId == piece.Id && one.FinishId == entry.FinishId && one.Kind == StockEntryKind.Discarded
+                )
             orderby entry.Number
             select new { entry.FinishId, Binned = new BinnedPiece(piece.Tag, entry.Length, entry.Width) }
         ).ToListAsync(cancel);
-        var byFinish = binned.ToLookup(row => row.FinishId, row => row.Binned);
-        return finishes.ToDictionary(finish => (finish.Layout, finish.Copy), finish => byFinish[finish.Id].ToImmutableArray());
+        return binned.ToLookup(row => row.FinishId, row => row.Binned);
     }
 }

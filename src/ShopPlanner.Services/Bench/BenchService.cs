@@ -77,7 +77,7 @@ internal sealed class BenchService(
             cancel
         );
 
-    private static string Asked(MeasuredLeftover left) => $"{left.Index} {left.Length} × {left.Width} {left.Keep}";
+    private static string Asked(MeasuredLeftover left) => $"{left.Index} {left.Length} × {left.Width} {left.Keep}{left.Bad}";
 
     private static Outcome<BenchView>? Refuse(BenchPlan plan, int layout, int copy, string device) =>
         (BenchRules.RefuseDevice(device) ?? plan.Refuse(layout, copy)) is { } fault ? Outcome.Faulty<BenchView>(fault) : null;

@@ -18,7 +18,7 @@ internal sealed record CutTick(Guid Plan, int Layout, int Copy, int Cut, bool Ma
 /// Sets ticks. People tick with a board on the saw, so a tick asks only for what it touches: its command, then in one
 /// question the plan and what stands at its bench.
 /// </summary>
-internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
+internal sealed class CutTicks(ShopCommands commands, ReadPlans plans, TimeProvider clock)
 {
     /// <summary>Sets a tick once.</summary>
     public Task<Outcome<Done>> RunAsync(CutTick tick, CommandId command, CancellationToken cancel) =>
@@ -55,11 +55,27 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
             return Outcome.Faulty<Done>(new Fault("cut", $"{tick.Cut}", "is not a cut of this layout"));
         if (at.FinishedBy is { } device && !tick.Made)
             return Outcome.Conflict<Done>(Fault.Of("copy", device, "has finished this one: reopen it first"));
+        if (at.IsWrong && !tick.Made)
+            return Outcome.Conflict<Done>(new Fault("cut", $"{tick.Cut}", "was reported as gone wrong: take that back first"));
         var row = at.Tick ?? db.Cuts.Add(RowOf(tick)).Entity;
         (row.Made, row.Device, row.WhenUtc) = (tick.Made, tick.Device, clock.GetUtcNow().UtcDateTime);
         if (!isLate)
             at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
+        at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
+        if (at.FinishedBy is not null)
+            await GiveAsync(db, at.Plan, tick, cancel);
         return Done.Value;
+    }
+
+    // Sent late, a tick tells that a finished board gave more than was known.
+    private async Task GiveAsync(ShopContext db, StoredPlan plan, CutTick tick, CancellationToken cancel)
+    {
+        await db.SaveChangesAsync(cancel);
+        var finish = await db.Finishes.SingleAsync(
+            one => one.PlanId == plan.Id && one.Layout == tick.Layout && one.Copy == tick.Copy && one.Standing,
+            cancel
+        );
+        await LeftOuts.WriteAsync(db, plans.Read(plan), finish, cancel);
     }
 
     private static IQueryable<BenchStanding> Standing(ShopContext db, CutTick tick) =>
@@ -81,6 +97,13 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
                 )
                 .Select(finish => finish.Device)
                 .FirstOrDefault(),
+            IsWrong = db.WrongCuts.Any(wrong =>
+                wrong.PlanId == plan.Id
+                && wrong.Layout == tick.Layout
+                && wrong.Copy == tick.Copy
+                && wrong.Cut == tick.Cut
+                && wrong.Standing
+            ),
         };
 
     private static StoredCut RowOf(CutTick tick) =>
@@ -103,5 +126,7 @@ internal sealed class CutTicks(ShopCommands commands, TimeProvider clock)
         public int Finished { get; init; }
 
         public string? FinishedBy { get; init; }
+
+        public bool IsWrong { get; init; }
     }
 }

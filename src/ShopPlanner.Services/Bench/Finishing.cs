@@ -13,55 +13,74 @@ namespace ShopPlanner.Services.Bench;
 /// <summary>Enters a board or sheet that was cut up, with its leftovers.</summary>
 internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, TimeProvider clock, CancellationToken cancel)
 {
+    /// <summary>Finishes by what was typed.</summary>
     public async Task<Outcome<BenchView>?> FinishAsync(FinishedStock finished)
     {
-        var (layoutIndex, copy) = (finished.Layout, finished.Copy);
-        if (await plan.FinishAsync(db, layoutIndex, copy, cancel) is { } already)
+        var index = finished.Layout;
+        if (await plan.FinishAsync(db, index, finished.Copy, cancel) is { } already)
             return Outcome.Conflict<BenchView>(Fault.Of("copy", already.Device, "has finished this one already"));
-        var (layout, stock) = (plan.Record.Plan.Layouts[layoutIndex], plan.StockOf(layoutIndex));
+        var (layout, stock) = (plan.Record.Plan.Layouts[index], plan.StockOf(index));
         var material = await db.Materials.SingleAsync(m => m.Id == stock.Material, cancel);
         var faults = new List<Fault>();
-        var kept = LeftoverReader.Read(
+        var unit = plan.Record.View([]).UnitOfLayout(index);
+        var kept = new LeftoverReader(layout, stock, material, unit, faults).Read(
             finished.Leftovers,
-            layout,
-            stock,
-            material,
-            plan.Record.View([]).UnitOfLayout(layoutIndex),
-            faults
+            await plan.GivenAsync(db, index, finished.Copy, finished.AllCutsMade, cancel)
         );
         if (faults.Count > 0)
             return Outcome.Faulty<BenchView>(faults);
-        var finish = Add(layoutIndex, copy);
-        var (cut, refusal) = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
-        if (cut is null)
-            return refusal;
-        foreach (var (length, width, area) in kept)
-            await Ledger.EnterAsync(
-                db,
-                StockPlace.Bin,
-                stock.Material,
-                StockEntryKind.Binned,
-                Note(length, width, Left(cut, area, length, width), $"left over: {plan.Record.Stored.Name}", finish),
-                clock,
-                cancel
-            );
         if (finished.AllCutsMade)
-            await plan.TickAllAsync(db, layoutIndex, copy, device, clock.GetUtcNow().UtcDateTime, cancel);
-        return null;
+            await plan.TickAllAsync(db, index, finished.Copy, device, clock.GetUtcNow().UtcDateTime, cancel);
+        return (await EnterAsync(new BenchPlace(index, finished.Copy), kept, null)).Refusal;
     }
 
-    private StoredFinish Add(int layout, int copy) =>
+    /// <summary>Enters a finish: the stock goes, what is kept comes. The ticks are set before.</summary>
+    /// <param name="at">The board or sheet.</param>
+    /// <param name="kept">What goes into the bin.</param>
+    /// <param name="wrongCut">The wrong cut for which the board is stopped; null where it is finished by itself.</param>
+    /// <returns>The pieces in the bin, or why nothing was done.</returns>
+    public async Task<(List<StoredPiece> Binned, Outcome<BenchView>? Refusal)> EnterAsync(
+        BenchPlace at,
+        IEnumerable<KeptLeftover> kept,
+        Guid? wrongCut
+    )
+    {
+        var (stock, binned) = (plan.StockOf(at.Layout), new List<StoredPiece>());
+        var finish = Add(at, wrongCut);
+        var (cut, refusal) = stock.Offcut ? await CutFromHandAsync(stock, finish) : await CutNewAsync(stock, finish);
+        if (cut is null)
+            return (binned, refusal);
+        foreach (var one in kept)
+            binned.Add(
+                await Ledger.EnterAsync(
+                    db,
+                    StockPlace.Bin,
+                    stock.Material,
+                    StockEntryKind.Binned,
+                    Note(one, Left(cut, one), finish),
+                    clock,
+                    cancel,
+                    one.Tag
+                )
+            );
+        await db.SaveChangesAsync(cancel);
+        await LeftOuts.WriteAsync(db, plan.Record, finish, cancel);
+        return (binned, null);
+    }
+
+    private StoredFinish Add(BenchPlace at, Guid? wrongCut) =>
         db
             .Finishes.Add(
                 new StoredFinish
                 {
                     Id = Guid.CreateVersion7(),
                     PlanId = plan.Record.Stored.Id,
-                    Layout = layout,
-                    Copy = copy,
+                    Layout = at.Layout,
+                    Copy = at.Copy,
                     Standing = true,
                     WhenUtc = clock.GetUtcNow().UtcDateTime,
                     Device = device,
+                    WrongCutId = wrongCut,
                 }
             )
             .Entity;
@@ -115,18 +134,26 @@ internal sealed class Finishing(ShopContext db, BenchPlan plan, string device, T
     }
 
     // Where it was cut it is true; a cut that was not made left an edge as it was bought, and a bad place in the wood.
-    private static StockCondition Left(CutPiece cut, LeftoverArea? left, Length length, Length width) =>
-        left is { Area: var area, IsTrimmed: var isTrimmed }
+    private static StockCondition Left(CutPiece cut, KeptLeftover left)
+    {
+        var known = left.Area is { Area: var area, IsTrimmed: var isTrimmed }
             ? (cut.Condition with { Untrimmed = isTrimmed ? StockEdges.None : cut.Condition.Untrimmed })
                 .Of(area, cut.Length, cut.Width)
-                .Resized(area.Dx, area.Dy, length, width)
+                .Resized(area.Dx, area.Dy, left.Length, left.Width)
             : StockCondition.Sound;
+        return left.Bad is { } bad && !known.BadPlaces.Contains(bad)
+            ? known with
+            {
+                BadPlaces = BadPlaces.Of([.. known.BadPlaces, bad]),
+            }
+            : known;
+    }
 
     private LedgerNote Cut(Length length, Length width, StockCondition condition, string note, StoredFinish finish) =>
         new(length, width, condition, note, $"cut for {plan.Record.Stored.Name}", device, finish.Id);
 
-    private LedgerNote Note(Length length, Length width, StockCondition condition, string reason, StoredFinish finish) =>
-        new(length, width, condition, "", reason, device, finish.Id);
+    private LedgerNote Note(KeptLeftover left, StockCondition condition, StoredFinish finish) =>
+        new(left.Length, left.Width, condition, "", left.Reason ?? $"left over: {plan.Record.Stored.Name}", device, finish.Id);
 
     private sealed record CutPiece(Length Length, Length Width, StockCondition Condition);
 }

@@ -4,6 +4,7 @@ using ShopPlanner.Cutting;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Services.Stock;
 
 namespace ShopPlanner.Services.Bench;
 
@@ -63,6 +64,13 @@ public sealed record MeasuredLeftover(int Index, string Length, string Width, bo
     /// <summary>Of one that was not planned: the part of the stock that the cuts made left as it is; null where nobody knows. Its
     /// edges as bought and its bad places go with it.</summary>
     public StockArea? From { get; init; }
+
+    /// <summary>The tag that was proposed for it and may be on the wood already; null for the next free one. Where another piece
+    /// has it meanwhile, this one gets the next.</summary>
+    public string? Tag { get; init; }
+
+    /// <summary>A bad end, edge, corner or spot found on it, measured on the leftover itself; null for none.</summary>
+    public BadPlaceTyped? Bad { get; init; }
 }
 
 /// <summary>

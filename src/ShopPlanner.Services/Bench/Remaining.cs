@@ -32,18 +32,25 @@ public static class Remaining
         return [.. left.OrderByDescending(one => one.Keep)];
     }
 
+    /// <summary>Returns what lies there once some cuts of a layout are made: all that is no finished part.</summary>
+    internal static IEnumerable<StockArea> InHand(PlanView plan, int layout, HashSet<int> made)
+    {
+        var (whole, cuts) = (PlanLayouts.StockOf(plan, layout), PlanLayouts.Trace(plan, layout));
+        var area = new StockArea(Length.Zero, Length.Zero, whole.Length, whole.Width);
+        var name = PlanLayouts.IsBoard(plan, layout) ? "board" : "sheet";
+        return CutTrace
+            .InHand((name, area), cuts.Where(cut => made.Contains(cut.Cut.N)))
+            .Where(piece => piece.Dx.IsPositive && piece.Dy.IsPositive);
+    }
+
     private static IEnumerable<ExpectedLeftover> Planned(BenchView view, BenchStock stock) =>
         view.Plan.Plan.Layouts[stock.Layout].Leftovers.Select((left, i) => new ExpectedLeftover(i, left.Dx, left.Dy, left.Keep));
 
     private static IEnumerable<ExpectedLeftover> InHand(PlanView plan, BenchStock stock)
     {
         var (whole, made) = (PlanLayouts.StockOf(plan, stock.Layout), stock.Cuts.Where(cut => cut.Made).Select(cut => cut.Cut.N));
-        var (cuts, numbers) = (PlanLayouts.Trace(plan, stock.Layout), made.ToHashSet());
         var (keep, material) = (plan.Request.Keep, plan.Request.Materials.Single(material => material.Id == whole.Material));
-        var area = new StockArea(Length.Zero, Length.Zero, whole.Length, whole.Width);
-        return CutTrace
-            .InHand((cuts[0].Cut.Piece, area), cuts.Where(cut => numbers.Contains(cut.Cut.N)))
-            .Where(piece => piece.Dx.IsPositive && piece.Dy.IsPositive)
+        return InHand(plan, stock.Layout, made.ToHashSet())
             .Select(piece => new ExpectedLeftover(-1, piece.Dx, piece.Dy, keep.Keeps(material, piece.Dx, piece.Dy))
             {
                 From = piece,

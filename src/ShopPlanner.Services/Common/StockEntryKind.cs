@@ -29,4 +29,10 @@ public enum StockEntryKind
 
     /// <summary>Bad places or edges as bought were noted; the size stayed.</summary>
     Inspected,
+
+    /// <summary>Taken out of the bin or the rack, to be used without a plan.</summary>
+    Taken,
+
+    /// <summary>Put back after it was taken out.</summary>
+    PutBack,
 }

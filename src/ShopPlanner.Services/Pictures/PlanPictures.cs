@@ -109,6 +109,34 @@ public static class PlanPictures
         return new(cut.First.X, cut.First.Y, last.X + last.Dx - cut.First.X, last.Y + last.Dy - cut.First.Y);
     }
 
+    /// <summary>One physical board or sheet with what is left of it, each piece where it lies and with its tag: only the parts
+    /// and the cuts that are there.</summary>
+    /// <param name="bench">The plan at the bench.</param>
+    /// <param name="number">The board's number, from 1.</param>
+    /// <param name="left">What is left, as proposed.</param>
+    /// <param name="allCutsMade">Whether every cut was made, ticked or not.</param>
+    public static LayoutPicture ForLeftovers(BenchView bench, int number, IReadOnlyList<ProposedLeftover> left, bool allCutsMade)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(left);
+        var (stock, whole) = (bench.Stocks[number - 1], ForBench(bench, number));
+        var made = stock.Cuts.Where(cut => cut.Made || allCutsMade).Select(cut => cut.Cut.N).ToHashSet();
+        var done = PlanLayouts.FreedBy(bench.Plan, stock.Layout, made);
+        return whole with
+        {
+            Pieces = [.. whole.Pieces.Where((_, i) => done.Contains(i)).Select(piece => piece with { Done = true })],
+            Cuts = [.. whole.Cuts.Where(cut => made.Contains(cut.N)).Select(cut => cut with { State = CutState.Done })],
+            Leftovers =
+            [
+                .. left.Select(one => new LeftoverPicture(
+                    LeftoverProposals.AreaOf(bench, stock, one.Left),
+                    one.Left.Keep,
+                    one.Tag
+                )),
+            ],
+        };
+    }
+
     private static LayoutPicture Make(
         PlanView plan,
         int index,

@@ -10,9 +10,9 @@ namespace ShopPlanner.Services.Projects;
 internal sealed class ProjectStandings
 {
     private readonly ILookup<Guid, PlanFact> plans;
-    private readonly ILookup<Guid, StoredPlanPart> held;
+    private readonly ILookup<Guid, HeldRowFact> held;
 
-    private ProjectStandings(ILookup<Guid, PlanFact> plans, ILookup<Guid, StoredPlanPart> held) =>
+    private ProjectStandings(ILookup<Guid, PlanFact> plans, ILookup<Guid, HeldRowFact> held) =>
         (this.plans, this.held) = (plans, held);
 
     /// <summary>Reads what happened to some projects, or to all of them, in two questions at most.</summary>
@@ -27,9 +27,8 @@ internal sealed class ProjectStandings
     {
         var plans = (await FactsAsync(db, projects, cancel)).ToLookup(plan => plan.Project);
         var cut = plans.SelectMany(own => CutOf(new ProjectFacts([.. own], false))).ToHashSet();
-        var held =
-            cut.Count == 0 ? [] : await db.PlanParts.AsNoTracking().Where(part => cut.Contains(part.PlanId)).ToListAsync(cancel);
-        return new(plans, held.ToLookup(part => part.RowId));
+        var held = cut.Count == 0 ? [] : await HeldRows.LoadAsync(db, cut, cancel);
+        return new(plans, held.ToLookup(part => part.Row));
     }
 
     /// <summary>Returns in which build each project is planned next.</summary>
@@ -113,8 +112,8 @@ internal sealed class ProjectStandings
     private bool IsHeld(PartRow row, HashSet<Guid> cut) =>
         row.Part is { } part
         && held[row.Texts.Id]
-            .Where(one => cut.Contains(one.PlanId))
+            .Where(one => cut.Contains(one.Plan))
             .Any(one =>
-                (one.MaterialId, one.Length, one.Width) == (part.Material, part.Length, part.Width) && one.Pieces >= part.Quantity
+                (one.Material, one.Length, one.Width) == (part.Material, part.Length, part.Width) && one.Pieces >= part.Quantity
             );
 }

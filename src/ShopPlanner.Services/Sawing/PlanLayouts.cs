@@ -54,6 +54,25 @@ public static class PlanLayouts
         return [.. Enumerable.Range(0, pieces.Length).Where(i => freed.Contains((pieces[i].Part, pieces[i].X, pieces[i].Y)))];
     }
 
+    /// <summary>Returns the pieces of a layout, by their index, that one of its boards or sheets has given. A piece that no cut
+    /// frees is as long as its board, and is there when the board is finished.</summary>
+    /// <param name="request">What was planned.</param>
+    /// <param name="layout">The layout.</param>
+    /// <param name="made">Numbers of the cuts that are made.</param>
+    /// <param name="isFinished">Whether nothing more is cut from it.</param>
+    internal static IEnumerable<int> Given(CutRequest request, Layout layout, HashSet<int> made, bool isFinished)
+    {
+        var cuts = Trace(request, layout);
+        var freed = cuts.Where(cut => made.Contains(cut.Cut.N)).SelectMany(PartsOf).ToHashSet();
+        var byCut = cuts.SelectMany(PartsOf).ToHashSet();
+        return Enumerable
+            .Range(0, layout.Pieces.Length)
+            .Where(i =>
+                (layout.Pieces[i].Part, layout.Pieces[i].X, layout.Pieces[i].Y) is var piece
+                && (freed.Contains(piece) || (isFinished && !byCut.Contains(piece)))
+            );
+    }
+
     /// <summary>The parts that a cut finishes, with their places.</summary>
     internal static IEnumerable<(string Part, Length X, Length Y)> PartsOf(TracedCut cut)
     {

@@ -20,7 +20,8 @@ internal sealed record LedgerNote(
 /// <summary>The ledger of the rack and the bin: pieces come and go by lines that are only ever added.</summary>
 internal static class Ledger
 {
-    /// <summary>Enters a piece that was not known before, with a tag that was never given.</summary>
+    /// <summary>Enters a piece that was not known before, with a tag that was never given: the one proposed, where it is still
+    /// free.</summary>
     public static async Task<StoredPiece> EnterAsync(
         ShopContext db,
         StockPlace place,
@@ -28,7 +29,8 @@ internal static class Ledger
         StockEntryKind kind,
         LedgerNote note,
         TimeProvider clock,
-        CancellationToken cancel
+        CancellationToken cancel,
+        string? proposed = null
     )
     {
         var number = await db.NextAsync(Series(place), cancel);
@@ -53,6 +55,8 @@ internal static class Ledger
                     Id = Guid.CreateVersion7(),
                     Tag = name.Tag,
                     Place = name.Place,
+                    Tag = await TagAsync(db, place, proposed, cancel),
+                    Place = place,
                     MaterialId = materialId,
                 }
             )
@@ -71,6 +75,18 @@ internal static class Ledger
     }
 
     private static string Series(StockPlace place) => place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags;
+
+    // A tag that was proposed, and may be on the wood already, is given where nobody else has got it meanwhile.
+    private static async Task<string> TagAsync(ShopContext db, StockPlace place, string? proposed, CancellationToken cancel)
+    {
+        var series = place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags;
+        var isFree =
+            StockTags.NumberOf(proposed, place) is { } number
+            && db.Pieces.Local.All(piece => piece.Tag != proposed)
+            && !await db.Pieces.AnyAsync(piece => piece.Tag == proposed, cancel)
+            && await db.TryTakeAsync(series, number, cancel);
+        return isFree ? proposed! : StockTags.Of(place, await db.NextAsync(series, cancel));
+    }
 
     /// <summary>Adds a line about a piece.</summary>
     public static async Task<StoredEntry> WriteAsync(

@@ -145,7 +145,8 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         );
     }
 
-    private async Task<Outcome<StockPiece>> CorrectAsync(
+    /// <summary>Enters a new measurement, in a transaction that others see to.</summary>
+    internal async Task<Outcome<StockPiece>> CorrectAsync(
         ShopContext db,
         Guid id,
         int version,
@@ -178,7 +179,8 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         return StockViews.Of((await StockNow.FindAsync(db, id, cancel))!, materials);
     }
 
-    private async Task<Outcome<Done>> DiscardAsync(
+    /// <summary>Throws a piece away, in a transaction that others see to.</summary>
+    internal async Task<Outcome<Done>> DiscardAsync(
         ShopContext db,
         Guid id,
         int version,
@@ -207,7 +209,8 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         return Done.Value;
     }
 
-    private async Task<Outcome<Done>> UndoAsync(ShopContext db, Guid entryId, string device, CancellationToken cancel)
+    /// <summary>Takes a line back, in a transaction that others see to.</summary>
+    internal async Task<Outcome<Done>> UndoAsync(ShopContext db, Guid entryId, string device, CancellationToken cancel)
     {
         if (await db.Entries.AsNoTracking().SingleOrDefaultAsync(e => e.Id == entryId, cancel) is not { } entry)
             return Outcome.Missing<Done>("entry");
@@ -231,8 +234,9 @@ internal sealed class StockService(ShopWork work, ShopCommands commands, TimePro
         return Done.Value;
     }
 
-    // The size now is told in the unit given, else in the shop's.
-    private static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(
+    /// <summary>Returns a piece on hand of a version, or why there is none; its size is told in the unit given, else in the
+    /// shop's.</summary>
+    internal static async Task<(PieceNow? Now, Outcome<T>? Refusal)> FindAsync<T>(
         ShopContext db,
         Guid id,
         int version,

@@ -15,6 +15,14 @@ internal static class StockTags
     public static string Of(StockPlace place, long number) =>
         string.Create(CultureInfo.InvariantCulture, $"{(place == StockPlace.Bin ? Bin : Rack)}{number}");
 
+    /// <summary>Returns the number of a tag; null where it is none of that place.</summary>
+    public static long? NumberOf(string? tag, StockPlace place) =>
+        tag is not null
+        && long.TryParse(tag.AsSpan(Math.Min(1, tag.Length)), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        && tag == Of(place, number)
+            ? number
+            : null;
+
     /// <summary>Where a piece of a tag was entered.</summary>
     public static StockPlace PlaceOf(string tag) => tag.StartsWith(Bin) ? StockPlace.Bin : StockPlace.Rack;
 

@@ -60,6 +60,12 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StoredFinish> Finishes => Set<StoredFinish>();
 
+    public DbSet<StoredLeftOut> LeftOut => Set<StoredLeftOut>();
+
+    public DbSet<StoredWrongCut> WrongCuts => Set<StoredWrongCut>();
+
+    public DbSet<StoredWrongPiece> WrongPieces => Set<StoredWrongPiece>();
+
     public DbSet<StoredCommand> Commands => Set<StoredCommand>();
 
     public DbSet<StoredTurn> Turns => Set<StoredTurn>();

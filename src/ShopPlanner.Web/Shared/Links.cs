@@ -234,6 +234,29 @@ public static class Links
     public static string BenchFinish(Guid plan, int number, bool allCutsMade = false) =>
         $"{Bench}/{plan}/{Number(number)}/finish{(allCutsMade ? "?all-made=true" : "")}";
 
+    /// <summary>Saying that a cut went wrong.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="number">The board's or sheet's number.</param>
+    /// <param name="cut">The cut's number.</param>
+    public static string BenchWrong(Guid plan, int number, int cut) => $"{Bench}/{plan}/{Number(number)}/wrong/{Number(cut)}";
+
+    /// <summary>The cuts of a plan that went wrong, and what was done about them.</summary>
+    public static string BenchWrongCuts(Guid plan) => $"{Bench}/{plan}/wrong";
+
+    /// <summary>The bin at the bench.</summary>
+    public const string BenchBin = Bench + "/bin";
+
+    /// <summary>The bin at the bench, searched.</summary>
+    /// <param name="material">Id of the material; null for any.</param>
+    /// <param name="length">The least length, as typed.</param>
+    /// <param name="width">The least width, as typed.</param>
+    /// <param name="thickness">The thickness, as typed.</param>
+    public static string BenchBinOf(string? material, string? length, string? width, string? thickness) =>
+        QueryHelpers.AddQueryString(
+            BenchBin,
+            Given(("material", material), ("length", length), ("width", width), ("thickness", thickness))
+        );
+
     /// <summary>A working, filled in.</summary>
     /// <param name="form">Its name.</param>
     /// <param name="given">Texts by key.</param>

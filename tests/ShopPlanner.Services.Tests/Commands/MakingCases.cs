@@ -39,6 +39,7 @@ internal static partial class MakingCases
 
     public static IReadOnlyList<MakingCase> All { get; } =
     [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. FromFiles()];
+    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. WrongCuts(), .. Bin()];
 
     private static IEnumerable<MakingCase> Setup() =>
         [

@@ -131,7 +131,7 @@ public sealed partial class RoutedPageTests(RunningWeb web) : IClassFixture<Runn
             ("rack-and-bin", "Id") => (await web.Service<IStockService>().ListAsync(cancel))[0].Id.ToString(),
             ("plans", "Id") or ("bench", "PlanId") => (await Planned.OneAsync(web)).ToString(),
             ("plans", "Tab") => "buy",
-            ("bench", "Number") => "1",
+            ("bench", "Number") or ("bench", "Cut") => "1",
             ("bench", "ProjectId") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("paper", "ProjectId") => (await web.Service<IProjectService>().ListAsync(cancel: cancel))[0].Id.ToString(),
             ("shopping", "Plan") => (await Planned.OneAsync(web)).ToString(),

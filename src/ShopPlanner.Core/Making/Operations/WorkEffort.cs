@@ -31,7 +31,7 @@ internal static class WorkEffort
             .Select(part => part.Id)
             .ToList();
         return tests.Count == 0
-            ? "Try the setting on an offcut of the same stock first."
+            ? OffcutTrials.Says
             : $"Try the setting on the test pieces ({string.Join(", ", tests)}) first, until the joint slides together by hand.";
     }
 

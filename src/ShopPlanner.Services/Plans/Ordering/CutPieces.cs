@@ -42,10 +42,11 @@ internal sealed class CutPieces
             .Finishes.AsNoTracking()
             .Where(finish => ids.Contains(finish.PlanId) && finish.Standing)
             .ToListAsync(cancel);
+        var wrong = await WrongAsync(db, ids, cancel);
         var (cuts, ends) = (made.ToLookup(cut => cut.PlanId), finished.ToLookup(finish => finish.PlanId));
         return new(
             begun
-                .SelectMany(plan => Entries(plans.Read(plan), cuts[plan.Id], ends[plan.Id]))
+                .SelectMany(plan => Entries(plans.Read(plan), cuts[plan.Id], ends[plan.Id], wrong))
                 .Where(entry => wanted.Contains((entry.Plan, entry.Project)))
         );
     }
@@ -82,14 +83,31 @@ internal sealed class CutPieces
                 && (entry.Part.Material, entry.Part.Length, entry.Part.Width) == (part.Material, part.Length, part.Width)
             );
 
-    private static IEnumerable<Entry> Entries(PlanRecord record, IEnumerable<StoredCut> made, IEnumerable<StoredFinish> finished)
+    // A piece that was cut wrong is cut, and still needed.
+    private static async Task<HashSet<PieceAt>> WrongAsync(ShopContext db, List<Guid> plans, CancellationToken cancel) =>
+        await (
+            from piece in db.WrongPieces
+            join cut in db.WrongCuts on piece.WrongCutId equals cut.Id
+            where cut.Standing && plans.Contains(cut.PlanId)
+            select new PieceAt(cut.PlanId, cut.Layout, cut.Copy, piece.Piece)
+        ).ToHashSetAsync(cancel);
+
+    private static IEnumerable<Entry> Entries(
+        PlanRecord record,
+        IEnumerable<StoredCut> made,
+        IEnumerable<StoredFinish> finished,
+        HashSet<PieceAt> wrong
+    )
     {
         var (request, layouts) = (record.Draft.Request, record.Plan.Layouts);
         var ticks = made.ToLookup(cut => (cut.Layout, cut.Copy), cut => cut.Cut);
         var ended = finished.Select(finish => (finish.Layout, finish.Copy)).ToHashSet();
         return from layout in Enumerable.Range(0, layouts.Length)
             from copy in Enumerable.Range(1, layouts[layout].Copies)
-            from piece in Freed(request, layouts[layout], ticks[(layout, copy)].ToHashSet(), ended.Contains((layout, copy)))
+            let cuts = ticks[(layout, copy)].ToHashSet()
+            from i in PlanLayouts.Given(request, layouts[layout], cuts, ended.Contains((layout, copy)))
+            where !wrong.Contains(new(record.Stored.Id, layout, copy, i))
+            let piece = layouts[layout].Pieces[i].Part
             select new Entry(
                 record.Stored.Id,
                 record.Draft.Basis.Parts[piece].ProjectId,
@@ -110,6 +128,7 @@ internal sealed class CutPieces
         var whole = layout.Pieces.Where(piece => !byCut.Contains((piece.Part, piece.X, piece.Y)));
         return freed.Concat(whole.Select(piece => piece.Part));
     }
+    private sealed record PieceAt(Guid Plan, int Layout, int Copy, int Piece);
 
     private sealed record Entry(Guid Plan, Guid Project, Guid Row, CutPart Part);
 }

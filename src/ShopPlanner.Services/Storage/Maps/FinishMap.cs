@@ -11,6 +11,7 @@ internal sealed class FinishMap : IEntityTypeConfiguration<StoredFinish>
         builder.ToTable("Finishes");
         builder.Property(finish => finish.Id).ValueGeneratedNever();
         builder.HasOne<StoredPlan>().WithMany().HasForeignKey(finish => finish.PlanId).OnDelete(DeleteBehavior.Restrict);
+        builder.HasOne<StoredWrongCut>().WithMany().HasForeignKey(one => one.WrongCutId).OnDelete(DeleteBehavior.Restrict);
         builder
             .HasIndex(finish => new
             {

@@ -223,7 +223,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<DateTime>("WhenUtc")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("WrongCutId")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
+
+                    b.HasIndex("WrongCutId");
 
                     b.HasIndex("PlanId", "Layout", "Copy")
                         .IsUnique()
@@ -334,6 +339,27 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("PlanJobs", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredLeftOut", b =>
+                {
+                    b.Property<Guid>("FinishId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("FinishId", "RowId");
+
+                    b.HasIndex("PlanId");
+
+                    b.ToTable("LeftOut", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredMaterial", b =>
@@ -1110,6 +1136,80 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("ProjectWorkings", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongCut", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Copy")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Cut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsTickedByIt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("LastPlan")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Layout")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Reason")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("RestPlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Standing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlanId");
+
+                    b.HasIndex("RestPlanId");
+
+                    b.ToTable("WrongCuts", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongPiece", b =>
+                {
+                    b.Property<Guid>("WrongCutId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Piece")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsPractice")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("LeftPieceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("WrongCutId", "Piece");
+
+                    b.HasIndex("LeftPieceId");
+
+                    b.HasIndex("RowId");
+
+                    b.ToTable("WrongPieces", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredComparison", b =>
                 {
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
@@ -1149,6 +1249,11 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .HasForeignKey("PlanId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredWrongCut", null)
+                        .WithMany()
+                        .HasForeignKey("WrongCutId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdea", b =>
@@ -1166,6 +1271,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredLeftOut", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredFinish", null)
+                        .WithMany()
+                        .HasForeignKey("FinishId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -1303,6 +1417,34 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongCut", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("RestPlanId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongPiece", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPiece", null)
+                        .WithMany()
+                        .HasForeignKey("LeftPieceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredWrongCut", null)
+                        .WithMany()
+                        .HasForeignKey("WrongCutId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 #pragma warning restore 612, 618

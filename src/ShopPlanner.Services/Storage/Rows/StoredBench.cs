@@ -34,6 +34,22 @@ internal sealed class StoredFinish
     public DateTime WhenUtc { get; init; }
 
     public string Device { get; init; } = "";
+
+    /// <summary>The wrong cut for which the board was stopped; null where it was finished by itself.</summary>
+    public Guid? WrongCutId { get; init; }
+}
+
+/// <summary>Pieces of a row that a finished board or sheet was to give and did not.</summary>
+internal sealed class StoredLeftOut
+{
+    public required Guid FinishId { get; init; }
+
+    public required Guid PlanId { get; init; }
+
+    /// <summary>The row of the parts list, which may be gone.</summary>
+    public required Guid RowId { get; init; }
+
+    public int Pieces { get; set; }
 }
 
 /// <summary>A command that was done, so that the same command sent again changes nothing.</summary>

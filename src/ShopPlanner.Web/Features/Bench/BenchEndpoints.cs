@@ -28,6 +28,8 @@ internal static class BenchEndpoints
         routes.MapBenchSteps();
         routes.MapBenchOutbox();
         routes.MapBenchAuthority();
+        routes.MapWrongCuts();
+        routes.MapBenchBin();
     }
 
     /// <summary>Lets a form of ours through that can be read.</summary>
@@ -104,6 +106,7 @@ internal static class BenchEndpoints
     private static async Task<IResult> FinishAsync(
         Guid planId,
         IBenchService bench,
+        ILeftoverProposals proposals,
         HttpContext context,
         CancellationToken cancel
     )
@@ -114,7 +117,7 @@ internal static class BenchEndpoints
             return Unread(form, planId);
         var view = await bench.GetAsync(planId, cancel);
         return view?.Stocks.FirstOrDefault(one => one.Number == entries.Number) is { } stock
-            ? await EnterAsync(view, stock, entries, bench, DeviceName.Of(context), cancel)
+            ? await EnterAsync(view, stock, entries, (bench, proposals), DeviceName.Of(context), cancel)
             : NoStock();
     }
 
@@ -122,7 +125,7 @@ internal static class BenchEndpoints
         BenchView view,
         BenchStock stock,
         FinishEntries entries,
-        IBenchService bench,
+        (IBenchService Bench, ILeftoverProposals Proposals) services,
         string device,
         CancellationToken cancel
     )
@@ -135,13 +138,20 @@ internal static class BenchEndpoints
                 [new Fault("Leftovers", "", "are missing: open the page again and measure them")],
                 Links.BenchFinish(plan, stock.Number, entries.AllCutsMade)
             );
-        var outcome = await bench.FinishAsync(plan, entries.Finished(stock), device, new CommandId(entries.Command), cancel);
+        var outcome = await services.Bench.FinishAsync(
+            plan,
+            entries.Finished(stock),
+            device,
+            new CommandId(entries.Command),
+            cancel
+        );
         if (outcome.Kind != OutcomeKind.Faulty)
             return entries.Next is { } next && view.Stocks.Any(one => one.Number == next && next != stock.Number && !one.Finished)
                 ? After(outcome, Links.BenchAfter(plan, next, stock.Number), "earlier")
                 : After(outcome, Links.BenchPlan(plan, stock.Number));
         var places = entries.Measured().Select(pair => pair.Place);
-        return ShowAgain(view, stock, entries, InForm(outcome.Faults, [.. places]));
+        var proposed = await services.Proposals.OfAsync(view, stock, entries.AllCutsMade, cancel);
+        return ShowAgain(view, stock, entries, proposed, InForm(outcome.Faults, [.. places]));
     }
 
     private static async Task<IResult> AtPlaceAsync(
@@ -163,14 +173,15 @@ internal static class BenchEndpoints
     internal static RazorComponentResult<PlainDocument> Unread(BenchForm form, string back) =>
         Refusal(StatusCodes.Status400BadRequest, form.Faults, back);
 
-    private static RazorComponentResult<PlainDocument> NoStock() => Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
+    internal static RazorComponentResult<PlainDocument> NoStock() =>
+        Refused(Outcome.Missing<Done>("board or sheet"), Links.Bench);
 
     // 303: the browser asks for the page with GET, whatever it sent before. Its address puts the focus on what is next.
     internal static IResult After<T>(Outcome<T> outcome, string page, string place = "next")
         where T : class => outcome.Ok ? new SeeOther($"{page}#{place}") : Refused(outcome, page);
 
     // The services number what they were given; the form may have left empty rows out before.
-    private static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>
+    internal static ImmutableArray<Fault> InForm(ImmutableArray<Fault> faults, ImmutableArray<int> places) =>
         [
             .. faults.Select(fault =>
                 Enumerable
@@ -187,6 +198,7 @@ internal static class BenchEndpoints
         BenchView view,
         BenchStock stock,
         FinishEntries entries,
+        ImmutableArray<ProposedLeftover> proposed,
         ImmutableArray<Fault> faults
     ) =>
         Document(
@@ -199,11 +211,12 @@ internal static class BenchEndpoints
                 builder.AddComponentParameter(2, nameof(BenchFinishForm.Stock), stock);
                 builder.AddComponentParameter(3, nameof(BenchFinishForm.Entries), entries);
                 builder.AddComponentParameter(4, nameof(BenchFinishForm.Faults), faults);
+                builder.AddComponentParameter(5, nameof(BenchFinishForm.Proposed), proposed);
                 builder.CloseComponent();
             }
         );
 
-    private static RazorComponentResult<PlainDocument> Refused<T>(Outcome<T> outcome, string back)
+    internal static RazorComponentResult<PlainDocument> Refused<T>(Outcome<T> outcome, string back)
         where T : class =>
         Refusal(
             outcome.Kind == OutcomeKind.Missing ? StatusCodes.Status404NotFound : StatusCodes.Status409Conflict,
@@ -231,7 +244,7 @@ internal static class BenchEndpoints
     private static string BackWords(string back) =>
         back.StartsWith(Links.AllBenchSteps, StringComparison.Ordinal) ? "Back to the steps" : "Back to the plan";
 
-    private static RazorComponentResult<PlainDocument> Document(int status, string title, RenderFragment body) =>
+    internal static RazorComponentResult<PlainDocument> Document(int status, string title, RenderFragment body) =>
         new(
             new Dictionary<string, object?>
             {

@@ -77,11 +77,14 @@ public static class BenchWords
 
     /// <summary>A planned size as it is offered for correction: down to the last mark of a rule that is not beyond it, so that no
     /// leftover is entered larger than it is.</summary>
-    public static string Offered(Length size, LengthUnit unit)
+    public static string Offered(Length size, LengthUnit unit) => LengthFormat.Exact(Marked(size, unit), unit);
+
+    /// <summary>Returns a size down to the last mark of a rule that is not beyond it.</summary>
+    internal static Length Marked(Length size, LengthUnit unit)
     {
         var mark =
             unit == LengthUnit.Inch ? Length.TicksPerInch / LengthFormat.FinestDenominator : Length.FromMillimetres(0.1m).Ticks;
-        return LengthFormat.Exact(Length.FromTicks(size.Ticks / mark * mark), unit);
+        return Length.FromTicks(size.Ticks / mark * mark);
     }
 
     /// <summary>

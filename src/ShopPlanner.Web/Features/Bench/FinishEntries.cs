@@ -25,24 +25,28 @@ public sealed class FinishEntries
     public List<LeftoverEntry> Leftovers { get; set; } = [];
 
     /// <summary>To begin with: the leftovers as they should be, and room for one more.</summary>
-    public static FinishEntries Expected(BenchView view, BenchStock stock, bool allCutsMade)
+    public static FinishEntries Expected(
+        BenchView view,
+        BenchStock stock,
+        bool allCutsMade,
+        IEnumerable<ProposedLeftover> proposed
+    )
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(stock);
         var (unit, layout) = (view.Plan.UnitOfLayout(stock.Layout), view.Plan.Plan.Layouts[stock.Layout]);
         var whole = view.Plan.Request.Stock.First(one => one.Id == layout.Stock).Width;
-        var expected = Remaining
-            .Of(view, stock, allCutsMade)
-            .Select(left => new LeftoverEntry
-            {
-                Index = left.Index,
-                Length = BenchWords.Offered(left.Length, unit),
-                // A board that was not ripped is as wide as it was bought, to the last tick.
-                Width = left.Width == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(left.Width, unit),
-                Keep = left.Keep,
-                IsScrap = !left.Keep,
-                From = left.From,
-            });
+        var expected = proposed.Select(one => new LeftoverEntry
+        {
+            Index = one.Left.Index,
+            Length = BenchWords.Offered(one.Left.Length, unit),
+            // A board that was not ripped is as wide as it was bought, to the last tick.
+            Width = one.Left.Width == whole ? LengthFormat.Exact(whole, unit) : BenchWords.Offered(one.Left.Width, unit),
+            Keep = one.Left.Keep,
+            IsScrap = !one.Left.Keep,
+            From = one.Left.From,
+            Tag = one.Tag,
+        });
         return new()
         {
             Command = Guid.NewGuid(),
@@ -91,6 +95,8 @@ public sealed class FinishEntries
                     new MeasuredLeftover(pair.left.Index, pair.left.Length ?? "", pair.left.Width ?? "", pair.left.Keep)
                     {
                         From = pair.left.From,
+                        Tag = pair.left.Tag,
+                        Bad = pair.left.Bad?.Typed,
                     },
                     pair.place
                 )
@@ -125,6 +131,12 @@ public sealed class LeftoverEntry
     /// <summary>Of one that was not planned: the part of the board or sheet that it is; null where nobody knows.</summary>
     public StockArea? From { get; set; }
 
+    /// <summary>The tag proposed for it; null for none.</summary>
+    public string? Tag { get; set; }
+
+    /// <summary>What is bad of it; null where nobody said.</summary>
+    public BadEntry? Bad { get; set; }
+
     /// <summary>Reads a row of the form.</summary>
     internal static LeftoverEntry Read(BenchForm form, string row) =>
         new()
@@ -135,5 +147,7 @@ public sealed class LeftoverEntry
             Keep = form.Box($"{row}.{nameof(Keep)}"),
             IsScrap = form.Box($"{row}.{nameof(IsScrap)}"),
             From = form.Area($"{row}.{nameof(From)}"),
+            Tag = form.Text($"{row}.{nameof(Tag)}"),
+            Bad = BadEntry.Read(form, row),
         };
 }

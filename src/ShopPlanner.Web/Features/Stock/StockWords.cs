@@ -28,7 +28,8 @@ internal static class StockWords
             StockEntryKind.Undone => $"Undone: {After(entry.Reason)}",
             StockEntryKind.Inspected => char.ToUpperInvariant(entry.Reason[0]) + entry.Reason[1..],
             StockEntryKind.Logged or StockEntryKind.Corrected => Of(entry.Kind),
-            StockEntryKind.Bought or StockEntryKind.Cut or StockEntryKind.Binned => Of(entry.Kind) + ForWhat(entry.Reason),
+            StockEntryKind.Bought or StockEntryKind.Cut or StockEntryKind.Binned or StockEntryKind.Taken => Of(entry.Kind)
+                + ForWhat(entry.Reason),
             _ => IsSaid(entry) ? Of(entry.Kind) : $"{Of(entry.Kind)}: {entry.Reason}",
         };
 
@@ -58,6 +59,8 @@ internal static class StockWords
             StockEntryKind.Discarded => "Thrown away",
             StockEntryKind.Returned => "Returned",
             StockEntryKind.Inspected => "Looked over",
+            StockEntryKind.Taken => "Taken out",
+            StockEntryKind.PutBack => "Put back",
             _ => "Undone",
         };
 }
