@@ -7,9 +7,9 @@ using ShopPlanner.Services.Ahead;
 using ShopPlanner.Services.Archives;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Bench;
-using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Bench.Bin;
 using ShopPlanner.Services.Bench.Wrong;
+using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
@@ -62,7 +62,6 @@ public static class ServicesSetup
         services.AddSingleton<IIdeaService, IdeaService>();
         services.AddSingleton<IPieceService, PieceService>();
         services.AddSingleton<IStoreService, StoreService>();
-        services.AddSingleton<IStockService, StockService>();
         services.AddSingleton<IStockExchange, StockExchange>();
         services.AddSingleton<StockService>();
         services.AddSingleton<IStockService>(given => given.GetRequiredService<StockService>());

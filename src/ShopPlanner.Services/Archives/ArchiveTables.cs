@@ -34,6 +34,7 @@ internal static class ArchiveTables
             [typeof(StoredIdeaStep)] = null,
             [typeof(StoredWork)] = "orders of work",
             [typeof(StoredWorkChange)] = null,
+            [typeof(StoredWeekends)] = "weekends",
             [typeof(StoredStore)] = "stores",
             [typeof(StoredPrice)] = "prices",
             [typeof(StoredPiece)] = "pieces of rack and bin",
@@ -44,8 +45,12 @@ internal static class ArchiveTables
             [typeof(StoredPlan)] = "cut plans",
             [typeof(StoredPlanProject)] = null,
             [typeof(StoredPlanPart)] = null,
+            [typeof(StoredComparison)] = null,
             [typeof(StoredCut)] = "cuts made",
             [typeof(StoredFinish)] = null,
+            [typeof(StoredLeftOut)] = null,
+            [typeof(StoredWrongCut)] = "cuts gone wrong",
+            [typeof(StoredWrongPiece)] = null,
             [typeof(StoredCounter)] = null,
             [typeof(StoredFact)] = null,
         };
@@ -55,6 +60,7 @@ internal static class ArchiveTables
         new Dictionary<Type, string>
         {
             [typeof(StoredCommand)] = "answers to presses of buttons on this shop's devices: no other shop is asked them again",
+            [typeof(StoredTurn)] = "what this shop's tablets said last, so that nothing they send again counts twice",
             [typeof(StoredJob)] = "planning runs end with the program that runs them; the plans they made are in the archive",
         };
 

@@ -61,7 +61,6 @@ internal sealed class CutTicks(ShopCommands commands, ReadPlans plans, TimeProvi
         (row.Made, row.Device, row.WhenUtc) = (tick.Made, tick.Device, clock.GetUtcNow().UtcDateTime);
         if (!isLate)
             at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
-        at.Plan.State = BenchRules.StateOf(at.Plan, at.Finished, at.OthersMade || tick.Made);
         if (at.FinishedBy is not null)
             await GiveAsync(db, at.Plan, tick, cancel);
         return Done.Value;

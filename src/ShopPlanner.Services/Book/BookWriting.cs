@@ -3,6 +3,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans.Ordering;
+using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Book;
@@ -114,10 +115,12 @@ internal sealed class BookWriting(BookRows rows, TimeZoneInfo zone)
             return [];
         var sizes = record.Draft.Request.Parts.ToDictionary(part => part.Id, part => Area.Of(part.Length, part.Width));
         var made = rows.Cuts[(finish.PlanId, finish.Layout, finish.Copy)].ToHashSet();
+        var layout = record.Plan.Layouts[finish.Layout];
         return
         [
-            .. CutPieces
-                .Freed(record.Draft.Request, record.Plan.Layouts[finish.Layout], made, isFinished: true)
+            .. PlanLayouts
+                .Given(record.Draft.Request, layout, made, isFinished: true)
+                .Select(piece => layout.Pieces[piece].Part)
                 .Select(part => (part, sizes[part])),
         ];
     }

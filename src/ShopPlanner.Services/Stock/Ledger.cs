@@ -33,8 +33,8 @@ internal static class Ledger
         string? proposed = null
     )
     {
-        var number = await db.NextAsync(Series(place), cancel);
-        return await EnterAsync(db, (place, StockTags.Of(place, number)), materialId, kind, note, clock, cancel);
+        var tag = await TagAsync(db, place, proposed, cancel);
+        return await EnterAsync(db, (place, tag), materialId, kind, note, clock, cancel);
     }
 
     /// <summary>Enters a piece with a tag of its own, which no piece has.</summary>
@@ -55,8 +55,6 @@ internal static class Ledger
                     Id = Guid.CreateVersion7(),
                     Tag = name.Tag,
                     Place = name.Place,
-                    Tag = await TagAsync(db, place, proposed, cancel),
-                    Place = place,
                     MaterialId = materialId,
                 }
             )
@@ -79,7 +77,7 @@ internal static class Ledger
     // A tag that was proposed, and may be on the wood already, is given where nobody else has got it meanwhile.
     private static async Task<string> TagAsync(ShopContext db, StockPlace place, string? proposed, CancellationToken cancel)
     {
-        var series = place == StockPlace.Bin ? Counters.BinTags : Counters.RackTags;
+        var series = Series(place);
         var isFree =
             StockTags.NumberOf(proposed, place) is { } number
             && db.Pieces.Local.All(piece => piece.Tag != proposed)

@@ -38,8 +38,17 @@ internal static partial class MakingCases
     private static CancellationToken Cancel => TestShop.Cancel;
 
     public static IReadOnlyList<MakingCase> All { get; } =
-    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. FromFiles()];
-    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. WrongCuts(), .. Bin()];
+    [
+        .. Ordinary(),
+        .. Setup(),
+        .. Designs(),
+        .. AtTheBench(),
+        .. Buying(),
+        .. Work(),
+        .. FromFiles(),
+        .. WrongCuts(),
+        .. Bin(),
+    ];
 
     private static IEnumerable<MakingCase> Setup() =>
         [

@@ -116,18 +116,6 @@ internal sealed class CutPieces
             );
     }
 
-    /// <summary>Returns the part of each piece that is free: a cut that was made frees it, or it is as long as its board and the
-    /// board is finished.</summary>
-    internal static IEnumerable<string> Freed(CutRequest request, Layout layout, HashSet<int> made, bool isFinished)
-    {
-        var cuts = PlanLayouts.Trace(request, layout);
-        var freed = cuts.Where(cut => made.Contains(cut.Cut.N)).SelectMany(PlanLayouts.PartsOf).Select(part => part.Part);
-        if (!isFinished)
-            return freed;
-        var byCut = cuts.SelectMany(PlanLayouts.PartsOf).ToHashSet();
-        var whole = layout.Pieces.Where(piece => !byCut.Contains((piece.Part, piece.X, piece.Y)));
-        return freed.Concat(whole.Select(piece => piece.Part));
-    }
     private sealed record PieceAt(Guid Plan, int Layout, int Copy, int Piece);
 
     private sealed record Entry(Guid Plan, Guid Project, Guid Row, CutPart Part);
