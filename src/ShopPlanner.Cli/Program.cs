@@ -3,6 +3,7 @@ using ShopPlanner.Cli;
 using ShopPlanner.Cli.Bills;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
+using ShopPlanner.Cli.Packet;
 using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Steps;
 using ShopPlanner.Cli.Work;
@@ -15,6 +16,7 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy and ho
     PartsCommand.Create(),
     CheckCommand.Create(),
     StepsCommand.Create(),
+    PacketCommand.Create(),
     ReadBillCommand.Create(),
 };
 return CommandLine.Run(root, args);

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace ShopPlanner.Cli;
 
 /// <summary>
@@ -28,15 +30,17 @@ internal sealed class TextOutput
         return output;
     }
 
-    public void Write(string text) =>
+    public void Write(string text) => Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+
+    public void Write(byte[] bytes) =>
         Guard(() =>
         {
             if (file is null)
-                WriteStandardOutput(text);
+                WriteStandardOutput(bytes);
             else if (IsDevice)
-                File.WriteAllText(file, text);
+                File.WriteAllBytes(file, bytes);
             else
-                WriteWhole(text);
+                WriteWhole(bytes);
         });
 
     // A device such as /dev/null is written to; replacing it by a file would take it from everyone.
@@ -82,12 +86,12 @@ internal sealed class TextOutput
         }
     }
 
-    private void WriteWhole(string text)
+    private void WriteWhole(byte[] bytes)
     {
         var whole = Beside();
         try
         {
-            File.WriteAllText(whole, text);
+            File.WriteAllBytes(whole, bytes);
             File.Move(whole, file!, overwrite: true);
         }
         finally
@@ -98,10 +102,10 @@ internal sealed class TextOutput
 
     private string Beside() => Path.Combine(Path.GetDirectoryName(file)!, $".{Path.GetFileName(file)}.{Guid.NewGuid():N}.tmp");
 
-    private static void WriteStandardOutput(string text)
+    private static void WriteStandardOutput(byte[] bytes)
     {
-        using var output = new StreamWriter(Console.OpenStandardOutput());
-        output.Write(text);
+        using var output = Console.OpenStandardOutput();
+        output.Write(bytes);
     }
 
     private void Guard(Action write)

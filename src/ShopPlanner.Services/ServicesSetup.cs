@@ -91,6 +91,7 @@ public static class ServicesSetup
         services.AddSingleton<PlanJobs>();
         services.AddSingleton<PlanRun>();
         services.AddSingleton<PacketPrinter>();
+        services.AddSingleton<IPacketChoice, PacketChoice>();
         services.AddSingleton<IPlanService, PlanService>();
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();

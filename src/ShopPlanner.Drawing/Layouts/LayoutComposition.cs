@@ -34,6 +34,9 @@ internal sealed class LayoutComposition
         view = flat with { Top = TopMargin + flags.Height };
     }
 
+    /// <summary>The whole-number scale of the drawing; null where it fills its width.</summary>
+    public int? Scale => view.Scale;
+
     private double SideDimension => room.NoteText * 1.9;
 
     /// <summary>The drawing.</summary>

@@ -43,7 +43,14 @@ public sealed record PacketStep(
     ImmutableArray<string> Cautions,
     string Note,
     LineDrawing? Picture
-);
+)
+{
+    /// <summary>Whether it is work on single parts: what is set is printed with the machines.</summary>
+    public bool IsOnParts { get; init; }
+
+    /// <summary>What has to pass after it: <c>glue in clamps, at least 60 min</c>; empty for nothing.</summary>
+    public string Wait { get; init; } = "";
+}
 
 /// <summary>The area of a part's copies that is finished.</summary>
 /// <param name="Part">Its letter.</param>

@@ -1,38 +1,18 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Export;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Packets.Sections;
 using ShopPlanner.Services.Making;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Packets;
 
-/// <summary>The work of a plan's projects, as their builders have it, for the packet.</summary>
+/// <summary>The work of a project, as its builder has it, for the packet.</summary>
 internal static class PacketSteps
 {
-    /// <summary>As it stands now. Steps that are skipped are left out; a project without steps is too.</summary>
-    public static async Task<ImmutableArray<PacketWork>> ReadAsync(
-        ShopContext db,
-        WorkReading reading,
-        PlanView plan,
-        PaperSize paper,
-        CancellationToken cancel
-    )
-    {
-        var names = plan
-            .Parts.Values.GroupBy(part => part.ProjectId)
-            .ToDictionary(same => same.Key, same => same.First().Project);
-        var works = ImmutableArray.CreateBuilder<PacketWork>();
-        foreach (var project in plan.Order.Projects.Where(names.ContainsKey))
-            if (await reading.ViewAsync(db, project, cancel) is { Steps.IsEmpty: false } view)
-                works.Add(Work(names[project], view, paper));
-        return works.ToImmutable();
-    }
-
-    // What is finished before assembly is printed once, where it is done.
-    private static PacketWork Work(string name, WorkView view, PaperSize paper)
+    /// <summary>Steps that are skipped are left out. What is finished before assembly is printed once, where it is done.</summary>
+    public static PacketWork Of(string name, WorkView view, PaperSize paper)
     {
         var finish = view.Steps.Where(one => one.Step.Phase == WorkPhase.Finish);
         return new(
@@ -47,6 +27,18 @@ internal static class PacketSteps
             [.. (view.Finish?.Areas ?? []).Select(area => WorkSheets.Area(view.Piece, area, view.Unit))],
             [.. (view.Finish?.Buy ?? []).Select(item => new PacketHardware(item.Name, item.Quantity))]
         );
+    }
+
+    /// <summary>What a project takes, with the time of its work and the outside size of its piece.</summary>
+    public static PacketTakes Timed(PacketTakes takes, Piece? piece, WorkView? view)
+    {
+        var steps = view?.Steps.Where(one => one.Mark != StepMark.Skipped).Select(one => one.Step).ToList() ?? [];
+        return takes with
+        {
+            Outside = piece is null ? "" : PieceSheets.Outside(piece),
+            WorkMinutes = steps.Sum(step => step.Minutes),
+            WaitMinutes = steps.Sum(step => step.Wait?.Minutes ?? 0),
+        };
     }
 
     private static ImmutableArray<PacketStep> Steps(IEnumerable<WorkStepView> steps, WorkView view, PaperSize paper) =>
