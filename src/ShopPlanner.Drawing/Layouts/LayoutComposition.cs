@@ -9,6 +9,9 @@ internal sealed class LayoutComposition
     private const double Margin = 7,
         TopMargin = 7;
 
+    /// <summary>Beside a board: its end and the margins.</summary>
+    public static double Beside => (2 * Margin) + EndSection.Room;
+
     private readonly LayoutPicture picture;
     private readonly DrawingRoom room;
     private readonly bool isBoard;

@@ -20,4 +20,15 @@ public static class LayoutDrawing
     /// <param name="isBoard">True for a board, false for a sheet.</param>
     public static int ScaleOf(LayoutPicture picture, DrawingRoom room, bool isBoard) =>
         new LayoutComposition(picture, room, isBoard).Scale ?? 1;
+
+    /// <summary>The width that a board takes at the scale of a room, with its end beside it.</summary>
+    /// <param name="picture">The board.</param>
+    /// <param name="room">For paper, with a scale.</param>
+    public static double WidthOf(LayoutPicture picture, DrawingRoom room)
+    {
+        ArgumentNullException.ThrowIfNull(picture);
+        ArgumentNullException.ThrowIfNull(room);
+        const double pointsPerInch = 72;
+        return ((double)picture.Length.ToInches() * pointsPerInch / (room.Scale ?? 1)) + LayoutComposition.Beside;
+    }
 }

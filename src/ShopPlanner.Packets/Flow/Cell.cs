@@ -65,10 +65,10 @@ internal sealed record TickCell : Cell
     private const double Side = 8.5;
 
     /// <inheritdoc />
-    public override double Height(double width) => Side + 2;
+    public override double Height(double width) => Side + 1.5;
 
     /// <inheritdoc />
-    public override double FirstLine(double width) => Side + 2;
+    public override double FirstLine(double width) => Side + 1.5;
 
     /// <inheritdoc />
     public override IEnumerable<Shape> Draw(Box box, Anchor anchor) =>
@@ -78,7 +78,7 @@ internal sealed record TickCell : Cell
 /// <summary>A mark in its ring; one too wide for a ring in its column is set as text.</summary>
 internal sealed record MarkCell(string Mark) : Cell
 {
-    private const double Size = 8.5;
+    private const double Size = 8;
 
     private TextCell Plain => new(Mark, Size, Weight.Bold);
 

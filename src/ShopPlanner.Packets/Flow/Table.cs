@@ -19,12 +19,15 @@ internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor
 /// <param name="Rows">Each with a cell for every column.</param>
 internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
 {
-    private const double Gutter = 7,
-        Above = 1.6,
-        Below = 1.8,
+    private const double Gutter = 6,
+        Above = 1.2,
+        Below = 1.4,
         HeadSize = 8;
 
     private static readonly double HeadHeight = (HeadSize * 1.25) + 4;
+
+    /// <summary>Whether the columns' titles stand above them.</summary>
+    public bool HasHead { get; init; } = true;
 
     /// <summary>The table as blocks of a column: its head is kept with the first two rows and stands above them again where they
     /// go over to the next column.</summary>
@@ -33,16 +36,16 @@ internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<Immu
     {
         if (Rows.IsEmpty)
             return [];
-        var head = new Block(HeadHeight, at => Head(new(at.X, at.Y, width, HeadHeight))) { Keep = true };
+        var head = HasHead ? new Block(HeadHeight, at => Head(new(at.X, at.Y, width, HeadHeight))) { Keep = true } : null;
         return
         [
-            head,
+            .. head is null ? Array.Empty<Block>() : [head],
             .. Rows.Select(
                 (row, i) =>
                     new Block(HeightOf(row, width), at => Draw(row, new(at.X, at.Y, width, HeightOf(row, width))))
                     {
                         Head = head,
-                        Keep = i == 0 || i == Rows.Length - 2,
+                        Keep = i == 0 && HasHead || (Rows.Length > 3 && i == Rows.Length - 2),
                     }
             ),
         ];

@@ -167,6 +167,10 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
     /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
     public string Caution { get; init; } = "";
 
+    /// <summary>What it has in common with the cuts before and after it: <c>Crosscut, miter saw</c>. Where that is the same as of
+    /// the cut before, the packet names the piece alone; empty to say all of every cut.</summary>
+    public string Alike { get; init; } = "";
+
     /// <summary>What a store's cut gives, by size: <c>1a 48 ⅛″ × 48″, 1b 47 ¾″ × 48″</c>; empty for a cut at home.</summary>
     public string Sizes { get; init; } = "";
 }

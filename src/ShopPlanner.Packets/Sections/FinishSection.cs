@@ -20,7 +20,7 @@ internal static class FinishSection
         var width = flow.ColumnWidth(Columns);
         flow.Section(
             title,
-            [.. StepSection.Steps([.. work.Finish], width, _ => false), .. Buy(work, model, width), .. Areas(work, width)],
+            [.. StepSection.Steps(work.Finish, width), .. Buy(work, model, width), .. Areas(work, width)],
             Columns
         );
     }

@@ -18,7 +18,10 @@ internal static class LayoutSection
     private const double TitleSize = 10,
         SheetHeight = 200,
         Legend = 15,
-        LegendSize = 8;
+        LegendSize = 8,
+        LeastDrawing = 92,
+        NarrowShare = 0.46;
+    private const int MostBeside = 4;
 
     /// <summary>Adds the layouts.</summary>
     public static void Add(PageFlow flow, PacketModel model)
@@ -31,7 +34,7 @@ internal static class LayoutSection
         flow.Section(
             Title,
             [
-                new Block(Legend, at => DrawLegend(at, hasBadPlaces)),
+                new Block(Legend, at => DrawLegend(at, hasBadPlaces)) { Keep = true },
                 .. model.Layouts.SelectMany(layout => Of(layout, rooms[layout.IsBoard], width, model)),
             ],
             Columns
@@ -42,17 +45,38 @@ internal static class LayoutSection
     private static DrawingRoom RoomOf(IReadOnlyList<LayoutPicture> pictures, double width, bool isBoard)
     {
         var room = DrawingRoom.Paper(width, SheetHeight);
-        return room with { Scale = pictures.Max(picture => LayoutDrawing.ScaleOf(picture, room, isBoard)) };
+        return room with { Scale = pictures.Max(picture => LayoutDrawing.ScaleOf(picture, room, isBoard)), IsScaleTold = true };
     }
 
     private static IEnumerable<Block> Of(PacketLayout layout, DrawingRoom room, double width, PacketModel model)
     {
+        var table = LayoutTable.Of(layout, model.Unit);
+        yield return new Block(TitleSize * 1.45, at => Heading(layout, room, at, width)) { Before = 7, Keep = true };
+        var narrow = Math.Max(LeastDrawing, LayoutDrawing.WidthOf(layout.Picture, room));
+        if (layout.IsBoard && narrow <= width * NarrowShare && layout.Cuts.Length <= MostBeside)
+        {
+            yield return Beside(Draw(layout, room with { Width = narrow }), table, width);
+            yield break;
+        }
+
+        var rows = table.Blocks(width);
+        yield return Blocks.Figure(Draw(layout, room), toScale: true) with { Keep = rows.Count > 0 };
+        foreach (var row in rows)
+            yield return row;
+    }
+
+    // A short board stands beside its few cuts.
+    private static Block Beside(LineDrawing drawing, Table table, double width)
+    {
+        const double gap = 4;
+        var rest = width - drawing.Width - gap;
+        return Blocks.Beside(gap, [(Blocks.Figure(drawing, toScale: true), drawing.Width), (Blocks.Stack(table.Blocks(rest)), rest)]);
+    }
+
+    private static LineDrawing Draw(PacketLayout layout, DrawingRoom room)
+    {
         var picture = Planned(layout.Picture);
-        var drawing = layout.IsBoard ? LayoutDrawing.Board(picture, room) : LayoutDrawing.Sheet(picture, room);
-        yield return new Block(TitleSize * 1.5, at => Heading(layout, at, width)) { Before = 9, Keep = true };
-        yield return Blocks.Figure(drawing, toScale: true) with { Keep = !layout.Cuts.IsEmpty };
-        foreach (var block in LayoutTable.Of(layout, model.Unit).Blocks(width))
-            yield return block;
+        return layout.IsBoard ? LayoutDrawing.Board(picture, room) : LayoutDrawing.Sheet(picture, room);
     }
 
     // Paper shows the plan, not how far somebody has come with it.
@@ -63,17 +87,21 @@ internal static class LayoutSection
             Cuts = [.. picture.Cuts.Select(c => c with { State = CutState.Planned })],
         };
 
-    private static Shape[] Heading(PacketLayout layout, Spot at, double width)
+    private static Shape[] Heading(PacketLayout layout, DrawingRoom scale, Spot at, double width)
     {
+        var unit = layout.IsBoard ? ", " + Figures.UnitName(layout.Picture.Unit) : "";
+        var told = layout.IsBoard ? $"scale 1 : {Words.Of(scale.Scale ?? 1)}{unit}" : "";
         var copies = layout.Copies > 1 ? $"cut {Words.Of(layout.Copies)} like this" : "";
-        var room = width - Typeface.Width(copies, Weight.Bold, TitleSize) - 10;
+        var side = Typeface.Width(told, Weight.Regular, LegendSize);
+        var room = width - Typeface.Width(copies, Weight.Bold, TitleSize) - side - 14;
         var name = layout.Picture.Title;
         var title = TextFit.Clean(name.Length > 300 ? name[..300] : name, Weight.Bold);
         var y = at.Y + 7;
         return
         [
             new Caption(new(at.X, y), TextFit.Shorten(title, Weight.Bold, TitleSize, room), TitleSize, Weight: Weight.Bold),
-            new Caption(new(at.X + width, y), copies, TitleSize, Anchor.End, Weight.Bold, Tone.Chalk),
+            new Caption(new(at.X + width - side - 6, y), copies, TitleSize, Anchor.End, Weight.Bold, Tone.Chalk),
+            new Caption(new(at.X + width, y), told, LegendSize, Anchor.End, Tone: Tone.Faded),
         ];
     }
 
@@ -89,8 +117,8 @@ internal static class LayoutSection
             new Frame(Stroke.Keep, new(x + 46, y, side * 2, side)),
             new Caption(new(x + 66, middle), "for the bin", LegendSize),
             new Patch(Fill.Kerf, new(x + 110, y, 1.5, side)),
-            new Caption(new(x + 115, middle), "cut, its number", LegendSize),
-            .. hasBadPlaces ? BadPlace(new(x + 176, y, side * 2, side)) : [],
+            new Caption(new(x + 115, middle), "cut; widths of boards enlarged", LegendSize),
+            .. hasBadPlaces ? BadPlace(new(x + 226, y, side * 2, side)) : [],
         ];
     }
 

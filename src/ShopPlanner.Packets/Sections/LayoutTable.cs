@@ -11,39 +11,42 @@ namespace ShopPlanner.Packets.Sections;
 /// drawing, its size too.</summary>
 internal static class LayoutTable
 {
-    /// <summary>The table of a layout.</summary>
+    /// <summary>The table of a layout. It has no head: what its columns are is plain from the first.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="packet">The packet's unit: another one is named beside each figure.</param>
     public static Table Of(PacketLayout layout, LengthUnit packet) =>
         new(
-            [
-                new("", 0.45),
-                new("Cut", 0.55, Anchor.End),
-                new("Setting", 2.1, Anchor.End),
-                new("What to do", 6.9),
-            ],
+            [new("", 0.4), new("", 0.5, Anchor.End), new("", 1.7, Anchor.End), new("", 7.4)],
             [.. Cuts(layout, packet)]
-        );
+        )
+        {
+            HasHead = false,
+        };
 
     // The store's cuts and those at home are listed apart.
     private static IEnumerable<ImmutableArray<Cell>> Cuts(PacketLayout layout, LengthUnit packet)
     {
         var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
-        var homes = home.Select(cut => Cut(cut, layout.Picture.Unit, packet));
+        var homes = Rows(home, layout, packet);
         return store.Count == 0
             ? homes
-            : [Place("At the store"), .. store.Select(cut => Cut(cut, layout.Picture.Unit, packet)), Place("At home"), .. homes];
+            : [Place("At the store"), .. Rows(store, layout, packet), Place("At home"), .. homes];
     }
 
     private static ImmutableArray<Cell> Place(string words) =>
         [Cell.Empty, Cell.Empty, Cell.Empty, new TextCell(words, Weight: Weight.Bold)];
 
-    private static ImmutableArray<Cell> Cut(PacketCut cut, LengthUnit unit, LengthUnit packet) =>
+    private static IEnumerable<ImmutableArray<Cell>> Rows(List<PacketCut> cuts, PacketLayout layout, LengthUnit packet) =>
+        cuts.Select(
+            (cut, i) => Row(cut, i > 0 && cut.Alike.Length > 0 && cut.Alike == cuts[i - 1].Alike, layout.Picture.Unit, packet)
+        );
+
+    private static ImmutableArray<Cell> Row(PacketCut cut, bool isAlike, LengthUnit unit, LengthUnit packet) =>
         [
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
             new TextCell(Setting(cut, unit, packet), 11, Weight.Bold),
-            new TextCell($"{cut.Doing}: {cut.Gives}.{After(cut.Shimmed)}{After(cut.Caution)}"),
+            new TextCell($"{(isAlike ? cut.Piece : cut.Doing)}: {cut.Gives}.{After(cut.Shimmed)}{After(cut.Caution)}"),
         ];
 
     private static string After(string sentence) => sentence.Length > 0 ? $" {sentence}." : "";

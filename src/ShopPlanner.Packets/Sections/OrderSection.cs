@@ -5,7 +5,7 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>The work as a list: a line a step with a box, and what has to pass before the next.</summary>
+/// <summary>The work as a list: a line a step with a box, and how long to wait before the next.</summary>
 internal static class OrderSection
 {
     private const int Columns = 3;
@@ -36,10 +36,10 @@ internal static class OrderSection
 
     private static Block Line(PacketStep step, double width)
     {
-        var words = $"{Words.Of(step.Number)}. {step.Title}" + (step.Wait.Length > 0 ? $". Wait: {step.Wait}" : "");
+        var words = $"{Words.Of(step.Number)}. {step.Title}" + (step.Wait.Length > 0 ? $" ({step.Wait})" : "");
         var text = Blocks.Paragraph(words.Length > 300 ? words[..300] : words, width - Indent);
         return new(
-            text.Height + 2,
+            text.Height + 1,
             at =>
                 [
                     new Frame(Stroke.Ring, new(at.X, at.Y + 1, Side, Side), 1),

@@ -13,10 +13,11 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Makes a packet's piece of a piece that has been worked out.</summary>
 public static class PieceSheets
 {
-    // Two pieces with their drawings fill a page.
+    // One piece takes a third of a page, several stand three to a page.
     private const double ViewsShare = 0.56,
-        ViewsHeight = 240,
-        FaceHeight = 150,
+        AloneHeight = 235,
+        AmongHeight = 178,
+        FaceHeight = 118,
         JointHeight = 104;
 
     /// <summary>In how many columns joints stand.</summary>
@@ -25,17 +26,18 @@ public static class PieceSheets
     /// <summary>The piece with its drawings made for the paper.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="paper">Size of the pages.</param>
-    public static PacketPiece Of(Piece piece, PaperSize paper)
+    /// <param name="isAlone">Whether the packet has no other.</param>
+    public static PacketPiece Of(Piece piece, PaperSize paper, bool isAlone = true)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var page = new PageFlow(paper);
-        var views = page.Width * ViewsShare;
+        var (views, high) = (page.Width * ViewsShare, isAlone ? AloneHeight : AmongHeight);
         return new(
             piece.Name,
             piece.Unit,
             PieceDrawings.Isometric(piece, page.ColumnWidth(3), FaceHeight),
-            PieceDrawings.ThreeViews(piece, DrawingRoom.Paper(views, ViewsHeight)),
-            PieceDrawings.Exploded(piece, page.Width - views - PageFlow.Gutter, ViewsHeight),
+            PieceDrawings.ThreeViews(piece, DrawingRoom.Paper(views, high)),
+            PieceDrawings.Exploded(piece, page.Width - views - PageFlow.Gutter, high),
             [.. piece.Parts.Select(Part)],
             [
                 .. JointDetails

@@ -24,7 +24,7 @@ internal static class SectionList
             PacketSection.CutList => CutList(model),
             PacketSection.Layouts => [WithPlan(LayoutSection.Title, model, flow => LayoutSection.Add(flow, model))],
             PacketSection.CutsBySetting => [Settings(choice.Name, model)],
-            PacketSection.Machines => PerWork("Machine settings", model, MachineSection.Has, MachineSection.Add),
+            PacketSection.Machines => [Machines(choice.Name, model)],
             PacketSection.Joints => [Joints(choice.Name, model)],
             PacketSection.Order => PerWork("Order of work", model, OrderSection.Has, OrderSection.Add),
             PacketSection.Steps => PerWork("Build", model, StepSection.Has, StepSection.Add),
@@ -63,6 +63,11 @@ internal static class SectionList
         model.Settings.Any(group => group.Runs.Any(run => run.Shared))
             ? Printed.Of(title, flow => SettingSection.Add(flow, model))
             : Printed.None(title, model.Plan is null ? NoPlan : "every setting serves one cut");
+
+    private static Printed Machines(string title, PacketModel model) =>
+        model.Work.Any(MachineSection.Has)
+            ? Printed.Of(title, flow => MachineSection.Add(flow, model, title))
+            : Printed.None(title, NoWork);
 
     private static Printed Joints(string title, PacketModel model) =>
         JointSection.Has(model) ? Printed.Of(title, flow => JointSection.Add(flow, model, title)) : Printed.None(title, NoDesign);

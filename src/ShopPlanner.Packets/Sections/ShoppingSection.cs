@@ -122,32 +122,25 @@ internal static class ShoppingSection
         if (lines.Count == 0)
             return [];
         var table = new Table(
-            [new("", 0.5), new("Number", 1.2, Anchor.End), new("Item", 8.5)],
-            [.. lines.Select(same => Supply([.. same], model.Projects.Length > 1))]
+            [new("", 0.5), new("Number", 1, Anchor.End), new("Item", 8.9)],
+            [.. lines.Select(same => Supply([.. same], model.Projects.Length))]
         );
         return [Blocks.Subheading(title, width), .. table.Blocks(width)];
     }
 
-    // One line of the store's shelf for all pieces; how many for which stands behind it.
-    private static ImmutableArray<Cell> Supply(List<PacketSupply> same, bool several)
+    // One line of the store's shelf for all pieces; for which of them stands behind it.
+    private static ImmutableArray<Cell> Supply(List<PacketSupply> same, int projects)
     {
         var counts = same.Select(one => int.TryParse(one.Amount, out var count) ? count : (int?)null).ToList();
         var amount = counts.All(one => one is not null) ? Words.Of(counts.Sum(one => one!.Value)) : Sum(same);
-        var whose = several ? ": " + string.Join(", ", same.Select(one => Whose(one, same.Count))) : "";
+        var owners = same.Select(one => one.Project).Distinct().ToList();
+        var whose = owners.Count < projects ? ", " + string.Join(", ", owners) : "";
         var bought = same.All(one => one.IsBought) ? " (bought)" : "";
-        return
-        [
-            new TickCell(),
-            new TextCell(amount, 10, Weight.Bold),
-            new TextCell(same[0].Name + whose + bought),
-        ];
+        return [new TickCell(), new TextCell(amount, 10, Weight.Bold), new TextCell(same[0].Name + whose + bought)];
     }
 
     private static string Sum(List<PacketSupply> same) =>
         string.Join(" + ", same.Select(one => one.Amount).Where(amount => amount.Length > 0));
-
-    private static string Whose(PacketSupply one, int lines) =>
-        lines == 1 || one.Amount.Length == 0 ? one.Project : $"{one.Project} {one.Amount}";
 
     private static IEnumerable<Block> OnHand(PacketModel model, double width)
     {

@@ -103,7 +103,7 @@ internal static class StepBlocks
             yield return new(string.Join(' ', step.Says));
         foreach (var figure in step.Figures)
             yield return new(figure, Weight.Bold) { Size = 10 };
-        foreach (var fact in step.Facts)
+        foreach (var fact in step.Setup.Concat(step.Facts))
             yield return new(fact, Weight.Medium);
         if (step.Check.Length > 0)
             yield return new("Check: " + step.Check);

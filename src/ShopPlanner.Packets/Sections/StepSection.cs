@@ -5,8 +5,8 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>How a piece is built, step by step in two columns: a box, the picture, what to do. Work on single parts whose
-/// settings are printed with the machines is named here by its numbers.</summary>
+/// <summary>How a piece is built, step by step in two columns: a box, the picture, what to do. The settings of work on single
+/// parts are printed with the machines, where the packet has those.</summary>
 internal static class StepSection
 {
     private const int Columns = 2;
@@ -23,31 +23,22 @@ internal static class StepSection
             title,
             [
                 .. work.AnyOrder.Select(words => Blocks.Paragraph(words, width, 3, weight: Weight.Medium)),
-                .. Steps([.. work.Build], width, step => hasMachines && MachineSection.IsSet(step)),
+                .. Steps(work.Build.Select(step => hasMachines ? MachineSection.Without(step) : step), width),
             ],
             Columns
         );
     }
 
     /// <summary>Steps in their order, each phase under its name.</summary>
-    /// <param name="steps">The steps.</param>
-    /// <param name="width">Of the column.</param>
-    /// <param name="isElsewhere">Whether a step is printed in another section.</param>
-    internal static IEnumerable<Block> Steps(IReadOnlyList<PacketStep> steps, double width, Func<PacketStep, bool> isElsewhere)
+    internal static IEnumerable<Block> Steps(IEnumerable<PacketStep> steps, double width)
     {
         var (phase, said) = ("", new Dictionary<string, int>(StringComparer.Ordinal));
-        for (var i = 0; i < steps.Count; i++)
+        foreach (var step in steps)
         {
-            if (steps[i].Phase != phase)
-                yield return Phase(phase = steps[i].Phase, width);
-            var first = i;
-            while (i < steps.Count && isElsewhere(steps[i]) && steps[i].Phase == phase)
-                i++;
-            if (i > first)
-                yield return Elsewhere(steps[first], steps[--i], width);
-            else
-                foreach (var block in StepBlocks.Of(steps[i], width, said))
-                    yield return block;
+            if (step.Phase != phase)
+                yield return Phase(phase = step.Phase, width);
+            foreach (var block in StepBlocks.Of(step, width, said))
+                yield return block;
         }
     }
 
@@ -56,10 +47,4 @@ internal static class StepSection
         {
             Keep = true,
         };
-
-    private static Block Elsewhere(PacketStep first, PacketStep last, double width)
-    {
-        var which = first == last ? $"Step {Words.Of(first.Number)} is" : $"Steps {Words.Of(first.Number)}–{Words.Of(last.Number)} are";
-        return Blocks.Paragraph($"{which} under Machine settings.", width, 4);
-    }
 }

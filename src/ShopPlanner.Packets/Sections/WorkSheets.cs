@@ -26,10 +26,13 @@ public static class WorkSheets
         ArgumentNullException.ThrowIfNull(step);
         string?[] facts =
         [
-            step.Tool is { } tool ? "Tool: " + tool : null,
-            step.Face is { } face ? "Where: " + face : null,
             .. step.Fasteners.Select(StepWords.Of),
             step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null,
+        ];
+        string?[] setup =
+        [
+            step.Tool is { } tool ? "Tool: " + tool : null,
+            step.Face is { } face ? "Where: " + face : null,
         ];
         var wide = new PageFlow(paper).ColumnWidth(2) * StepBlocks.PictureShare;
         return new(
@@ -47,7 +50,8 @@ public static class WorkSheets
         )
         {
             IsOnParts = step.Phase == WorkPhase.Parts,
-            Wait = step.Wait is { } after ? StepWords.Of(after) : "",
+            Wait = step.Wait is { } after ? StepWords.Time(after.Minutes) : "",
+            Setup = [.. setup.OfType<string>()],
         };
     }
 

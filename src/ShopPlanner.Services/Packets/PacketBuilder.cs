@@ -157,6 +157,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             TakesOff = step.TakesOff,
             Shimmed = shimmed,
             Caution = step.Caution,
+            Alike = CutSentences.Way(step),
             Sizes = sizes,
         };
 

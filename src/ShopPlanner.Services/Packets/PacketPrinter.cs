@@ -87,7 +87,7 @@ internal sealed class PacketPrinter(
             [
                 .. projects
                     .Where(project => project.Piece is not null)
-                    .Select(project => PieceSheets.Of(project.Piece!, model.Paper) with { Name = project.Name }),
+                    .Select(project => PieceSheets.Of(project.Piece!, model.Paper, projects.Count == 1) with { Name = project.Name }),
             ],
             Work =
             [
