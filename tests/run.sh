@@ -70,25 +70,33 @@ try_in_root() {
   esac
 }
 
-# Beside the rest, and after it where both want the machine: searches that are given a time, then the kills, which mostly wait.
-run_beside() {
-  (renice -n 10 "$BASHPID" >/dev/null; run_to "$1" "$3")
-  run_to "$2" "$4" -explicit only -class '*KillTests'
+# Outages, then the kills: they mostly wait, so they run beside the other browser tests.
+run_outages() {
+  run_to "$1" "$browser" -namespace '*.Kept'
+  run_to "$2" "$browser" -explicit only -class '*KillTests'
+}
+
+# Searches that are given a time make way for the browsers.
+run_searches() {
+  renice -n 10 "$BASHPID" >/dev/null
+  run_to "$1" "$cutting"
 }
 
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0
-  local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests searches kills beside project
-  searches=$(mktemp) kills=$(mktemp)
-  run_beside "$searches" "$kills" "$cutting" "$browser" &
-  beside=$!
-  run_one "$browser"
+  local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests outages kills searches project
+  outages=$(mktemp) kills=$(mktemp) searches=$(mktemp)
+  run_outages "$outages" "$kills" &
+  run_searches "$searches" &
+  run_one "$browser" -namespace- '*.Kept'
   for project in tests/ShopPlanner.*.Tests; do
     case $project in "$browser" | "$cutting") ;; *) run_one "$project" ;; esac
   done
-  wait "$beside"
+  wait
   say "${cutting##*/}"
   read_log "$searches"
+  say "${browser##*/}: outages"
+  read_log "$outages"
   say "${browser##*/}: kills"
   read_log "$kills"
   try_in_root

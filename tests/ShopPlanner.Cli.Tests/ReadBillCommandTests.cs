@@ -27,7 +27,7 @@ public sealed class ReadBillCommandTests : IDisposable
             "read-bill",
             "-"
         );
-        Assert.Equal((0, "line 2: rails: How many isn't written.\n"), (run.Exit, run.Error));
+        Assert.Equal((0, "line 2: rails: No count is written.\n"), (run.Exit, run.Error));
         Assert.Equal(2, Parts(run.Output).Count);
     }
 

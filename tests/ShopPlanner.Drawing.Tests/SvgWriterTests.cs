@@ -59,6 +59,18 @@ public sealed class SvgWriterTests
         Assert.DoesNotContain("<style", SvgWriter.Write(drawing, "d"), StringComparison.Ordinal);
     }
 
+    // SVG 2, 11.5: textLength is how long a text runs, whatever the font.
+    [Fact]
+    public void Texts_of_a_file_of_its_own_keep_the_length_that_they_were_measured_with()
+    {
+        var drawing = LayoutDrawing.Board(Samples.Board(), DrawingRoom.Phone);
+        XNamespace svg = "http://www.w3.org/2000/svg";
+        var texts = XDocument.Parse(SvgWriter.Write(drawing, "d", alone: true)).Descendants(svg + "text").ToList();
+        var measured = drawing.Leaves().OfType<Caption>().Select(one => Math.Round(one.Length, 2)).Order();
+        Assert.Equal(measured, texts.Select(one => (double)one.Attribute("textLength")!).Order());
+        Assert.DoesNotContain("textLength", SvgWriter.Write(drawing, "d"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_stroke_has_a_rule_in_the_style_sheet() =>
         Assert.All(

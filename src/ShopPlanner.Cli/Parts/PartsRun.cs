@@ -1,9 +1,7 @@
 using ShopPlanner.Cli.Designs;
-using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Export;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Cutting.Formats;
 
 namespace ShopPlanner.Cli.Parts;
@@ -15,15 +13,10 @@ internal static class PartsRun
     public static int Run(string from, IReadOnlyList<string> set, PartsFormat format, string? to)
     {
         var target = TextOutput.At(to, "list", from, "design");
-        var changed = DesignChanges.Of(set);
-        var (document, faults) = DesignInput.Read(from);
-        if (document is null)
-            return DesignInput.Refused(faults, changed);
-        var evaluation = DesignEvaluator.Evaluate(document, changed);
-        if (evaluation.Piece is not { } piece)
-            return DesignInput.Refused(evaluation.Faults, changed);
+        if (DesignInput.WorkOut(from, set) is not { } piece)
+            return ExitStatus.Refused;
         target.Write(Text(piece, format));
-        return Impossible(piece) ? ExitStatus.Refused : ExitStatus.Done;
+        return DesignInput.Told(PieceJudge.Of(piece).Select(one => (one.Severity, one.Text)));
     }
 
     private static string Text(Piece piece, PartsFormat format) =>
@@ -33,13 +26,4 @@ internal static class PartsRun
             PartsFormat.CutRequest => CutRequestJson.Write(PieceRequest.Of(piece)),
             _ => PartsJson.Write(piece),
         };
-
-    // The list is written all the same, so that it can be looked at; whoever goes on with it has been told.
-    private static bool Impossible(Piece piece)
-    {
-        var reasons = PieceJudge.Of(piece).Where(one => one.Severity == Severity.Fails).ToList();
-        foreach (var reason in reasons)
-            Complaint.Print($"{SeverityWords.Of(reason.Severity)}: {reason.Text}");
-        return reasons.Count > 0;
-    }
 }

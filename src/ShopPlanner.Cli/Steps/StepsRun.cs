@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using ShopPlanner.Cli.Designs;
-using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Making;
 using ShopPlanner.Core.Making.Export;
 using ShopPlanner.Core.Making.Model;
-using ShopPlanner.Core.Workings;
 using ShopPlanner.Services.Making;
 
 namespace ShopPlanner.Cli.Steps;
@@ -22,17 +20,12 @@ internal static class StepsRun
     public static int Run(string from, IReadOnlyList<string> set, StepsAsked asked, string? to)
     {
         var target = TextOutput.At(to, "list", from, "design");
-        var changed = DesignChanges.Of(set);
         var choices = Choices(asked);
-        var (document, faults) = DesignInput.Read(from);
-        if (document is null)
-            return DesignInput.Refused(faults, changed);
-        var evaluation = DesignEvaluator.Evaluate(document, changed);
-        if (evaluation.Piece is not { } piece)
-            return DesignInput.Refused(evaluation.Faults, changed);
+        if (DesignInput.WorkOut(from, set) is not { } piece)
+            return ExitStatus.Refused;
         var plan = WorkPlanner.Of(piece, choices);
         target.Write(asked.IsJson ? StepsJson.Write(plan) : StepsText.Write(plan));
-        return Impossible(plan) ? ExitStatus.Refused : ExitStatus.Done;
+        return DesignInput.Told(plan.Findings.Select(one => (one.Severity, one.Text)));
     }
 
     private static WorkChoices Choices(StepsAsked asked) =>
@@ -46,13 +39,4 @@ internal static class StepsRun
         id is null || list.Any(one => one.Id == id)
             ? id
             : throw new Complaint($"{option}: '{id}' is not known: write one of {StepsCommand.Ids(list)}");
-
-    // The list is written all the same, so that it can be looked at; whoever goes on with it has been told.
-    private static bool Impossible(WorkPlan plan)
-    {
-        var reasons = plan.Findings.Where(one => one.Severity == Severity.Fails).ToList();
-        foreach (var reason in reasons)
-            Complaint.Print($"{SeverityWords.Of(reason.Severity)}: {reason.Text}");
-        return reasons.Count > 0;
-    }
 }

@@ -149,13 +149,10 @@ internal sealed record BillColumns(ImmutableArray<BillColumn> All, char Separato
         for (var at = 0; at < words.Count; at++)
             if (words[at].IsIn(BillWords.Finished))
                 labels.Add(false);
-            else if (words[at].IsIn(BillWords.Bought) || IsStockSize(words, at))
+            else if (BillWords.IsBought(words, at))
                 labels.Add(true);
         return labels;
     }
-
-    private static bool IsStockSize(IReadOnlyList<BillToken> words, int at) =>
-        words[at].Is("stock") && at + 1 < words.Count && words[at + 1].Text is "size" or "sizes";
 
     private static List<BillColumn> Columns(List<BillToken> words, List<bool> labels)
     {

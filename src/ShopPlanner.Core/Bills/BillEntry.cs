@@ -60,7 +60,7 @@ internal sealed record BillEntry(int Line, string AsWritten)
     public ImmutableArray<string> Doubts { get; init; } = [];
 
     /// <summary>How many of thickness, width and length its words tell.</summary>
-    public int Told => Sides.Sum(side => side.Role is SizeRole.Square or SizeRole.Diameter ? 2 : 1);
+    public int Told => Sides.Sum(side => side.Tells);
 
     /// <summary>The same with one more doubt.</summary>
     public BillEntry Doubt(string doubt) => this with { Doubts = Doubts.Add(doubt) };

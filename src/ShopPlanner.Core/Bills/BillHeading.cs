@@ -166,13 +166,10 @@ internal sealed record BillHeading(BillNoteKind Kind, string Says)
 
     private static bool? Label(List<BillToken> words)
     {
-        var isBought = words.Where((word, at) => word.IsIn(BillWords.Bought) || IsStockSize(words, at)).Any();
+        var isBought = words.Where((_, at) => BillWords.IsBought(words, at)).Any();
         var isFinished = words.Exists(word => word.IsIn(BillWords.Finished));
         return isBought == isFinished ? null : isBought;
     }
-
-    private static bool IsStockSize(List<BillToken> words, int at) =>
-        words[at].Is("stock") && at + 1 < words.Count && words[at + 1].Text is "size" or "sizes";
 
     // "For the drawer:", "Sides:"; not "Stock bill:".
     private static string? GroupOf(BillToken[] tokens, string text, List<BillToken> words)

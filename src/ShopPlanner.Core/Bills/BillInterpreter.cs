@@ -67,11 +67,8 @@ internal sealed class BillInterpreter(IReadOnlyList<BillEntry> entries, SizeUnit
         };
     }
 
-    private static Length? Thickness(WrittenSide side, SizeUnit usual)
-    {
-        var text = side.Unit == SizeUnit.None ? side.Plain + SideParser.Suffix(usual) : side.Plain;
-        return LengthText.ParsePositive(text, LengthUnit.Inch) is { Ok: true } read ? read.Value : null;
-    }
+    private static Length? Thickness(WrittenSide side, SizeUnit usual) =>
+        LengthText.ParsePositive(side.In(usual), LengthUnit.Inch) is { Ok: true } read ? read.Value : null;
 
     // Lumber is sold under larger figures than it measures; a bill may mean either.
     private static IEnumerable<string> Remarks(List<ResolvedEntry> resolved)

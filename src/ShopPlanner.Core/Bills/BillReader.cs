@@ -105,7 +105,7 @@ internal sealed class BillReader(List<BillStatement> statements)
         var isHardware = BillHeading.IsHardware(words) && entry.Material is null && entry.Surfacing is null;
         if (entry is { Told: 1, Count: null } && entry.Sides is [{ Role: SizeRole.Thickness }])
             SetThickness(statement, entry);
-        else if (isHardware && (entry.Told < 3 || !MayBeWood(words)))
+        else if (isHardware && (entry.Told < 3 || !words.Exists(word => word.IsIn(BillWords.Grips))))
             notes.Add(new(entry.Line, BillNoteKind.Hardware, "Hardware, kept as a note.", entry.AsWritten));
         else if (IsTalk(statement, words, entry))
             notes.Add(new(entry.Line, BillNoteKind.Text, "Figures that aren't the size of a part.", entry.AsWritten));
@@ -128,21 +128,6 @@ internal sealed class BillReader(List<BillStatement> statements)
         };
         notes.Add(new(entry.Line, BillNoteKind.Heading, $"Sets thickness: {entry.Sides[0].Plain}.", entry.AsWritten));
     }
-
-    private static bool MayBeWood(List<BillToken> words) =>
-        words.Exists(word =>
-            word.Text
-                is "handle"
-                    or "handles"
-                    or "pull"
-                    or "pulls"
-                    or "knob"
-                    or "knobs"
-                    or "catch"
-                    or "latch"
-                    or "hook"
-                    or "hooks"
-        );
 
     // What is cut into a part, or told in passing.
     private static bool IsTalk(BillStatement statement, List<BillToken> words, BillEntry entry) =>

@@ -21,8 +21,10 @@ internal static class BillWords
         ["millimeter"] = SizeUnit.Millimetre,
         ["millimeters"] = SizeUnit.Millimetre,
         ["cm"] = SizeUnit.Centimetre,
+        ["centimeter"] = SizeUnit.Centimetre,
         ["centimeters"] = SizeUnit.Centimetre,
         ["m"] = SizeUnit.Metre,
+        ["meter"] = SizeUnit.Metre,
         ["meters"] = SizeUnit.Metre,
     }.ToFrozenDictionary();
 
@@ -117,19 +119,7 @@ internal static class BillWords
     );
 
     /// <summary>Words after "in" where it isn't a unit.</summary>
-    public static readonly string[] AfterIn =
-    [
-        "number",
-        "the ",
-        "each ",
-        "all ",
-        "front",
-        "back",
-        "place",
-        "this ",
-        "which",
-        "number",
-    ];
+    public static readonly string[] AfterIn = ["number", "the ", "each ", "all ", "front", "back", "place", "this ", "which"];
 
     /// <summary>Words for a piece of wood that don't say which.</summary>
     public static readonly FrozenSet<string> Pieces = Set(
@@ -175,6 +165,9 @@ internal static class BillWords
             + "escutcheon escutcheons latch latches plaster upholstery burlap hair tile tiles lamp lamps battery"
     );
 
+    /// <summary>Hardware that is made of wood too.</summary>
+    public static readonly FrozenSet<string> Grips = Set("handle handles pull pulls knob knobs catch latch hook hooks");
+
     /// <summary>Metals: what is made of them isn't cut from boards.</summary>
     public static readonly FrozenSet<string> Metals = Set(
         "iron steel brass copper tin zinc lead bronze nickel aluminum galvanized"
@@ -200,6 +193,10 @@ internal static class BillWords
     public static readonly FrozenSet<string> NotCounts = Set(
         "no nos fig figs figure page number plate chapter vol gauge grade nominal on surfaced planed dressed every part step pp"
     );
+
+    /// <summary>Whether the word at a place says that sizes are as bought: <c>rough</c>, <c>stock size</c>.</summary>
+    public static bool IsBought(IReadOnlyList<BillToken> tokens, int at) =>
+        tokens[at].IsIn(Bought) || (tokens[at].Is("stock") && at + 1 < tokens.Count && tokens[at + 1].Text is "size" or "sizes");
 
     private static FrozenSet<string> Set(string words) =>
         words.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);

@@ -134,7 +134,7 @@ internal sealed class EntryWords
         }
         else if (token.Text is "pair" or "pairs" or "pr" or "prs")
             HasPair = true;
-        else if (token.IsIn(BillWords.Bought) || IsStockSize(at))
+        else if (BillWords.IsBought(tokens, at))
             IsBought = true;
         else if (token.IsIn(BillWords.Finished))
             IsFinished = true;
@@ -146,9 +146,6 @@ internal sealed class EntryWords
             segment.Add(token);
         }
     }
-
-    private bool IsStockSize(int at) =>
-        tokens[at].Is("stock") && at + 1 < tokens.Length && tokens[at + 1].Text is "size" or "sizes";
 
     // After the size only what says that it counts: "4 pieces", "2 required", a figure alone.
     private int? IsCount(int at, int end)

@@ -34,9 +34,9 @@ internal static class PartCounts
         var last = entry.Name.Split(' ')[^1].ToLowerInvariant();
         var isPlural = last.Length == 0 || (last.EndsWith('s') && !last.EndsWith("ss", StringComparison.Ordinal));
         if (isPlural || entry.Name.Contains(" and ", StringComparison.Ordinal))
-            return (null, "How many isn't written.");
+            return (null, "No count is written.");
         // A name in small letters may be the end of a line that was broken, with its count lost.
         var isOne = !Several.Contains(last) && (entry.HasArticle || (hasCounts && char.IsUpper(entry.Name[0])));
-        return (1, isOne ? null : "How many isn't written: one was assumed.");
+        return (1, isOne ? null : "No count is written: one was assumed.");
     }
 }

@@ -20,7 +20,7 @@ internal static class PartDoubts
     public static IEnumerable<string> Of(string name, int? count, BillSize size, BillSize? bought)
     {
         if (name.Length == 0)
-            yield return "What it is isn't written.";
+            yield return "No name is written.";
         if (count is 0 or > MostPieces)
             yield return $"{count} pieces is unlikely.";
         foreach (var (side, word) in Sides(size))

@@ -79,7 +79,7 @@ internal sealed record ResolvedEntry(
 
     private static Length? Value(WrittenSide side, SizeUnit unit, ImmutableArray<string>.Builder doubts)
     {
-        var text = side.Unit == SizeUnit.None ? side.Plain + SideParser.Suffix(unit) : side.Plain;
+        var text = side.In(unit);
         var read = LengthText.ParsePositive(text, LengthUnit.Inch);
         if (read.Ok)
             return read.Value;

@@ -23,7 +23,7 @@ internal sealed class RowParser(BillColumns columns)
         return Entry(row, cells);
     }
 
-    private static bool IsDitto(string cell) => cell.Trim() is "\"" or "”" or "″" or ",," or "do." or "do" or "ditto" or "Do.";
+    private static bool IsDitto(string cell) => cell is "\"" or "”" or "″" or ",," or "do." or "do" or "ditto" or "Do.";
 
     // By the marks between the columns, or by the room.
     private string[]? Separated(BillStatement row)
@@ -133,7 +133,8 @@ internal sealed class RowParser(BillColumns columns)
 
     private static BillEntry Named(BillEntry entry, string cell)
     {
-        var words = EntryWords.Of(BillScanner.Scan(cell), cell, 0, BillScanner.Scan(cell).Length, isAfter: true);
+        var tokens = BillScanner.Scan(cell);
+        var words = EntryWords.Of(tokens, cell, 0, tokens.Length, isAfter: true);
         var name = words.Phrases.Count > 0 ? string.Join(", ", words.Phrases.Take(3)) : words.Generic ?? "";
         return entry with
         {
@@ -153,7 +154,7 @@ internal sealed class RowParser(BillColumns columns)
         if (side is null || next < tokens.Length)
             return entry.Doubt($"‘{BillNames.Short(cell)}’ isn't read as a size.");
         if (side.Unit == SizeUnit.None && column.Unit != SizeUnit.None)
-            side = side with { Unit = column.Unit, Plain = side.Plain + SideParser.Suffix(column.Unit) };
+            side = side with { Unit = column.Unit, Plain = side.In(column.Unit) };
         return Add(entry, column, [side with { Role = BillColumns.RoleOf(column.Kind) }]);
     }
 

@@ -76,9 +76,10 @@ internal sealed class SizeParser(BillToken[] tokens, string text)
         var next = IsKind(at, TokenKind.Comma) && IsKind(at + 1, TokenKind.By) ? at + 1 : at;
         if (IsKind(next, TokenKind.By))
             return sides.Read(next + 1, out end);
-        var told = Told(found);
-        if (told >= 3)
+        if (Told(found) >= 3)
             return null;
+        if (IsAt(next))
+            return sides.Read(next + 1, out end) is { Unit: SizeUnit.Foot } run && !IsSpacing(end) ? run : null;
         var isParted = false;
         while (
             At(next) is { } mark
@@ -93,10 +94,14 @@ internal sealed class SizeParser(BillToken[] tokens, string text)
         return sides.Read(next, out end) is { } side && IsListed(found, side, isParted, end) ? side : null;
     }
 
+    // "2 x 4 @ 8 ft.": how long the boards are; "@ 2 ft. o. c." is how far apart they stand.
+    private bool IsAt(int at) => At(at) is { Kind: TokenKind.Other, Text: "@" };
+
+    private bool IsSpacing(int end) => At(end) is { Text: "o" or "oc" or "on" or "apart" };
+
     private static bool IsLooseDash(BillToken token) => token is { Kind: TokenKind.Dash, Gap: > 0 };
 
-    private static int Told(List<WrittenSide> found) =>
-        found.Sum(side => side.Role is SizeRole.Square or SizeRole.Diameter ? 2 : 1);
+    private static int Told(List<WrittenSide> found) => found.Sum(side => side.Tells);
 
     // Without "by" a side goes on only where something says that it is one.
     private bool IsListed(List<WrittenSide> found, WrittenSide side, bool isParted, int end)
@@ -108,10 +113,22 @@ internal sealed class SizeParser(BillToken[] tokens, string text)
         if (side.Role != SizeRole.None)
             return found.All(one => one.Role != side.Role && (!goesOn || one.Role != SizeRole.None));
         if (goesOn)
-            return isParted && found is [{ Role: SizeRole.Thickness }];
+            return isParted
+                && (found is [{ Role: SizeRole.Thickness }] || (found is [{ Role: SizeRole.Length }] && IsSection(end)));
         if (isNamed)
             return isParted && side.Unit != SizeUnit.None && Told(found) == 2 && !IsCount(end);
         return Told(found) == 2 && (side.Unit == SizeUnit.Foot || (isParted && side.Unit != SizeUnit.None)) && !IsCount(end);
+    }
+
+    // "36 in. long, 2 by 4 in.", but not "22 in. long, 3/4 by 3 in. tenons".
+    private bool IsSection(int by)
+    {
+        if (sides.Read(by + 1, out var end) is null || IsKind(end, TokenKind.By))
+            return false;
+        return At(end) is not { Kind: TokenKind.Word } word
+            || word.Is("and")
+            || word.IsIn(BillWords.SideWords)
+            || WoodWords.End(tokens, end, tokens.Length) > end;
     }
 
     // A figure with a unit before a noun is about that noun: "2 in. screws".

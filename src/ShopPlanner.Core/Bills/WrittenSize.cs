@@ -44,7 +44,13 @@ internal sealed record WrittenSide(string Plain, SizeUnit Unit, SizeRole Role, I
     /// <summary>Whether it can't be taken as a length at all: a range, or a figure that isn't read.</summary>
     public bool IsOpen { get; init; }
 
-    /// <summary>Whether the unit is inches or millimeters, which a figure before it without a unit shares.</summary>
+    /// <summary>How many of thickness, width and length it tells.</summary>
+    public int Tells => Role is SizeRole.Square or SizeRole.Diameter ? 2 : 1;
+
+    /// <summary>Returns it as <see cref="LengthText"/> reads it, in a unit where none is written.</summary>
+    public string In(SizeUnit unit) => Unit == SizeUnit.None ? Plain + SideParser.Suffix(unit) : Plain;
+
+    /// <summary>Whether the unit is one that a figure beside it without a unit shares: never feet or meters.</summary>
     public bool IsShared => Unit is SizeUnit.Inch or SizeUnit.Millimetre or SizeUnit.Centimetre;
 }
 
@@ -61,5 +67,5 @@ internal sealed record WrittenSize(int Start, int End, ImmutableArray<WrittenSid
     public Range Stock { get; init; }
 
     /// <summary>How many of thickness, width and length it tells.</summary>
-    public int Told => Sides.Sum(side => side.Role is SizeRole.Square or SizeRole.Diameter ? 2 : 1);
+    public int Told => Sides.Sum(side => side.Tells);
 }

@@ -31,7 +31,7 @@ internal sealed record HingesAsked(
             reader.MaybeGivenQuantity("Weight", "weight", 1)
                 ?? Core.Wood.Weight.Of(
                     Area.Of(height.Value, width.Value) * thickness.Value,
-                    Core.Wood.Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0))
+                    Core.Wood.Weight.Density(row, Core.Wood.Weight.Indoors)
                 ),
             Edged(reader.Length("edge")),
             WoodScrews.PilotFor(row),

@@ -75,7 +75,7 @@ internal sealed record SagAsked(
 
     private Working<double> Weigh(Working<Length> span)
     {
-        var density = Weight.Density(Material, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var density = Weight.Density(Material, Weight.Indoors);
         var strip = Strip.Value.IsPositive ? Area.Of(Strip.Value, StripThickness.Value) : default;
         var volume = (Area.Of(Depth.Value, Thickness.Value) + strip) * span.Value;
         (string, Working)[] inputs = [("density", density), ("span", span), ("depth", Depth), ("thickness", Thickness)];

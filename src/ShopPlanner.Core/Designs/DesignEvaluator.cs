@@ -266,7 +266,7 @@ public sealed class DesignEvaluator
                     Place = one.Path.Length == 0 ? null : one.Path,
                 }),
             ],
-            [.. builder.StepsBefore, .. document.Steps, .. builder.Steps, .. builder.StepsClosing, .. builder.StepsInPlace]
+            [.. document.Steps, .. builder.Steps]
         )
         {
             IsFixedToWall = builder.IsFixedToWall,

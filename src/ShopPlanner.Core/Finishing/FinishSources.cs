@@ -60,17 +60,15 @@ public static class FinishSources
 
     /// <summary>How long shellac dries before it is rubbed.</summary>
     public static readonly SourceNote ShellacDries = new(
-        "Sources differ: 6 to 8 h in Handwork in Wood (1910), p. 216; overnight in Mission Furniture, part 3 (1912), p. 5; 24 "
-            + "h a "
-            + "coat in part 2 (1910), p. 82",
+        "Sources differ: 6 to 8 h in Handwork in Wood (1910), p. 216; overnight in Mission Furniture, part 3 (1912), p. 5; "
+            + "24 h a coat in part 2 (1910), p. 82",
         Read
     );
 
     /// <summary>How long wax dries.</summary>
     public static readonly SourceNote WaxDries = new(
-        "Sources differ: half an hour in Mission Furniture, part 3 (1912), p. 5; overnight in Handwork in Wood (1910), p. "
-            + "215; 24 h "
-            + "in Mission Furniture, part 2 (1910), p. 82",
+        "Sources differ: half an hour in Mission Furniture, part 3 (1912), p. 5; overnight in Handwork in Wood (1910), "
+            + "p. 215; 24 h in Mission Furniture, part 2 (1910), p. 82",
         Read
     );
 
@@ -92,14 +90,7 @@ public static class FinishSources
     /// <summary>Prime, then putty, then the next coat.</summary>
     public static readonly SourceNote Putty = new(
         "Carpentry and Woodwork (1911), pp. 367 and 425; Mission Furniture, part 3 (1912), p. 82: nails set, then putty, then "
-            + "the "
-            + "last coats; on paint, putty after the primer",
-        Read
-    );
-
-    /// <summary>Glue is scraped off before stain.</summary>
-    public static readonly SourceNote GlueOff = new(
-        "Mission Furniture, part 1 (1909), p. 108, part 2 (1910), p. 50, part 3 (1912), p. 25: stain doesn't take on glue",
+            + "the last coats; on paint, putty after the primer",
         Read
     );
 
@@ -132,9 +123,9 @@ public static class FinishSources
     public static readonly SourceNote Hinges = new(
         "Sources differ: hinges before the finish in Carpentry and Woodwork (1911), p. 357; metal after it in Mission Furniture, "
             + "part 2 (1910), p. 83. Common practice is to fit them, take them off and put them back",
-        Read
+        CommonPractice
     );
 
     /// <summary>Common practice.</summary>
-    public static readonly SourceNote Habit = new("Common practice", CommonPractice);
+    public static readonly SourceNote Habit = SourceNote.CommonPractice;
 }

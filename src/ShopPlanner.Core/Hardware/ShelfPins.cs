@@ -25,7 +25,8 @@ public static class ShelfPins
         Certainty.CommonPractice
     );
 
-    private static readonly Length SystemPitch = Length.FromMillimetres(32);
+    /// <summary>From hole to hole in the 32 mm system.</summary>
+    public static readonly Length SystemPitch = Length.FromMillimetres(32);
     private static readonly Length HalfPin = Length.FromMillimetres(10);
     private static readonly Length LeftBehind = Length.FromInches(0.125m);
 

@@ -25,16 +25,8 @@ internal static class LateWork
             .Where(unit => unit.SelectMany(step => step.Joints).All(glued.Contains))
             .Select(unit => unit.Key)
             .ToHashSet(StringComparer.Ordinal);
-        var gone = assembly
-            .Where(step => step.Subassembly is { } unit && made.Contains(unit))
-            .Select(step => step.Id)
-            .ToHashSet(StringComparer.Ordinal);
-        return
-        [
-            .. assembly
-                .Where(step => !gone.Contains(step.Id))
-                .Select(step => step with { After = [.. step.After.Where(id => !gone.Contains(id))] }),
-        ];
+        var gone = assembly.Where(step => step.Subassembly is { } unit && made.Contains(unit)).ToList();
+        return [.. assembly.Except(gone).Select(Precedence.Past(gone))];
     }
 
     /// <summary>Returns the assembly with the work that needs joined parts among it.</summary>
@@ -45,8 +37,8 @@ internal static class LateWork
         var steps = assembly.Select(step =>
             step.Action switch
             {
-                WorkAction.FitDoor => step.Waiting(late.Where(one => IsBeforeFitting(one) && one.Shares(step))),
-                WorkAction.Hang or WorkAction.PutIn or WorkAction.TakeOff => step.Waiting(late.Where(step.Shares)),
+                WorkAction.FitDoor => step.Waiting(Ids(late.Where(one => IsBeforeFitting(one) && one.Shares(step)))),
+                WorkAction.Hang or WorkAction.PutIn or WorkAction.TakeOff => step.Waiting(Ids(late.Where(step.Shares))),
                 _ => step,
             }
         );
@@ -55,9 +47,11 @@ internal static class LateWork
             .. steps,
             .. late.Select(one =>
                 one.Waiting(
-                    assembly.Where(step =>
-                        (step.Phase == WorkPhase.Assembly || (step.Action == WorkAction.FitDoor && !IsBeforeFitting(one)))
-                        && step.Shares(one)
+                    Ids(
+                        assembly.Where(step =>
+                            (step.Phase == WorkPhase.Assembly || (step.Action == WorkAction.FitDoor && !IsBeforeFitting(one)))
+                            && step.Shares(one)
+                        )
                     )
                 )
             ),
@@ -69,19 +63,8 @@ internal static class LateWork
     /// <param name="steps">The assembly.</param>
     public static List<WorkStep> BeforePlace(IReadOnlyList<WorkStep> steps)
     {
-        var inPlace = steps.Where(step => step.Phase == WorkPhase.InPlace).ToDictionary(step => step.Id, StringComparer.Ordinal);
-        IEnumerable<string> Earlier(string id) => inPlace.TryGetValue(id, out var step) ? step.After.SelectMany(Earlier) : [id];
-        return
-        [
-            .. steps.Select(step =>
-                step.Phase == WorkPhase.InPlace
-                    ? step
-                    : step with
-                    {
-                        After = [.. step.After.SelectMany(Earlier).Distinct(StringComparer.Ordinal)],
-                    }
-            ),
-        ];
+        var past = Precedence.Past(steps.Where(step => step.Phase == WorkPhase.InPlace));
+        return [.. steps.Select(step => step.Phase == WorkPhase.InPlace ? step : past(step))];
     }
 
     private static bool IsBeforeFitting(WorkStep step) => BeforeFitting.Contains(step.Action);
@@ -89,9 +72,5 @@ internal static class LateWork
     private static bool Shares(this WorkStep one, WorkStep other) =>
         one.Handles.Intersect(other.Handles, StringComparer.Ordinal).Any();
 
-    private static WorkStep Waiting(this WorkStep step, IEnumerable<WorkStep> before) =>
-        step with
-        {
-            After = [.. step.After.Concat(before.Select(one => one.Id)).Distinct(StringComparer.Ordinal)],
-        };
+    private static IEnumerable<string> Ids(IEnumerable<WorkStep> steps) => steps.Select(step => step.Id);
 }

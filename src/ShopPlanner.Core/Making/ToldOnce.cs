@@ -5,32 +5,23 @@ using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making;
 
-/// <summary>What work on parts, assembly and finish would each tell is told by one of them: sanding before assembly, glue that
-/// is scraped off, edge band.</summary>
+/// <summary>What work on parts and the assembly would each tell is told by one of them: the edge band that a design asks
+/// for.</summary>
 internal static class ToldOnce
 {
-    /// <summary>Work on parts without the sanding that the finish begins with, its edge band in the step that uses it.</summary>
+    /// <summary>Work on parts with the edge band of the hardware in the step that uses it.</summary>
     /// <param name="operations">Work on single parts.</param>
-    /// <param name="finish">Steps of the finish.</param>
     /// <param name="piece">The piece with its hardware.</param>
-    public static ImmutableArray<WorkStep> Parts(
-        ImmutableArray<WorkStep> operations,
-        ImmutableArray<WorkStep> finish,
-        Piece piece
-    )
+    public static ImmutableArray<WorkStep> Parts(ImmutableArray<WorkStep> operations, Piece piece)
     {
-        var isSanded = finish.Any(step => step is { Action: WorkAction.Sand, Phase: WorkPhase.FinishBefore });
-        var kept = isSanded
-            ? Without(operations, step => step is { Action: WorkAction.Sand, Phase: WorkPhase.Parts })
-            : operations;
         var band = piece
-            .Hardware.Where(item => IsBand(item.Name))
+            .Hardware.Where(item => EdgeSummary.IsBand(item.Name))
             .Select(item => new WorkItem(item.Name, item.Quantity))
             .ToList();
-        var banding = kept.FirstOrDefault(IsBanding);
+        var banding = operations.FirstOrDefault(IsBanding);
         return banding is null
-            ? kept
-            : [.. kept.Select(step => step == banding ? step with { Fasteners = [.. step.Fasteners, .. band] } : step)];
+            ? operations
+            : operations.Replace(banding, banding with { Fasteners = [.. banding.Fasteners, .. band] });
     }
 
     /// <summary>The assembly without the band that was ironed on before.</summary>
@@ -42,10 +33,10 @@ internal static class ToldOnce
             return assembly;
         var less = assembly
             .Select(step =>
-                step.Fasteners.Any(item => IsBand(item.Name))
+                step.Fasteners.Any(item => EdgeSummary.IsBand(item.Name))
                     ? step with
                     {
-                        Fasteners = step.Fasteners.RemoveAll(item => IsBand(item.Name)),
+                        Fasteners = step.Fasteners.RemoveAll(item => EdgeSummary.IsBand(item.Name)),
                     }
                     : step
             )
@@ -53,26 +44,9 @@ internal static class ToldOnce
         return Without(less, step => step is { Action: WorkAction.PutIn, Fasteners.IsEmpty: true, Handles.IsEmpty: true });
     }
 
-    /// <summary>The finish without the scraping of glue: the assembly has it where something is glued.</summary>
-    /// <param name="finish">Steps of the finish.</param>
-    public static ImmutableArray<WorkStep> Finish(ImmutableArray<WorkStep> finish) =>
-        Without(finish, step => step.Action == WorkAction.CleanGlue);
-
     private static bool IsBanding(WorkStep step) =>
         step is { Action: WorkAction.BandEdges, Phase: WorkPhase.Parts, Joints.IsEmpty: true };
 
-    private static bool IsBand(string name) => name.StartsWith(EdgeSummary.Band, StringComparison.Ordinal);
-
-    // Whatever waited for a step that is left out waits for what that waited for.
-    private static ImmutableArray<WorkStep> Without(ImmutableArray<WorkStep> steps, Func<WorkStep, bool> isLeftOut)
-    {
-        var gone = steps.Where(isLeftOut).ToDictionary(step => step.Id, StringComparer.Ordinal);
-        IEnumerable<string> Before(string id) => gone.TryGetValue(id, out var step) ? step.After.SelectMany(Before) : [id];
-        return
-        [
-            .. steps
-                .Where(step => !gone.ContainsKey(step.Id))
-                .Select(step => step with { After = [.. step.After.SelectMany(Before).Distinct(StringComparer.Ordinal)] }),
-        ];
-    }
+    private static ImmutableArray<WorkStep> Without(ImmutableArray<WorkStep> steps, Func<WorkStep, bool> isLeftOut) =>
+        [.. steps.Where(step => !isLeftOut(step)).Select(Precedence.Past(steps.Where(isLeftOut)))];
 }

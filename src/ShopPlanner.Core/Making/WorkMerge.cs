@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Assembly;
+using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Making;
 
@@ -10,25 +11,23 @@ public static class WorkMerge
 {
     /// <summary>Returns the plan: each part is worked on before it is first joined, what cannot be reached later is finished
     /// before that, the rest when the piece stands, and what goes on after the finish comes last.</summary>
-    /// <param name="piece">The piece.</param>
+    /// <param name="name">Of the piece.</param>
+    /// <param name="unit">Unit of its lengths.</param>
     /// <param name="operations">Work on single parts.</param>
     /// <param name="assembly">How it goes together.</param>
-    /// <param name="finish">Steps of the finish, before and after the assembly.</param>
-    /// <param name="amounts">What the finish takes; null where the piece stays bare.</param>
-    /// <param name="findings">Of the finish.</param>
+    /// <param name="finish">The finish, before and after the assembly.</param>
     public static WorkPlan Of(
-        Piece piece,
+        string name,
+        LengthUnit unit,
         ImmutableArray<WorkStep> operations,
         AssemblyPlan assembly,
-        ImmutableArray<WorkStep> finish,
-        FinishAmounts? amounts,
-        ImmutableArray<WorkFinding> findings
+        FinishPlan finish
     )
     {
-        ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(assembly);
-        var before = finish.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
-        var later = finish.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
+        ArgumentNullException.ThrowIfNull(finish);
+        var before = finish.Steps.Where(step => step.Phase == WorkPhase.FinishBefore).ToList();
+        var later = finish.Steps.Where(step => step.Phase != WorkPhase.FinishBefore).ToList();
         var parts = operations.Where(step => step.Phase == WorkPhase.Parts).ToList();
         var worked = ByMark(parts);
         var coated = ByMark(before);
@@ -39,7 +38,7 @@ public static class WorkMerge
         List<WorkStep> all =
         [
             .. parts,
-            .. before.Select(step => After(step, step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
+            .. before.Select(step => step.Waiting(step.Handles.SelectMany(mark => worked.GetValueOrDefault(mark, [])))),
             .. standing,
             .. Begin(later, WorkPhase.Finish, Ends(standing)),
             .. Begin(
@@ -49,12 +48,12 @@ public static class WorkMerge
             ),
         ];
         return new(
-            piece.Name,
-            piece.Unit,
+            name,
+            unit,
             StepOrder.Sort(all),
             assembly.Subassemblies,
-            amounts,
-            [.. assembly.Findings.Concat(findings).OrderByDescending(one => one.Severity)]
+            finish.Amounts,
+            [.. assembly.Findings.Concat(finish.Findings).OrderByDescending(one => one.Severity)]
         );
     }
 
@@ -74,7 +73,7 @@ public static class WorkMerge
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var step in steps)
             yield return counts(step)
-                ? After(step, step.Handles.Where(seen.Add).SelectMany(mark => work.GetValueOrDefault(mark, [])))
+                ? step.Waiting(step.Handles.Where(seen.Add).SelectMany(mark => work.GetValueOrDefault(mark, [])))
                 : step;
     }
 
@@ -82,7 +81,7 @@ public static class WorkMerge
     private static IEnumerable<WorkStep> Begin(List<WorkStep> steps, WorkPhase phase, List<string> before)
     {
         var own = steps.Where(step => step.Phase == phase).Select(step => step.Id).ToHashSet(StringComparer.Ordinal);
-        return steps.Select(step => step.Phase == phase && !step.After.Any(own.Contains) ? After(step, before) : step);
+        return steps.Select(step => step.Phase == phase && !step.After.Any(own.Contains) ? step.Waiting(before) : step);
     }
 
     // Steps that no other one waits for.
@@ -91,10 +90,4 @@ public static class WorkMerge
         var waited = steps.SelectMany(step => step.After).ToHashSet(StringComparer.Ordinal);
         return [.. steps.Select(step => step.Id).Where(id => !waited.Contains(id))];
     }
-
-    private static WorkStep After(WorkStep step, IEnumerable<string> more) =>
-        step with
-        {
-            After = [.. step.After.Concat(more).Where(id => id != step.Id).Distinct(StringComparer.Ordinal)],
-        };
 }

@@ -16,8 +16,6 @@ internal static class StandingTotal
     // As many as the form takes.
     private const int MostOpen = 12;
 
-    private static readonly Working<double> Indoors = Working.Given("Moisture", 8, QuantityKind.Percent, 0);
-
     public static PartTotal Of(TotalAsked asked)
     {
         if (asked.Parts.Standing is not { } standing)
@@ -85,7 +83,7 @@ internal static class StandingTotal
 
     private static Rounded Weigh(CountedPart part, LengthUnit unit, MidpointRounding how) =>
         Rounded.Of(
-            Weight.Of(part.Volume, Weight.LeastDensity(WeightTotal.Row(part)!, Indoors)).Value,
+            Weight.Of(part.Volume, Weight.LeastDensity(WeightTotal.Row(part)!, Weight.Indoors)).Value,
             QuantityKind.Mass,
             Digits,
             unit,

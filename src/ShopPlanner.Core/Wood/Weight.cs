@@ -12,6 +12,9 @@ public static class Weight
         Certainty.Derived
     );
 
+    /// <summary>Moisture of wood that stands indoors, percent (common practice).</summary>
+    public static readonly Working<double> Indoors = Working.Given("Moisture", 8, QuantityKind.Percent, 0);
+
     /// <summary>What one person lifts under the best conditions, kg: the load constant of the NIOSH lifting equation, 51 lb (from
     /// memory).</summary>
     public const double OnePerson = 23;

@@ -24,6 +24,9 @@ public enum Certainty
 /// <param name="Certainty">How sure it is.</param>
 public sealed record SourceNote(string Text, Certainty Certainty)
 {
+    /// <summary>The note of what everybody does and no source tells.</summary>
+    public static SourceNote CommonPractice { get; } = new("Common practice", Certainty.CommonPractice);
+
     /// <summary>The note of a fact that rests on both: the less sure one counts.</summary>
     public SourceNote And(SourceNote other) =>
         other == this ? this : new(Text + "; " + other.Text, (Certainty)Math.Max((int)Certainty, (int)other.Certainty));

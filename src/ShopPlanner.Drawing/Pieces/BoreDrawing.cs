@@ -16,7 +16,7 @@ internal static class BoreDrawing
     public static IEnumerable<Shape> Of(Sight sight, Func<Box, Box> put)
     {
         if (sight.Holes.Any(one => one.Bore.Kind == BoreKind.Pin))
-            foreach (var (up, y) in Bores.Rows(sight.Piece))
+            foreach (var (up, y) in sight.Bores.Rows)
                 yield return Row(put(new(PieceScale.Mm(y), sight.High - PieceScale.Mm(up.To), 0, PieceScale.Mm(up.Size))));
         foreach (var (bore, at) in sight.Holes)
         {

@@ -1,8 +1,7 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Hardware;
+using ShopPlanner.Core.Making.Operations;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
-using Solid = ShopPlanner.Core.Designs.Model.Box;
 
 namespace ShopPlanner.Drawing.Pieces;
 
@@ -25,12 +24,11 @@ internal enum BoreKind
 /// <summary>A hole in a part.</summary>
 /// <param name="Kind">What it is for.</param>
 /// <param name="Mark">Of the copy whose face it is seen in; empty where it is seen in none.</param>
-/// <param name="Along">The direction in which it is bored.</param>
 /// <param name="X">Its middle: from the left.</param>
 /// <param name="Y">From the front.</param>
 /// <param name="Z">From the floor.</param>
 /// <param name="Diameter">How wide it is.</param>
-internal sealed record Bore(BoreKind Kind, string Mark, Axis Along, Length X, Length Y, Length Z, Length Diameter)
+internal sealed record Bore(BoreKind Kind, string Mark, Length X, Length Y, Length Z, Length Diameter)
 {
     /// <summary>Its middle along an axis.</summary>
     public Length At(Axis axis) =>
@@ -43,64 +41,102 @@ internal sealed record Bore(BoreKind Kind, string Mark, Axis Along, Length X, Le
 }
 
 /// <summary>
-/// The holes of a piece, where the tables of the trade put them: cups of hinges by the height of the door, pins under the loose
-/// shelves as they are drawn, screws and dowels along their joints.
+/// The holes of a piece, where the steps of work bore them: cups of hinges, pins under the loose shelves as they are drawn,
+/// screws and dowels along their joints.
 /// </summary>
-internal static class Bores
+internal sealed class Bores
 {
-    // A cup, and the wood left beside it (the drawing of the hinge says the same); a pin, and its row from the edge.
+    // The bits that steps name.
     private static readonly Length CupDiameter = Length.FromMillimetres(35),
-        CupEdge = Length.FromMillimetres(5),
-        PinDiameter = Length.FromMillimetres(5),
-        PinRow = Length.FromMillimetres(37);
+        PinDiameter = Length.FromMillimetres(5);
+
+    private readonly PieceHoles holes;
+    private readonly ImmutableArray<PinHoles> pins;
+    private readonly ImmutableArray<CupHoles> cups;
+
+    /// <summary>Finds them.</summary>
+    /// <param name="piece">The piece.</param>
+    public Bores(Piece piece)
+    {
+        holes = new(piece);
+        (pins, cups) = ([.. holes.Pins()], [.. holes.Cups()]);
+    }
 
     /// <summary>The holes that are bored in a direction.</summary>
-    public static IReadOnlyList<Bore> Of(Piece piece, Axis along) =>
+    public IReadOnlyList<Bore> Of(Axis along) =>
         along switch
         {
-            Axis.Y => [.. Cups(piece), .. Fasteners(piece, along)],
-            Axis.X => [.. Pins(piece), .. Fasteners(piece, along)],
-            _ => [.. Fasteners(piece, along)],
+            Axis.Y => [.. Cups, .. Fasteners(along)],
+            Axis.X => [.. Pins, .. Fasteners(along)],
+            _ => [.. Fasteners(along)],
         };
 
     /// <summary>What is measured to holes along an axis: hinge centers up a door, rows of pins from the front.</summary>
-    /// <param name="piece">The piece.</param>
     /// <param name="side">From where it is seen.</param>
     /// <param name="axis">Across or up the drawing.</param>
-    public static IEnumerable<Span> Sizes(Piece piece, ViewFrom side, Axis axis) =>
+    public IEnumerable<Span> Sizes(ViewFrom side, Axis axis) =>
         (side, axis) switch
         {
-            (ViewFrom.Front, Axis.Z) => Doors(piece)
-                .Take(1)
-                .SelectMany(door => Between(door.Leaf.Z, [.. door.Places.Select(one => door.Leaf.Z + one)], door.Leaf.EndZ)),
-            (ViewFrom.Right, Axis.Y) => Shelves(piece)
-                .Take(1)
-                .SelectMany(one => Between(one.Bay.Y, Across(one.Bay), one.Bay.EndY)),
+            (ViewFrom.Front, Axis.Z) when cups.Select(door => door.Leaf.Dz).Distinct().Count() == 1 => Between(
+                cups[0].Leaf.Z,
+                cups[0].Places.Select(place => cups[0].Leaf.Z + place),
+                cups[0].Leaf.EndZ
+            ),
+            (ViewFrom.Right, Axis.Y) when pins.Length > 0 => Between(
+                pins[0].Bay.Y,
+                pins.Where(row => row.Bay == pins[0].Bay).Select(row => row.Y).Distinct().Order(),
+                pins[0].Bay.EndY
+            ),
             _ => [],
         };
 
     /// <summary>The rows of pins: from where to where in height, and how far back.</summary>
-    public static IEnumerable<(Span Up, Length Y)> Rows(Piece piece) =>
-        Shelves(piece).SelectMany(one => Across(one.Bay).Select(y => (new Span(one.Bay.Z, one.Bay.EndZ), y))).Distinct();
+    public IEnumerable<(Span Up, Length Y)> Rows => pins.Select(row => (new Span(row.Bay.Z, row.Bay.EndZ), row.Y)).Distinct();
 
     /// <summary>Sentences about the holes that are drawn.</summary>
     /// <param name="kinds">Of the holes.</param>
-    public static IEnumerable<string> Notes(IReadOnlyCollection<BoreKind> kinds)
+    public IEnumerable<string> Notes(IReadOnlyCollection<BoreKind> kinds)
     {
         if (kinds.Contains(BoreKind.Cup))
-            yield return "Cups 35 mm, centers 22.5 mm from the hinge edge.";
+            yield return $"Cups 35 mm, centers {Metric(cups[0].FromEdge)} from the hinge edge.";
         if (kinds.Contains(BoreKind.Pin))
-            yield return "Pin holes 5 mm, rows 37 mm from the front and back of the bay.";
+            yield return FromShelf() is { } back
+                ? $"Pin holes 5 mm, rows {Metric(back)} from the front and back of the shelf."
+                : "Pin holes 5 mm.";
         if (kinds.Contains(BoreKind.Screw))
             yield return "+ marks a screw.";
         if (kinds.Contains(BoreKind.Dowel))
             yield return "× marks a dowel, inside.";
     }
 
-    // The rows of pins in a bay.
-    private static Length[] Across(Solid bay) => [bay.Y + PinRow, bay.EndY - PinRow];
+    private IEnumerable<Bore> Cups =>
+        cups.SelectMany(door =>
+            door.Places.Select(place => new Bore(
+                BoreKind.Cup,
+                door.Mark,
+                door.X,
+                door.Leaf.EndY,
+                door.Leaf.Z + place,
+                CupDiameter
+            ))
+        );
 
-    private static IEnumerable<Span> Between(Length from, IReadOnlyList<Length> places, Length to)
+    private IEnumerable<Bore> Pins =>
+        pins.SelectMany(row =>
+            row.Shelves.Select(shelf => new Bore(
+                BoreKind.Pin,
+                "",
+                row.X,
+                row.Y,
+                shelf.Z - Length.FromTicks(PinDiameter.Ticks / 2),
+                PinDiameter
+            ))
+        );
+
+    private IEnumerable<Bore> Fasteners(Axis along) =>
+        holes.Fasteners(along).SelectMany(row => Seen(row) is { } mark ? row.Places.Select(place => At(mark, row, place)) : []);
+
+    private static IEnumerable<Span> Between(Length from, IEnumerable<Length> places, Length to)
     {
         foreach (var place in places.Append(to))
         {
@@ -109,115 +145,30 @@ internal static class Bores
         }
     }
 
-    private static IEnumerable<Bore> Cups(Piece piece)
+    // How far the rows are from the edges of the shelves; null where it differs.
+    private Length? FromShelf()
     {
-        var centre = Hinges.CupCentre(Working.Given("edge", CupEdge)).Value;
-        return Doors(piece)
-            .SelectMany(door =>
-                door.Places.Select(place => new Bore(
-                    BoreKind.Cup,
-                    door.Hung,
-                    Axis.Y,
-                    door.IsLeft ? door.Leaf.X + centre : door.Leaf.EndX - centre,
-                    door.Leaf.EndY,
-                    door.Leaf.Z + place,
-                    CupDiameter
-                ))
-            );
+        var all = pins.SelectMany(row => row.Shelves.Select(shelf => Length.Min(row.Y - shelf.Y, shelf.EndY - row.Y)));
+        return all.Distinct().Take(2).ToArray() is [var only] ? only : null;
     }
 
-    // The list of hardware says how many hinges there are in all; where doors of different heights share them, it does not tell
-    // how many each has.
-    private static IEnumerable<(string Hung, bool IsLeft, Solid Leaf, IReadOnlyList<Length> Places)> Doors(Piece piece)
+    // A screw shows where the part that it goes through is the nearer to whoever looks from the front, the right or above. A
+    // dowel lies within, behind the nearer of both.
+    private static string? Seen(FastenerHoles row)
     {
-        var cups = piece.Hardware.Where(one => one.Name.StartsWith("Hinge for", StringComparison.Ordinal) || IsFaceHinge(one));
-        var (hinges, leaves) = (cups.Sum(one => one.Quantity), DoorLeaf.Of(piece));
-        var marks = leaves.SelectMany(leaf => leaf.Marks).ToHashSet();
-        var hung = piece.Joints.Where(one => one.Kind == JointKind.Hinged && marks.Contains(one.From)).ToList();
-        if (hung.Count == 0 || hinges == 0 || hinges % hung.Count > 0 || leaves.Select(one => one.Box.Dz).Distinct().Count() > 1)
-            yield break;
-        var boxes = piece.Parts.SelectMany(part => part.Copies).ToDictionary(copy => copy.Mark, copy => copy.Box);
-        var count = Working.Looked("Hinges", hinges / hung.Count, new WordFigure(""), Hinges.MakerSheet);
-        foreach (var joint in hung)
-        {
-            var leaf = leaves.First(one => one.Marks.Contains(joint.From)).Box;
-            var (into, middle) = (boxes[joint.Into], leaf.X + leaf.EndX);
-            yield return (
-                joint.From,
-                into.X + into.EndX < middle,
-                leaf,
-                Hinges.Places(Working.Given("Height", leaf.Dz), count).Value
-            );
-        }
+        var (along, from, into) = (row.Joint.Along, row.From.Box, row.Into.Box);
+        var isFromNearer = along == Axis.Y ? from.Start(along) < into.Start(along) : from.End(along) > into.End(along);
+        var nearer = isFromNearer ? row.From.Mark : row.Into.Mark;
+        return row.Through is null || row.Through == nearer ? nearer : null;
     }
 
-    private static bool IsFaceHinge(HardwareItem item) => item.Name.StartsWith("Face-frame hinge", StringComparison.Ordinal);
-
-    private static IEnumerable<Bore> Pins(Piece piece) =>
-        Shelves(piece)
-            .SelectMany(one =>
-                Across(one.Bay)
-                    .Where(y => y > one.Shelf.Y && y < one.Shelf.EndY)
-                    .Select(y => new Bore(
-                        BoreKind.Pin,
-                        "",
-                        Axis.X,
-                        one.Bay.X,
-                        y,
-                        one.Shelf.Z - Length.FromTicks(PinDiameter.Ticks / 2),
-                        PinDiameter
-                    ))
-            );
-
-    // Loose shelves that lie on pins, each with the bay that it lies in.
-    private static IEnumerable<(Solid Shelf, Solid Bay)> Shelves(Piece piece) =>
-        piece.Hardware.Any(one => one.Name == "Shelf pin")
-            ? piece
-                .Parts.Where(part => part is { Assembly: "Shelves", Name: "Shelf" })
-                .SelectMany(part => part.Copies)
-                .SelectMany(copy =>
-                    piece
-                        .Openings.Where(bay => bay.Fills.Contains("adjustable-shelves") && bay.Box.Shared(copy.Box) is not null)
-                        .Take(1)
-                        .Select(bay => (copy.Box, bay.Box))
-                )
-            : [];
-
-    private static IEnumerable<Bore> Fasteners(Piece piece, Axis along)
-    {
-        var copies = piece.Parts.SelectMany(part => part.Copies).ToDictionary(copy => copy.Mark);
-        var sizes = new Dictionary<(JointKind, Length, Length, Length, Length), FastenerPlaces?>();
-        foreach (var joint in piece.Joints.Where(one => one.Along == along && FastenerPlaces.Has(one.Kind)))
-        {
-            var (from, into) = (copies[joint.From], copies[joint.Into]);
-            if (from.Box.Meeting(into.Box) is not { } face || Seen(joint, from, into) is not { } seen)
-                continue;
-            var across = Enum.GetValues<Axis>().Where(axis => axis != along).OrderBy(axis => face.Extent(axis)).ToList();
-            var (narrow, wide) = (face.Extent(across[0]), face.Extent(across[1]));
-            var key = (joint.Kind, from.Box.Extent(along), into.Box.Extent(along), narrow, wide);
-            if (!sizes.TryGetValue(key, out var size))
-                sizes[key] = size = FastenerPlaces.Of(joint.Kind, key.Item2, key.Item3, narrow, wide);
-            foreach (var place in size?.Places ?? [])
-                yield return At(seen.Mark, joint.Along, face, across[1], place, size!);
-        }
-    }
-
-    // A screw goes through the thinner part: it is seen where that one is the nearer to whoever looks from the front, the right
-    // or above. A dowel lies within, behind the nearer of both.
-    private static PartCopy? Seen(Joint joint, PartCopy from, PartCopy into)
-    {
-        var along = joint.Along;
-        var isFromNearer =
-            along == Axis.Y ? from.Box.Start(along) < into.Box.Start(along) : from.Box.End(along) > into.Box.End(along);
-        var isThroughInto = into.Box.Extent(along) <= from.Box.Extent(along);
-        var nearer = isFromNearer ? from : into;
-        return joint.Kind == JointKind.Screwed && isThroughInto == isFromNearer ? null : nearer;
-    }
-
-    private static Bore At(string mark, Axis along, Solid face, Axis run, Length place, FastenerPlaces size)
+    private static Bore At(string mark, FastenerHoles row, Length place)
     {
         Length Middle(Axis axis) =>
-            axis == run ? face.Start(axis) + place : face.Start(axis) + Length.FromTicks(face.Extent(axis).Ticks / 2);
-        return new(size.Kind, mark, along, Middle(Axis.X), Middle(Axis.Y), Middle(Axis.Z), size.Diameter);
+            row.Face.Start(axis) + (axis == row.Run ? place : Length.FromTicks(row.Face.Extent(axis).Ticks / 2));
+        var kind = row.Joint.Kind == JointKind.Dowel ? BoreKind.Dowel : BoreKind.Screw;
+        return new(kind, mark, Middle(Axis.X), Middle(Axis.Y), Middle(Axis.Z), row.Diameter);
     }
+
+    private static string Metric(Length length) => LengthFormat.WithUnit(length, LengthUnit.Millimetre);
 }

@@ -70,13 +70,13 @@ internal sealed class FlatPage(Piece piece, PieceRoom room, string? highlight)
     {
         var axis = run == Run.Up ? sight.Up : sight.Across;
         var most = run == Run.Up && room.IsNarrow ? 1 : 2;
-        return new(piece, run, axis, room, new ViewSizes(piece, parts).Chains(sight.Side, axis, most));
+        return new(piece, run, axis, room, new ViewSizes(piece, parts, sight.Bores).Chains(sight.Side, axis, most));
     }
 
     private TitleBlock Foot(Sight sight, string name, bool isRounded)
     {
         var kinds = sight.Holes.Select(one => one.Bore.Kind).ToHashSet();
-        return new(room, piece.Unit, isRounded, name, [.. Bores.Notes(kinds), .. CutNotes.Of(piece)]);
+        return new(room, piece.Unit, isRounded, name, [.. sight.Bores.Notes(kinds), .. CutNotes.Of(piece)]);
     }
 
     private PieceScale Fit(Sight sight, double beside, double above) =>

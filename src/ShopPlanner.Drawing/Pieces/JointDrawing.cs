@@ -139,13 +139,13 @@ internal sealed class JointDrawing
     private static string? NoteOf(JointKind kind) =>
         kind switch
         {
-            JointKind.HalfLap => "Half of the thickness is cut away from each part: the faces come out flush.",
+            JointKind.HalfLap => "Cut away half the thickness of each part, so that the faces come out flush.",
             JointKind.Bridle => "The tenon is about a third as thick as its part, the slot open at the end (common practice).",
             JointKind.Breadboard =>
                 "Glue only the middle. The outer pins go through slots in the tongue, so that the top can move.",
             JointKind.SlidingGroove =>
-                "The groove is a little wider than the door is thick. Above it is so deep that the door lifts out.",
-            JointKind.Pinned => "Brads alone hold the strip, so that the glass comes out again.",
+                "Cut the grooves a little wider than the door is thick, the upper one deep enough to lift the door out.",
+            JointKind.Pinned => "Hold the strip with brads alone, without glue, so that the glass can come out again.",
             _ => null,
         };
 

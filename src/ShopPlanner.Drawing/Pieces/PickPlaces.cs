@@ -66,26 +66,10 @@ internal sealed class PickPlaces
     }
 
     /// <summary>The part's wood; one copy of each kind can be reached by keyboard.</summary>
-    public Marked Named(Marked wood, SeenPart part) =>
-        stops.Contains(part.Mark)
-            ? wood with
-            {
-                Name = $"{part.Part.Part.Id}, {part.Part.Part.Name}",
-                IsChosen = part.Part.Part.Id == picks.Part,
-            }
-            : wood;
+    public Marked Named(Marked wood, SeenPart part) => stops.Contains(part.Mark) ? picks.Stop(wood, part.Part.Part) : wood;
 
-    private Marked Area(Opening bay, Box place)
-    {
-        var isChosen = bay.Path == picks.Bay;
-        ImmutableArray<Shape> area = [new Patch(Fill.Clear, place)];
-        return new(bay.Path, isChosen ? area.Add(new Frame(Stroke.NextCut, place.Inset(Inset))) : area)
-        {
-            IsBay = true,
-            Name = picks.Bays[bay.Path],
-            IsChosen = isChosen,
-        };
-    }
+    private Marked Area(Opening bay, Box place) =>
+        picks.Area(bay, new Patch(Fill.Clear, place), new Frame(Stroke.NextCut, place.Inset(Inset)));
 
     private static bool IsThin(SeenPart part) => part.IsSeen && Math.Min(part.Place.Width, part.Place.Height) < Target;
 

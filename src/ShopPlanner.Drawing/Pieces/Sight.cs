@@ -37,10 +37,11 @@ internal sealed class Sight
                 (one, i) => new SeenPart(one.Part, one.Box, Uncovered.Of(one.Box, places.Skip(i + 1).Select(other => other.Box)))
             ),
         ];
+        Bores = new(piece);
         Holes =
         [
             .. Bores
-                .Of(piece, Into)
+                .Of(Into)
                 .Select(bore => (Bore: bore, At: Of(bore)))
                 .Where(one => IsSeen(one.Bore, one.At))
                 .DistinctBy(one => (one.Bore.Kind, one.At)),
@@ -53,6 +54,9 @@ internal sealed class Sight
 
     /// <summary>The farthest part first.</summary>
     public ImmutableArray<SeenPart> Parts { get; }
+
+    /// <summary>All holes of the piece.</summary>
+    public Bores Bores { get; }
 
     /// <summary>The holes that are seen end on, or lie behind what is seen.</summary>
     public ImmutableArray<(Bore Bore, Spot At)> Holes { get; }

@@ -44,13 +44,7 @@ internal sealed class SlantPicks
             foreach (var bay in bays[i])
                 yield return Area(bay);
             var part = solids[i].Part;
-            yield return stops.Contains(part.Copy.Mark)
-                ? wood[i] with
-                {
-                    Name = $"{part.Part.Id}, {part.Part.Name}",
-                    IsChosen = part.Part.Id == picks.Part,
-                }
-                : wood[i];
+            yield return stops.Contains(part.Copy.Mark) ? picks.Stop(wood[i], part.Part) : wood[i];
         }
 
         foreach (var bay in bays[wood.Count])
@@ -59,15 +53,12 @@ internal sealed class SlantPicks
 
     private Marked Area(Opening bay)
     {
-        var isChosen = bay.Path == picks.Bay;
         ImmutableArray<Spot> spots = [.. FrontOf(bay.Box).Select(put)];
-        ImmutableArray<Shape> area = [new Face(spots, "", 0, Stroke.Thin, Fill.Clear)];
-        return new(bay.Path, isChosen ? area.Add(new Polyline(Stroke.NextCut, spots, Closed: true)) : area)
-        {
-            IsBay = true,
-            Name = picks.Bays[bay.Path],
-            IsChosen = isChosen,
-        };
+        return picks.Area(
+            bay,
+            new Face(spots, "", 0, Stroke.Thin, Fill.Clear),
+            new Polyline(Stroke.NextCut, spots, Closed: true)
+        );
     }
 
     // The first part that is painted over the bay: it stands in it, or before it.

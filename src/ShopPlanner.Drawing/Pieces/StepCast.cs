@@ -27,8 +27,8 @@ internal sealed class StepCast
         Parts = Of(ShownPart.Of(piece));
         Moves = StepMoves.Of(Parts, step.Moves);
         Description =
-            $"Worked on: {string.Join(", ", step.Handles)}."
-            + (present.IsEmpty ? "" : $" Standing already: {string.Join(", ", step.Present.Where(present.Contains))}.");
+            $"Working on: {string.Join(", ", step.Handles)}."
+            + (present.IsEmpty ? "" : $" Already in place: {string.Join(", ", step.Present.Where(present.Contains))}.");
     }
 
     /// <summary>The parts that are drawn.</summary>

@@ -33,7 +33,7 @@ internal sealed class ThreePage
         front = new(piece, shown, ViewFrom.Front);
         end = new(piece, shown, ViewFrom.Right);
         plan = new(piece, shown, ViewFrom.Above);
-        var sizes = new ViewSizes(piece, shown);
+        var sizes = new ViewSizes(piece, shown, front.Bores);
         left = new(piece, Run.Up, Axis.Z, room, sizes.Chains(ViewFrom.Front, Axis.Z, 2, isOnly: true));
         below = new(piece, Run.Across, Axis.X, room, sizes.Chains(ViewFrom.Front, Axis.X, 2));
         deep = new(piece, Run.Across, Axis.Y, room, sizes.Chains(ViewFrom.Right, Axis.Y, 2));
@@ -43,7 +43,7 @@ internal sealed class ThreePage
     public LineDrawing Draw(string title)
     {
         var isRounded = left.IsRounded || below.IsRounded || deep.IsRounded;
-        var foot = new TitleBlock(room, piece.Unit, isRounded, title, [.. Bores.Notes(Kinds)]);
+        var foot = new TitleBlock(room, piece.Unit, isRounded, title, [.. front.Bores.Notes(Kinds)]);
         var least = Fit(left.Most, Math.Max(below.Most, deep.Most), foot.Height);
         var (up, across, back) = (left.Settled(least.PerMm), below.Settled(least.PerMm), deep.Settled(least.PerMm));
         var scale = Fit(up.Depth(least.PerMm), Math.Max(across.Depth(least.PerMm), back.Depth(least.PerMm)), foot.Height);

@@ -9,7 +9,7 @@ namespace ShopPlanner.Drawing.Pieces;
 /// What is dimensioned along an axis beside the outside size, the most telling first: toe space, fronts, face frame, legs, the
 /// thickness of what divides the piece, its clear openings; then bores. What does not fit into the first chain begins a second.
 /// </summary>
-internal sealed class ViewSizes(Piece piece, IReadOnlyList<ShownPart> parts)
+internal sealed class ViewSizes(Piece piece, IReadOnlyList<ShownPart> parts, Bores bores)
 {
     /// <summary>The chains along an axis, the nearest to the outline first.</summary>
     /// <param name="side">From where the piece is seen.</param>
@@ -26,7 +26,7 @@ internal sealed class ViewSizes(Piece piece, IReadOnlyList<ShownPart> parts)
             Take(chains, within);
         // A second chain is for what the first one passes by: the fronts of another column, the depth within, holes.
         Take(chains, [.. (isFront ? Fronts(axis) : Openings(axis)).Where(one => !IsShown(chains, one))]);
-        Take(chains, [.. Bores.Sizes(piece, side, axis)]);
+        Take(chains, [.. bores.Sizes(side, axis)]);
         return [.. chains.Take(most)];
     }
 

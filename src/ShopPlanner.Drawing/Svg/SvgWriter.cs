@@ -47,12 +47,12 @@ public static class SvgWriter
         Element(xml, "desc", Legal(drawing.Description), ("id", id + "-desc"));
         if (alone)
             Element(xml, "style", SvgStyle.Alone);
-        WriteShapes(xml, drawing.Primitives());
+        WriteShapes(xml, drawing.Primitives(), alone);
         xml.WriteEndElement();
     }
 
     // Lines of one kind that follow each other, as in a hatch, are one path: a fifth of the text.
-    private static void WriteShapes(XmlWriter xml, IEnumerable<Shape> shapes)
+    private static void WriteShapes(XmlWriter xml, IEnumerable<Shape> shapes, bool alone)
     {
         var lines = new List<Line>();
         foreach (var shape in shapes)
@@ -62,7 +62,7 @@ public static class SvgWriter
             if (shape is Line line)
                 lines.Add(line);
             else
-                Write(xml, shape);
+                Write(xml, shape, alone);
         }
 
         WriteLines(xml, lines);
@@ -84,7 +84,7 @@ public static class SvgWriter
         lines.Clear();
     }
 
-    private static void Write(XmlWriter xml, Shape shape)
+    private static void Write(XmlWriter xml, Shape shape, bool alone)
     {
         switch (shape)
         {
@@ -98,13 +98,13 @@ public static class SvgWriter
                 Write(xml, patch);
                 break;
             case Caption caption:
-                Write(xml, caption);
+                Write(xml, caption, alone);
                 break;
             case Face face:
                 Write(xml, face);
                 break;
             case Marked marked:
-                Write(xml, marked);
+                Write(xml, marked, alone);
                 break;
             default:
                 throw new ArgumentException($"a {shape.GetType().Name} cannot be written as SVG", nameof(shape));
@@ -125,7 +125,7 @@ public static class SvgWriter
             Element(xml, "polygon", null, Class(face.Edge), ("points", Points(face.Spots)));
     }
 
-    private static void Write(XmlWriter xml, Marked marked)
+    private static void Write(XmlWriter xml, Marked marked, bool alone)
     {
         xml.WriteStartElement("g");
         Attributes(xml, (marked.IsBay ? "data-bay" : "data-mark", Legal(marked.Mark)));
@@ -137,7 +137,7 @@ public static class SvgWriter
                 ("aria-label", Legal(name)),
                 ("aria-pressed", marked.IsChosen ? "true" : "false")
             );
-        WriteShapes(xml, marked.Shapes);
+        WriteShapes(xml, marked.Shapes, alone);
         xml.WriteEndElement();
     }
 
@@ -160,7 +160,9 @@ public static class SvgWriter
         xml.WriteEndElement();
     }
 
-    private static void Write(XmlWriter xml, Caption caption)
+    // A page brings the font that texts are measured in. A file of its own may be shown in a wider one: each text keeps its
+    // length.
+    private static void Write(XmlWriter xml, Caption caption, bool alone)
     {
         xml.WriteStartElement("text");
         Attributes(xml, ("class", SvgStyle.ClassOf(caption)), ("font-size", Number(caption.Size)));
@@ -171,6 +173,8 @@ public static class SvgWriter
             Attributes(xml, ("transform", $"translate({x} {y}) rotate(-90)"), ("y", Number(caption.Drop)));
         else
             Attributes(xml, ("x", x), ("y", Number(caption.At.Y + caption.Drop)));
+        if (alone && caption.Words.Length > 0)
+            Attributes(xml, ("textLength", Number(caption.Length)), ("lengthAdjust", "spacingAndGlyphs"));
         xml.WriteString(Legal(caption.Words));
         xml.WriteEndElement();
     }

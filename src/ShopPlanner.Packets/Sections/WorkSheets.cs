@@ -59,15 +59,15 @@ public static class WorkSheets
     private static bool IsFinish(WorkStep step) => step.Phase is WorkPhase.Finish or WorkPhase.FinishBefore;
 
     /// <summary>The area of a part.</summary>
-    /// <param name="piece">The piece; null where there is no design.</param>
     /// <param name="area">The area.</param>
+    /// <param name="name">The part's; empty where it has none.</param>
     /// <param name="unit">Of lengths.</param>
-    public static PacketArea Area(Piece? piece, FinishArea area, LengthUnit unit)
+    public static PacketArea Area(FinishArea area, string name, LengthUnit unit)
     {
         ArgumentNullException.ThrowIfNull(area);
         return new(
             area.Part,
-            piece?.Parts.FirstOrDefault(one => one.Id == area.Part)?.Name ?? "",
+            name,
             StepsText.Of(area.Area, unit),
             area.BeforeAssembly > Core.Measures.Area.Zero ? StepsText.Of(area.BeforeAssembly, unit) : ""
         );

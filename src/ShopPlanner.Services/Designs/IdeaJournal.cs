@@ -51,12 +51,7 @@ internal static class IdeaJournal
     )
     {
         var number = await db.NextAsync(Counters.IdeaSteps, cancel);
-        var kept = await Of(db, row.ProjectId)
-            .OrderByDescending(step => step.Number)
-            .Select(step => step.Number)
-            .Skip(KeptSteps - 2)
-            .FirstOrDefaultAsync(cancel);
-        await Of(db, row.ProjectId).Where(step => step.Number < kept).ExecuteDeleteAsync(cancel);
+        await UndoSteps.MakeRoomAsync(Of(db, row.ProjectId), KeptSteps, cancel);
         db.IdeaSteps.Add(
             new StoredIdeaStep
             {

@@ -140,7 +140,7 @@ internal sealed partial class ProjectCopies(ShopCommands commands, TimeProvider 
     private static async Task CopyWorkAsync(ShopContext db, Guid from, Guid to, CancellationToken cancel)
     {
         if (await db.Works.AsNoTracking().SingleOrDefaultAsync(one => one.ProjectId == from, cancel) is { } source)
-            db.Works.Add(new StoredWork { ProjectId = to, Document = WorkDocument.Read(source.Document).Anew().Write() });
+            db.Works.Add(new StoredWork { ProjectId = to, Document = WorkDocument.Read(source.Document).ForCopy().Write() });
     }
 
     [GeneratedRegex(@" copy(?: \d{1,4})?$", RegexOptions.IgnoreCase)]

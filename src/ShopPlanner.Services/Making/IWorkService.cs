@@ -56,6 +56,14 @@ public sealed record OpeningView(int Number, DoorOpening Drawn, string Width, st
     /// <summary>The size of each door that follows, or what is wrong with what was measured; null until both are
     /// measured.</summary>
     public DoorFit? Fit { get; init; }
+
+    /// <summary>The key of its measured width.</summary>
+    public string WidthKey => Key("width");
+
+    /// <summary>The key of its measured height.</summary>
+    public string HeightKey => Key("height");
+
+    private string Key(string size) => FormattableString.Invariant($"{size} {Number}");
 }
 
 /// <summary>A step as the builder has it.</summary>
@@ -111,6 +119,9 @@ public sealed record WorkView(Guid ProjectId, WorkBasis Basis, LengthUnit Unit, 
 {
     /// <summary>The piece, to draw it; null where there is no design.</summary>
     public Piece? Piece { get; init; }
+
+    /// <summary>Names of its parts, by letter.</summary>
+    public ImmutableDictionary<string, string> Names { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>What was decided.</summary>
     public WorkChoices Choices { get; init; } = WorkChoices.Usual;

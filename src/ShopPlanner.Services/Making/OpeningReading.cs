@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ShopPlanner.Core.Making.Assembly;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
@@ -9,14 +8,6 @@ namespace ShopPlanner.Services.Making;
 /// <summary>The openings that doors are fitted to: drawn, measured, and the size of the doors that follows.</summary>
 internal static class OpeningReading
 {
-    /// <summary>Returns the key of a measured width.</summary>
-    /// <param name="number">Of the opening in its step, from 1.</param>
-    public static string Width(int number) => "width " + number.ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>Returns the key of a measured height.</summary>
-    /// <param name="number">Of the opening in its step, from 1.</param>
-    public static string Height(int number) => "height " + number.ToString(CultureInfo.InvariantCulture);
-
     /// <summary>Returns the openings of a step, from the left and from below; none where it fits no door.</summary>
     /// <param name="planned">The work.</param>
     /// <param name="step">The step.</param>
@@ -41,12 +32,13 @@ internal static class OpeningReading
         LengthUnit unit
     )
     {
-        var (width, height) = (Text(measured, Width(number)), Text(measured, Height(number)));
+        var view = new OpeningView(number, opening, "", "");
+        var (width, height) = (Text(measured, view.WidthKey), Text(measured, view.HeightKey));
         var fit =
             Read(width, unit) is { } wide && Read(height, unit) is { } high
                 ? DoorFitting.Fit(opening, new(wide, high), unit)
                 : null;
-        return new(number, opening, width, height) { Fit = fit };
+        return view with { Width = width, Height = height, Fit = fit };
     }
 
     private static string Text(ImmutableSortedDictionary<string, string> measured, string key) =>

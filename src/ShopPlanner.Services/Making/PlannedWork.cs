@@ -28,6 +28,9 @@ internal sealed class PlannedWork(WorkBasis basis, LengthUnit unit, Piece? piece
     /// <summary>The plan; null where there is nothing to work it out from.</summary>
     public WorkPlan? Plan => plan;
 
+    /// <summary>Names of its parts, by letter.</summary>
+    public ImmutableDictionary<string, string> Names { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Openings that doors are fitted to.</summary>
     public ImmutableArray<DoorOpening> Openings => openings.Value;
 }

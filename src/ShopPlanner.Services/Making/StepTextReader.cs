@@ -75,7 +75,7 @@ internal static class StepTextReader
     }
 
     private static IEnumerable<KeyValuePair<string, string>> Texts(OpeningView opening) =>
-        [new(OpeningReading.Width(opening.Number), opening.Width), new(OpeningReading.Height(opening.Number), opening.Height)];
+        [new(opening.WidthKey, opening.Width), new(opening.HeightKey, opening.Height)];
 
     private static Fault? Size(string field, string text, LengthUnit unit)
     {

@@ -19,6 +19,7 @@ internal sealed class WorkComposing(PlannedWork planned, WorkDocument document)
         new(projectId, planned.Basis, planned.Unit, [.. Line.Select(Step)], version)
         {
             Piece = planned.Piece,
+            Names = planned.Names,
             Choices = document.Choices.ToChoices(),
             Subassemblies = planned.Plan?.Subassemblies ?? [],
             Finish = planned.Plan?.Finish,

@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Storage.Rows;
@@ -19,8 +18,7 @@ internal static class WorkJournal
         var (before, after) = (row?.Document ?? WorkDocument.Empty.Write(), to.Write());
         if (before == after)
             return;
-        await Of(db, projectId).Where(change => change.Undone).ExecuteDeleteAsync(cancel);
-        await ForgetOldAsync(db, projectId, cancel);
+        await UndoSteps.MakeRoomAsync(Of(db, projectId), KeptChanges, cancel);
         db.WorkChanges.Add(
             new StoredWorkChange
             {
@@ -45,16 +43,6 @@ internal static class WorkJournal
         Guid projectId,
         CancellationToken cancel
     ) => UndoSteps.EndsAsync(Of(db, projectId), cancel);
-
-    private static async Task ForgetOldAsync(ShopContext db, Guid projectId, CancellationToken cancel)
-    {
-        var kept = await Of(db, projectId)
-            .OrderByDescending(change => change.Number)
-            .Select(change => change.Number)
-            .Skip(KeptChanges - 2)
-            .FirstOrDefaultAsync(cancel);
-        await Of(db, projectId).Where(change => change.Number < kept).ExecuteDeleteAsync(cancel);
-    }
 
     private static IQueryable<StoredWorkChange> Of(ShopContext db, Guid projectId) =>
         db.WorkChanges.Where(change => change.ProjectId == projectId);

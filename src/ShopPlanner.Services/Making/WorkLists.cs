@@ -43,8 +43,8 @@ public static class WorkLists
     /// <summary>What a finish will meet.</summary>
     public static ImmutableArray<(string Id, string Name)> Uses { get; } =
     [
-        (AsUsual, "As its name tells"),
-        (NothingSpecial, "Dry hands, nothing special"),
+        (AsUsual, "What the piece's name says"),
+        (NothingSpecial, "Nothing special"),
         (UseWords.Of(FinishUse.Outdoors), "Rain and sun"),
         (UseWords.Of(FinishUse.Children), "Children, who put things in their mouths"),
         (UseWords.Of(FinishUse.Food), "Food"),
@@ -54,7 +54,7 @@ public static class WorkLists
     public static ImmutableArray<(string Key, string Name, bool IsGlue)> Hours { get; } =
     [
         ("clamp", "In clamps", true),
-        ("glue", "Until the joint is loaded", true),
+        ("glue", "Before the joint takes a load", true),
         .. FinishWaits
             .Keys.OrderBy(one => Place(one.Key))
             .ThenBy(one => one.Key, StringComparer.Ordinal)

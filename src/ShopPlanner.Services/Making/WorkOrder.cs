@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Making.Assembly;
 using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Services.Making;
@@ -19,7 +20,7 @@ internal static class WorkOrder
         var known = line.ToHashSet(StringComparer.Ordinal);
         foreach (var (i, step) in steps.Index().Where(one => !known.Contains(one.Item.Id)).ToList())
             line.Insert(i == 0 ? 0 : line.IndexOf(steps[i - 1].Id) + 1, step.Id);
-        return Sort([.. line.Select(id => byId[id])]);
+        return StepOrder.AsGiven([.. line.Select(id => byId[id])]);
     }
 
     /// <summary>Returns the step that has to be done before another, among those that lie from one place of the line to the
@@ -37,26 +38,4 @@ internal static class WorkOrder
     /// <param name="to">The last place.</param>
     public static WorkStep? After(ImmutableArray<WorkStep> line, int from, int to) =>
         Enumerable.Range(from + 1, to - from).Select(i => line[i]).FirstOrDefault(step => step.After.Contains(line[from].Id));
-
-    // The first in line that nothing holds back is always next. A circle, which no plan has, would be left in line.
-    private static ImmutableArray<WorkStep> Sort(ImmutableArray<WorkStep> line)
-    {
-        var places = line.Select((step, i) => (step.Id, i)).ToDictionary(one => one.Id, one => one.i, StringComparer.Ordinal);
-        var open = line.Select(step => step.After.Count(places.ContainsKey)).ToArray();
-        var followers = line.SelectMany(
-                (step, i) => step.After.Where(places.ContainsKey).Select(id => (Before: places[id], After: i))
-            )
-            .ToLookup(pair => pair.Before, pair => pair.After);
-        var ready = new PriorityQueue<int, int>(Enumerable.Range(0, line.Length).Where(i => open[i] == 0).Select(i => (i, i)));
-        var sorted = ImmutableArray.CreateBuilder<WorkStep>(line.Length);
-        while (ready.TryDequeue(out var i, out _))
-        {
-            sorted.Add(line[i]);
-            foreach (var next in followers[i].Where(next => --open[next] == 0))
-                ready.Enqueue(next, next);
-        }
-
-        sorted.AddRange(line.Where((_, i) => open[i] > 0));
-        return sorted.ToImmutable();
-    }
 }

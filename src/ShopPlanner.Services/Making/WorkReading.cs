@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Making;
-using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Making.Stored;
 using ShopPlanner.Services.Materials;
@@ -52,14 +52,16 @@ internal sealed class WorkReading
         var piece = DesignEvaluator.Evaluate(idea.Document, idea.Changed).Piece;
         var work = piece is null
             ? new PlannedWork(WorkBasis.FaultyDesign, idea.Document.Unit, null, null)
-            : new PlannedWork(WorkBasis.Design, piece.Unit, piece, WorkPlanner.Of(piece, choices.ToChoices()));
+            : new PlannedWork(WorkBasis.Design, piece.Unit, piece, WorkPlanner.Of(piece, choices.ToChoices()))
+            {
+                Names = piece.Parts.ToImmutableDictionary(part => part.Id, part => part.Name),
+            };
         if (kept.Count >= Most)
             kept.Clear();
         kept[row.ProjectId] = new(row.Document, row.Changed, key, work);
         return work;
     }
 
-    // What is done to single parts and the finish follow from the parts; how they go together does not.
     private static async Task<PlannedWork> OfRowsAsync(
         ShopContext db,
         Guid projectId,
@@ -69,12 +71,8 @@ internal sealed class WorkReading
     {
         var project = await db.Projects.AsNoTracking().SingleAsync(one => one.Id == projectId, cancel);
         var sheet = (await PartRows.SheetAsync(db, projectId, cancel))!;
-        var rows = new RowPiece(await MaterialIndex.LoadAsync(db, cancel));
-        if (rows.Of(project.Name, project.Unit, sheet.Rows) is not { } piece)
-            return new(WorkBasis.Nothing, project.Unit, null, null);
-        var plan = WorkPlanner.Of(piece, choices.ToChoices());
-        var known = plan.Steps.Where(step => step.Phase is WorkPhase.Parts or WorkPhase.Finish);
-        return new(WorkBasis.Parts, project.Unit, null, plan with { Steps = [.. known], Subassemblies = [], Findings = [] });
+        var materials = await MaterialIndex.LoadAsync(db, cancel);
+        return ListedWork.Of(project.Name, project.Unit, sheet.Rows, materials, choices.ToChoices());
     }
 
     private sealed record Kept(string Document, string Changed, string Choices, PlannedWork Work)

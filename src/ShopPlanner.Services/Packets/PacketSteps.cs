@@ -24,7 +24,11 @@ internal static class PacketSteps
             ],
             Steps(view.On(WorkPage.Build), view, paper),
             Steps(finish, view, paper),
-            [.. (view.Finish?.Areas ?? []).Select(area => WorkSheets.Area(view.Piece, area, view.Unit))],
+            [
+                .. (view.Finish?.Areas ?? []).Select(area =>
+                    WorkSheets.Area(area, view.Names.GetValueOrDefault(area.Part, ""), view.Unit)
+                ),
+            ],
             [.. (view.Finish?.Buy ?? []).Select(item => new PacketHardware(item.Name, item.Quantity))]
         );
     }

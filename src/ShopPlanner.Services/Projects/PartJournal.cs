@@ -27,13 +27,7 @@ internal static class PartJournal
     )
     {
         var number = await db.NextAsync(Counters.PartSteps, cancel);
-        var kept = await Of(db, projectId)
-            .Where(step => !step.Undone)
-            .OrderByDescending(step => step.Number)
-            .Select(step => step.Number)
-            .Skip(KeptSteps - 2)
-            .FirstOrDefaultAsync(cancel);
-        await Of(db, projectId).Where(step => step.Undone || step.Number < kept).ExecuteDeleteAsync(cancel);
+        await UndoSteps.MakeRoomAsync(Of(db, projectId), KeptSteps, cancel);
         db.PartSteps.Add(
             new StoredPartStep
             {

@@ -53,7 +53,7 @@ public static class DesignsCommand
 
     private static string Row(string name, byte[] json, int runs)
     {
-        var document = DesignJson.Read(json).Document ?? throw new InvalidOperationException(name + " cannot be read");
+        var document = Read(name, json);
         var piece = WorkOut(document);
         var (read, work) = (Mean(() => DesignJson.Read(json), runs), Mean(() => WorkOut(document), runs));
         var (judge, scene) = (Mean(() => PieceJudge.Of(piece), runs), Mean(() => PieceGltf.Write(piece), runs));
@@ -72,13 +72,16 @@ public static class DesignsCommand
 
     private delegate LineDrawing Draw(Piece piece, DrawingRoom room, string? highlight = null, PiecePicks? picks = null);
 
-    private static Piece WorkOut(DesignDocument document)
+    internal static DesignDocument Read(string name, byte[] json) =>
+        DesignJson.Read(json).Document ?? throw new InvalidOperationException(name + " cannot be read");
+
+    internal static Piece WorkOut(DesignDocument document)
     {
         var evaluation = DesignEvaluator.Evaluate(document, Nothing);
         return evaluation.Piece ?? throw new InvalidOperationException(string.Join(Environment.NewLine, evaluation.Faults));
     }
 
-    private static double Mean<T>(Func<T> work, int runs)
+    internal static double Mean<T>(Func<T> work, int runs)
     {
         for (var i = 0; i < WarmRuns; i++)
             work();

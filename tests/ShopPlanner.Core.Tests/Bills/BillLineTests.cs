@@ -32,6 +32,10 @@ public sealed class BillLineTests
     [InlineData("3 rails, 7/8\" x 4\" x 2'-6 1/2\"", "3 rails: 7/8 x 4 x 30 1/2")]
     [InlineData("3 rails, 7/8 by 4 in., 6 ft. long", "3 rails: 7/8 x 4 x 72")]
     [InlineData("3 rails 1 x 4 - 6 ft.", "3 rails: 1 x 4 x 72")]
+    [InlineData("3 rails, 2x4 @ 8'", "3 rails: 2 x 4 x 96")]
+    [InlineData("3 rails, 1 x 4 @ 2' 6\"", "3 rails: 1 x 4 x 30")]
+    [InlineData("3 rails, 36 in. long, 2 by 4 in.", "3 rails: 2 x 4 x 36")]
+    [InlineData("1 piece, 36 in. long, 4 by 2 in. oak", "1 piece: 2 x 4 x 36, oak")]
     public void Sizes_are_written_in_many_ways(string line, string piece) => Is(piece, line);
 
     [Theory]
@@ -95,10 +99,12 @@ public sealed class BillLineTests
 
     // A wrong size is a ruined board: what can be read in two ways says so.
     [Theory]
-    [InlineData("rails, 7/8 by 4 by 22 in.", "How many isn't written.")]
+    [InlineData("rails, 7/8 by 4 by 22 in.", "No count is written.")]
     [InlineData("Leg, 2 by 2 by 22 in.", "one was assumed")]
     [InlineData("3 rails, 7/8 by 4 in.", "thickness isn't known")]
     [InlineData("3 rails, 7/8 by 4 by", "breaks off")]
+    [InlineData("3 joists, 2x4 @ 2 ft. on centers", "length isn't known")]
+    [InlineData("3 rails, 22 in. long, 3/4 by 3 in. tenons", "width isn't known")]
     [InlineData("3 rails, 13/4 by 4 by 22 in.", "a mark between whole number and fraction may be missing")]
     [InlineData("3 rails, l-3/4 by 4 by 22 in.", "was read as 1 3/4")]
     [InlineData("3 rails, 1% by 4 by 22 in.", "can't be read")]

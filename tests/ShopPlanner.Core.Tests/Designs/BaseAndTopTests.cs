@@ -49,7 +49,7 @@ public sealed class BaseAndTopTests
             piece.Copies("Base rail"),
             rail => Assert.Equal((Made.Inches(3.5m), Made.Inches(6)), (rail.Box.Z, rail.Box.EndZ))
         );
-        Assert.Contains(piece.Steps, step => step.StartsWith("Build the base by itself.", StringComparison.Ordinal));
+        Assert.Contains(piece.Steps, step => step.StartsWith("Check that the base doesn't rock", StringComparison.Ordinal));
     }
 
     [Theory]

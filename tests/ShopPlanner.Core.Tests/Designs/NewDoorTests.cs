@@ -22,7 +22,7 @@ public sealed class NewDoorTests
             glass.Name,
             StringComparison.Ordinal
         );
-        Assert.Contains(piece.Steps, step => step.Contains("⅜″ wide, ⅜″ deep", StringComparison.Ordinal));
+        Assert.Contains(piece.Steps, step => step.Contains("hold the stops with brads, without glue", StringComparison.Ordinal));
         Assert.Contains(
             piece.Warnings,
             one => one.Severity == Severity.Safety && one.Text.Contains("glazier", StringComparison.Ordinal)
@@ -133,6 +133,22 @@ public sealed class NewDoorTests
         );
         Assert.Equal(2, piece.Hardware.Single(one => one.Name == "Recessed pull").Quantity);
         Assert.DoesNotContain(PieceJudge.Of(piece), one => one.Severity == Severity.Fails);
+    }
+
+    // Four upright edges of 28 3/4 in: (4 × 28 3/4 + 4 × 1 in) × 1.1 = 130.9 in, 11 ft.
+    [Fact]
+    public void Upright_edges_of_sliding_doors_are_banded()
+    {
+        var piece = Made.Piece(Sliding(", \"edge\": \"band\""));
+        Assert.All(
+            piece.Copies("Sliding door"),
+            door =>
+                Assert.Equal(
+                    [(BoxSide.Left, EdgeWork.Band), (BoxSide.Right, EdgeWork.Band)],
+                    door.Edges.Select(edge => (edge.Side, edge.Work))
+                )
+        );
+        Assert.Equal(11, Assert.Single(piece.Hardware, one => one.Name == "Edge band 13/16 in wide, by the foot").Quantity);
     }
 
     [Theory]

@@ -124,8 +124,6 @@ public sealed class ShapeTests
                 taper => Assert.Equal((Made.Inches(1.5m), leg.Box.Dz - Made.Inches(6)), (taper.Off, taper.Long))
             );
         }
-
-        Assert.Contains(piece.Steps, step => step.StartsWith("Shape the leg when its joints are cut", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -18,19 +18,22 @@ public sealed class WorkMergeTests
         var assembly = AssemblyOrder.Of(piece, WorkChoices.Usual);
         var marks = piece.Parts.SelectMany(part => part.Copies).Select(copy => copy.Mark).ToList();
         var plan = WorkMerge.Of(
-            piece,
+            piece.Name,
+            piece.Unit,
             [.. marks.Select(mark => Step("sand:" + mark, WorkPhase.Parts, WorkAction.Sand, mark))],
             assembly,
-            [
-                Step("edges", WorkPhase.FinishBefore, WorkAction.Coat, marks[0]),
-                Step("coat", WorkPhase.Finish, WorkAction.Coat),
-                Step("coat-2", WorkPhase.Finish, WorkAction.Coat) with
-                {
-                    After = ["coat"],
-                },
-            ],
-            null,
-            []
+            new(
+                [
+                    Step("edges", WorkPhase.FinishBefore, WorkAction.Coat, marks[0]),
+                    Step("coat", WorkPhase.Finish, WorkAction.Coat),
+                    Step("coat-2", WorkPhase.Finish, WorkAction.Coat) with
+                    {
+                        After = ["coat"],
+                    },
+                ],
+                null,
+                []
+            )
         );
         Assert.Equal(assembly.Steps.Length + marks.Count + 3, plan.Steps.Length);
         var place = plan.Steps.Select((step, i) => (step.Id, i)).ToDictionary(one => one.Id, one => one.i);

@@ -22,7 +22,7 @@ public sealed class WorkPictureTests
             .Where(one => one.Leaves.OfType<Polyline>().Any(IsChalk))
             .Select(one => one.Mark);
         Assert.Equal([marks[0]], chalk.Distinct());
-        Assert.Contains($"Worked on: {marks[0]}. Standing already: {marks[1]}, {marks[2]}.", drawing.Description);
+        Assert.Contains($"Working on: {marks[0]}. Already in place: {marks[1]}, {marks[2]}.", drawing.Description);
         Assert.Contains("Glue it", SvgWriter.Write(drawing, "step"), StringComparison.Ordinal);
     }
 

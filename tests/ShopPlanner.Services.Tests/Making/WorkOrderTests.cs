@@ -48,13 +48,6 @@ public sealed class WorkOrderTests
         Assert.Null(WorkOrder.After(Plan, 3, 4));
     }
 
-    [Fact]
-    public void A_circle_leaves_no_step_out()
-    {
-        var sorted = WorkOrder.Arrange([Step("a", "b"), Step("b", "a"), Step("c")], ["c", "a", "b"]);
-        Assert.Equal(["c", "a", "b"], sorted.Select(step => step.Id));
-    }
-
     private static WorkStep Step(string id, params string[] after) =>
         new(id, WorkPhase.Assembly, WorkAction.Join, id, [], [], [.. after], 1);
 }

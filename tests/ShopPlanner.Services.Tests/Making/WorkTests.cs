@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Making.Stored;
@@ -204,18 +205,37 @@ public sealed class WorkTests
     [Fact]
     public async Task Parts_without_a_design_have_work_and_finish_but_no_assembly()
     {
-        await using var given = await OfPartsAsync("34 1/2", "12 1/0", "18");
+        await using var given = await OfPartsAsync("34 1/2", "12 1/0");
+        var shelf = Some.Part("18") with { Name = "Shelf", LongBy = "1/2" };
+        Assert.True((await given.Shop.Parts.SaveAsync(given.Project, [Some.New(shelf)], Cancel)).Ok);
         var view = await given.ReadAsync();
         Assert.Equal(WorkBasis.Parts, view.Basis);
         Assert.Null(view.Piece);
-        Assert.All(
-            view.Steps,
-            one =>
-                Assert.Contains(one.Step.Phase, new[] { Core.Making.Model.WorkPhase.Parts, Core.Making.Model.WorkPhase.Finish })
+        Assert.Equal(
+            [WorkPhase.Parts, WorkPhase.FinishBefore, WorkPhase.Finish],
+            view.Steps.Select(one => one.Step.Phase).Distinct()
         );
-        Assert.Contains(view.Steps, one => one.Step.Handles.Contains("A1") || one.Step.Handles.Contains("A4"));
+        Assert.Equal(["Leg", "Shelf"], view.Names.Values.Order());
+        Assert.Equal(view.Names.Keys.Order(), view.Finish!.Areas.Select(area => area.Part));
+        // What is cut long is cut to size before it is sanded.
+        var size = view.Steps.Single(one => one.Step.Action == WorkAction.TrimToSize).Step;
+        Assert.Equal("Shelf", view.Names[Assert.Single(size.Handles)]);
+        Assert.Contains(size.Settings, figure => figure.Value == Core.Measures.Length.FromInches(18));
+        var sand = view.Steps.First(one => one.Step.Action == WorkAction.Sand).Step;
+        Assert.Contains(size.Id, sand.After);
         Assert.Empty(view.Findings);
         Assert.Equal("Glue it", (await given.AddAsync("Glue it")).On(WorkPage.Build).Last().Title);
+    }
+
+    [Fact]
+    public async Task Parts_by_the_thousand_are_told_by_their_letter_and_take_their_time()
+    {
+        await using var given = await OfPartsAsync();
+        var pegs = Some.Part("4", quantity: "9999");
+        Assert.True((await given.Shop.Parts.SaveAsync(given.Project, [Some.New(pegs)], Cancel)).Ok);
+        var ease = (await given.ReadAsync()).Steps.Single(one => one.Step.Action == WorkAction.EaseEdges).Step;
+        Assert.Single(ease.Handles);
+        Assert.InRange(ease.Minutes, 10_000, 30_000);
     }
 
     [Fact]

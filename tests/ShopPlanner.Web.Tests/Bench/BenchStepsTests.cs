@@ -1,4 +1,5 @@
 using System.Net;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Making;
@@ -53,8 +54,30 @@ public sealed class BenchStepsTests
         Assert.Null((await ReadAsync(server, project)).Undo);
     }
 
-    private static async Task<Guid> BeginAsync(ShopServer server) =>
-        (await server.Get<IIdeaService>().BeginAsync("bookcase", "Hall bookcase", CommandId.New(), Cancel)).Value!.Id;
+    [Fact]
+    public async Task Where_an_opening_was_measured_the_bench_says_what_its_doors_are_trimmed_to()
+    {
+        await using var server = await ShopServer.OpenAsync();
+        using var browser = server.Browse();
+        var project = await BeginAsync(server, "pantry-cupboard");
+        Assert.Empty((await browser.OpenAsync(Links.BenchSteps(project))).QuerySelectorAll(".work-fit"));
+
+        var view = await ReadAsync(server, project);
+        var step = view.Steps.First(one => !one.Openings.IsEmpty);
+        var (opening, work) = (step.Openings[0], server.Get<IWorkService>());
+        var texts = (await work.TextsAsync(project, step.Step.Id, Cancel))!;
+        var measured = texts
+            .Measured.SetItem(opening.WidthKey, LengthFormat.Exact(opening.Drawn.Width, view.Unit))
+            .SetItem(opening.HeightKey, LengthFormat.Exact(opening.Drawn.Height, view.Unit));
+        Assert.True((await work.SaveTextsAsync(texts with { Measured = measured }, Cancel)).Ok);
+
+        var line = Assert.Single((await browser.OpenAsync(Links.BenchSteps(project))).QuerySelectorAll(".work-fit")).TextContent;
+        var now = (await ReadAsync(server, project)).Steps.Single(one => one.Step.Id == step.Step.Id).Openings[0];
+        Assert.Contains(LengthFormat.WithUnit(now.Fit!.Trim!.Width.Value, view.Unit) + " wide", line, StringComparison.Ordinal);
+    }
+
+    private static async Task<Guid> BeginAsync(ShopServer server, string design = "bookcase") =>
+        (await server.Get<IIdeaService>().BeginAsync(design, "Hall cupboard", CommandId.New(), Cancel)).Value!.Id;
 
     private static async Task<WorkView> ReadAsync(ShopServer server, Guid project) =>
         (await server.Get<IWorkService>().GetAsync(project, Cancel))!;

@@ -1,56 +1,20 @@
 using Bunit;
-using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Designs;
-using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Materials;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
-using ShopPlanner.Web.Features.Idea;
-using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Idea;
 
 /// <summary>Faults of a design, wherever their fields are.</summary>
-public sealed class IdeaFaultTests : PageContext, IAsyncLifetime
+public sealed class IdeaFaultTests : IdeaPageContext
 {
-    private ShopServer server = default!;
-    private Guid project;
-
-    private IIdeaService Ideas => server.Get<IIdeaService>();
-
-    public async ValueTask InitializeAsync()
-    {
-        server = await ShopServer.OpenAsync();
-        Services.AddSingleton(server.Get<IDesignService>());
-        Services.AddSingleton(Ideas);
-        Services.AddSingleton(server.Get<IPieceService>());
-        Services.AddSingleton(server.Get<IProjectService>());
-        Services.AddSingleton(server.Get<IPartService>());
-        Services.AddSingleton(server.Get<IPlanService>());
-        Services.AddSingleton(server.Get<IMaterialService>());
-        Services.AddSingleton(server.Get<IShopService>());
-        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", CommandId.New(), ShopServer.Cancel)).Value!.Id;
-    }
-
-    public new async ValueTask DisposeAsync()
-    {
-        await base.DisposeAsync();
-        await server.DisposeAsync();
-    }
-
     // In a section that is closed, and after a reload: without the list the page would be half empty and say nothing.
     [Fact]
     public async Task A_fault_in_a_closed_section_is_listed_beside_the_picture_and_its_place_can_be_opened()
     {
-        var stored = (await Ideas.GetAsync(project, ShopServer.Cancel))!;
+        var stored = (await Ideas.GetAsync(Project, ShopServer.Cancel))!;
         var design = stored.Idea.Document.WithMember("frame", "let_in", "3 in");
         var idea = stored.Idea with { Document = design };
-        Assert.True((await Ideas.SaveAsync(project, idea, stored.Version, "frame", ShopServer.Cancel)).Ok);
-        Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Idea(project));
-        var page = Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
+        Assert.True((await Ideas.SaveAsync(Project, idea, stored.Version, "frame", ShopServer.Cancel)).Ok);
+        var page = Open();
         Assert.Empty(page.FindAll(".idea-parts"));
         var line = Assert.Single(page.FindAll(".fault-places li"));
         Assert.Contains("‘3″’ goes through the side: less than", line.TextContent, StringComparison.Ordinal);

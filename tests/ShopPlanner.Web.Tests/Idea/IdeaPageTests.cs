@@ -4,12 +4,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Materials;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Shared;
@@ -17,35 +12,8 @@ using ShopPlanner.Web.Shared;
 namespace ShopPlanner.Web.Tests.Idea;
 
 /// <summary>The idea of a project, with the services of a running program behind it.</summary>
-public sealed class IdeaPageTests : PageContext, IAsyncLifetime
+public sealed class IdeaPageTests : IdeaPageContext
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
-
-    private ShopServer server = default!;
-    private Guid project;
-
-    private IIdeaService Ideas => server.Get<IIdeaService>();
-
-    public async ValueTask InitializeAsync()
-    {
-        server = await ShopServer.OpenAsync();
-        Services.AddSingleton(server.Get<IDesignService>());
-        Services.AddSingleton(Ideas);
-        Services.AddSingleton(server.Get<IPieceService>());
-        Services.AddSingleton(server.Get<IProjectService>());
-        Services.AddSingleton(server.Get<IPartService>());
-        Services.AddSingleton(server.Get<IPlanService>());
-        Services.AddSingleton(server.Get<IMaterialService>());
-        Services.AddSingleton(server.Get<IShopService>());
-        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", CommandId.New(), ShopServer.Cancel)).Value!.Id;
-    }
-
-    public new async ValueTask DisposeAsync()
-    {
-        await base.DisposeAsync();
-        await server.DisposeAsync();
-    }
-
     [Fact]
     public void It_opens_with_sizes_parts_and_the_places_of_the_project()
     {
@@ -70,7 +38,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
             () => Assert.Equal("24 1/2", Field(page, "Outside width").GetAttribute("data-kept")),
             Patience
         );
-        Assert.Equal("24 1/2", (await Ideas.GetAsync(project, ShopServer.Cancel))!.Idea.Changed["width"]);
+        Assert.Equal("24 1/2", (await Ideas.GetAsync(Project, ShopServer.Cancel))!.Idea.Changed["width"]);
         Assert.Equal("Undo outside width", page.FindAll(".sheet-bar button")[0].GetAttribute("aria-label"));
         await page.FindAll(".sheet-bar button")[0].ClickAsync(new());
         Assert.Equal("30", Field(page, "Outside width").GetAttribute("data-shown"));
@@ -142,9 +110,9 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     {
         var notices = Render<NoticeLine>();
         var page = Open();
-        var stored = (await Ideas.GetAsync(project, ShopServer.Cancel))!;
+        var stored = (await Ideas.GetAsync(Project, ShopServer.Cancel))!;
         var elsewhere = stored.Idea with { Changed = stored.Idea.Changed.SetItem("width", "25") };
-        Assert.True((await Ideas.SaveAsync(project, elsewhere, stored.Version, "width", ShopServer.Cancel)).Ok);
+        Assert.True((await Ideas.SaveAsync(Project, elsewhere, stored.Version, "width", ShopServer.Cancel)).Ok);
         page.FindAll(".bay-list button").Single(button => button.TextContent == "Bay 2").Click();
         Field(page, "Add to this bay").Change("drawers");
         await notices.WaitForAssertionAsync(
@@ -172,14 +140,14 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [Fact]
     public async Task A_size_measured_in_the_shop_is_taken_over_by_a_button()
     {
-        var stored = (await Ideas.GetAsync(project, ShopServer.Cancel))!;
+        var stored = (await Ideas.GetAsync(Project, ShopServer.Cancel))!;
         var thin = stored.Idea.Document.Materials.Single(one => one.Role == "case") with
         {
             Thickness = Length.FromInches(0, 11, 16),
         };
         var design = stored.Idea.Document.WithMaterial(thin);
         var saved = await Ideas.SaveAsync(
-            project,
+            Project,
             stored.Idea with
             {
                 Document = design,
@@ -219,13 +187,13 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     public async Task Parts_are_made_and_a_mark_that_stands_twice_is_asked_about()
     {
         var own = new PartTexts(Guid.CreateVersion7(), "A", "Wedge", "pine-1x3", "4", "", "1", false, "");
-        await server.Get<IPartService>().SaveAsync(project, [new PartEdit(own, null)], ShopServer.Cancel);
+        await Server.Get<IPartService>().SaveAsync(Project, [new PartEdit(own, null)], ShopServer.Cancel);
         var page = Open();
         await page.Find(".make-parts").PressAsync();
         Assert.Contains("Wedge", page.Find(".notice.warn").TextContent, StringComparison.Ordinal);
         await page.FindAll(".notice.warn button")[0].PressAsync();
         Assert.Empty(page.FindAll("div.notice.warn"));
-        var rows = (await server.Get<IPartService>().GetAsync(project, ShopServer.Cancel))!.Rows;
+        var rows = (await Server.Get<IPartService>().GetAsync(Project, ShopServer.Cancel))!.Rows;
         Assert.Equal("Side", rows.Single(row => row.Texts.Mark == "A").Texts.Name);
         Assert.Contains(rows, row => row.Texts.Name == "Wedge");
     }
@@ -252,7 +220,7 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
             .PressAsync();
         Assert.EndsWith("/idea", Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
         Assert.Contains(
-            await server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel),
+            await Server.Get<IProjectService>().ListAsync(false, ShopServer.Cancel),
             one => one.Name == "Pantry cupboard"
         );
     }
@@ -267,23 +235,15 @@ public sealed class IdeaPageTests : PageContext, IAsyncLifetime
     [InlineData("outline/B.svg", "image/svg+xml", "<rect")]
     public async Task Its_files_can_be_had(string name, string type, string holds)
     {
-        using var client = new HttpClient(server.Handler()) { BaseAddress = new Uri("http://localhost") };
-        var answer = await client.GetAsync(new Uri(Links.IdeaFile(project, name), UriKind.Relative), ShopServer.Cancel);
+        using var client = new HttpClient(Server.Handler()) { BaseAddress = new Uri("http://localhost") };
+        var answer = await client.GetAsync(new Uri(Links.IdeaFile(Project, name), UriKind.Relative), ShopServer.Cancel);
         Assert.Equal((true, type), (answer.IsSuccessStatusCode, answer.Content.Headers.ContentType!.MediaType));
         Assert.Contains(holds, await answer.Content.ReadAsStringAsync(ShopServer.Cancel), StringComparison.Ordinal);
     }
-
-    private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
 
     private static IElement Slider(IRenderedComponent<IdeaPage> page, string dimension) =>
         page.Find($"input[type=range][data-field='slider {dimension}']");
 
     private static int Number(IRenderedComponent<IdeaPage> page, string attribute) =>
         int.Parse(Slider(page, "width").GetAttribute(attribute)!, System.Globalization.CultureInfo.InvariantCulture);
-
-    private IRenderedComponent<IdeaPage> Open()
-    {
-        Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Idea(project));
-        return Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
-    }
 }

@@ -1,48 +1,11 @@
-using AngleSharp.Dom;
 using Bunit;
-using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.DependencyInjection;
-using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Materials;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
-using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Idea;
 
 /// <summary>Bays and parts picked in the drawing, and extra parts set on the page.</summary>
-public sealed class IdeaPickTests : PageContext, IAsyncLifetime
+public sealed class IdeaPickTests : IdeaPageContext
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
-
-    private ShopServer server = default!;
-    private Guid project;
-
-    private IIdeaService Ideas => server.Get<IIdeaService>();
-
-    public async ValueTask InitializeAsync()
-    {
-        server = await ShopServer.OpenAsync();
-        Services.AddSingleton(server.Get<IDesignService>());
-        Services.AddSingleton(Ideas);
-        Services.AddSingleton(server.Get<IPieceService>());
-        Services.AddSingleton(server.Get<IProjectService>());
-        Services.AddSingleton(server.Get<IPartService>());
-        Services.AddSingleton(server.Get<IPlanService>());
-        Services.AddSingleton(server.Get<IMaterialService>());
-        Services.AddSingleton(server.Get<IShopService>());
-        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", CommandId.New(), ShopServer.Cancel)).Value!.Id;
-    }
-
-    public new async ValueTask DisposeAsync()
-    {
-        await base.DisposeAsync();
-        await server.DisposeAsync();
-    }
-
     [Theory]
     [InlineData("isometric")]
     [InlineData("front")]
@@ -112,11 +75,7 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
         page.WaitForAssertion(() => Assert.Single(page.FindAll("[data-field='parts.0.repeat.step.2']")), Patience);
         page.Find("[data-field='parts.0.repeat.step.2']").Typed("width / 10");
         page.WaitForAssertion(
-            () =>
-                Assert.Contains(
-                    Marks(page),
-                    row => row.Contains('3') && row.Contains("Batten", StringComparison.Ordinal)
-                ),
+            () => Assert.Contains(Marks(page), row => row.Contains('3') && row.Contains("Batten", StringComparison.Ordinal)),
             Patience
         );
         await page.InvokeAsync(() => Field(page, "Join batten to").Change("Side"));
@@ -141,12 +100,4 @@ public sealed class IdeaPickTests : PageContext, IAsyncLifetime
 
     private static IEnumerable<string> Marks(IRenderedComponent<IdeaPage> page) =>
         page.FindAll(".idea-parts tbody tr").Select(row => row.TextContent);
-
-    private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
-
-    private IRenderedComponent<IdeaPage> Open(string view)
-    {
-        Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Idea(project, view));
-        return Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
-    }
 }

@@ -1,50 +1,15 @@
-using AngleSharp.Dom;
 using Bunit;
-using Microsoft.AspNetCore.Components;
-using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Designs;
-using ShopPlanner.Services.Materials;
-using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
-using ShopPlanner.Services.Shop;
 using ShopPlanner.Web.Features.Idea;
 using ShopPlanner.Web.Fields;
-using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Tests.Idea;
 
 /// <summary>Steps of an idea, taken back by the keys; and one page after another in the same place.</summary>
-public sealed class IdeaStepTests : PageContext, IAsyncLifetime
+public sealed class IdeaStepTests : IdeaPageContext
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
-
-    private ShopServer server = default!;
-    private Guid project;
-
-    private IIdeaService Ideas => server.Get<IIdeaService>();
-
-    public async ValueTask InitializeAsync()
-    {
-        server = await ShopServer.OpenAsync();
-        Services.AddSingleton(server.Get<IDesignService>());
-        Services.AddSingleton(Ideas);
-        Services.AddSingleton(server.Get<IPieceService>());
-        Services.AddSingleton(server.Get<IProjectService>());
-        Services.AddSingleton(server.Get<IPartService>());
-        Services.AddSingleton(server.Get<IPlanService>());
-        Services.AddSingleton(server.Get<IMaterialService>());
-        Services.AddSingleton(server.Get<IShopService>());
-        project = (await Ideas.BeginAsync("bookcase", "Hall bookcase", CommandId.New(), ShopServer.Cancel)).Value!.Id;
-    }
-
-    public new async ValueTask DisposeAsync()
-    {
-        await base.DisposeAsync();
-        await server.DisposeAsync();
-    }
-
     [Fact]
     public async Task Two_quick_presses_take_two_steps_back_and_forth()
     {
@@ -75,7 +40,7 @@ public sealed class IdeaStepTests : PageContext, IAsyncLifetime
     public async Task Another_projects_page_in_the_same_place_shows_its_own_idea()
     {
         var other = (await Ideas.BeginAsync("table", "Kitchen table", CommandId.New(), ShopServer.Cancel)).Value!.Id;
-        var bare = (await server.Get<IProjectService>().CreateAsync("Gate", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel))
+        var bare = (await Server.Get<IProjectService>().CreateAsync("Gate", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel))
             .Value!
             .Id;
         var page = Open();
@@ -91,12 +56,4 @@ public sealed class IdeaStepTests : PageContext, IAsyncLifetime
             var steps = page.FindComponent<StepButtons>().Instance;
             return Task.WhenAll(steps.Step(Guid.NewGuid(), isRedo), steps.Step(Guid.NewGuid(), isRedo));
         });
-
-    private static IElement Field(IRenderedComponent<IdeaPage> page, string label) => Named(page, label);
-
-    private IRenderedComponent<IdeaPage> Open()
-    {
-        Services.GetRequiredService<NavigationManager>().NavigateTo(Links.Idea(project));
-        return Render<IdeaPage>(parameters => parameters.Add(one => one.Id, project));
-    }
 }

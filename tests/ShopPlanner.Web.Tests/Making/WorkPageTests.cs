@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
@@ -144,6 +145,21 @@ public sealed class WorkPageTests : PageContext, IAsyncLifetime
         await Field(page, "Finish").TypedAsync(WorkLists.Finishes[^1].Id);
         var choices = (await ReadAsync()).Choices;
         Assert.Equal((3, WorkLists.Finishes[^1].Id), (choices.Coats, choices.Finish));
+    }
+
+    [Fact]
+    public async Task What_the_material_does_not_take_is_said_where_the_finish_is_chosen()
+    {
+        var projects = server.Get<IProjectService>();
+        var listed = (await projects.CreateAsync("Shelves", LengthUnit.Inch, CommandId.New(), ShopServer.Cancel)).Value!.Id;
+        var shelf = new PartTexts(Guid.CreateVersion7(), "A", "Shelf", "mdf-3-4", "20", "10", "2", false, "");
+        Assert.True((await server.Get<IPartService>().SaveAsync(listed, [new PartEdit(shelf, null)], ShopServer.Cancel)).Ok);
+        var choices = (await Work.ChoicesAsync(listed, ShopServer.Cancel))!;
+        var stain = choices with { Choices = choices.Choices with { Finish = "stain+clear" } };
+        Assert.True((await Work.SaveChoicesAsync(stain, ShopServer.Cancel)).Ok);
+        var finding = (await Work.GetAsync(listed, ShopServer.Cancel))!.Findings.Single(one => one.Severity == Severity.Fails);
+        var page = Render<FinishPage>(given => given.Add(one => one.Id, listed));
+        Assert.Contains(finding.Text, page.Find(".verdicts").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

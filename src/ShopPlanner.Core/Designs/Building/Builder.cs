@@ -29,17 +29,9 @@ internal sealed class Builder
 
     public List<DraftWarning> Warnings { get; } = [];
 
-    /// <summary>Work on single parts, before any are joined; the same step twice counts once.</summary>
-    public HashSet<string> StepsBefore { get; } = [];
-
-    /// <summary>Work on the joined piece; the same step twice counts once.</summary>
+    /// <summary>What boxes and joints don't tell, so that the order of work can't either; the same sentence twice counts
+    /// once.</summary>
     public HashSet<string> Steps { get; } = [];
-
-    /// <summary>What closes the joined piece, after the other steps: backs, doors.</summary>
-    public HashSet<string> StepsClosing { get; } = [];
-
-    /// <summary>Work on the finished piece where it is to stand, after all other steps.</summary>
-    public HashSet<string> StepsInPlace { get; } = [];
 
     /// <summary>Unit of lengths in texts.</summary>
     public LengthUnit Unit { get; init; }

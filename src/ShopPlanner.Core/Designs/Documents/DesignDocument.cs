@@ -17,7 +17,7 @@ namespace ShopPlanner.Core.Designs.Documents;
 /// <param name="Top">What lies on top; null where the frame has its own or none.</param>
 /// <param name="Parts">Parts that no frame or fill makes.</param>
 /// <param name="Hardware">Hardware beside what frame and fills bring.</param>
-/// <param name="Steps">How it goes together.</param>
+/// <param name="Steps">What is to be done beside the order of work, which follows from boxes and joints.</param>
 public sealed record DesignDocument(
     string Name,
     string Says,

@@ -70,25 +70,28 @@ internal sealed record EdgeAsked(EdgeWork? Work, RoleMaterial? Wood, Length Radi
     /// <summary>Reads the members of a fill or frame.</summary>
     /// <param name="members">Its members.</param>
     /// <param name="panel">What is edged.</param>
-    public static EdgeAsked Read(NodeReader members, RoleMaterial panel)
-    {
-        var asked = members.Choice("edge") switch
-        {
-            "band" => Plain with { Work = EdgeWork.Band },
-            "round" => Plain with { Work = EdgeWork.RoundOver, Radius = members.Length("edge_radius").Value },
-            "lipping" => Plain with { Work = EdgeWork.Lipping, Wood = members.MaybeRole("edge_material") },
-            "strip" => Plain with { Work = EdgeWork.Strip, Wood = members.MaybeRole("edge_material") },
-            _ => Plain,
-        };
-        return asked.Checked(members, panel, "edge_material", "edge_radius");
-    }
+    public static EdgeAsked Read(NodeReader members, RoleMaterial panel) =>
+        Read(members.Choice("edge"), members, panel, "edge_material", "edge_radius");
 
-    /// <summary>The same where it can be made; else a plain edge, and the fault says why.</summary>
-    /// <param name="members">Take the fault.</param>
+    /// <summary>Reads how an edge is treated; a plain edge where that can't be made, and the fault says why.</summary>
+    /// <param name="work">What is done, as in a document.</param>
+    /// <param name="members">Its members.</param>
     /// <param name="panel">What is edged.</param>
     /// <param name="wood">Member that names the wood.</param>
     /// <param name="radius">Member that has the radius.</param>
-    public EdgeAsked Checked(NodeReader members, RoleMaterial panel, string wood, string radius)
+    public static EdgeAsked Read(string work, NodeReader members, RoleMaterial panel, string wood, string radius) =>
+        (
+            work switch
+            {
+                "band" => Plain with { Work = EdgeWork.Band },
+                "round" => Plain with { Work = EdgeWork.RoundOver, Radius = members.Length(radius).Value },
+                "lipping" => Plain with { Work = EdgeWork.Lipping, Wood = members.MaybeRole(wood) },
+                "strip" => Plain with { Work = EdgeWork.Strip, Wood = members.MaybeRole(wood) },
+                _ => Plain,
+            }
+        ).Checked(members, panel, wood, radius);
+
+    private EdgeAsked Checked(NodeReader members, RoleMaterial panel, string wood, string radius)
     {
         if (members.Failed)
             return Plain;

@@ -7,14 +7,13 @@ using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Designs.Edging;
 
-/// <summary>What all treated edges of a piece come to: the band to buy, and what is to be done.</summary>
+/// <summary>The band that all edges of a piece take.</summary>
 internal static class EdgeSummary
 {
     // Left over at both ends of an edge together, and what is spoiled (common practice, as for banding by itself).
     private static readonly Length Trim = Length.FromInches(1);
 
-    /// <summary>What the name of edge band in the hardware begins with.</summary>
-    public const string Band = "Edge band";
+    private const string Band = "Edge band";
 
     private const double WastePercent = 10;
 
@@ -22,50 +21,27 @@ internal static class EdgeSummary
     private static readonly Length[] Sold = [Length.FromInches(0.8125m), Length.FromInches(1.625m), Length.FromInches(2)];
     private static readonly Length Over = Length.FromInches(0.03125m);
 
-    /// <summary>Adds hardware and steps for all edges of the copies that were added.</summary>
+    /// <summary>Adds it to the hardware, by the edges of the copies that were added.</summary>
     public static void Note(Builder builder)
     {
-        var edges = builder.Drafts.SelectMany(draft => draft.Edges.Select(edge => (Draft: draft, Edge: edge))).ToList();
-        foreach (var same in edges.Where(one => one.Edge.Work == EdgeWork.Band).GroupBy(one => Wide(High(one.Draft, one.Edge))))
-            builder.Buy(
-                $"{Band} {Size(same.Key, builder.Unit)} wide, by the foot",
-                Feet([.. same.Select(one => Long(one.Draft, one.Edge))])
-            );
-        // What is rounded over is trimmed and flush before.
-        foreach (var same in edges.GroupBy(one => (one.Edge.Work, Radius: Round(one.Edge))).OrderBy(one => one.Key.Work))
-            (same.Key.Work == EdgeWork.RoundOver ? builder.Steps : builder.StepsBefore).Add(
-                Step(same.Key.Work, same.Key.Radius, Places(same.Select(one => (one.Draft, one.Edge))), builder)
-            );
+        var banded = builder.Drafts.SelectMany(draft =>
+            draft.Edges.Where(edge => edge.Work == EdgeWork.Band).Select(edge => (Draft: draft, Edge: edge))
+        );
+        foreach (var same in banded.GroupBy(one => Wide(High(one.Draft, one.Edge))))
+            builder.Buy(Name(same.Key, builder.Unit), Feet([.. same.Select(one => Long(one.Draft, one.Edge))]));
     }
 
-    private static string Step(EdgeWork work, Length radius, string places, Builder builder) =>
-        work switch
-        {
-            EdgeWork.Band => $"Iron the edge band on and trim it flush: {places}.",
-            EdgeWork.RoundOver => $"Round over, with a radius of {LengthFormat.WithUnit(radius, builder.Unit)}: {places}.",
-            EdgeWork.Lipping => $"Glue the lippings on a little proud, and plane them flush when the glue is hard: {places}.",
-            _ => $"Glue the edge strips on, flush with the upper face: {places}.",
-        };
+    /// <summary>Whether a name in the hardware is that of edge band.</summary>
+    public static bool IsBand(string name) => name.StartsWith(Band, StringComparison.Ordinal);
 
-    // Named once for each kind of part: front edge of the shelf, all edges of the drawer front.
-    private static string Places(IEnumerable<(Draft Draft, EdgeTreatment Edge)> edges) =>
-        string.Join(
-            "; ",
-            edges
-                .GroupBy(one => one.Draft.Name)
-                .Select(same => (same.Key, Sides: same.Select(one => one.Edge.Side).Distinct().Order().ToList()))
-                .GroupBy(one => Sides(one.Sides))
-                .Select(same => $"{same.Key} of the {string.Join(", ", same.Select(one => one.Key.ToLowerInvariant()))}")
-        );
+    /// <summary>Returns the width sold that covers an edge this high.</summary>
+    public static Length Wide(Length high) => Sold.Where(one => one >= high + Over).DefaultIfEmpty(high).Min();
 
-    private static string Sides(List<BoxSide> sides) =>
-        sides.Count >= 4
-            ? "all edges"
-            : string.Join(" and ", sides.Select(Export.Words.Side)) + (sides.Count == 1 ? " edge" : " edges");
+    /// <summary>Returns what band of a width is asked for by.</summary>
+    public static string Name(Length wide, LengthUnit unit) => $"{Band} {Size(wide, unit)} wide, by the foot";
 
-    private static Length Round(EdgeTreatment edge) => edge.Work == EdgeWork.RoundOver ? edge.Size : Length.Zero;
-
-    private static int Feet(IReadOnlyList<Length> edges)
+    /// <summary>Returns the feet of band to buy for edges of these lengths.</summary>
+    public static int Feet(IReadOnlyList<Length> edges)
     {
         var band = EdgeBands.Band(
             Working.Given("Edges", edges.Aggregate(Length.Zero, (sum, one) => sum + one)),
@@ -80,8 +56,6 @@ internal static class EdgeSummary
 
     private static Length High(Draft draft, EdgeTreatment edge) =>
         edge.Side.Axis() == draft.Flat ? draft.Box.Extent(draft.Across) : draft.Box.Extent(draft.Flat);
-
-    private static Length Wide(Length high) => Sold.Where(one => one >= high + Over).DefaultIfEmpty(high).Min();
 
     // Sold by inches; beside millimeters, the nearest whole one tells how wide that is.
     private static string Size(Length size, LengthUnit unit)

@@ -35,8 +35,7 @@ internal static class FreeEdges
         ),
     ];
 
-    private static MemberInfo Side =>
-        new("side", "Edge", MemberType.Choice, null, "left", "right", "front", "back", "bottom", "top");
+    private static MemberInfo Side => new("side", "Edge", MemberType.Choice, null, [.. DesignReader.Sides.Keys]);
 
     public static void Add(
         IReadOnlyDictionary<FreePart, IReadOnlyList<Draft>> free,
@@ -70,7 +69,7 @@ internal static class FreeEdges
             if (KindChoice.Find(Kinds, one => one, node, faults) is not { } kind)
                 continue;
             var members = reader(node, kind);
-            var (side, asked) = (members.Side("side"), Read(members, kind, panel));
+            var (side, asked) = (members.Side("side"), EdgeAsked.Read(kind.Name, members, panel, "material", "radius"));
             if (!members.Failed && side.Axis() == part.Flat)
                 members.Fail("side", Export.Words.Side(side), "is a face of the part: only edges and ends are treated");
             if (!members.Failed && edges.Exists(one => one.Side == side))
@@ -80,18 +79,6 @@ internal static class FreeEdges
         }
 
         return edges;
-    }
-
-    private static EdgeAsked Read(NodeReader members, KindInfo kind, RoleMaterial panel)
-    {
-        var asked = kind.Name switch
-        {
-            "band" => EdgeAsked.Plain with { Work = EdgeWork.Band },
-            "lipping" => EdgeAsked.Plain with { Work = EdgeWork.Lipping, Wood = members.Role("material") },
-            "strip" => EdgeAsked.Plain with { Work = EdgeWork.Strip, Wood = members.Role("material") },
-            _ => EdgeAsked.Plain with { Work = EdgeWork.RoundOver, Radius = members.Length("radius").Value },
-        };
-        return asked.Checked(members, panel, "material", "radius");
     }
 
     private static void Treat(Draft copy, List<(BoxSide Side, EdgeAsked Asked)> edges, Builder builder)

@@ -21,13 +21,7 @@ internal static class FeatureJson
     {
         writer.WriteString("kind", Words.Feature(feature));
         Own(writer, feature, unit);
-        var room = feature.Room(whole).Moved(-whole.X, -whole.Y, -whole.Z);
-        writer.Length("x", room.X, unit);
-        writer.Length("y", room.Y, unit);
-        writer.Length("z", room.Z, unit);
-        writer.Length("dx", room.Dx, unit);
-        writer.Length("dy", room.Dy, unit);
-        writer.Length("dz", room.Dz, unit);
+        writer.Box(feature.Room(whole).Moved(-whole.X, -whole.Y, -whole.Z), unit);
     }
 
     // What the box alone does not tell.

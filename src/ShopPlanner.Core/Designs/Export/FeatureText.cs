@@ -15,9 +15,7 @@ public static class FeatureText
         ArgumentNullException.ThrowIfNull(copy);
         string Text(Length length) => LengthFormat.WithUnit(length, unit);
         return copy
-            .Features.Where(one =>
-                copy.ToeNotch is null || one is not Notch { Through: Axis.X, From.Ticks: 0, SecondFrom.Ticks: 0 }
-            )
+            .Features.Where(one => one is not Notch { IsToe: true })
             .Select(one => Shape(one, copy.Box, Text) + ".")
             .Concat(copy.Edges.Select(one => Edge(one, Text) + "."));
     }

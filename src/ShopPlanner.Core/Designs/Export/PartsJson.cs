@@ -20,19 +20,12 @@ public static class PartsJson
     private static void Write(Utf8JsonWriter writer, Piece piece)
     {
         writer.WriteString("unit", DocumentWords.Of(DocumentWords.Units, piece.Unit));
-        writer.Member("outside", inner => Extents(inner, piece.Outside, piece.Unit));
+        writer.Member("outside", inner => inner.Extents(piece.Outside, piece.Unit));
         writer.List("parts", piece.Parts, (inner, part) => Part(inner, part, piece.Unit));
         writer.List("joints", piece.Joints, (inner, joint) => Joint(inner, joint, piece.Unit));
         writer.List("hardware", piece.Hardware, Hardware);
         writer.Texts("steps", piece.Steps);
         writer.List("warnings", PieceJudge.Of(piece), Warning);
-    }
-
-    private static void Extents(Utf8JsonWriter writer, Box box, LengthUnit unit)
-    {
-        writer.Length("dx", box.Dx, unit);
-        writer.Length("dy", box.Dy, unit);
-        writer.Length("dz", box.Dz, unit);
     }
 
     private static void Part(Utf8JsonWriter writer, PiecePart part, LengthUnit unit)
@@ -61,10 +54,7 @@ public static class PartsJson
     private static void Copy(Utf8JsonWriter writer, PartCopy copy, LengthUnit unit)
     {
         writer.WriteString("mark", copy.Mark);
-        writer.Length("x", copy.Box.X, unit);
-        writer.Length("y", copy.Box.Y, unit);
-        writer.Length("z", copy.Box.Z, unit);
-        Extents(writer, copy.Box, unit);
+        writer.Box(copy.Box, unit);
         if (copy.ToeNotch is { } notch)
             writer.Member(
                 "notch",

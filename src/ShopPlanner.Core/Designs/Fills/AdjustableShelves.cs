@@ -51,7 +51,6 @@ internal sealed class AdjustableShelves : IFill
 
         Held(bay, box, builder);
         builder.Buy("Shelf pin", PinsPerShelf * count);
-        builder.StepsBefore.Add("Drill the rows of shelf pin holes, all with one template, so that shelves lie level.");
         return bay;
     }
 

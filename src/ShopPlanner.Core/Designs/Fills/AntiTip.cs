@@ -29,7 +29,6 @@ internal sealed class AntiTip : IFill
 
         builder.IsFixedToWall = true;
         builder.Buy("Anti-tip bracket with screws", count);
-        builder.StepsInPlace.Add("Screw the anti-tip brackets to the back of the piece and into wall studs before you load it.");
         builder.Warn(
             Severity.Safety,
             "Screw the anti-tip brackets into studs or solid masonry, as their maker says. Ask a professional if you are not "

@@ -59,9 +59,8 @@ internal sealed class DoorHanger(DoorsAsked asked, DoorSizes sizes, Bay bay, Bui
         builder.Buy("Flap stay for the weight of the flap", Stays);
         if (asked.Hang == DoorHang.Below)
             builder.Buy("Magnetic catch", 1);
-        builder.StepsClosing.Add(
-            "Hang the flap with shims all around. Fit a stay at each side, and set both as their maker says, so that it opens "
-                + "level and doesn't drop."
+        builder.Steps.Add(
+            "Fit a stay at each side of the flap, and set both as their maker says, so that it opens level and doesn't drop."
         );
         builder.Warn(
             Severity.Safety,

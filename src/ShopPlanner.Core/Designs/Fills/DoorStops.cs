@@ -46,9 +46,6 @@ internal sealed class DoorStops : IFill
             if (where == "both" || where == (isTop ? "top" : "bottom"))
                 Add(material, bay, behind, reach, isTop, builder);
         builder.Buy("Magnetic catch", 1);
-        builder.StepsClosing.Add(
-            "Hang the doors with shims all around. Glue the stops on behind the closed doors, and fit the catches to them."
-        );
         return bay;
     }
 

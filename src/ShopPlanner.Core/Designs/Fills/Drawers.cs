@@ -138,10 +138,11 @@ internal sealed record DrawersAsked(
 {
     public static DrawersAsked? Read(NodeReader members)
     {
+        var front = members.Role("front");
         var asked = new DrawersAsked(
             members.Count("count"),
             members.Choice("heights") == "graded",
-            members.Role("front"),
+            front,
             members.Role("box"),
             members.Role("bottom"),
             members.Choice("fit") == "inset",
@@ -151,7 +152,7 @@ internal sealed record DrawersAsked(
             Enum.Parse<DrawerJoint>(members.Choice("joint"), true),
             members.Length("groove"),
             members.Length("room").Value,
-            EdgeAsked.Read(members, members.Role("front"))
+            EdgeAsked.Read(members, front)
         );
         if (members.Failed)
             return null;

@@ -49,10 +49,6 @@ internal sealed class DropInBottom : IFill
         var low = between.With(Axis.Z, top - needed, top - material.Thickness);
         Rest(bottom, Cleat(cleat, low.With(Axis.Y, low.Y, low.Y + cleat.Thickness)), false, builder);
         Rest(bottom, Cleat(cleat, low.With(Axis.Y, low.EndY - cleat.Thickness, low.EndY)), true, builder);
-        builder.Steps.Add(
-            "Drop the bottom in on its cleats and screw it down to them. A divider that stands on it is screwed on from "
-                + "below, after that."
-        );
         return bay with { ReachBelow = Length.Zero };
 
         string Text(Length length) => LengthFormat.WithUnit(length, members.Unit);

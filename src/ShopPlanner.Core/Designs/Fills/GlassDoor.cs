@@ -127,8 +127,8 @@ internal sealed class GlassMaker(DoorsAsked asked, DoorSizes sizes, Builder buil
     {
         if (asked.Glass.Corner == JointKind.Miter)
             builder.Steps.Add(
-                "Glue each mitered door frame flat, and check both diagonals. When it is dry, saw a slot across every corner in "
-                    + "a jig and glue in a spline, its grain across the joint."
+                "When the glue of a mitered door frame is hard, saw a slot across every corner in a jig, and glue in a spline, "
+                    + "its grain across the joint."
             );
     }
 
@@ -146,13 +146,7 @@ internal sealed class GlassMaker(DoorsAsked asked, DoorSizes sizes, Builder buil
         );
         var (width, height) = (Cut(glass.PanelWidth.Value), Cut(glass.PanelHeight.Value));
         builder.Buy($"Tempered glass, {Text(asked.Glass.Glass.Value)} thick, {width} × {height}, edges seamed", 1);
-        builder.Steps.Add(
-            $"When the frame of a glass door is glued, rout the rabbet in its back: {Text(Reach)} wide, "
-                + $"{Text(asked.Glass.Deep.Value)} deep, and square its corners with a chisel."
-        );
-        builder.StepsClosing.Add(
-            "Finish the glass doors first. Then lay the glass in, and hold the stops with brads, without glue."
-        );
+        builder.Steps.Add("Finish the glass doors first. Then lay the glass in, and hold the stops with brads, without glue.");
         builder.Warn(
             Severity.Safety,
             "Order tempered safety glass from a glazier by the rabbet you measure, less the clearance: it can't be cut later. "

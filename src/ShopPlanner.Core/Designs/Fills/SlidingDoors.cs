@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Designs.Building;
 using ShopPlanner.Core.Designs.Documents;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
@@ -27,6 +28,7 @@ internal sealed class SlidingDoors : IFill
                 new("upper", "Depth of the upper grooves", MemberType.Length, "5/16 in"),
                 new("play", "Clearance for a door in its groove, each face", MemberType.Length, "1/32 in"),
                 new("between", "Wood between the grooves", MemberType.Length, "1/4 in"),
+                .. EdgeAsked.ThinMembers("Upright edges of the doors"),
             ]
         );
 
@@ -84,6 +86,8 @@ internal sealed class SlidingDoors : IFill
                 FacesToFinish = "both faces, all edges",
             }
         );
+        foreach (var side in new[] { BoxSide.Left, BoxSide.Right })
+            EdgeMaker.Treat(door, side, asked.Edge, builder);
         builder.Join(JointKind.SlidingGroove, door, below, Axis.Z, asked.Lower.Value);
         builder.Join(JointKind.SlidingGroove, door, above, Axis.Z, asked.Hold, asked.Upper.Value - asked.Hold);
         return door;
@@ -106,7 +110,8 @@ internal sealed record SlidingAsked(
     Working<Length> Lower,
     Working<Length> Upper,
     Length Play,
-    Length Between
+    Length Between,
+    EdgeAsked Edge
 )
 {
     private static readonly SourceNote Practice = new(
@@ -128,14 +133,16 @@ internal sealed record SlidingAsked(
 
     public static SlidingAsked? Read(NodeReader members)
     {
+        var material = members.Role("material");
         var asked = new SlidingAsked(
-            members.Role("material"),
+            material,
             members.Length("overlap"),
             members.Length("setback").Value,
             members.Length("lower"),
             members.Length("upper"),
             members.Length("play").Value,
-            members.Length("between").Value
+            members.Length("between").Value,
+            EdgeAsked.Read(members, material)
         );
         return members.Failed ? null : asked;
     }
@@ -202,19 +209,11 @@ internal sealed record SlidingAsked(
             ("upper", Upper)
         );
 
-    /// <summary>What is bought, and how the doors go in.</summary>
+    /// <summary>What is bought, and what is to be watched.</summary>
     public void Say(Bay bay, Builder builder)
     {
-        string Text(Length length) => LengthFormat.WithUnit(length, builder.Unit);
         builder.Buy("Recessed pull", 2);
-        builder.StepsBefore.Add(
-            $"Cut the grooves for the sliding doors before the case is joined, {Text(Groove)} wide: {Text(Lower.Value)} deep "
-                + $"below, {Text(Upper.Value)} deep above. Try a door in them."
-        );
-        builder.StepsClosing.Add(
-            "Finish and wax the sliding doors and their grooves. Lift the rear door into its upper groove, let it down into the "
-                + "lower one, then the front door."
-        );
+        builder.Steps.Add("Try a sliding door in its grooves before the case is joined, and wax doors and grooves at the end.");
         if (bay.Box.Dz > Width(bay.Box.Dx).Value * TallestForWidth)
             builder.Warn(
                 Severity.Watch,

@@ -47,7 +47,7 @@ internal sealed class BedFrame : IFrame
 
     private static void Note(BedSizes bed, Builder builder)
     {
-        builder.StepsInPlace.Add("Tighten the bed bolts again after a month, and twice a year.");
+        builder.Steps.Add("Tighten the bed bolts again after a month, and twice a year.");
         builder.Warn(
             Severity.Safety,
             "Someone can be hurt when a bed breaks. Load it with more than the people's weight before anyone sleeps on it. "

@@ -89,7 +89,6 @@ internal sealed record BoxLid(
         // In the edge of plywood few screws hold little: a hinge along the whole back has many.
         Builder.Buy($"Continuous hinge, 1 1/2 in wide, cut to {LengthFormat.WithUnit(Sizes.Whole.Dx, unit)}", 1);
         Builder.Buy($"Lid supports that hold at any angle, for {Amount(torque.Value, unit)} in all (pair)", 1);
-        Builder.Steps.Add("Hang the lid on its hinge. Mount the supports as their maker says, and try the lid at every angle.");
         Builder.Warn(
             Severity.Safety,
             $"A falling lid breaks fingers and traps heads. Fit supports made for its weight, {Amount(torque.Value, unit)} in "
@@ -118,7 +117,7 @@ internal sealed record BoxLid(
         var row = StrengthTable.Find(Material.Species ?? Lightest) ?? StrengthTable.Find(Lightest)!;
         var weight = Weight.Of(
             Area.Of(Outside.Width.Value, Outside.Depth.Value) * Material.Thickness,
-            Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0))
+            Weight.Density(row, Weight.Indoors)
         );
         var (mass, arm) = (QuantityKind.Mass.FromMetric(weight.Value, unit), (double)Outside.Depth.Value.To(unit) / 2);
         var value = unit == LengthUnit.Inch ? mass * arm : mass * 9.80665 * arm / 1000;

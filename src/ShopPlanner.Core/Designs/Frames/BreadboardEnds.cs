@@ -84,8 +84,8 @@ internal sealed record BreadboardEnds(RoleMaterial Material, Length Width, Worki
                 }
             );
         builder.Steps.Add(
-            "Cut the tongues on the glued-up panel and the grooves in the breadboard ends. Bore for the pins through end and "
-                + "tongue, then lengthen all holes in the tongues but the middle one into slots across the top."
+            "Bore for the pins through breadboard end and tongue, then lengthen all holes in the tongues but the middle one "
+                + "into slots across the top."
         );
         builder.Steps.Add("Glue only the middle 3 in of each breadboard end. Drive the pins, and glue them in the end alone.");
     }

@@ -116,6 +116,5 @@ internal static class CarcassBack
         }
 
         builder.Join(JointKind.Groove, back, top, Axis.Z, groove, room);
-        builder.Steps.Add("Put the back into its grooves before the second side goes on, without glue: later it can't go in.");
     }
 }

@@ -46,21 +46,15 @@ internal static class CarcassFront
             builder.Join(ButtJoint.Hidden(toe, side, Axis.X), toe, side, Axis.X);
         builder.Join(JointKind.Screwed, bottom, toe, Axis.Z);
         if (size.ToeSetback.IsPositive)
-            Notch(size, left, right, builder);
+            Notch(size, left, right);
     }
 
-    private static void Notch(CarcassSizes size, Draft left, Draft right, Builder builder)
+    private static void Notch(CarcassSizes size, Draft left, Draft right)
     {
         var notch = new Notch(Axis.X, Length.Zero, size.ToeSetback, Length.Zero, size.Toe.Value);
         foreach (var side in new[] { left, right })
             side.Features = side.Features.Add(notch);
-        builder.StepsBefore.Add(
-            $"Notch the lower front corner of both sides for the toe space: {Text(size.Toe.Value, builder)} high, "
-                + $"{Text(size.ToeSetback, builder)} deep."
-        );
     }
-
-    private static string Text(Length length, Builder builder) => LengthFormat.WithUnit(length, builder.Unit);
 
     private static (Draft Left, Draft Right) Face(
         CarcassSizes size,

@@ -90,11 +90,12 @@ internal sealed record CarcassSizes(
 
     public static CarcassSizes? Read(NodeReader members, Outside outside)
     {
+        var material = members.Role("case");
         var sizes = new CarcassSizes(
             outside.Width,
             outside.Depth,
             outside.Height,
-            members.Role("case"),
+            material,
             members.MaybeRole("back"),
             members.MaybeRole("face"),
             members.Length("let_in"),
@@ -113,7 +114,7 @@ internal sealed record CarcassSizes(
             BackClearance = members.Length("back_clearance").Value,
             BackSetback = members.Length("back_setback").Value,
             ToeSetback = members.Length("toe_setback").Value,
-            Edge = EdgeAsked.Read(members, members.Role("case")),
+            Edge = EdgeAsked.Read(members, material),
         };
         if (!members.Failed)
             sizes.Check(members);

@@ -108,7 +108,7 @@ internal sealed record CaseBase(
             return;
         foreach (var board in Kind == Plinth ? Boards(builder) : Stand(builder))
             Hold(board, bottom, builder);
-        builder.Steps.Add("Build the base by itself. Check that it doesn't rock, then screw the case to it from inside.");
+        builder.Steps.Add("Check that the base doesn't rock before you screw the case to it from inside.");
     }
 
     // Down through the bottom of the case, else from pockets in the board. A board that mostly lies under a side is held by its

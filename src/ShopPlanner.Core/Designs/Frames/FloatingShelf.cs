@@ -155,9 +155,5 @@ internal sealed class FloatingShelf : IFrame
             }
         );
         builder.Join(JointKind.Beveled, shelf, wall, Axis.Z, material.Thickness);
-        builder.StepsBefore.Add(
-            "Rip both cleats from one board with the blade at 45°. The wall's cleat has its bevel above, its long side toward "
-                + "the room; the shelf's has its bevel below, its long side toward the wall."
-        );
     }
 }

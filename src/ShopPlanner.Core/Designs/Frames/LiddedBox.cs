@@ -40,7 +40,7 @@ internal sealed class LiddedBox : IFrame
             End(box, isLeft, front, back, builder);
         Bottom(box, builder);
         if (box.HasSlots)
-            builder.StepsBefore.Add(
+            builder.Steps.Add(
                 "Make a hand slot in both ends before they are joined: bore a 1 in hole at each end of a slot 4 in long, at "
                     + "least 3/4 in below the upper edge, saw out what is between, and round its edges."
             );

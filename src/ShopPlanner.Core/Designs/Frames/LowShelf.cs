@@ -77,9 +77,6 @@ internal sealed record LowShelf(RoleMaterial Rail, RoleMaterial? Slat, int Count
             Lay(sizes, sizes.Lx + (Wide * i) + Length.FromTicks(free * (i + 1) / (Count + 1)), front, back, builder);
         if (free / (Count + 1) > 0)
             ShopAids.Spacer(Slat!, Length.FromTicks(free / (Count + 1)), builder);
-        builder.Steps.Add(
-            "Set the slats of the low shelf with the spacer between them, and fasten each from below, so that no screw shows."
-        );
     }
 
     private Length Free(LegSizes sizes) => sizes.Width - (sizes.Lx * 2) - (Wide * Count);

@@ -98,9 +98,6 @@ internal sealed class PostCabinet : IFrame
             }
         );
         builder.ButtAt(back, Axis.Y, false);
-        builder.StepsClosing.Add(
-            "Paint the back before it goes on. Screw it to the posts and rails from behind once both diagonals measure the same."
-        );
     }
 
     private static Bay Within(LegSizes sizes, Rails rails, Length low, Length high)

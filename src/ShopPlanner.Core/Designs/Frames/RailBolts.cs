@@ -24,9 +24,9 @@ internal static class RailBolts
         builder.Buy(size, rail >= Two ? 2 : 1);
         if (rail < Two)
             builder.Buy("Dowels beside the bolts, 3/8 in × 2 in", 1);
-        builder.StepsBefore.Add(
-            "Bore legs and long rails for the bolts with one template, and the rails for the barrel nuts, 1 1/2 in from their "
-                + "ends. Keep the bolts clear of the tenons of the end rails."
+        builder.Steps.Add(
+            "Bore the long rails for the barrel nuts 1 1/2 in from their ends, and keep the bolts clear of the tenons of the end "
+                + "rails."
         );
     }
 }

@@ -51,9 +51,6 @@ internal sealed class SlattedTop : ITop
 
         if (free.Ticks / (count - 1) > 0)
             ShopAids.Spacer(material, Length.FromTicks(free.Ticks / (count - 1)), builder);
-        builder.Steps.Add(
-            "Lay the boards of the top with the spacer between them, and screw each one down at every rail it crosses."
-        );
     }
 
     private static void Lay(RoleMaterial material, Box box, Axis along, Outside outside, Builder builder)

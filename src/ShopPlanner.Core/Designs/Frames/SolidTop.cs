@@ -79,10 +79,7 @@ internal sealed class SolidTop : ITop
             laid.Add(strip);
         }
 
-        builder.Steps.Add(
-            "Fasten the top with screws in slots or with buttons, tight only at the middle or the front, so it can move across "
-                + "its width."
-        );
+        builder.Steps.Add("Fasten the top tight at its middle or its front alone, so that it can move across its width.");
         return laid;
     }
 }

@@ -36,10 +36,7 @@ internal sealed record WallHanging(Outside Outside, Length Height, Builder Build
         var count = Math.Max((int)needed.Value, studs);
         Builder.IsFixedToWall = true;
         Builder.Buy("Lag screws, 1/4 in × 3 in or longer by the wall's covering, with washers", count);
-        Builder.StepsInPlace.Add(
-            "Find the studs. Screw the wall cleat to them, level, its long side away from the wall, and hang the shelf on it."
-        );
-        Builder.StepsInPlace.Add(
+        Builder.Steps.Add(
             "Drive one screw from below through the wall's cleat into the shelf's, so that nobody lifts the shelf off by "
                 + "accident."
         );

@@ -17,7 +17,7 @@ internal static class DoorHinges
     {
         if (StrengthTable.Find(species ?? "") is not { } row)
             return Hinges.ByHeight(height);
-        var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var density = Weight.Density(row, Weight.Indoors);
         return Hinges.Count(height, Weight.Of(Area.Of(width.Value, height.Value) * thickness, density));
     }
 }

@@ -87,13 +87,17 @@ public static class Fastenings
             _ => null,
         };
 
+    /// <summary>Returns the centers of a joint's screws, from one end of the face in which its parts meet.</summary>
+    internal static ImmutableArray<Length> Places(JointFit fit, ScrewChoice screw) =>
+        new ScrewPlaces(screw.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("joint", fit.Long)).Value;
+
     private static JointItem? Screws(JointFit fit, string what, LengthUnit unit)
     {
         if (fit.Screw().Choice is not { } choice)
             return null;
-        var places = new ScrewPlaces(choice.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("joint", fit.Long));
+        var places = Places(fit, choice);
         var gauge = fit.Joint.Kind == JointKind.Screwed ? $"#{choice.Gauge.Gauge} × " : "";
-        return new($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Value.Length) { Places = places.Value };
+        return new($"{what}, {gauge}{Size(choice.Length.Value, unit)}", places.Length) { Places = places };
     }
 
     // Where a hole may not be as deep as usual, the dowel is cut shorter: 1/8 in of wood stays beyond it.

@@ -24,7 +24,7 @@ internal sealed record EdgeStrip(Working<Length> High, Working<Length> Thick, St
         {
             var strips = glued[copy.Mark]
                 .Select(mark => parts[mark])
-                .Where(one => Row(one.Part) is not null && Stiffens(one.Copy, copy))
+                .Where(one => one.Part.Strength() is not null && Stiffens(one.Copy, copy))
                 .ToList();
             if (strips.Count == 0)
                 return null;
@@ -33,7 +33,7 @@ internal sealed record EdgeStrip(Working<Length> High, Working<Length> Thick, St
                 least = new(
                     Working.Given("Strip height", best.Copy.Box.Extent(copy.Flat)),
                     Working.Given("Strip thickness", best.Copy.Box.Extent(copy.Across)),
-                    Row(best.Part)!
+                    best.Part.Strength()!
                 );
         }
 
@@ -58,8 +58,6 @@ internal sealed record EdgeStrip(Working<Length> High, Working<Length> Thick, St
             ("depth", depth),
             ("strip", Thick)
         );
-
-    private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
 
     // On edge, as long as the shelf within dadoes, and higher than the shelf is thick.
     private static bool Stiffens(PartCopy strip, PartCopy shelf) =>

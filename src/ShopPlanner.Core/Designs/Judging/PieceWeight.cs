@@ -21,11 +21,8 @@ public static class PieceWeight
 
     private static double Of(PiecePart part)
     {
-        var row =
-            part.Material.Species is { } species && StrengthTable.Find(species) is { } known
-                ? known
-                : StrengthTable.Find(Lightest)!;
-        var density = Weight.LeastDensity(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var row = part.Strength() ?? StrengthTable.Find(Lightest)!;
+        var density = Weight.LeastDensity(row, Weight.Indoors);
         return Weight.Of(Area.Of(part.Length.Value, part.Width.Value) * part.Thickness.Value * part.Copies.Length, density).Value;
     }
 }

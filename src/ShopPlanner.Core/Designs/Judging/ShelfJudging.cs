@@ -24,10 +24,10 @@ internal static class ShelfJudging
     {
         var copies = piece.Parts.SelectMany(part => part.Copies).ToImmutableArray();
         var shelves = piece.Parts.Where(part => !part.Copies.IsEmpty && IsShelf(part)).ToList();
-        var unknown = shelves.Where(part => Row(part) is null).ToList();
+        var unknown = shelves.Where(part => part.Strength() is null).ToList();
         return shelves
             .Except(unknown)
-            .Select(part => Judge(part, Row(part)!, copies, EdgeStrip.Of(piece, part)))
+            .Select(part => Judge(part, part.Strength()!, copies, EdgeStrip.Of(piece, part)))
             .OfType<PieceWarning>()
             .Concat(unknown.Select(Unknown));
     }
@@ -35,8 +35,6 @@ internal static class ShelfJudging
     private static bool IsShelf(PiecePart part) =>
         part.Copies[0].Flat == Axis.Z
         && (Assemblies.Contains(part.Assembly) || part.Name.Contains("shelf", StringComparison.OrdinalIgnoreCase));
-
-    private static Strength? Row(PiecePart part) => part.Material.Species is { } species ? StrengthTable.Find(species) : null;
 
     /// <summary>Says that a part's sag cannot be worked out.</summary>
     public static PieceWarning Unknown(PiecePart part) =>
@@ -92,7 +90,7 @@ internal static class ShelfJudging
     // A strip counts with the density of the shelf.
     private static Working<double> Weigh(Working<Length> span, PiecePart part, Strength row, EdgeStrip? strip)
     {
-        var density = Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+        var density = Weight.Density(row, Weight.Indoors);
         var section = Area.Of(part.Width.Value, part.Thickness.Value);
         if (strip is not null)
             section += Area.Of(strip.High.Value, strip.Thick.Value);

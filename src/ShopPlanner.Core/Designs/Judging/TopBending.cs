@@ -36,7 +36,7 @@ internal static class TopBending
     {
         if (TopSpans.Of(piece) is not { } top || Spanned(top) is not { Span.IsPositive: true } way)
             yield break;
-        if (top.Part.Material.Species is not { } species || StrengthTable.Find(species) is not { } row)
+        if (top.Part.Strength() is not { } row)
         {
             yield return ShelfJudging.Unknown(top.Part);
             yield break;
@@ -100,8 +100,7 @@ internal static class TopBending
         );
     }
 
-    private static Working<double> Density(Strength row) =>
-        Weight.Density(row, Working.Given("Moisture", 8, QuantityKind.Percent, 0));
+    private static Working<double> Density(Strength row) => Weight.Density(row, Weight.Indoors);
 
     private static Working<double> Across(Working<double> along, Strength row) =>
         Working.Of(

@@ -54,6 +54,15 @@ public static class BoxSides
     /// <summary>The axis that two others leave.</summary>
     public static Axis Third(Axis one, Axis other) => (Axis)(3 - (int)one - (int)other);
 
+    /// <summary>The two other axes, in the order x, y, z.</summary>
+    public static (Axis First, Axis Second) Others(Axis axis) =>
+        axis switch
+        {
+            Model.Axis.X => (Model.Axis.Y, Model.Axis.Z),
+            Model.Axis.Y => (Model.Axis.X, Model.Axis.Z),
+            _ => (Model.Axis.X, Model.Axis.Y),
+        };
+
     /// <summary>The slice of a box that reaches from a side so far inward.</summary>
     public static Box Slice(this Box box, BoxSide side, Length deep)
     {

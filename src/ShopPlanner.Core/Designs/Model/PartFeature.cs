@@ -24,13 +24,7 @@ public abstract record PartFeature
 public sealed record Hole(BoxSide Face, Length First, Length Second, Length Diameter, Length? Depth) : PartFeature
 {
     /// <summary>The axes in which <see cref="First"/> and <see cref="Second"/> are measured.</summary>
-    public (Axis First, Axis Second) Axes =>
-        Face.Axis() switch
-        {
-            Axis.X => (Axis.Y, Axis.Z),
-            Axis.Y => (Axis.X, Axis.Z),
-            _ => (Axis.X, Axis.Y),
-        };
+    public (Axis First, Axis Second) Axes => BoxSides.Others(Face.Axis());
 
     /// <inheritdoc />
     public override Box Room(Box whole)
@@ -78,13 +72,10 @@ public sealed record Slot(BoxSide Face, Axis Run, Length From, Length Width, Len
 public sealed record Notch(Axis Through, Length From, Length To, Length SecondFrom, Length SecondTo) : PartFeature
 {
     /// <summary>The two axes in which it is measured.</summary>
-    public (Axis First, Axis Second) Axes =>
-        Through switch
-        {
-            Axis.X => (Axis.Y, Axis.Z),
-            Axis.Y => (Axis.X, Axis.Z),
-            _ => (Axis.X, Axis.Y),
-        };
+    public (Axis First, Axis Second) Axes => BoxSides.Others(Through);
+
+    /// <summary>Whether it goes from left to right through the lower front corner, as for a toe space.</summary>
+    public bool IsToe => Through == Axis.X && From == Length.Zero && SecondFrom == Length.Zero;
 
     /// <inheritdoc />
     public override bool IsSquare => true;

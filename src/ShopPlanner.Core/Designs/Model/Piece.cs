@@ -14,7 +14,8 @@ namespace ShopPlanner.Core.Designs.Model;
 /// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Openings">The bays, filled or empty.</param>
 /// <param name="Warnings">What to fix, to make safe or to check.</param>
-/// <param name="Steps">How it goes together, in order.</param>
+/// <param name="Steps">What is to be done beside the order of work, which follows from boxes and joints: the design's own
+/// sentences, then those of its frame and fills.</param>
 public sealed record Piece(
     string Name,
     LengthUnit Unit,
@@ -131,11 +132,7 @@ public sealed record PartCopy(string Mark, Box Box, Hand Hand, Axis Along, Axis 
     /// <summary>What a notch from left to right takes of its lower front corner, as for a toe space; null where that corner is
     /// whole.</summary>
     public ToeNotch? ToeNotch =>
-        Features
-            .OfType<Notch>()
-            .Where(one => one is { Through: Axis.X, From.Ticks: 0, SecondFrom.Ticks: 0 })
-            .Select(one => new ToeNotch(one.To, one.SecondTo))
-            .FirstOrDefault();
+        Features.OfType<Notch>().Where(one => one.IsToe).Select(one => new ToeNotch(one.To, one.SecondTo)).FirstOrDefault();
 }
 
 /// <summary>A notch at the lower front corner of an upright part that shows its edge to the front, through its whole

@@ -37,9 +37,9 @@ internal sealed record ShapedCopy(Draft Draft, Box Outside, Action<string, strin
 /// <summary>Members and choices that shapes share.</summary>
 internal static class ShapeMembers
 {
-    public static readonly ImmutableArray<string> Sides = ["left", "right", "front", "back", "bottom", "top"];
+    public static readonly ImmutableArray<string> Sides = [.. DesignReader.Sides.Keys];
 
-    public static readonly ImmutableArray<string> Directions = ["x", "y", "z"];
+    public static readonly ImmutableArray<string> Directions = [.. DesignReader.Directions.Keys];
 
     public static readonly MemberInfo Mirror = new(
         "mirror",

@@ -76,12 +76,6 @@ internal sealed class Shaper(Func<DesignNode, KindInfo, NodeReader> reader, Buil
             if (faults.Count > known)
                 return;
         }
-
-        var name = copies.Count > 0 ? Lower(copies[0]) : "";
-        if (name.Length > 0)
-            builder.StepsBefore.Add(
-                $"Shape the {name} when its joints are cut, before it is glued up: {shape.Info.Title.ToLowerInvariant()}."
-            );
     }
 
     private bool Fits(Draft draft, PartFeature feature, DesignNode node)

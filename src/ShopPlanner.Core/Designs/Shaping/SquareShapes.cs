@@ -101,10 +101,7 @@ internal sealed class NotchShape : IShape
             var start = isFar ? copy.Box.Extent(run) - from - along : from;
             var into = edge.IsFar() ? copy.Box.Extent(across) - deep : Length.Zero;
             var (inEdge, alongEdge) = ((into, into + deep), (start, start + along));
-            var (one, other) =
-                new Notch(through, default, default, default, default).Axes.First == across
-                    ? (inEdge, alongEdge)
-                    : (alongEdge, inEdge);
+            var (one, other) = BoxSides.Others(through).First == across ? (inEdge, alongEdge) : (alongEdge, inEdge);
             return new Notch(through, one.Item1, one.Item2, other.Item1, other.Item2);
         }
     }

@@ -116,7 +116,7 @@ internal sealed class Access(Solids solids)
     // Screws stand in the middle of the narrow side.
     private static Box Middle(Box meeting, Axis along, Axis row)
     {
-        var narrow = Way.Axes.First(axis => axis != along && axis != row);
+        var narrow = BoxSides.Third(along, row);
         var middle = Length.FromTicks((meeting.Start(narrow) + meeting.End(narrow)).Ticks / 2);
         var half = Length.Min(Half, Length.FromTicks(Math.Max(1, meeting.Extent(narrow).Ticks / 2)));
         return meeting.With(narrow, middle - half, middle + half);
@@ -128,7 +128,7 @@ internal sealed class Access(Solids solids)
         var (copy, from) = (solids.All[link.From].Copy, solids.Box(link.From));
         if (copy.Flat == link.Along)
             return [];
-        var row = Way.Axes.First(axis => axis != link.Along && axis != copy.Flat);
+        var row = BoxSides.Third(link.Along, copy.Flat);
         var isForward = Cavity.IsAway(solids, link, new Way(link.Along, true));
         var reach = Length.Min(Driver, from.Extent(link.Along));
         var joint = isForward ? from.Start(link.Along) : from.End(link.Along) - reach;

@@ -20,15 +20,15 @@ public static class AssemblyOrder
         var solids = new Solids(piece);
         if (solids.All.Length == 0)
             return new([], [], []);
-        var access = new Access(solids);
-        var sequencer = new Sequencer(solids, new Blocking(solids), new Contacts(solids), access);
+        var (blocking, access) = (new Blocking(solids), new Access(solids));
+        var sequencer = new Sequencer(solids, blocking, new Contacts(solids), access);
         var whole = new Grouping(solids, choices.CleatsFirst, sequencer).Piece(Bodies.Of(solids));
         var telling = new Telling(solids, whole, choices);
         var told = LateJoints.Of(solids, access, telling.All);
         return new(
             new AssemblySteps(solids, choices, telling.Units, told).Write(),
             [.. telling.Units.Select(one => Subassembly(solids, one))],
-            [.. new Findings(solids, access, whole, told).All()]
+            [.. new Findings(solids, blocking, access, whole, told).All()]
         );
     }
 

@@ -75,14 +75,11 @@ internal static class Bodies
     private static int[] Main(Solids solids, List<int[]> bodies)
     {
         var carrying = bodies.Where(body => !body.Any(copy => solids.Of(copy).Any(link => IsCarried(link, copy)))).ToList();
-        return (carrying.Count > 0 ? carrying : bodies).MaxBy(body => body.Sum(copy => Wood(solids.Box(copy))))!;
+        return (carrying.Count > 0 ? carrying : bodies).MaxBy(body => body.Sum(copy => solids.All[copy].Wood))!;
     }
 
     private static bool IsCarried(Link link, int copy) =>
         link.From == copy && link.Kind is JointKind.Hinged or JointKind.Sliding or JointKind.SlidingGroove or JointKind.Resting;
-
-    // Cubic inches, for comparing only.
-    private static double Wood(Box box) => (double)(box.Dx.ToInches() * box.Dy.ToInches() * box.Dz.ToInches());
 
     private static UnitKind? Kind(Solids solids, int[] body)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Assembly;
 
@@ -52,18 +53,8 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
     public WorkStep Wall(Told told, IReadOnlyList<string> after)
     {
         isOnWall = true;
-        return FixToWall("fix:wall-cleat", after, supplies.Take(SupplyUse.Wall, 1, 1)) with
+        return tell.With(told, FixToWall("fix:wall-cleat", after, supplies.Take(SupplyUse.Wall, 1, 1))) with
         {
-            Handles = [.. tell.Marks(told.Handled)],
-            Joints = [.. told.Links.Select(link => link.Index).Order()],
-            Moves =
-            [
-                .. told.Insertions.Select(one => new WorkMove(
-                    [.. tell.Marks(one.What.Copies)],
-                    one.Out?.Axis,
-                    one.Out is { Forward: false }
-                )),
-            ],
             Says =
             [
                 "Find the studs. Screw the wall cleat to them, level, its bevel up and toward the wall.",
@@ -138,7 +129,7 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
         )
         {
             Fasteners = catches,
-            Source = Sources.Common,
+            Source = SourceNote.CommonPractice,
         };
 
     private WorkStep Pulls(ImmutableArray<WorkItem> pulls) =>
@@ -177,7 +168,7 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
             Fasteners = with,
             Tool = "stud finder, level, drill and driver",
             Cautions = [Calculators.Cautions.Tipping, Calculators.Cautions.WallFixing],
-            Source = Sources.Common,
+            Source = SourceNote.CommonPractice,
         };
 
     private WorkStep Rest(ImmutableArray<WorkItem> rest) =>

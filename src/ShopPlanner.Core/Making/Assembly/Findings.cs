@@ -5,7 +5,7 @@ using ShopPlanner.Core.Workings;
 namespace ShopPlanner.Core.Making.Assembly;
 
 /// <summary>What cannot be put together in any order, or only by a tool that reaches into little room.</summary>
-internal sealed class Findings(Solids solids, Access access, Unit whole, IReadOnlyList<Told> told)
+internal sealed class Findings(Solids solids, Blocking blocking, Access access, Unit whole, IReadOnlyList<Told> told)
 {
     private readonly Tell tell = new(solids);
 
@@ -19,9 +19,8 @@ internal sealed class Findings(Solids solids, Access access, Unit whole, IReadOn
         var stuck = unit.Insertions.Where(one => one.IsShutIn).SelectMany(one => one.What.Copies).Order().ToList();
         if (stuck.Count == 0)
             yield break;
-        var blocking = new Blocking(solids);
-        var inside = stuck.MinBy(copy => Stopping(blocking, copy, stuck).Count);
-        var around = Stopping(blocking, inside, stuck);
+        var inside = stuck.MinBy(copy => Stopping(copy, stuck).Count);
+        var around = Stopping(inside, stuck);
         yield return new(
             Severity.Fails,
             $"{Upper(tell.Marked([inside]))} can't be put in in any order: {tell.Marked(around)} shut it in on all sides. "
@@ -30,7 +29,7 @@ internal sealed class Findings(Solids solids, Access access, Unit whole, IReadOn
         );
     }
 
-    private static List<int> Stopping(Blocking blocking, int copy, List<int> stuck) =>
+    private List<int> Stopping(int copy, List<int> stuck) =>
         [.. stuck.Where(other => other != copy && blocking.Ways(copy, other) != 0)];
 
     // Those that are there when a joint is made, and stand before all of its screws.

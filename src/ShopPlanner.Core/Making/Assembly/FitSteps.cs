@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Assembly;
 
@@ -104,18 +105,17 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
             ];
         var fasteners = supplies.Take(SupplyUse.Hang, count, doors);
         doors -= count;
-        var hang = words.Hang(steps.Id("hang", UnitNames.Slug(name), ""), choices.HingesBefore ? phase : WorkPhase.InPlace) with
-        {
-            Handles = [.. tell.Marks(told.Handled)],
-            After = [.. before],
-            Present = [.. tell.Marks(told.Links.Select(link => link.Into).Distinct())],
-            Joints = [.. told.Links.Select(link => link.Index).Order()],
-            Moves = Moves(told),
-            Fasteners = fasteners,
-        };
+        var id = Put(
+            told,
+            words.Hang(steps.Id("hang", UnitNames.Slug(name), ""), choices.HingesBefore ? phase : WorkPhase.InPlace) with
+            {
+                After = [.. before],
+                Fasteners = fasteners,
+            }
+        );
         if (choices.HingesBefore)
-            hung.Add((hang.Id, told));
-        return Add(hang);
+            hung.Add((id, told));
+        return id;
     }
 
     private void PutBack(string hang, Told told)
@@ -135,7 +135,8 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         drawers -= count;
         var id = steps.Id("fit", "drawer", "");
         runs.Add(id);
-        return Add(
+        return Put(
+            told,
             new(
                 id,
                 phase,
@@ -146,14 +147,11 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
                         + "sets both sides at one height.",
                     "Mount the box halves, slide each box in, and adjust until it runs freely and stops even with the front.",
                 ],
-                [.. tell.Marks(told.Handled)],
+                [],
                 [.. after],
                 20 * count
             )
             {
-                Present = [.. tell.Marks(told.Links.Select(link => link.Into).Distinct())],
-                Joints = [.. told.Links.Select(link => link.Index).Order()],
-                Moves = Moves(told),
                 Fasteners = fasteners,
                 Tool = "drill and driver, spacer",
                 Cautions = [Calculators.Cautions.Drilling],
@@ -163,7 +161,8 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
     }
 
     private string Front(Told told, IReadOnlyList<string> after, WorkPhase phase) =>
-        Add(
+        Put(
+            told,
             new(
                 steps.Id("set", UnitNames.Slug(solids.All[told.Handled.First()].Name), ""),
                 phase,
@@ -173,25 +172,23 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
                     "Hold each front on its closed box with double-sided tape, its gaps set by shims all around.",
                     "Open the drawer, clamp the front, drill pilot holes, and screw it on from inside the box.",
                 ],
-                [.. tell.Marks(told.Handled)],
+                [],
                 [.. after, .. runs],
                 10 * told.Insertions.Count
             )
             {
-                Present = [.. tell.Marks(told.Links.Select(link => link.Other(link.From)).Except(told.Handled).Distinct())],
-                Joints = [.. told.Links.Select(link => link.Index).Order()],
-                Moves = Moves(told),
                 Fasteners = supplies.For(told.Links),
                 Tool = "drill and driver, shims",
                 Cautions = [Calculators.Cautions.Drilling],
-                Source = Sources.Common,
+                Source = SourceNote.CommonPractice,
             }
         );
 
     private string Stop(Told told, IReadOnlyList<string> after, WorkPhase phase)
     {
         var doorsHung = hung.Select(one => one.Id).ToList();
-        var id = Add(
+        var id = Put(
+            told,
             new(
                 steps.Id("join", UnitNames.Slug(solids.All[told.Handled.First()].Name), ""),
                 phase,
@@ -201,16 +198,13 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
                     "Close the door with its gaps set by shims, flush with the frame.",
                     "Glue each strip on behind the closed door, so that it just touches, and hold it with spring clamps.",
                 ],
-                [.. tell.Marks(told.Handled)],
+                [],
                 [.. after, .. doorsHung],
                 10 * told.Insertions.Count
             )
             {
-                Present = [.. tell.Marks(told.Links.Select(link => link.Into).Distinct())],
-                Joints = [.. told.Links.Select(link => link.Index).Order()],
-                Moves = Moves(told),
                 Fasteners = [.. supplies.For(told.Links), .. supplies.Take(SupplyUse.Catch, 1, 1)],
-                Source = Sources.Common,
+                Source = SourceNote.CommonPractice,
             }
         );
         closing.AfterHanging.Add(id);
@@ -222,34 +216,30 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
     {
         var isShelf = told.Handled.All(copy => solids.All[copy].Copy.Flat == Axis.Z);
         var isSliding = told.Links.Any(link => link.Kind == JointKind.SlidingGroove);
-        var step = new WorkStep(
-            steps.Id("put-in", UnitNames.Slug(UnitNames.Of(solids, told.Insertions[0].What)), ""),
-            phase == WorkPhase.Assembly ? phase
-                : isShelf || isSliding ? WorkPhase.InPlace
-                : WorkPhase.Fitting,
-            WorkAction.PutIn,
-            $"Put in {tell.Short(told.Handled)}",
-            [
-                isSliding
-                    ? "Lift each into the deep groove above, swing its foot in, and set it down in the groove below: the rear one first."
-                : isShelf ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
-                : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
-            ],
-            [.. tell.Marks(told.Handled)],
-            [.. after],
-            5 * told.Insertions.Count
-        )
-        {
-            Present =
-            [
-                .. tell.Marks(
-                    told.Links.Select(link => link.Other(told.Handled.Contains(link.From) ? link.From : link.Into)).Distinct()
-                ),
-            ],
-            Joints = [.. told.Links.Select(link => link.Index).Order()],
-            Moves = Moves(told),
-            Fasteners = isShelf ? supplies.Take(SupplyUse.Pin, 1, 1) : [],
-        };
+        var step = Placed(
+            told,
+            new(
+                steps.Id("put-in", UnitNames.Slug(UnitNames.Of(solids, told.Insertions[0].What)), ""),
+                phase == WorkPhase.Assembly ? phase
+                    : isShelf || isSliding ? WorkPhase.InPlace
+                    : WorkPhase.Fitting,
+                WorkAction.PutIn,
+                $"Put in {tell.Short(told.Handled)}",
+                [
+                    isSliding
+                        ? "Lift each into the deep groove above, swing its foot in, and set it down in the groove below: "
+                            + "the rear one first."
+                    : isShelf ? $"Set {tell.Marked(told.Handled)} on the pins or cleats that carry them."
+                    : $"Push {tell.Marked(told.Handled)} home, and check that nothing rocks.",
+                ],
+                [],
+                [.. after],
+                5 * told.Insertions.Count
+            )
+            {
+                Fasteners = isShelf ? supplies.Take(SupplyUse.Pin, 1, 1) : [],
+            }
+        );
         if (step.Phase == WorkPhase.Fitting)
         {
             closing.Keys.Add(step);
@@ -259,12 +249,7 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         return Add(step);
     }
 
-    private ImmutableArray<WorkMove> Moves(Told told) =>
-        [
-            .. told.Insertions.Select(one => new WorkMove(
-                [.. tell.Marks(one.What.Copies)],
-                one.Out?.Axis,
-                one.Out is { Forward: false }
-            )),
-        ];
+    private WorkStep Placed(Told told, WorkStep step) => tell.With(told, step) with { Present = [.. tell.Marks(told.Taking)] };
+
+    private string Put(Told told, WorkStep step) => Add(Placed(told, step));
 }

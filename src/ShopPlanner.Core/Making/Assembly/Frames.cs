@@ -4,7 +4,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Making.Assembly;
 
 /// <summary>Finds frames: uprights and rails in one plane, such as the two ends of a table, a headboard, a face frame. Where
-/// posts belong to frames of both directions, the shorter ones are made first, as all sources have it (Handwork in Wood, pp. 130, 196;
+/// posts belong to frames of both directions, the shorter ones are made first, as all sources have it (Handwork in Wood, pp. 130,
+/// 196;
 /// Carpentry and Woodwork, p. 367; Mission Furniture 1–3).</summary>
 internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
 {
@@ -14,9 +15,7 @@ internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
     private const int Flatness = 3;
     private const double Shorter = 0.9;
 
-    private readonly Dictionary<int, Unit> owner = atoms
-        .SelectMany(atom => atom.Copies.Select(copy => (copy, atom)))
-        .ToDictionary(one => one.copy, one => one.atom);
+    private readonly Dictionary<int, Unit> owner = Unit.Owners(atoms);
 
     /// <summary>Returns their copies.</summary>
     public List<int[]> Find()
@@ -63,12 +62,10 @@ internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
 
     private bool Lies(Unit atom, Axis normal)
     {
-        var copy = atom.Copies.Select(one => solids.All[one].Copy).MaxBy(Largest)!;
+        var copy = atom.Copies.Select(one => solids.All[one]).MaxBy(one => one.Wood)!.Copy;
         return copy.Flat == normal
             || (copy.Along != normal && copy.Box.Extent(normal).Ticks <= Wide * copy.Box.Extent(copy.Flat).Ticks);
     }
-
-    private static double Largest(PartCopy copy) => (double)copy.Box.Dx.Ticks * copy.Box.Dy.Ticks * copy.Box.Dz.Ticks;
 
     // Beside each other in the plane, or crossing and lapped on its face.
     private bool IsInPlane(Link link, Axis normal)

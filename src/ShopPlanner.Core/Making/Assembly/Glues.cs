@@ -33,7 +33,11 @@ public sealed record WorkGlue(string Id, string Name, int ClampMinutes, int SetM
             24 * 60,
             24 * 60,
             "Warm the parts, and work fast: it grabs as it cools.",
-            new("Mission Furniture 1, p. 110, and 3, p. 17: clamps 24 hours (Handwork in Wood, p. 131: 6 at least)", Read)
+            new(
+                $"{TradeBooks.Mission1}, p. 110, and part 3 (1912), p. 17: clamps 24 hours "
+                    + $"({TradeBooks.Handwork}, p. 131: 6 at least)",
+                Read
+            )
         ),
         new(
             "polyurethane",

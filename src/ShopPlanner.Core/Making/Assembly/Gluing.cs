@@ -10,6 +10,10 @@ internal static class Gluing
     public static bool IsGlued(Solids solids, Link link) =>
         Fastenings.IsGlued(link.Kind) || (link.Kind == JointKind.Groove && !IsPanel(solids, link.From));
 
+    /// <summary>Whether it is a panel's joint to its groove, in which it stays free to move and which holds nothing
+    /// together.</summary>
+    public static bool IsFree(Solids solids, Link link) => link.Kind == JointKind.Groove && IsPanel(solids, link.From);
+
     /// <summary>Whether a copy lies in grooves along its edges: a rail has tongues at its ends alone.</summary>
     public static bool IsPanel(Solids solids, int copy)
     {

@@ -43,9 +43,7 @@ internal sealed class Grouping(Solids solids, bool cleatsFirst, Sequencer sequen
     // Sets that are more than one of the atoms, and less than the whole, become units.
     private List<Unit> Merge(Unit whole, List<Unit> atoms, UnitKind kind, IEnumerable<int[]> sets)
     {
-        var owner = atoms
-            .SelectMany(atom => atom.Copies.Select(copy => (copy, atom)))
-            .ToDictionary(one => one.copy, one => one.atom);
+        var owner = Unit.Owners(atoms);
         foreach (var set in sets)
         {
             var within = set.Select(copy => owner[copy]).Distinct().ToList();
@@ -77,11 +75,7 @@ internal sealed class Grouping(Solids solids, bool cleatsFirst, Sequencer sequen
         && from.Along != along
         && (from.Flat == into.Flat || (from.Along != Axis.Z && (IsSquare(from) || IsSquare(into))));
 
-    private static bool IsSquare(PartCopy copy)
-    {
-        var across = Way.Axes.First(axis => axis != copy.Along && axis != copy.Flat);
-        return copy.Box.Extent(across) == copy.Box.Extent(copy.Flat);
-    }
+    private static bool IsSquare(PartCopy copy) => copy.Box.Extent(copy.Across) == copy.Box.Extent(copy.Flat);
 
     private List<int[]> Crosses(Unit unit)
     {
@@ -105,9 +99,7 @@ internal sealed class Grouping(Solids solids, bool cleatsFirst, Sequencer sequen
     // Parts that are fastened to one unit only, and are small beside it.
     private List<int[]> Fitted(List<Unit> atoms)
     {
-        var owner = atoms
-            .SelectMany(atom => atom.Copies.Select(copy => (copy, atom)))
-            .ToDictionary(one => one.copy, one => one.atom);
+        var owner = Unit.Owners(atoms);
         var sets = new Clusters(owner.Keys);
         foreach (var atom in atoms.Where(atom => !atom.IsComposite))
         {
@@ -125,8 +117,7 @@ internal sealed class Grouping(Solids solids, bool cleatsFirst, Sequencer sequen
 
     private bool IsSmall(Unit unit, Unit host) => Wood(unit) < Small * Wood(host);
 
-    private double Wood(Unit unit) =>
-        unit.Copies.Select(solids.Box).Sum(box => (double)(box.Dx.ToInches() * box.Dy.ToInches() * box.Dz.ToInches()));
+    private double Wood(Unit unit) => unit.Copies.Sum(copy => solids.All[copy].Wood);
 
     private IEnumerable<Link> Inner(Unit unit)
     {

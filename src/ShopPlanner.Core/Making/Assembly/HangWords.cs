@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Assembly;
@@ -20,7 +21,7 @@ internal sealed class HangWords(string name, int count)
             $"Trim {them} to the measured opening",
             [
                 "Measure the opening at both sides, above and below. Enter its width and height: the size of the door follows.",
-                "Cut off the long ends of the stiles, then plane or saw the edges to that size, a little from each side.",
+                "Plane or saw edges and ends to that size, a little from each side.",
             ],
             marks,
             after,
@@ -52,7 +53,7 @@ internal sealed class HangWords(string name, int count)
             5 * count
         )
         {
-            Source = Sources.Hinges,
+            Source = FinishSources.Hinges,
         };
 
     public WorkStep PutBack(string id, ImmutableArray<string> marks, ImmutableArray<string> after) =>
@@ -67,7 +68,7 @@ internal sealed class HangWords(string name, int count)
             10 * count
         )
         {
-            Source = Sources.Hinges,
+            Source = FinishSources.Hinges,
         };
 
     private IEnumerable<string> Says()

@@ -109,12 +109,13 @@ internal sealed class JoinWords(Solids solids, WorkGlue glue)
                 yield return "Hold the rabbets with brads until the glue is hard.";
         }
 
-        if (told.Links.Exists(link => link.Kind == JointKind.Groove && Gluing.IsPanel(solids, link.From)))
+        if (told.Links.Exists(link => Gluing.IsFree(solids, link)))
             yield return "Give the panel no glue: it must be free to move. Rub wax on its edges.";
         if (kinds.Contains(JointKind.PocketScrew))
             yield return "Clamp each joint flush before you drive its pocket screws. Keep the holes on the side that isn't seen.";
         if (kinds.Contains(JointKind.Screwed))
-            yield return "Drill clearance and pilot holes, then drive the screws flush.";
+            yield return "Clamp the parts in place, drill the pilot holes through the clearance holes, then drive the "
+                + "screws flush.";
         if (told.Kind == StageKind.Top)
             yield return "Give the screws room across the grain: the top must swell and shrink without splitting.";
         if (kinds.Contains(JointKind.Bolted))

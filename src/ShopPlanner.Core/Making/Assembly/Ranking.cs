@@ -105,11 +105,7 @@ internal sealed class Ranking(Solids solids, Contacts contacts, Access access)
             one.Link.Kind is JointKind.Screwed or JointKind.PocketScrew or JointKind.Slotted || !Bodies.IsFirm(one.Link.Kind)
         ) && (isFramed || covers.IsCover(unit) || unit.Copies.All(copy => IsStrip(solids.All[copy].Copy)));
 
-    private static bool IsStrip(PartCopy copy)
-    {
-        var across = Way.Axes.First(axis => axis != copy.Along && axis != copy.Flat);
-        return copy.Box.Extent(across) <= copy.Box.Extent(copy.Flat) * Narrow;
-    }
+    private static bool IsStrip(PartCopy copy) => copy.Box.Extent(copy.Across) <= copy.Box.Extent(copy.Flat) * Narrow;
 
     private IEnumerable<Unit> Joined(int copy) =>
         solids

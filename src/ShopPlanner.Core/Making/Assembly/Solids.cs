@@ -70,6 +70,9 @@ internal sealed record Solid(PiecePart Part, PartCopy Copy)
     public string Mark => Copy.Mark;
 
     public string Name => Part.Name;
+
+    /// <summary>How much wood its box holds, in cubic ticks: for comparing only.</summary>
+    public double Wood { get; } = (double)Copy.Box.Dx.Ticks * Copy.Box.Dy.Ticks * Copy.Box.Dz.Ticks;
 }
 
 /// <summary>A joint by number.</summary>

@@ -41,7 +41,7 @@ internal static class SquareChecks
 
     private static bool HasCorners(Solids solids, IReadOnlyCollection<int> copies, Box box, Axis normal)
     {
-        var (one, other) = Plane(normal);
+        var (one, other) = BoxSides.Others(normal);
         return Sides.All(first =>
             Sides.All(second =>
                 copies.Any(copy =>
@@ -51,19 +51,11 @@ internal static class SquareChecks
         );
     }
 
-    private static (Axis, Axis) Plane(Axis normal) =>
-        normal switch
-        {
-            Axis.X => (Axis.Y, Axis.Z),
-            Axis.Y => (Axis.X, Axis.Z),
-            _ => (Axis.X, Axis.Y),
-        };
-
     private static bool Reaches(Box part, Box whole, Way way) => way.Ahead(part) == way.Ahead(whole);
 
     private static WorkCheck Of(Box box, Axis normal, bool isGlued)
     {
-        var (one, other) = Plane(normal);
+        var (one, other) = BoxSides.Others(normal);
         var reads = Squareness.Diagonal(Side(box, one), Side(box, other));
         var remedy = isGlued
             ? "Loosen the clamps, set one along the longer diagonal, and draw it in until both read the same. Do it before the "

@@ -9,7 +9,14 @@ public static class StepOrder
     /// <summary>Returns the steps, each after all that it names; else by phase, then as they were given.</summary>
     /// <param name="steps">Each with an id of its own; what they name and isn't among them counts as done.</param>
     /// <exception cref="InvalidOperationException">Some wait for each other in a circle.</exception>
-    public static ImmutableArray<WorkStep> Sort(IReadOnlyList<WorkStep> steps)
+    public static ImmutableArray<WorkStep> Sort(IReadOnlyList<WorkStep> steps) => Sort(steps, step => step.Phase);
+
+    /// <summary>Returns the steps, each after all that it names; else as they were given, whatever their phase.</summary>
+    /// <inheritdoc cref="Sort(IReadOnlyList{WorkStep})" path="/param" />
+    /// <inheritdoc cref="Sort(IReadOnlyList{WorkStep})" path="/exception" />
+    public static ImmutableArray<WorkStep> AsGiven(IReadOnlyList<WorkStep> steps) => Sort(steps, _ => WorkPhase.Parts);
+
+    private static ImmutableArray<WorkStep> Sort(IReadOnlyList<WorkStep> steps, Func<WorkStep, WorkPhase> phase)
     {
         ArgumentNullException.ThrowIfNull(steps);
         var places = steps.Select((step, i) => (step.Id, i)).ToDictionary(one => one.Id, one => one.i, StringComparer.Ordinal);
@@ -21,14 +28,14 @@ public static class StepOrder
         var ready = new PriorityQueue<int, (WorkPhase, int)>();
         for (var i = 0; i < steps.Count; i++)
             if (waits[i] == 0)
-                ready.Enqueue(i, (steps[i].Phase, i));
+                ready.Enqueue(i, (phase(steps[i]), i));
         var sorted = ImmutableArray.CreateBuilder<WorkStep>(steps.Count);
         while (ready.TryDequeue(out var place, out _))
         {
             sorted.Add(steps[place]);
             foreach (var later in next[place])
                 if (--waits[later] == 0)
-                    ready.Enqueue(later, (steps[later].Phase, later));
+                    ready.Enqueue(later, (phase(steps[later]), later));
         }
 
         return sorted.Count == steps.Count

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Assembly;
 
@@ -10,15 +10,6 @@ internal sealed class Tell(Solids solids)
     /// <summary>Names with marks, like parts together: <c>the rails B1 and B2, the panel C1</c>.</summary>
     public string Marked(IEnumerable<int> copies) =>
         string.Join(", ", ByName(copies).Select(same => $"the {Named(same)} {And(same.Select(copy => solids.All[copy].Mark))}"));
-
-    /// <summary>Names alone, like parts together: <c>2 rails and the panel</c>.</summary>
-    public string Counted(IEnumerable<int> copies) =>
-        And(
-            ByName(copies)
-                .Select(same =>
-                    same.Count == 1 ? "the " + Named(same) : FormattableString.Invariant($"{same.Count} ") + Named(same)
-                )
-        );
 
     /// <summary>Names alone: <c>the rails and the panel</c>; the first few where there are many.</summary>
     public string Short(IEnumerable<int> copies)
@@ -40,8 +31,14 @@ internal sealed class Tell(Solids solids)
     /// <summary>Marks in order.</summary>
     public IEnumerable<string> Marks(IEnumerable<int> copies) => copies.Order().Select(copy => solids.All[copy].Mark);
 
-    /// <summary>How much, in the unit of the design.</summary>
-    public string Text(Length length) => LengthFormat.WithUnit(length, solids.Piece.Unit);
+    /// <summary>A step with what a stage handles, how each part goes in, and the joints that it closes.</summary>
+    public WorkStep With(Told told, WorkStep step) =>
+        step with
+        {
+            Handles = [.. Marks(told.Handled)],
+            Joints = [.. told.Links.Select(link => link.Index).Order()],
+            Moves = [.. told.Insertions.Select(Move)],
+        };
 
     /// <summary>With commas, and an "and" before the last.</summary>
     public static string And(IEnumerable<string> words)
@@ -72,6 +69,8 @@ internal sealed class Tell(Solids solids)
             (Axis.Z, true) => "from above",
             _ => "from below",
         };
+
+    private WorkMove Move(Insertion one) => new([.. Marks(one.What.Copies)], one.Out?.Axis, one.Out is { Forward: false });
 
     private List<List<int>> ByName(IEnumerable<int> copies) =>
         [.. copies.GroupBy(copy => solids.All[copy].Name).Select(same => same.Order().ToList())];

@@ -38,6 +38,9 @@ internal sealed record Told(Made Of, StageKind Kind, int Number)
     /// <summary>Whether it is the last one that makes the unit rigid: it is checked then.</summary>
     public bool IsChecked { get; set; }
 
+    /// <summary>Copies that take what goes in: the other ends of the joints that are closed.</summary>
+    public IEnumerable<int> Taking => Links.SelectMany(link => new[] { link.From, link.Into }).Except(Handled);
+
     public IEnumerable<int> Handled =>
         IsLate ? Links.Select(link => link.From).Distinct().Order() : Insertions.SelectMany(one => one.What.Copies).Order();
 }

@@ -67,6 +67,10 @@ internal sealed record Unit(UnitKind Kind, int[] Copies)
     /// <summary>Whether it swings out of the way.</summary>
     public bool Swings => Kind is UnitKind.Door or UnitKind.Lid or UnitKind.Leaf;
 
+    /// <summary>The unit of each copy.</summary>
+    public static Dictionary<int, Unit> Owners(IEnumerable<Unit> units) =>
+        units.SelectMany(unit => unit.Copies.Select(copy => (copy, unit))).ToDictionary();
+
     public bool Equals(Unit? other) => ReferenceEquals(this, other);
 
     public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);

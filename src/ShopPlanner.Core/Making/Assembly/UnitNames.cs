@@ -59,10 +59,8 @@ internal static class UnitNames
         return middle < whole.Start(normal).Ticks + third || middle > whole.End(normal).Ticks - third;
     }
 
-    private static Solid Largest(Solids solids, Unit unit) => unit.Copies.Select(copy => solids.All[copy]).MaxBy(Wood)!;
+    private static Solid Largest(Solids solids, Unit unit) =>
+        unit.Copies.Select(copy => solids.All[copy]).MaxBy(one => one.Wood)!;
 
-    private static Solid Least(Solids solids, Unit unit) => unit.Copies.Select(copy => solids.All[copy]).MinBy(Wood)!;
-
-    private static double Wood(Solid solid) =>
-        (double)solid.Copy.Box.Dx.Ticks * solid.Copy.Box.Dy.Ticks * solid.Copy.Box.Dz.Ticks;
+    private static Solid Least(Solids solids, Unit unit) => unit.Copies.Select(copy => solids.All[copy]).MinBy(one => one.Wood)!;
 }

@@ -30,7 +30,6 @@ internal static class FormatWords
         [WorkAction.Sand] = "sand",
         [WorkAction.DryFit] = "dry-fit",
         [WorkAction.Join] = "join",
-        [WorkAction.CheckSquare] = "check-square",
         [WorkAction.CleanGlue] = "clean-glue",
         [WorkAction.FitDoor] = "fit-door",
         [WorkAction.Hang] = "hang",
@@ -49,6 +48,7 @@ internal static class FormatWords
         [WorkAction.Rub] = "rub",
         [WorkAction.Cure] = "cure",
         [WorkAction.FixToWall] = "fix-to-wall",
+        [WorkAction.Read] = "read",
     };
 
     public static string Of(WorkAction action) => Actions[action];

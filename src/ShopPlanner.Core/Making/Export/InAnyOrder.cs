@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Making.Assembly;
 using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Export;
@@ -27,11 +28,8 @@ public static class InAnyOrder
 
     /// <summary>Returns a group as a sentence: <c>Left side, Right side and Door can be built in any order.</c></summary>
     /// <param name="group">Two or more.</param>
-    public static string Sentence(ImmutableArray<Subassembly> group)
-    {
-        var names = group.Select(Name).ToList();
-        return $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]} can be built in any order.";
-    }
+    public static string Sentence(ImmutableArray<Subassembly> group) =>
+        $"{Tell.And(group.Select(Name))} can be built in any order.";
 
     private static string Name(Subassembly unit) =>
         unit.Units.Length > 1 ? FormattableString.Invariant($"{unit.Name} ({unit.Units.Length} alike)") : unit.Name;

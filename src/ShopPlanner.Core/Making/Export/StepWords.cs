@@ -38,7 +38,7 @@ public static class StepWords
         return string.Create(CultureInfo.InvariantCulture, $"{item.Quantity} × {item.Name}");
     }
 
-    /// <summary>Returns a wait: <c>glue in clamps, at least 60 min, 6 clamps</c>.</summary>
+    /// <summary>Returns a wait: <c>glue hardens, at least 1 day, 6 clamps for 60 min</c>.</summary>
     public static string Of(WorkWait wait)
     {
         ArgumentNullException.ThrowIfNull(wait);
@@ -48,7 +48,8 @@ public static class StepWords
             1 => ", 1 clamp",
             var many => ", " + many.ToString(CultureInfo.InvariantCulture) + " clamps",
         };
-        return $"{wait.What}, at least {Time(wait.Minutes)}{clamps}";
+        var held = wait.ClampMinutes > 0 && wait.ClampMinutes < wait.Minutes ? " for " + Time(wait.ClampMinutes) : "";
+        return $"{wait.What}, at least {Time(wait.Minutes)}{clamps}{held}";
     }
 
     /// <summary>Returns a check without its remedy: <c>Both diagonals: 38 7/16″, within 1/16″</c>.</summary>

@@ -71,7 +71,7 @@ public static class StepsText
             Line(text, $"{Indent}{SourceWords.Short(source)}");
     }
 
-    // In full where it comes first: read ten times, it is read no more.
+    // In full the first time only: a caution repeated at every step is skipped.
     private static void AddCautions(StringBuilder text, WorkStep step, int number, Dictionary<string, int> told)
     {
         foreach (var caution in step.Cautions)

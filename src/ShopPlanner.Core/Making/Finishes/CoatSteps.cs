@@ -64,7 +64,7 @@ internal sealed class CoatSteps(FinishWork work)
         )
         {
             On = one => one.Wood.HasOpenPores,
-            Wait = FinishWaits.Of(work.Choices, "filler", "grain filler dries", product.RecoatHours, product.RecoatSource),
+            Wait = FinishWaits.Of(work.Choices, "filler", "grain filler dries", product),
             Cautions = [Cautions.Solvents, Cautions.OilyRags],
             Source = FinishSources.FillerWiped.And(FinishSources.Filled),
             Tool = "stiff brush, burlap or rags",
@@ -156,7 +156,7 @@ internal sealed class CoatSteps(FinishWork work)
             LayerRole.Prime => "primer",
             _ => "recoat",
         };
-        return FinishWaits.Of(work.Choices, key, what, product.RecoatHours, product.RecoatSource);
+        return FinishWaits.Of(work.Choices, key, what, product);
     }
 
     private SourceNote Source(FinishLot lot, FinishLayer layer, int coat) =>
@@ -185,13 +185,7 @@ internal sealed class CoatSteps(FinishWork work)
             FinishPace.Spots
         )
         {
-            Wait = FinishWaits.Of(
-                work.Choices,
-                "putty",
-                "putty dries",
-                FinishFigures.PuttyDries.Value,
-                FinishFigures.PuttyDries.Source
-            ),
+            Wait = FinishWaits.Of(work.Choices, "putty", "putty dries", FinishFigures.PuttyDries),
             Source = FinishSources.Putty,
             Tool = "nail set, putty knife",
         };

@@ -4,8 +4,7 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Making.Finishes;
 
 /// <summary>What of a copy's faces other copies leave open, exact to the tick. Where boxes share wood, the face is that of what
-/// is
-/// let in; what comes off again by hand covers nothing.</summary>
+/// is let in; what comes off again by hand covers nothing.</summary>
 internal sealed class ExposedFaces
 {
     private static readonly Axis[] Axes = [Axis.X, Axis.Y, Axis.Z];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
@@ -34,9 +35,10 @@ internal sealed class FinishBuying
     /// <summary>How much of each product, in the order in which they are used first.</summary>
     public ImmutableArray<Working<double>> Volumes() => [.. volumes.Select(one => one.Volume)];
 
-    /// <summary>Cans first, then fillers, what the finish is put on with, paper and edging.</summary>
+    /// <summary>Cans first, then fillers, what the finish is put on with, paper and edging; nothing where no face takes a
+    /// finish.</summary>
     public ImmutableArray<WorkItem> Items() =>
-        [.. Cans(), .. Fillers(), .. Tools(), .. Paper(), .. EdgeBanding.Items(work, lots)];
+        lots.All.IsEmpty ? [] : [.. Cans(), .. Fillers(), .. Tools(), .. Paper(), .. Edging()];
 
     private IEnumerable<Use> Uses() => lots.Coated.Where(lot => !lot.IsEmpty).SelectMany(Uses);
 
@@ -147,6 +149,18 @@ internal sealed class FinishBuying
                 Grits.Sheets(same.Sum(one => one.Feet), Grits.ScuffedFeetPerSheet)
             );
     }
+
+    private IEnumerable<WorkItem> Edging() =>
+        work.IronsEdges
+            ? lots
+                .All.Surfaces.Where(one => one.SeenEdges > Length.Zero)
+                .GroupBy(one => EdgeSummary.Wide(one.Thickness))
+                .OrderBy(same => same.Key)
+                .Select(same => new WorkItem(
+                    EdgeSummary.Name(same.Key, work.Unit),
+                    EdgeSummary.Feet([.. same.Select(one => one.SeenEdges)])
+                ))
+            : [];
 
     private static WorkItem Sheets(int grit, int count) =>
         new(FormattableString.Invariant($"Sandpaper, {grit} grit (sheet)"), count);

@@ -4,7 +4,8 @@ using ShopPlanner.Core.Measures;
 
 namespace ShopPlanner.Core.Making.Finishes;
 
-/// <summary>What is finished together: before and after assembly, the piece and the boxes of its drawers.</summary>
+/// <summary>What is finished together: before and after assembly, the piece and the boxes of its drawers. A plastic face is
+/// neither sanded nor coated.</summary>
 /// <param name="All">All single parts, to be made ready.</param>
 /// <param name="Before">What can't be reached after assembly.</param>
 /// <param name="DrawersBefore">The same of drawer boxes that get another finish.</param>
@@ -16,7 +17,7 @@ internal sealed record FinishLots(FinishLot All, FinishLot Before, FinishLot Dra
 
     public static FinishLots Of(FinishWork work)
     {
-        var surfaces = work.Surfaces.Where(one => one.Wood.Face != FinishFace.Plastic || work.Recipe.IsBare).ToImmutableArray();
+        var surfaces = work.Surfaces.Where(one => one.Wood.Face != FinishFace.Plastic).ToImmutableArray();
         var drawers = MaterialRules.ForDrawers(work.Recipe);
         var isApart = drawers != work.Recipe;
         return new(

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Finishing;
 using ShopPlanner.Core.Making.Model;
@@ -9,12 +10,9 @@ using ShopPlanner.Core.Totals;
 namespace ShopPlanner.Core.Making.Finishes;
 
 /// <summary>Plans the finish: what is done to which parts before and after assembly, how long it waits, what to buy. Pure: the
-/// same
-/// piece and choices give the same plan.</summary>
+/// same piece and choices give the same plan.</summary>
 public static class FinishPlanner
 {
-    private const string Banding = "edge band";
-
     /// <summary>The finish of a piece that was worked out.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="choices">What the builder decided.</param>
@@ -27,7 +25,7 @@ public static class FinishPlanner
             {
                 HasHoles = piece.Joints.Any(joint => joint.Kind is JointKind.Rabbet or JointKind.Screwed),
                 HasHardware = piece.Joints.Any(joint => joint.Kind is JointKind.Hinged or JointKind.Sliding),
-                BuysBanding = piece.Hardware.Any(item => item.Name.Contains(Banding, StringComparison.OrdinalIgnoreCase)),
+                IsBanded = piece.Hardware.Any(item => EdgeSummary.IsBand(item.Name)),
             }
         );
     }
@@ -84,26 +82,19 @@ public static class FinishPlanner
         var (ground, coats) = (new GroundSteps(work), new CoatSteps(work));
         var parts = new StepChain(lots.All, []);
         ground.Parts(parts);
-        var before = new[] { lots.Before, lots.DrawersBefore }.Select(lot => Single(new(lot, parts.Last))).ToList();
+        var before = new[] { lots.Before, lots.DrawersBefore }.Select(lot => Coated(lot, parts.Last, ground.Single)).ToList();
         ImmutableArray<string> joined = [.. parts.Last.Concat(before.SelectMany(chain => chain.Last)).Distinct()];
-        var after = new[] { lots.Whole, lots.Drawers }.Select(lot => Assembled(new(lot, joined))).ToList();
+        var after = new[] { lots.Whole, lots.Drawers }.Select(lot => Coated(lot, joined, ground.Assembled)).ToList();
         ImmutableArray<string> coated = [.. after.SelectMany(chain => chain.Last).Distinct()];
         var cure = new StepChain(lots.All with { Id = "all", Stage = FinishStage.After }, coated);
         if (!work.Recipe.IsBare)
             cure.Add(Cure(work));
         return [.. new[] { parts }.Concat(before).Concat(after).Append(cure).SelectMany(chain => chain.Steps)];
 
-        StepChain Single(StepChain chain)
+        StepChain Coated(FinishLot lot, ImmutableArray<string> first, Action<StepChain> prepare)
         {
-            ground.Single(chain);
-            ground.Ready(chain);
-            coats.Add(chain);
-            return chain;
-        }
-
-        StepChain Assembled(StepChain chain)
-        {
-            ground.Assembled(chain);
+            var chain = new StepChain(lot, first);
+            prepare(chain);
             ground.Ready(chain);
             coats.Add(chain);
             return chain;
@@ -119,7 +110,7 @@ public static class FinishPlanner
             "Let the finish harden",
             [
                 "Leave it open to dry air. Dry to the touch is not hard: what stands on it now sticks.",
-                "Load it, close its doors for long, anchor it to the wall or set it against one only after that.",
+                "Wait that long before you load it, leave its doors closed, or set it against a wall and anchor it.",
             ],
             FinishPace.None
         )

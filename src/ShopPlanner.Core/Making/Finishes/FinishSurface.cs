@@ -21,7 +21,7 @@ internal sealed record FinishSurface(string Part, string Name, string Mark, Fini
     /// <summary>Whether glue must hold on some of its faces.</summary>
     public bool IsGlued { get; init; }
 
-    /// <summary>Length of a sheet's edges that are seen.</summary>
+    /// <summary>Length of a sheet's edges that are seen and that the design leaves without a band.</summary>
     public Length SeenEdges { get; init; }
 
     /// <summary>Its thickness.</summary>

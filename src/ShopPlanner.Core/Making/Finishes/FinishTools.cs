@@ -25,12 +25,11 @@ internal static class FinishTools
         {
             "primer" => "Brush or roll the primer on thin, into every corner and all edges.",
             "paint" or "enamel" =>
-                "Brush corners and edges first, then roll or brush the faces thin. Finish with long strokes one " + "way.",
-            "stain" => "Wipe the stain on, and wipe off what stands on the wood before it dries, with the grain. Keep a wet "
-                + "edge.",
+                "Brush corners and edges first, then roll or brush the faces thin. Finish with long strokes one way.",
+            "stain" => "Wipe the stain on, and wipe off the excess with the grain before it dries. Keep a wet edge.",
             "shellac" => "Brush on a thin coat in quick, full strokes along the grain, and don't go back over it.",
-            "oil" or "hard-wax-oil" => "Rub the oil in with a rag, wait as long as the can says, and wipe off all that stands on "
-                + "the wood: what stays turns sticky.",
+            "oil" or "hard-wax-oil" => "Rub the oil in with a rag, wait as long as the can says, and wipe off all the excess: "
+                + "what stays turns sticky.",
             "wiping-varnish" => "Wipe the varnish on thin with a rag, with the grain, and leave it alone.",
             "wax" => "Rub the wax on thin, let it haze, and buff it with a clean cloth.",
             _ => "Flow on a thin coat with the grain, from the dry into the wet, and don't go back over it.",

@@ -36,6 +36,14 @@ public static class FinishWaits
             ? new(what, Minutes(hours), FinishSources.Can)
             : new(what, Minutes(usual), source);
 
+    /// <summary>The wait after a step, of a figure where the can says nothing.</summary>
+    internal static WorkWait Of(WorkChoices choices, string key, string what, Working<double> usual) =>
+        Of(choices, key, what, usual.Value, usual.Source);
+
+    /// <summary>The wait until a product can be coated.</summary>
+    internal static WorkWait Of(WorkChoices choices, string key, string what, FinishProduct product) =>
+        Of(choices, key, what, product.RecoatHours, product.RecoatSource);
+
     /// <summary>What is wrong with the hours that were entered.</summary>
     internal static IEnumerable<WorkFinding> Findings(WorkChoices choices) =>
         choices

@@ -29,8 +29,8 @@ internal sealed record FinishWork(string Name, LengthUnit Unit, ImmutableArray<F
     /// <summary>Whether hinges or slides are on it.</summary>
     public bool HasHardware { get; init; }
 
-    /// <summary>Whether the design itself asks for edge banding.</summary>
-    public bool BuysBanding { get; init; }
+    /// <summary>Whether the design itself asks for edge band: the work on parts then irons it on.</summary>
+    public bool IsBanded { get; init; }
 
     /// <summary>What it will meet.</summary>
     public ImmutableArray<FinishUse> Uses =>
@@ -55,4 +55,7 @@ internal sealed record FinishWork(string Name, LengthUnit Unit, ImmutableArray<F
         : Recipe.IsBare ? FinishChoices.BareEdges
         : Recipe.HidesWood ? FinishChoices.Filler
         : FinishChoices.IronOn;
+
+    /// <summary>Whether edging is bought and ironed on for the finish.</summary>
+    public bool IronsEdges => Edges == FinishChoices.IronOn && !IsBanded;
 }

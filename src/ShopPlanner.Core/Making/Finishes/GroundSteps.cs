@@ -14,7 +14,7 @@ internal sealed class GroundSteps(FinishWork work)
     /// <summary>Single parts: edges banded, faces sanded.</summary>
     public void Parts(StepChain chain)
     {
-        if (work.Edges == FinishChoices.IronOn)
+        if (work.IronsEdges)
             chain.Add(Banding());
         chain.Add(
             new(
@@ -36,25 +36,9 @@ internal sealed class GroundSteps(FinishWork work)
         );
     }
 
-    /// <summary>The piece as it was put together: glue off, holes and edges filled, sanded once more.</summary>
+    /// <summary>The piece as it was put together, its glue scraped off: edges and grain filled, sanded once more.</summary>
     public void Assembled(StepChain chain)
     {
-        chain.Add(
-            new(
-                WorkAction.CleanGlue,
-                "scrape-glue",
-                "Scrape off glue",
-                [
-                    "Look along every joint against the light, and scrape off all glue: stain and clear coats leave a pale spot "
-                        + "on it.",
-                ],
-                FinishPace.Wipe
-            )
-            {
-                Source = FinishSources.GlueOff,
-                Tool = "scraper or sharp chisel",
-            }
-        );
         if (work.HasHardware && chain.Lot is { Id: FinishLots.Piece, Recipe.IsBare: false })
             chain.Add(Hardware());
         if (chain.Lot.Recipe.HidesWood && work.Edges == FinishChoices.Filler)
@@ -89,8 +73,8 @@ internal sealed class GroundSteps(FinishWork work)
                 "mask",
                 "Mask where glue must hold",
                 [
-                    "Cover every place where glue must hold with tape: glue doesn't hold on a finish. Edges of panels in grooves "
-                        + "get none.",
+                    "Cover every place where glue must hold with tape: glue doesn't hold on a finish. Leave the edges of panels "
+                        + "that sit in grooves uncovered: no glue goes there.",
                 ],
                 FinishPace.Spots
             )
@@ -146,7 +130,7 @@ internal sealed class GroundSteps(FinishWork work)
                 "Iron the edging on the sheet edges that show, and press it down with a block of wood while it cools.",
                 "Trim its ends, then its edges, flush with the faces, and sand them lightly: a thin veneer is soon sanded "
                     + "through.",
-                "Do this after grooves and dadoes are cut, so that the edging ends at them.",
+                "Grooves and dadoes that come out at an edge stay open: cut the edging away where it crosses them.",
             ],
             FinishPace.Edges
         )
@@ -164,8 +148,7 @@ internal sealed class GroundSteps(FinishWork work)
             "Clear the hardware",
             [
                 work.Choices.HingesBefore
-                    ? "See that hinges, slides and pulls are off again, their screws by the hole they came from; mask what must "
-                        + "stay."
+                    ? "Check that hinges, slides and pulls are off again, each with its own screws; mask what must stay."
                     : "Leave hinges, slides and pulls off until the finish is hard; mask what must stay bare.",
                 "Keep finish out of hinge recesses and pin holes: it makes them tight.",
             ],
@@ -190,13 +173,7 @@ internal sealed class GroundSteps(FinishWork work)
         )
         {
             On = one => one.SeenEdges > Length.Zero,
-            Wait = FinishWaits.Of(
-                work.Choices,
-                "putty",
-                "filler dries",
-                FinishFigures.PuttyDries.Value,
-                FinishFigures.PuttyDries.Source
-            ),
+            Wait = FinishWaits.Of(work.Choices, "putty", "filler dries", FinishFigures.PuttyDries),
             Source = FinishSources.OpaqueOrder,
             Tool = "putty knife",
         };
@@ -224,13 +201,7 @@ internal sealed class GroundSteps(FinishWork work)
             )
             {
                 On = on,
-                Wait = FinishWaits.Of(
-                    work.Choices,
-                    "damp",
-                    "the wood dries",
-                    FinishFigures.Wetted.Value,
-                    FinishFigures.Wetted.Source
-                ),
+                Wait = FinishWaits.Of(work.Choices, "damp", "the wood dries", FinishFigures.Wetted),
                 Source = source,
             }
         );
@@ -260,13 +231,7 @@ internal sealed class GroundSteps(FinishWork work)
         )
         {
             On = one => one.Wood.IsSoftwood,
-            Wait = FinishWaits.Of(
-                work.Choices,
-                "knots",
-                "shellac on the knots dries",
-                FinishFigures.KnotsDry.Value,
-                FinishFigures.KnotsDry.Source
-            ),
+            Wait = FinishWaits.Of(work.Choices, "knots", "shellac on the knots dries", FinishFigures.KnotsDry),
             Cautions = [Cautions.Solvents],
             Source = FinishSources.Knots,
             Tool = "small brush",
@@ -288,7 +253,7 @@ internal sealed class GroundSteps(FinishWork work)
         )
         {
             On = one => one.Wood is { TakesStain: true, Blotches: true },
-            Wait = FinishWaits.Of(work.Choices, "conditioner", "conditioner dries", product.RecoatHours, product.RecoatSource),
+            Wait = FinishWaits.Of(work.Choices, "conditioner", "conditioner dries", product),
             Cautions = [Cautions.Solvents, Cautions.OilyRags],
             Source = FinishSources.Habit,
             Tool = "lint-free rags",

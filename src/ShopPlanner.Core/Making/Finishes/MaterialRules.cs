@@ -37,7 +37,8 @@ internal static class MaterialRules
         if (recipe.HasStain && Same(work, one => one.Wood.Blotches).ToList() is { Count: > 0 } blotchy)
             yield return new(
                 Severity.Tip,
-                $"{List(blotchy.Select(same => same.Key))} can turn blotchy under stain: the steps have a conditioner first. "
+                $"{WordList.Of(blotchy.Select(same => same.Key))} can turn blotchy under stain: "
+                    + "the steps have a conditioner first. "
                     + "Try all of it on scrap.",
                 [.. blotchy.SelectMany(same => Marks(same))]
             );
@@ -58,16 +59,16 @@ internal static class MaterialRules
         if (FinishChoices.Edges.All(one => one.Id != chosen))
             yield return new(
                 Severity.Watch,
-                $"‘{chosen}’ isn't a treatment of edges: use {List(FinishChoices.Edges.Select(one => one.Id), "or")}. The usual "
-                    + "one is planned.",
+                $"‘{chosen}’ isn't a treatment of edges: use "
+                    + $"{WordList.Of(FinishChoices.Edges.Select(one => one.Id), "or")}. The usual one is planned.",
                 []
             );
-        else if (chosen == FinishChoices.IronOn && seen.Count == 0)
+        else if (chosen == FinishChoices.IronOn && work.Surfaces.All(one => one.Wood.Face == FinishFace.Solid))
             yield return new(
                 Severity.Watch,
                 "Iron-on edging is for the edges of sheets. Solid wood has no plies to hide, and edging on it peels off as "
                     + "the wood moves: ease its edges and finish them.",
-                [.. work.Surfaces.Where(one => one.Wood.Face == FinishFace.Solid).Select(one => one.Mark)]
+                Marks(work.Surfaces)
             );
         else if (chosen == FinishChoices.IronOn && work.Recipe.HidesWood)
             yield return new(
@@ -138,12 +139,6 @@ internal static class MaterialRules
 
     private static ImmutableArray<string> Marks(IEnumerable<FinishSurface> surfaces) => [.. surfaces.Select(one => one.Mark)];
 
-    private static string Names(IEnumerable<FinishSurface> surfaces) => List(surfaces.Select(one => WoodNames.InText(one.Name)));
-
-    /// <summary>Names as a person lists them, each once.</summary>
-    public static string List(IEnumerable<string> names, string and = "and")
-    {
-        var all = names.Distinct().ToList();
-        return all.Count < 2 ? string.Concat(all) : $"{string.Join(", ", all.SkipLast(1))} {and} {all[^1]}";
-    }
+    private static string Names(IEnumerable<FinishSurface> surfaces) =>
+        WordList.Of(surfaces.Select(one => WoodNames.InText(one.Name)));
 }

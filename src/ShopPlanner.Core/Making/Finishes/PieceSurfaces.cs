@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Edging;
 using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Finishing;
@@ -16,6 +17,7 @@ internal sealed class PieceSurfaces
 
     private readonly ExposedFaces faces;
     private readonly bool panelsFirst;
+    private readonly bool isBanded;
     private readonly ILookup<string, Joint> from;
     private readonly HashSet<string> glued;
     private readonly Dictionary<string, PartCopy> copies;
@@ -23,6 +25,13 @@ internal sealed class PieceSurfaces
     private PieceSurfaces(Piece piece, bool panelsFirst)
     {
         this.panelsFirst = panelsFirst;
+        // A design that asks for band in its hardware alone has it on all edges that are seen.
+        isBanded =
+            piece.Hardware.Any(item => EdgeSummary.IsBand(item.Name))
+            && !piece
+                .Parts.SelectMany(part => part.Copies)
+                .SelectMany(copy => copy.Edges)
+                .Any(edge => edge.Work == EdgeWork.Band);
         faces = new(piece, new(piece));
         from = piece.Joints.ToLookup(joint => joint.From, StringComparer.Ordinal);
         glued = [.. piece.Joints.Where(joint => IsGlued(joint.Kind)).SelectMany(joint => new[] { joint.From, joint.Into })];
@@ -68,7 +77,7 @@ internal sealed class PieceSurfaces
             IsDrawerBox = part is { Assembly: "Drawer", Name: not "Drawer front" },
             IsPanel = isPanel,
             IsGlued = glued.Contains(copy.Mark),
-            SeenEdges = isSheet ? Edges(part, copy, open) : Length.Zero,
+            SeenEdges = isSheet && !isBanded ? Edges(part, copy, open) : Length.Zero,
             Thickness = copy.Box.Extent(copy.Flat),
         };
     }
@@ -110,14 +119,17 @@ internal sealed class PieceSurfaces
     private static bool Touches(Box box, Box into, ExposedFace face) =>
         face.AtEnd ? into.Start(face.Axis) == box.End(face.Axis) : into.End(face.Axis) == box.Start(face.Axis);
 
-    // Those that the design names, and the front one; each as long as what is open of it.
+    // Those that the design names, and the front one, less those that it bands; each as long as what is open of it.
     private static Length Edges(PiecePart part, PartCopy copy, List<ExposedFace> open)
     {
         var thick = copy.Box.Extent(copy.Flat);
-        return open.Where(face => face.Axis != copy.Flat && IsSeen(part.FacesToFinish, copy, face))
+        return open.Where(face => face.Axis != copy.Flat && !IsBanded(copy, face) && IsSeen(part.FacesToFinish, copy, face))
             .Select(face => (face.Open - face.Close).SquareTicks / thick.Ticks)
             .Aggregate(Length.Zero, (sum, ticks) => sum + Length.FromTicks((long)ticks));
     }
+
+    private static bool IsBanded(PartCopy copy, ExposedFace face) =>
+        copy.Edges.Any(edge => edge.Work == EdgeWork.Band && (edge.Side.Axis(), edge.Side.IsFar()) == (face.Axis, face.AtEnd));
 
     private static bool IsSeen(string words, PartCopy copy, ExposedFace face) =>
         (face.Axis, face.AtEnd) == (Axis.Y, false)

@@ -77,7 +77,7 @@ internal sealed class RecipeReader(WorkChoices choices, List<WorkFinding> findin
                 $"{over} needs bare wood: on {under} it stays sticky. Use {under} alone, or {Small(above)} alone."
             ),
             (_, { OnlyPrepares: true }) => Refuse(
-                $"Primer goes on bare wood, not on {under}. Use paint alone: it includes " + "primer."
+                $"Primer goes on bare wood, not on {under}. Use paint alone: it includes primer."
             ),
             ({ Base: FinishBase.Oil, Id: not "stain" }, { Base: FinishBase.Water }) => new(
                 Severity.Watch,

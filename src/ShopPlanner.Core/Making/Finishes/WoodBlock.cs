@@ -27,12 +27,7 @@ internal sealed record WoodBlock(PartCopy Copy, Box Box)
 
     public FaceRect Across(Axis axis)
     {
-        var (u, v) = axis switch
-        {
-            Axis.X => (Axis.Y, Axis.Z),
-            Axis.Y => (Axis.X, Axis.Z),
-            _ => (Axis.X, Axis.Y),
-        };
+        var (u, v) = BoxSides.Others(axis);
         return new(Box.Start(u).Ticks, Box.Start(v).Ticks, Box.End(u).Ticks, Box.End(v).Ticks);
     }
 

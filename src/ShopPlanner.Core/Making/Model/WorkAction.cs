@@ -66,9 +66,6 @@ public enum WorkAction
     /// <summary>Parts are put together: with glue, screws, dowels, or just slid in.</summary>
     Join,
 
-    /// <summary>The check for square or flat that stands alone.</summary>
-    CheckSquare,
-
     /// <summary>Squeezed-out glue is taken off.</summary>
     CleanGlue,
 
@@ -122,4 +119,7 @@ public enum WorkAction
 
     /// <summary>The piece is fixed to the wall.</summary>
     FixToWall,
+
+    /// <summary>What the design says beside the order of work is read.</summary>
+    Read,
 }

@@ -48,6 +48,6 @@ public sealed record WorkChoices
     /// <c>glue</c>); what is not there is the usual figure.</summary>
     public ImmutableDictionary<string, double> Hours { get; init; } = ImmutableDictionary<string, double>.Empty;
 
-    /// <summary>What she starts from.</summary>
+    /// <summary>What a builder starts from.</summary>
     public static WorkChoices Usual { get; } = new();
 }

@@ -17,7 +17,7 @@ internal sealed class BevelFamily : IOperationFamily
 
     private static WorkStep Step(string assembly, List<WorkJoint> joints)
     {
-        var pieces = joints.SelectMany(one => new[] { one.From, one.Into }).DistinctBy(one => one.Mark).ToList();
+        var pieces = joints.Pieces();
         var figures = new FigureList();
         foreach (var one in pieces)
             figures.Add("Width at the long side of the bevel", one.Mark, one.Box.Extent(one.Across));
@@ -31,7 +31,7 @@ internal sealed class BevelFamily : IOperationFamily
                 $"The {PartWords.Names(joints.Select(one => one.Into))}: bevel above, long side toward the room. "
                     + $"The {PartWords.Names(joints.Select(one => one.From))}: bevel below, long side toward the wall.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             AllMinutes
         )
@@ -39,7 +39,7 @@ internal sealed class BevelFamily : IOperationFamily
             Tool = "Table saw with the blade at 45°",
             Settings = figures.Figures,
             Face = "long edge",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(pieces, ShopCautions.AngledCuts, Cautions.Guards),
             Source = OperationSources.OneBoard,
         };
@@ -70,7 +70,7 @@ internal sealed class DovetailFamily : IOperationFamily
                 "With a jig, cut both halves as its maker says.",
                 WorkEffort.TryFirst(work, pieces),
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, CornerMinutes, joints.Count)
         )
@@ -78,7 +78,7 @@ internal sealed class DovetailFamily : IOperationFamily
             Tool = "Router with a dovetail jig, or dovetail saw and chisels",
             Settings = Settings(joints),
             Face = "ends",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(pieces, ShopCautions.Chisels, ShopCautions.Router),
             Source = OperationSources.Dovetails,
         };

@@ -22,7 +22,7 @@ internal sealed class BoltFamily : IOperationFamily
 
     private static WorkStep Step(string assembly, List<WorkJoint> joints)
     {
-        var pieces = joints.SelectMany(one => new[] { one.From, one.Into }).DistinctBy(one => one.Mark).ToList();
+        var pieces = joints.Pieces();
         var figures = new FigureList();
         foreach (var one in joints)
         {
@@ -44,14 +44,14 @@ internal sealed class BoltFamily : IOperationFamily
                 "Bore nut and washer recesses as the bolts' maker says. Keep other screws clear of the bolts.",
                 "Number the joints: each bolt fits its own holes best.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, JointMinutes, joints.Count)
         )
         {
             Tool = "Drill press, or drill with a guide",
             Settings = figures.Figures,
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(pieces, Cautions.Drilling),
             Source = OperationSources.HolesFirst,
         };

@@ -20,7 +20,7 @@ internal sealed class DowelFamily : IOperationFamily
 
     private static WorkStep Step(List<Doweled> doweled, PieceWork work)
     {
-        var pieces = doweled.SelectMany(one => new[] { one.Joint.From, one.Joint.Into }).DistinctBy(one => one.Mark).ToList();
+        var pieces = doweled.Select(one => one.Joint).Pieces();
         return new(
             "dowel-holes",
             WorkPhase.Parts,
@@ -31,7 +31,7 @@ internal sealed class DowelFamily : IOperationFamily
                 "Set the stop on the bit for each depth. Hold the bit square in a doweling jig.",
                 WorkEffort.TryFirst(work, pieces),
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, doweled.Sum(one => one.Dowels.Places.Value.Length * 2))
         )
@@ -39,7 +39,7 @@ internal sealed class DowelFamily : IOperationFamily
             Tool = "Drill with a brad-point bit, a stop and a doweling jig",
             Settings = Settings(doweled),
             Face = "ends, and the faces that take them",
-            Joints = [.. doweled.Select(one => one.Joint.Index).Order()],
+            Joints = doweled.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(pieces, Cautions.Drilling),
             Source = OperationSources.DowelsFirst,
         };

@@ -31,7 +31,7 @@ internal sealed class EdgingFamily : IOperationFamily
 
     private static WorkStep Step(string assembly, List<WorkJoint> joints)
     {
-        var pieces = joints.SelectMany(one => new[] { one.From, one.Into }).DistinctBy(one => one.Mark).ToList();
+        var pieces = joints.Pieces();
         var strips = joints.Select(one => one.From).DistinctBy(one => one.Mark).ToList();
         var figures = new FigureList();
         foreach (var one in strips)
@@ -49,7 +49,7 @@ internal sealed class EdgingFamily : IOperationFamily
                 "Cut the long strips first, then fit the others between or against them.",
                 "Glue them a hair proud of both faces, and plane them flush when the glue is hard: never into the veneer.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, StripMinutes, strips.Count)
         )
@@ -57,7 +57,7 @@ internal sealed class EdgingFamily : IOperationFamily
             Tool = "Clamps or tape, then a block plane",
             Settings = figures.Figures,
             Face = "edges",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Wait = WorkEffort.InClamps(0),
             Source = OperationSources.BandThenDado,
         };
@@ -79,7 +79,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
         if (declared.Count > 0)
             return [new Operation(Stage.Band, Step(declared, work))];
         // A design may ask for band in its hardware alone.
-        if (!work.Piece.Hardware.Any(one => one.Name.StartsWith(EdgeSummary.Band, StringComparison.Ordinal)))
+        if (!work.Piece.Hardware.Any(one => EdgeSummary.IsBand(one.Name)))
             return [];
         var hidden = work.Of(JointKind.Glued)
             .Where(one => one.Along != one.Into.Copy.Flat && one.From.Part.Material.Form == MaterialForm.Board)
@@ -99,9 +99,7 @@ internal sealed class EdgeBandFamily : IOperationFamily
 
     // The edges that are declared, or else those that are seen.
     private static IEnumerable<string> Sides(Workpiece one, PieceWork work) =>
-        Banded(one).Any()
-            ? Banded(one).Select(edge => SideWords.Of(one, edge.Side.Axis(), edge.Side.IsFar(), work.UnitBox(one)))
-            : Edges(one);
+        Banded(one).Any() ? Banded(one).Select(edge => work.Side(one, edge.Side)) : Edges(one);
 
     private static WorkStep Step(List<Workpiece> pieces, PieceWork work)
     {
@@ -117,14 +115,14 @@ internal sealed class EdgeBandFamily : IOperationFamily
                 "Iron the band on, press it down with a block until it is cool, then trim ends and both sides flush.",
                 "Band before you cut dadoes: a band over the end of a dado would keep the shelf from sliding in flush.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, EdgeMinutes, pieces.Count)
         )
         {
             Tool = "Household iron and an edge trimmer",
             Settings = figures.Figures,
-            Face = PartWords.Join([.. pieces.SelectMany(one => Sides(one, work)).Distinct(StringComparer.Ordinal)]),
+            Face = WordList.Of(pieces.SelectMany(one => Sides(one, work))),
             Cautions = [ShopCautions.HotIron],
             Source = OperationSources.BandThenDado,
         };
@@ -174,7 +172,7 @@ internal sealed class EaseFamily : IOperationFamily
                     ? "Break every edge that hands will touch. Leave alone the edges where parts meet: they must stay sharp."
                     : "Break the edges now that the joints are flush, inside and outside.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, PartMinutes, pieces.Count)
         )

@@ -25,15 +25,14 @@ internal abstract class FeatureFamily<T> : IOperationFamily
     protected abstract WorkStep Step(string id, IReadOnlyList<Shaped<T>> shaped, PieceWork work);
 
     /// <summary>Marks of the copies.</summary>
-    protected static ImmutableArray<string> Marks(IEnumerable<Shaped<T>> shaped) =>
-        [.. shaped.Select(one => one.Piece.Mark).Distinct(StringComparer.Ordinal)];
+    protected static ImmutableArray<string> Marks(IEnumerable<Shaped<T>> shaped) => shaped.Select(one => one.Piece).Marks();
 
     /// <summary>Names of the copies.</summary>
     protected static string Names(IEnumerable<Shaped<T>> shaped) => PartWords.Names(shaped.Select(one => one.Piece));
 
     /// <summary>The sides that are worked.</summary>
     protected static string Sides(IEnumerable<Shaped<T>> shaped, Func<T, BoxSide> side, PieceWork work) =>
-        PartWords.Join([.. shaped.Select(one => one.Side(side(one.Feature), work)).Distinct(StringComparer.Ordinal)]);
+        WordList.Of(shaped.Select(one => one.Side(side(one.Feature), work)));
 }
 
 /// <summary>Something cut out of a copy.</summary>
@@ -47,7 +46,7 @@ internal sealed record Shaped<T>(Workpiece Piece, T Feature)
     public Box Room => Feature.Room(Piece.Box);
 
     /// <summary>A side in words.</summary>
-    public string Side(BoxSide side, PieceWork work) => SideWords.Of(Piece, side.Axis(), side.IsFar(), work.UnitBox(Piece));
+    public string Side(BoxSide side, PieceWork work) => work.Side(Piece, side);
 
     /// <summary>Adds where it is along an axis: from the nearer side to its nearer wall; nothing where it runs out.</summary>
     public void Place(FigureList figures, string what, Axis axis, PieceWork work)
@@ -67,7 +66,7 @@ internal sealed record Shaped<T>(Workpiece Piece, T Feature)
         else if (!isNear)
         {
             Place(figures, "Begins", axis, work);
-            figures.Add("Long", Piece.Mark, Room.Extent(axis));
+            figures.Add("Length", Piece.Mark, Room.Extent(axis));
         }
     }
 }

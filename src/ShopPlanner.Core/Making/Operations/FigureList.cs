@@ -25,9 +25,6 @@ internal sealed class FigureList
         var values = same.GroupBy(one => one.Value).ToList();
         if (values.Count == 1)
             return [new(name, values[0].Key)];
-        return values.Select(value => new WorkFigure(
-            $"{name}, {PartWords.Join([.. value.Select(one => one.Of).Distinct(StringComparer.Ordinal)])}",
-            value.Key
-        ));
+        return values.Select(value => new WorkFigure($"{name}, {WordList.Of(value.Select(one => one.Of))}", value.Key));
     }
 }

@@ -41,7 +41,7 @@ internal sealed class GlassRabbetFamily : IOperationFamily
                 "When the frame is glued, rout the rabbet in its back in several passes, and square its corners with a chisel.",
                 "Make it as deep as glass and stops together: measure both.",
             ],
-            [.. into.Select(one => one.Mark)],
+            into.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, FrameMinutes, into.Count)
         )
@@ -49,7 +49,7 @@ internal sealed class GlassRabbetFamily : IOperationFamily
             Tool = "Router with a rabbeting bit, then a chisel",
             Settings = figures.Figures,
             Face = "back, along the inner edges",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(into, ShopCautions.Router, ShopCautions.Chisels),
             Source = Practice,
         };

@@ -1,16 +1,12 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
-using ShopPlanner.Core.Designs.Joining;
-using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Making.Model;
-using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 
 /// <summary>Cups for cup hinges, gains for butt hinges. A door that is trimmed to its opening gets them after that, since they
-/// are measured from its ends.</summary>
+/// are measured from its ends. A flap gets neither: what its hinges need is on their maker's sheet.</summary>
 internal sealed class HingeFamily : IOperationFamily
 {
     private const int SettingMinutes = 10;
@@ -18,9 +14,8 @@ internal sealed class HingeFamily : IOperationFamily
     private const double GainMinutes = 12;
 
     public IEnumerable<Operation> Of(PieceWork work) =>
-        work
-            .Joints.Where(one => one.Kind == JointKind.Hinged && one.From.Part.Assembly == "Door")
-            .Select(one => HungDoor.Of(one, work))
+        HungDoor
+            .All(work)
             .GroupBy(one => (one.Joint.From.Name, one.TakesCups))
             .Select(same => new Operation(Stage.Hinges, same.Key.TakesCups ? Cups([.. same]) : Gains([.. same])));
 
@@ -91,60 +86,13 @@ internal sealed class HingeFamily : IOperationFamily
             WorkAction.BoreHinges,
             $"{title} the {PartWords.Names(hung)}",
             says,
-            [.. hung.Select(one => one.Mark)],
+            hung.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, each, doors.Sum(one => one.Count.Value))
         )
         {
-            Joints = [.. doors.Select(one => one.Joint.Index).Order()],
+            Joints = doors.Select(one => one.Joint).Indexes(),
             Source = OperationSources.CupsThenHang,
         };
-    }
-
-    /// <summary>A door and what carries it.</summary>
-    private sealed record HungDoor(WorkJoint Joint, Box Leaf, bool IsFrame, Working<int> Count)
-    {
-        // The form for hinges proposes it; the least that leaves wood behind a cup is there, too.
-        public static readonly Working<Length> Edge = Working.Given("Wood between cup and edge", Length.FromMillimetres(5));
-        private static readonly Length Behind = Length.FromMillimetres(2);
-
-        public string Name => PartWords.Lower(Joint.From.Name) + " " + Joint.From.Mark;
-
-        /// <summary>On a face frame, and on what is deep enough for a plate.</summary>
-        public bool TakesCups =>
-            Joint.Into.Part.Assembly == "Face frame" || Hinges.TakesPlate(Joint.Into.Box.Dy, IsInset ? Leaf.Dy : Length.Zero);
-
-        public Length CupDepth => Length.Min(HingesMade.CupDepth, Leaf.Dy - Behind);
-
-        public ImmutableArray<Length> Places => Hinges.Places(Height, Count).Value;
-
-        public Working<Length> Butt =>
-            ButtHinges.Size(Height, Working.Given("Width", Leaf.Dx), Working.Given("Thickness", Leaf.Dy));
-
-        /// <summary>None where the door is too low for the hinges.</summary>
-        public ImmutableArray<Length> ButtPlaces =>
-            ButtHinges.Fits(Leaf.Dz, Butt.Value, IsHouse) ? ButtHinges.Places(Height, Butt, Count, IsHouse).Value : [];
-
-        private Working<Length> Height => Working.Given("Height", Leaf.Dz);
-
-        private bool IsHouse => ButtHinges.IsHouse(Leaf.Dz, Leaf.Dy);
-
-        private bool IsInset => Leaf.EndY > Joint.Into.Box.Y;
-
-        public static HungDoor Of(WorkJoint joint, PieceWork work)
-        {
-            var leaf = work.UnitBox(joint.From);
-            return new(
-                joint,
-                leaf,
-                work.Together(joint.From).Count > 1,
-                DoorHinges.Count(
-                    Working.Given("Width", leaf.Dx),
-                    Working.Given("Height", leaf.Dz),
-                    leaf.Dy,
-                    joint.From.Part.Material.Species
-                )
-            );
-        }
     }
 }

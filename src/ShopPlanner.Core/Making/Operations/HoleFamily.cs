@@ -23,16 +23,12 @@ internal sealed class HoleFamily : FeatureFamily<Hole>
         var figures = new FigureList();
         foreach (var one in shaped)
             Add(figures, one, work);
-        var isThrough = shaped.Any(one => one.Feature.Depth is null);
         return new(
             id,
             WorkPhase.Parts,
             WorkAction.Drill,
             $"Drill the holes in the {Names(shaped)}",
-            [
-                "Mark the centers from the same edge and end on every part, mirrored on left and right ones.",
-                isThrough ? "Back up what you drill through with scrap." : "Set the stop on the bit for the depth.",
-            ],
+            ["Mark the centers from the same edge and end on every part, mirrored on left and right ones.", .. Says(shaped)],
             Marks(shaped),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, shaped.Count)
@@ -46,6 +42,14 @@ internal sealed class HoleFamily : FeatureFamily<Hole>
                 : WorkEffort.Cautions(shaped.Select(one => one.Piece), Cautions.Drilling),
             Source = OperationSources.HolesFirst,
         };
+    }
+
+    private static IEnumerable<string> Says(IReadOnlyList<Shaped<Hole>> shaped)
+    {
+        if (shaped.Any(one => one.Feature.Depth is not null))
+            yield return "Set the stop on the bit for the depth.";
+        if (shaped.Any(one => one.Feature.Depth is null))
+            yield return "Back up what you drill through with scrap.";
     }
 
     private static void Add(FigureList figures, Shaped<Hole> one, PieceWork work)

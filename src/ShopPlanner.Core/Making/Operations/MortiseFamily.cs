@@ -23,15 +23,15 @@ internal sealed class MortiseFamily : IOperationFamily
             WorkAction.Mortise,
             $"Cut the mortises in the {PartWords.Names(into)}",
             [.. Says(tenons), WorkEffort.TryFirst(work, into)],
-            [.. into.Select(one => one.Mark).Distinct(StringComparer.Ordinal)],
+            into.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, MortiseMinutes, tenons.Length)
         )
         {
             Tool = "Mortiser, plunge router with an edge guide, or drill and chisel",
             Settings = Settings(tenons, work),
-            Face = PartWords.Join([.. tenons.Select(one => Face(one, work)).Distinct(StringComparer.Ordinal)]),
-            Joints = [.. tenons.Select(one => one.Joint.Index).Order()],
+            Face = WordList.Of(tenons.Select(one => Face(one, work))),
+            Joints = tenons.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(into, ShopCautions.Chisels, ShopCautions.Router),
             Source = OperationSources.MortiseOrTenon,
         };
@@ -57,7 +57,7 @@ internal sealed class MortiseFamily : IOperationFamily
             figures.Add("Mortise depth", of, one.Depth);
             figures.Add("Fence to the mortise", of, one.Fence);
             var (distance, atEnd) = one.FromEnd;
-            figures.Add($"From the {SideWords.Of(one.Joint.Into, one.Wide, atEnd, work.UnitBox(one.Joint.Into))}", of, distance);
+            figures.Add($"From the {work.Side(one.Joint.Into, one.Wide, atEnd)}", of, distance);
         }
 
         return figures.Figures;
@@ -67,7 +67,7 @@ internal sealed class MortiseFamily : IOperationFamily
     {
         var (joint, along) = (one.Joint, one.Joint.Along);
         var atEnd = joint.From.Box.End(along) > joint.Into.Box.End(along);
-        return SideWords.Of(joint.Into, along, atEnd, work.UnitBox(joint.Into));
+        return work.Side(joint.Into, along, atEnd);
     }
 }
 
@@ -94,7 +94,7 @@ internal sealed class TenonFamily : IOperationFamily
                 "Number each tenon and its mortise.",
                 WorkEffort.TryFirst(work, from),
             ],
-            [.. from.Select(one => one.Mark).Distinct(StringComparer.Ordinal)],
+            from.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, TenonMinutes, tenons.Length)
         )
@@ -102,7 +102,7 @@ internal sealed class TenonFamily : IOperationFamily
             Tool = "Table saw with a dado set and a miter gauge, or a tenon saw",
             Settings = Settings(tenons, work),
             Face = "both faces and edges at the ends",
-            Joints = [.. tenons.Select(one => one.Joint.Index).Order()],
+            Joints = tenons.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(from, Cautions.GrooveWithoutGuard, Cautions.TrappedCutoff),
             Source = OperationSources.MortiseOrTenon,
         };
@@ -120,7 +120,7 @@ internal sealed class TenonFamily : IOperationFamily
             figures.Add("Taken off each face", of, one.Shoulder);
             foreach (var (atEnd, off) in new[] { (false, one.Low), (true, one.High) })
                 if (off.IsPositive)
-                    figures.Add($"Taken off the {SideWords.Of(from, one.Wide, atEnd, work.UnitBox(from))}", of, off);
+                    figures.Add($"Taken off the {work.Side(from, one.Wide, atEnd)}", of, off);
         }
 
         return figures.Figures;

@@ -46,9 +46,6 @@ internal enum Stage
 
     /// <summary>Edges are eased.</summary>
     Ease,
-
-    /// <summary>Faces are sanded.</summary>
-    Sand,
 }
 
 /// <summary>One operation on parts: a step that does not know yet what it comes after.</summary>

@@ -6,8 +6,8 @@ using ShopPlanner.Core.Measures;
 namespace ShopPlanner.Core.Making.Operations;
 
 /// <summary>
-/// The work on single parts, worked out from a piece's joints: what is glued up, cut, bored, eased and sanded, with what fences,
-/// stops and bits are set to. Like operations are one step over all the parts that they are done to.
+/// The work on single parts, worked out from a piece's joints: what is glued up, cut, bored and eased, with what fences, stops
+/// and bits are set to. Like operations are one step over all the parts that they are done to. Sanding belongs to the finish.
 /// </summary>
 public static class OperationList
 {
@@ -19,10 +19,7 @@ public static class OperationList
         new BevelFamily(),
         new EdgingFamily(),
         new EdgeBandFamily(),
-        new GrooveFamily(),
-        new DadoFamily(),
-        new RabbetFamily(),
-        new LapFamily(),
+        new TrenchFamily(),
         new DovetailFamily(),
         new HalfLapFamily(),
         new BridleFamily(),
@@ -47,7 +44,6 @@ public static class OperationList
         new CornerFamily(),
         new RoundOverFamily(),
         new EaseFamily(),
-        new SandFamily(),
     ];
 
     /// <summary>Returns the operations on a piece's parts in an order that can be followed. Most belong to
@@ -64,14 +60,9 @@ public static class OperationList
     }
 
     /// <summary>Returns the operations on parts that belong to no design, so that nothing is known of their joints: cut to size,
-    /// ease, sand.</summary>
+    /// ease.</summary>
     /// <param name="parts">The parts.</param>
-    /// <param name="choices">What the builder decides.</param>
-    public static ImmutableArray<WorkStep> Of(ImmutableArray<PlainPart> parts, WorkChoices choices)
-    {
-        ArgumentNullException.ThrowIfNull(choices);
-        return OperationOrder.Of(PlainParts.Of(parts, choices));
-    }
+    public static ImmutableArray<WorkStep> Of(ImmutableArray<PlainPart> parts) => OperationOrder.Of(PlainParts.Of(parts));
 }
 
 /// <summary>A part of a project without a design.</summary>
@@ -81,4 +72,8 @@ public static class OperationList
 /// <param name="Width">Finished.</param>
 /// <param name="RoughLength">As cut.</param>
 /// <param name="RoughWidth">As cut.</param>
-public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth);
+public sealed record PlainPart(string Name, string Mark, Length Length, Length Width, Length RoughLength, Length RoughWidth)
+{
+    /// <summary>How many of them.</summary>
+    public int Quantity { get; init; } = 1;
+}

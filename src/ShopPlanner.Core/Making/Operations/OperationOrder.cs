@@ -71,9 +71,7 @@ internal static class OperationOrder
         return Leads(one.Stage, other.Stage) && one.Step.Handles.Intersect(other.Step.Handles, StringComparer.Ordinal).Any();
     }
 
-    // Edges are eased and faces sanded after all that is cut.
+    // Edges are eased after all that is cut.
     private static bool Leads(Stage before, Stage after) =>
-        after is Stage.Ease or Stage.Sand
-            ? before < after
-            : OnOnePart.Any(rule => rule.Before == before && rule.After.Contains(after));
+        after == Stage.Ease ? before < after : OnOnePart.Any(rule => rule.Before == before && rule.After.Contains(after));
 }

@@ -72,13 +72,6 @@ internal static class OperationSources
         Certainty.Read
     );
 
-    /// <summary>Faces that are inside are sanded before glue.</summary>
-    public static readonly SourceNote SandThenGlue = new(
-        "Mission Furniture, part 3 (1912), p. 67, and Carpentry and Woodwork (1911), p. 369: inside faces are smoothed "
-            + "before glue",
-        Certainty.Read
-    );
-
     /// <summary>Doors are made large and trimmed to their opening.</summary>
     public static readonly SourceNote TrimToOpening = new(
         "Carpentry and Woodwork (1911), pp. 355 and 357, and Mission Furniture, part 3 (1912), p. 20: a door is made large and "

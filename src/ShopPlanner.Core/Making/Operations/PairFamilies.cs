@@ -3,6 +3,7 @@ using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Joinery;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
@@ -45,7 +46,7 @@ internal abstract class PairFamily : IOperationFamily
 
     private WorkStep Step(string id, List<WorkJoint> joints, PieceWork work)
     {
-        var pieces = joints.SelectMany(one => new[] { one.From, one.Into }).DistinctBy(one => one.Mark).ToList();
+        var pieces = joints.Pieces();
         var figures = new FigureList();
         foreach (var one in joints)
             Add(figures, one, work);
@@ -55,14 +56,14 @@ internal abstract class PairFamily : IOperationFamily
             Action,
             $"Cut the {Noun} of the {PartWords.Names(pieces)}",
             [.. Says, WorkEffort.TryFirst(work, pieces)],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, JointMinutes, joints.Count)
         )
         {
             Tool = Tool,
             Settings = figures.Figures,
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(pieces, [.. Cautions]),
             Source = Source,
         };
@@ -103,11 +104,7 @@ internal sealed class HalfLapFamily : PairFamily
             figures.Add("Width of the cut", of, meeting.Extent(along));
             var (near, far) = (meeting.Start(along) - piece.Box.Start(along), piece.Box.End(along) - meeting.End(along));
             if (near.IsPositive && far.IsPositive)
-                figures.Add(
-                    $"From the {SideWords.Of(piece, along, far < near, work.UnitBox(piece))} to the cut",
-                    of,
-                    Measures.Length.Min(near, far)
-                );
+                figures.Add($"From the {work.Side(piece, along, far < near)} to the cut", of, Length.Min(near, far));
         }
     }
 }
@@ -141,10 +138,10 @@ internal sealed class BridleFamily : PairFamily
         var stock = Working.Given("Piece", joint.From.Thick);
         var thickness = MortiseTenon.Thickness(stock, work.Unit);
         var of = PartWords.Lower(joint.From.Name);
-        figures.Add("Tenon and slot, thick", of, thickness.Value);
+        figures.Add("Tenon and slot thickness", of, thickness.Value);
         figures.Add("Taken off each face of the tenon", of, MortiseTenon.Beside("Shoulder", stock, thickness).Value);
         figures.Add("Tenon length", of, joint.Depth);
-        figures.Add("Slot, deep", of, joint.Fit.Meeting!.Value.Extent(joint.Into.Copy.Along));
+        figures.Add("Slot depth", of, joint.Fit.Meeting!.Value.Extent(joint.Into.Copy.Along));
     }
 }
 

@@ -43,7 +43,7 @@ internal sealed class PanelFamily : IOperationFamily
             figures.Add("Strip length", strip.Part.Id, strip.Part.RoughLength);
         }
 
-        var marks = panels.SelectMany(one => one.Strips).Select(one => one.Mark).ToImmutableArray();
+        var marks = panels.SelectMany(one => one.Strips).Marks();
         return new(
             "glue-up:" + key,
             WorkPhase.Parts,
@@ -62,7 +62,7 @@ internal sealed class PanelFamily : IOperationFamily
             Tool = "Jointer or hand plane, bar clamps and cauls",
             Settings = figures.Figures,
             Face = "edges that meet",
-            Joints = [.. work.Joints.Where(one => panels.Exists(panel => panel.Joins(one))).Select(one => one.Index)],
+            Joints = work.Joints.Where(one => panels.Exists(panel => panel.Joins(one))).Indexes(),
             Wait = WorkEffort.GlueHard(panels.Sum(one => one.Clamps(Caul))),
             Cautions = [Cautions.Jointer],
             Source = OperationSources.PanelThenSize,
@@ -80,7 +80,7 @@ internal sealed class PanelFamily : IOperationFamily
                 "Where the joints will show, wait about 7 days before you plane: glue swells the wood, and a joint that is "
                     + "planed too soon sinks later.",
             ],
-            [.. panels.SelectMany(one => one.Strips).Select(one => one.Mark)],
+            panels.SelectMany(one => one.Strips).Marks(),
             [],
             FlattenMinutes * panels.Count
         )
@@ -109,7 +109,7 @@ internal sealed class PanelFamily : IOperationFamily
                 "Take as much off both long edges, so that the joints lie evenly.",
                 "Square one end, then cut the other to length. Back up the edge where the saw comes out.",
             ],
-            [.. panels.SelectMany(one => one.Strips).Select(one => one.Mark)],
+            panels.SelectMany(one => one.Strips).Marks(),
             [],
             SizeMinutes * panels.Count
         )
@@ -163,7 +163,7 @@ internal sealed class LayerFamily : IOperationFamily
     {
         var pieces = joints.SelectMany(one => new[] { one.Into, one.From }).DistinctBy(one => one.Mark).ToList();
         var figures = new FigureList();
-        figures.Add("Thick when glued", "", pieces.Aggregate(Length.Zero, (sum, one) => sum + one.Thick));
+        figures.Add("Thickness when glued", "", pieces.Aggregate(Length.Zero, (sum, one) => sum + one.Thick));
         return new(
             $"glue-up:{PartWords.Slug(assembly)}:layers",
             WorkPhase.Parts,
@@ -172,10 +172,10 @@ internal sealed class LayerFamily : IOperationFamily
             [
                 "Line up one long edge and one end, and drive short screws from below into waste or where they stay, so that the "
                     + "layers don't slide.",
-                "Spread glue over the whole face of one layer. Weigh the middle down, and clamp all around.",
+                "Spread glue over the whole face of one layer. Weigh down the middle, and clamp all around.",
                 "When the glue is hard, trim the edges flush.",
             ],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             LayerMinutes * joints.Count
         )
@@ -183,7 +183,7 @@ internal sealed class LayerFamily : IOperationFamily
             Tool = "Clamps and cauls, then a flush-trim bit or a plane",
             Settings = figures.Figures,
             Face = "faces that meet",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Wait = WorkEffort.GlueHard(0),
             Source = OperationSources.PanelThenSize,
         };

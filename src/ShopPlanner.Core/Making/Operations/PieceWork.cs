@@ -44,10 +44,27 @@ internal sealed record WorkJoint(int Index, JointFit Fit, Workpiece From, Workpi
     public Length Depth => Fit.Joint.Depth;
 }
 
+/// <summary>Joints and copies as a step names them.</summary>
+internal static class WorkLists
+{
+    /// <summary>Returns the copies of both sides, each once.</summary>
+    public static List<Workpiece> Pieces(this IEnumerable<WorkJoint> joints) =>
+        [.. joints.SelectMany(one => new[] { one.From, one.Into }).DistinctBy(one => one.Mark)];
+
+    /// <summary>Returns the places in the piece's list.</summary>
+    public static ImmutableArray<int> Indexes(this IEnumerable<WorkJoint> joints) =>
+        [.. joints.Select(one => one.Index).Distinct().Order()];
+
+    /// <summary>Returns the marks, each once.</summary>
+    public static ImmutableArray<string> Marks(this IEnumerable<Workpiece> pieces) =>
+        [.. pieces.Select(one => one.Mark).Distinct(StringComparer.Ordinal)];
+}
+
 /// <summary>A piece as its operations are worked out: copies, joints and what is cut for them.</summary>
 internal sealed class PieceWork
 {
     private readonly Dictionary<string, Workpiece> byMark;
+    private readonly Lazy<ImmutableArray<Trench>> trenches;
 
     public PieceWork(Piece piece, WorkChoices choices)
     {
@@ -60,7 +77,7 @@ internal sealed class PieceWork
         ];
         byMark = Workpieces.ToDictionary(one => one.Mark, StringComparer.Ordinal);
         Joints = [.. JointFit.Of(piece).Select((fit, i) => new WorkJoint(i, fit, this[fit.From.Mark], this[fit.Into.Mark]))];
-        Trenches = TrenchList.Of(this);
+        trenches = new(() => TrenchList.Of(this));
     }
 
     public Piece Piece { get; }
@@ -75,7 +92,7 @@ internal sealed class PieceWork
     public ImmutableArray<WorkJoint> Joints { get; }
 
     /// <summary>Grooves, dadoes, rabbets and laps.</summary>
-    public ImmutableArray<Trench> Trenches { get; }
+    public ImmutableArray<Trench> Trenches => trenches.Value;
 
     public Workpiece this[string mark] => byMark[mark];
 
@@ -84,6 +101,12 @@ internal sealed class PieceWork
 
     /// <summary>The box of what a copy belongs to: of its door or drawer, or of the whole piece.</summary>
     public Box UnitBox(Workpiece piece) => piece.Part.Assembly is "Door" or "Drawer" ? Around(Together(piece)) : Piece.Outside;
+
+    /// <summary>Returns a side of a copy in words.</summary>
+    public string Side(Workpiece piece, Axis axis, bool atEnd) => SideWords.Of(piece, axis, atEnd, UnitBox(piece));
+
+    /// <summary>Returns a side of a copy in words.</summary>
+    public string Side(Workpiece piece, BoxSide side) => Side(piece, side.Axis(), side.IsFar());
 
     /// <summary>The copies of a copy's own assembly that joints connect with it, itself first.</summary>
     public IReadOnlyList<Workpiece> Together(Workpiece piece)

@@ -14,8 +14,6 @@ internal sealed class PinFamily : IOperationFamily
     private const int SettingMinutes = 10;
     private const double HoleMinutes = 0.5;
 
-    private static readonly Length Pitch = Length.FromMillimetres(32);
-
     public IEnumerable<Operation> Of(PieceWork work)
     {
         var rows = PinRows.Of(work);
@@ -31,7 +29,7 @@ internal sealed class PinFamily : IOperationFamily
             WorkAction.DrillPins,
             $"Drill the shelf pin holes in the {PartWords.Names(pieces)}",
             [.. Says(rows, work)],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, rows.Sum(one => Heights(one).Length))
         )
@@ -60,7 +58,7 @@ internal sealed class PinFamily : IOperationFamily
     private static ImmutableArray<WorkFigure> Settings(ImmutableArray<PinRow> rows)
     {
         var figures = new FigureList();
-        figures.Add("From hole to hole", "", Pitch);
+        figures.Add("From hole to hole", "", ShelfPins.SystemPitch);
         foreach (var one in rows)
         {
             var of = PartWords.Lower(one.Piece.Name);
@@ -83,7 +81,7 @@ internal sealed class PinFamily : IOperationFamily
             .Heights(
                 Working.Given("height", row.High - row.Low),
                 Working.Given("first", First(row)),
-                Working.Given("pitch", Pitch),
+                Working.Given("pitch", ShelfPins.SystemPitch),
                 Working.Given("clear", First(row))
             )
             .Value;
@@ -94,10 +92,15 @@ internal sealed class PinFamily : IOperationFamily
 /// <param name="AtEnd">Whether its right face is drilled.</param>
 /// <param name="Y">Where the row is, from front to back.</param>
 /// <param name="IsFront">Whether it holds the shelves in front.</param>
-/// <param name="Low">Bottom of the bay.</param>
-/// <param name="High">Top of the bay.</param>
-internal sealed record PinRow(Workpiece Piece, bool AtEnd, Length Y, bool IsFront, Length Low, Length High)
+/// <param name="Bay">The bay of the shelves.</param>
+internal sealed record PinRow(Workpiece Piece, bool AtEnd, Length Y, bool IsFront, Box Bay)
 {
+    /// <summary>Bottom of the bay.</summary>
+    public Length Low => Bay.Z;
+
+    /// <summary>Top of the bay.</summary>
+    public Length High => Bay.EndZ;
+
     /// <summary>Whether it stands aside for the rows on the other face.</summary>
     public bool IsShifted { get; init; }
 }
@@ -132,11 +135,12 @@ internal static class PinRows
                 .ToList();
             foreach (var (y, isFront) in new[] { (shelf.Box.Y + back, true), (shelf.Box.EndY - back, false) })
                 if (Carrier(met, y, beside) is { } found)
-                    yield return new(found.Piece, !isRight, found.Y, isFront, bay.Z, bay.EndZ);
+                    yield return new(found.Piece, !isRight, found.Y, isFront, bay);
         }
     }
 
-    private static bool IsLoose(Workpiece one, Box bay) =>
+    /// <summary>Whether a copy is a loose shelf of a bay.</summary>
+    public static bool IsLoose(Workpiece one, Box bay) =>
         one is { Name: "Shelf", Part.Assembly: "Shelves" }
         && one.Box.X >= bay.X
         && one.Box.EndX <= bay.EndX

@@ -10,9 +10,8 @@ internal static class PlainParts
     private const int SettingMinutes = 10;
     private const double CutMinutes = 4;
     private const double EaseMinutes = 2;
-    private const double SandMinutes = 4;
 
-    public static IEnumerable<Operation> Of(ImmutableArray<PlainPart> parts, WorkChoices choices)
+    public static IEnumerable<Operation> Of(ImmutableArray<PlainPart> parts)
     {
         var rough = parts.Where(one => one.RoughLength > one.Length || one.RoughWidth > one.Width).ToList();
         if (rough.Count > 0)
@@ -20,7 +19,6 @@ internal static class PlainParts
         if (parts.IsEmpty)
             yield break;
         yield return new(Stage.Ease, Ease(parts));
-        yield return new(Stage.Sand, Sand(parts, choices));
     }
 
     private static WorkStep Size(List<PlainPart> parts)
@@ -42,7 +40,7 @@ internal static class PlainParts
             ["Set each stop once and cut all parts of that size.", "Leave extra length on what you trim after it is glued."],
             Marks(parts),
             [],
-            WorkEffort.Minutes(SettingMinutes, CutMinutes, parts.Count)
+            WorkEffort.Minutes(SettingMinutes, CutMinutes, Count(parts))
         )
         {
             Tool = "Table saw, and miter saw with a stop",
@@ -60,7 +58,7 @@ internal static class PlainParts
             ["Break every edge that hands will touch. Leave alone the edges where parts meet: they must stay sharp."],
             Marks(parts),
             [],
-            WorkEffort.Minutes(SettingMinutes, EaseMinutes, parts.Length)
+            WorkEffort.Minutes(SettingMinutes, EaseMinutes, Count(parts))
         )
         {
             Tool = "Sanding block, or trim router with a small round-over bit",
@@ -68,22 +66,7 @@ internal static class PlainParts
             Source = OperationSources.EaseLate,
         };
 
-    private static WorkStep Sand(ImmutableArray<PlainPart> parts, WorkChoices choices) =>
-        new(
-            "sand-inside",
-            WorkPhase.Parts,
-            WorkAction.Sand,
-            "Sand the faces that you can't reach later",
-            [$"Sand with the grain, grit {Grits.Told(choices)}, before glue. Keep off the faces that are glued."],
-            Marks(parts),
-            [],
-            WorkEffort.Minutes(SettingMinutes, SandMinutes, parts.Length)
-        )
-        {
-            Tool = "Random orbit sander, or a sanding block",
-            Cautions = [Cautions.Dust],
-            Source = OperationSources.SandThenGlue,
-        };
+    private static int Count(IEnumerable<PlainPart> parts) => parts.Sum(one => one.Quantity);
 
     private static ImmutableArray<string> Marks(IEnumerable<PlainPart> parts) =>
         [.. parts.Select(one => one.Mark).Distinct(StringComparer.Ordinal)];

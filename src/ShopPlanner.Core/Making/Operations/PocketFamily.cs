@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
@@ -31,15 +32,15 @@ internal sealed class PocketFamily : IOperationFamily
                 .. pockets.GroupBy(one => one.Joint.From.Part.Id, StringComparer.Ordinal).Select(same => Count([.. same], work)),
                 "Bore on the side that is not seen, and keep to it on every part.",
             ],
-            [.. from.Select(one => one.Mark).Distinct(StringComparer.Ordinal)],
+            from.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, pockets.Sum(one => one.Places.Length))
         )
         {
             Tool = "Pocket-hole jig",
             Settings = Settings(pockets),
-            Face = PartWords.Join([.. pockets.Select(one => Face(one.Joint, work)).Distinct(StringComparer.Ordinal)]),
-            Joints = [.. pockets.Select(one => one.Joint.Index).Order()],
+            Face = WordList.Of(pockets.Select(one => Face(one.Joint, work))),
+            Joints = pockets.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(from, Cautions.Drilling),
             Source = OperationSources.PocketsFirst,
         };
@@ -48,7 +49,7 @@ internal sealed class PocketFamily : IOperationFamily
     private static string Count(List<Pocket> same, PieceWork work)
     {
         var part = same[0].Joint.From.Part;
-        var faces = PartWords.Join([.. same.Select(one => Face(one.Joint, work)).Distinct(StringComparer.Ordinal)]);
+        var faces = WordList.Of(same.Select(one => Face(one.Joint, work)));
         return $"{part.Name} ({part.Id}), {faces}: {Spots.Count(same.Sum(one => one.Places.Length), same.Count)}.";
     }
 
@@ -73,13 +74,13 @@ internal sealed class PocketFamily : IOperationFamily
         var (from, flat) = (joint.From, joint.From.Copy.Flat);
         var isInside = flat != Axis.Z && (SideWords.IsInsideAtEnd(from, flat, work.UnitBox(from)) ?? true);
         var hangs = work.Joints.Any(one => one.Kind == JointKind.Beveled && one.From.Mark == from.Mark);
-        return SideWords.Of(from, flat, hangs ? !isInside : isInside, work.UnitBox(from));
+        return work.Side(from, flat, hangs ? !isInside : isInside);
     }
 
     /// <summary>A joint with the screws from its pockets.</summary>
     private sealed record Pocket(WorkJoint Joint, Length Screw, ImmutableArray<Length> Places)
     {
         public static Pocket? Of(WorkJoint joint) =>
-            joint.Fit.Screw().Choice is { } choice ? new(joint, choice.Length.Value, Spots.Along(joint, choice).Value) : null;
+            joint.Fit.Screw().Choice is { } choice ? new(joint, choice.Length.Value, Fastenings.Places(joint.Fit, choice)) : null;
     }
 }

@@ -26,23 +26,20 @@ internal sealed class RoundOverFamily : IOperationFamily
         var figures = new FigureList();
         foreach (var (piece, edge) in edges)
             figures.Add("Radius", PartWords.Lower(piece.Name), edge.Size);
-        var sides = edges
-            .Select(one => SideWords.Of(one.Piece, one.Edge.Side.Axis(), one.Edge.Side.IsFar(), work.UnitBox(one.Piece)))
-            .Distinct(StringComparer.Ordinal);
         return new(
             "round-over",
             WorkPhase.Parts,
             WorkAction.EaseEdges,
             $"Round over the {PartWords.Names(pieces)}",
             ["Rout ends first, then long edges, so that the long cut cleans up what tears out."],
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, EdgeMinutes, edges.Count)
         )
         {
             Tool = "Trim router or router table with a round-over bit",
             Settings = figures.Figures,
-            Face = PartWords.Join([.. sides]),
+            Face = WordList.Of(edges.Select(one => work.Side(one.Piece, one.Edge.Side))),
             Cautions = WorkEffort.Cautions(pieces, ShopCautions.Router),
             Source = OperationSources.EaseLate,
         };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
+using ShopPlanner.Core.Designs.Joining;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Making.Model;
@@ -36,14 +37,14 @@ internal sealed class ScrewFamily : IOperationFamily
                 "Drill the pilots through them later, when the parts are clamped in place.",
                 Spots.Count(holes, screwed.Count) + ".",
             ],
-            [.. near.Select(one => one.Mark).Distinct(StringComparer.Ordinal)],
+            near.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, HoleMinutes, holes)
         )
         {
             Tool = "Drill with a countersink",
             Settings = Settings(screwed),
-            Joints = [.. screwed.Select(one => one.Joint.Index).Order()],
+            Joints = screwed.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(near, Cautions.Drilling),
             Source = screwed.Exists(one => one.HoldsTop) ? OperationSources.HolesThenGlue : OperationSources.HolesFirst,
         };
@@ -72,8 +73,8 @@ internal sealed class ScrewFamily : IOperationFamily
     /// <summary>A joint with its screws.</summary>
     private sealed record Screwed(WorkJoint Joint, ScrewGauge Gauge, ImmutableArray<Length> Places)
     {
-        /// <summary>What the screws go through: the thinner one.</summary>
-        public Workpiece Near => IsThrough(Joint.From, Joint.Into) ? Joint.From : Joint.Into;
+        /// <summary>What the screws go through.</summary>
+        public Workpiece Near => Spots.Near(Joint);
 
         /// <summary>What their points hold in.</summary>
         public PilotWood Wood =>
@@ -85,8 +86,6 @@ internal sealed class ScrewFamily : IOperationFamily
         private Workpiece Far => Near.Mark == Joint.From.Mark ? Joint.Into : Joint.From;
 
         public static Screwed? Of(WorkJoint joint) =>
-            joint.Fit.Screw().Choice is { } choice ? new(joint, choice.Gauge, Spots.Along(joint, choice).Value) : null;
-
-        private bool IsThrough(Workpiece from, Workpiece into) => from.Box.Extent(Joint.Along) <= into.Box.Extent(Joint.Along);
+            joint.Fit.Screw().Choice is { } choice ? new(joint, choice.Gauge, Fastenings.Places(joint.Fit, choice)) : null;
     }
 }

@@ -22,20 +22,17 @@ internal sealed class SlantFamily : FeatureFamily<Bevel>
         {
             figures.Add("Shorter on the far face by", one.Piece.Mark, one.Feature.Back(one.Piece.Box));
             if (one.Feature.Reach is { } reach)
-                figures.Add("Deep, across the edge", one.Piece.Mark, reach);
+                figures.Add("Depth across the edge", one.Piece.Mark, reach);
         }
 
-        var angles = shaped
-            .Select(one => one.Feature.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°")
-            .Distinct(StringComparer.Ordinal)
-            .ToList();
+        var angles = WordList.Of(shaped.Select(one => one.Feature.Degrees.ToString("0.##", CultureInfo.InvariantCulture) + "°"));
         return new(
             id,
             WorkPhase.Parts,
             WorkAction.Shape,
             $"Cut the {Names(shaped)} at a slant",
             [
-                $"Tilt the blade {PartWords.Join(angles)} from square. Cut one in scrap and check the angle before the parts.",
+                $"Tilt the blade {angles} from square. Cut one in scrap and check the angle before the parts.",
                 $"These sides keep their full size: {Sides(shaped, one => one.Keeps, work)}.",
             ],
             Marks(shaped),

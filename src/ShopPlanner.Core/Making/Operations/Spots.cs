@@ -1,18 +1,12 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Hardware;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 
 /// <summary>Where fasteners stand along the face in which two parts meet.</summary>
 internal static class Spots
 {
-    /// <summary>Centers of a joint's screws, from one end of the joint: as many as the hardware list counts.</summary>
-    public static Working<ImmutableArray<Length>> Along(WorkJoint joint, ScrewChoice screw) =>
-        new ScrewPlaces(screw.Gauge, PilotWood.Softwood, ScrewJoint.Edge).Along(Working.Given("Joint", joint.Fit.Long));
-
     /// <summary>Adds where the first hole is, from an end of the joint, and how far apart the others are.</summary>
     public static void Add(FigureList figures, ImmutableArray<Length> places, WorkJoint joint)
     {
@@ -36,6 +30,13 @@ internal static class Spots
         var box = joint.Fit.Meeting!.Value;
         return Axes.All.Where(axis => axis != joint.Along).MinBy(axis => box.Extent(axis).Ticks);
     }
+
+    /// <summary>Direction of the longer side of that face: fasteners stand along it.</summary>
+    public static Axis Run(WorkJoint joint) => Axes.All.Single(axis => axis != joint.Along && axis != Narrow(joint));
+
+    /// <summary>What the screws of a joint go through: the thinner part.</summary>
+    public static Workpiece Near(WorkJoint joint) =>
+        joint.From.Box.Extent(joint.Along) <= joint.Into.Box.Extent(joint.Along) ? joint.From : joint.Into;
 
     /// <summary>From the nearer side of a copy to the middle of that face, across it.</summary>
     public static Length Line(WorkJoint joint, Workpiece piece)

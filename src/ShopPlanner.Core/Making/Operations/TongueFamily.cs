@@ -20,6 +20,7 @@ internal sealed class TongueFamily : IOperationFamily
     private static WorkStep Step((string Assembly, string Role) key, List<Tongue> tongues, PieceWork work)
     {
         var from = tongues.ConvertAll(one => one.Joint.From);
+        var isCentred = tongues.TrueForAll(one => one.Trench.IsCentred);
         return new(
             $"tongue:{PartWords.Slug(key.Assembly)}:{PartWords.Slug(key.Role)}",
             WorkPhase.Parts,
@@ -28,18 +29,22 @@ internal sealed class TongueFamily : IOperationFamily
             [
                 "Clamp a stop block to the fence, well before the blade, to set the tongue's length. Cut the shoulders with a "
                     + "miter gauge.",
-                "Take the same off each face until the tongue fits the groove that is cut already: it slides in by hand.",
+                isCentred
+                    ? "Take the same off each face until the tongue fits the groove that is cut already: it slides in by hand."
+                    : "Take off a little at a time, up to the setting, until the tongue slides into its cut by hand.",
                 WorkEffort.TryFirst(work, from),
             ],
-            [.. from.Select(one => one.Mark).Distinct(StringComparer.Ordinal)],
+            from.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, TongueMinutes, tongues.Count)
         )
         {
             Tool = "Table saw with a miter gauge and a dado set, or router table with a straight bit",
             Settings = Settings(tongues, work),
-            Face = "both faces at the ends",
-            Joints = [.. tongues.Select(one => one.Joint.Index).Order()],
+            Face = isCentred
+                ? "both faces at the ends"
+                : WordList.Of(tongues.SelectMany(one => one.Cuts(work).Select(cut => cut.Side))) + " at the ends",
+            Joints = tongues.Select(one => one.Joint).Indexes(),
             Cautions = WorkEffort.Cautions(from, Cautions.GrooveWithoutGuard, Cautions.TrappedCutoff, ShopCautions.Router),
             Source = OperationSources.GrooveThenGlue,
         };
@@ -55,9 +60,8 @@ internal sealed class TongueFamily : IOperationFamily
             if (one.Trench.IsCentred)
                 figures.Add("Taken off each face", of, one.Trench.Centred.Cheek.Value);
             else
-                foreach (var (atEnd, off) in new[] { (false, one.Before), (true, one.After) })
-                    if (off.IsPositive)
-                        figures.Add($"Taken off the {one.Side(atEnd, work)}", of, off);
+                foreach (var (side, off) in one.Cuts(work))
+                    figures.Add($"Taken off the {side}", of, off);
         }
 
         return figures.Figures;
@@ -66,11 +70,17 @@ internal sealed class TongueFamily : IOperationFamily
     /// <summary>A tongue and the trench it goes into.</summary>
     private sealed record Tongue(WorkJoint Joint, Trench Trench)
     {
-        public Length Before => Trench.Start - Joint.From.Box.Start(Trench.Across);
-
-        public string Side(bool atEnd, PieceWork work) =>
-            SideWords.Of(Joint.From, Trench.Across, atEnd, work.UnitBox(Joint.From));
-
-        public Length After => Joint.From.Box.End(Trench.Across) - Trench.End;
+        /// <summary>The faces that wood is taken off, each with how much.</summary>
+        public IEnumerable<(string Side, Length Off)> Cuts(PieceWork work)
+        {
+            var (before, after) = (
+                Trench.Start - Joint.From.Box.Start(Trench.Across),
+                Joint.From.Box.End(Trench.Across) - Trench.End
+            );
+            if (before.IsPositive)
+                yield return (work.Side(Joint.From, Trench.Across, false), before);
+            if (after.IsPositive)
+                yield return (work.Side(Joint.From, Trench.Across, true), after);
+        }
     }
 }

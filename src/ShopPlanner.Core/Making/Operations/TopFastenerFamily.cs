@@ -39,7 +39,7 @@ internal sealed class TopFastenerFamily : IOperationFamily
                 "For screws, drill a slot across the top's grain instead of a round hole, so that the top can move.",
                 FormattableString.Invariant($"{count} top fasteners."),
             ],
-            [.. rails.Select(one => one.Mark)],
+            rails.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, SlotMinutes, count)
         )
@@ -47,7 +47,7 @@ internal sealed class TopFastenerFamily : IOperationFamily
             Tool = "Biscuit joiner, or router table with a slot cutter",
             Settings = Settings(joints, work),
             Face = "inside face, near the upper edge",
-            Joints = [.. joints.Select(one => one.Index).Order()],
+            Joints = joints.Indexes(),
             Cautions = WorkEffort.Cautions(rails, Cautions.Drilling, ShopCautions.Router),
             Source = OperationSources.ButtonsThenGlue,
         };
@@ -61,7 +61,7 @@ internal sealed class TopFastenerFamily : IOperationFamily
         {
             var rail = Rail(same.First());
             var places = same.Where(one => Rail(one).Mark == rail.Mark).SelectMany(one => On(one, work)).Order().ToList();
-            var end = SideWords.Of(rail, rail.Copy.Along, false, work.UnitBox(rail));
+            var end = work.Side(rail, rail.Copy.Along, false);
             foreach (var (place, i) in places.Select((place, i) => (place, i)))
                 figures.Add(
                     FormattableString.Invariant($"{rail.Name} {rail.Part.Id}, fastener {i + 1} from the {end}"),

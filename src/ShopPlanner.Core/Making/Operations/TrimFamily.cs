@@ -31,7 +31,7 @@ internal sealed class TrimFamily : IOperationFamily
             "Trim the ends of",
             [
                 "Leave the extra length on until the door is glued: it keeps the ends from splitting and bruising.",
-                "Measure the opening, saw the ends off a hair long, and plane both ends to the gap.",
+                "Saw the ends off a hair long. They are planed when the door is fitted to its opening.",
             ],
             "Miter saw with a stop, or table saw with a miter gauge"
         ) with
@@ -69,7 +69,7 @@ internal sealed class TrimFamily : IOperationFamily
             WorkAction.TrimToSize,
             $"{title} the {PartWords.Names(pieces)}",
             says,
-            [.. pieces.Select(one => one.Mark)],
+            pieces.Marks(),
             [],
             WorkEffort.Minutes(SettingMinutes, PartMinutes, pieces.Count)
         )

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Making.Model;
 
 namespace ShopPlanner.Core.Making.Operations;
 
@@ -14,19 +15,15 @@ internal static class PartWords
 
     /// <summary>The names of copies, plural where there are several: <c>door stiles and door rail</c>.</summary>
     public static string Names(IEnumerable<Workpiece> pieces) =>
-        Join([
-            .. pieces
+        WordList.Of(
+            pieces
                 .DistinctBy(one => one.Mark)
                 .GroupBy(one => one.Name, StringComparer.Ordinal)
-                .Select(same => same.Count() > 1 ? Plural(Lower(same.Key)) : Lower(same.Key)),
-        ]);
+                .Select(same => same.Count() > 1 ? Plural(Lower(same.Key)) : Lower(same.Key))
+        );
 
     /// <summary>A name in the midst of a sentence.</summary>
     public static string Lower(string name) => name.ToLowerInvariant();
-
-    /// <summary>Words in a row: <c>a, b and c</c>.</summary>
-    public static string Join(IReadOnlyList<string> words) =>
-        words.Count < 2 ? string.Concat(words) : string.Join(", ", words.Take(words.Count - 1)) + " and " + words[^1];
 
     private static string Plural(string name) =>
         name.EndsWith("shelf", StringComparison.Ordinal) ? name[..^1] + "ves"

@@ -163,7 +163,7 @@ internal sealed record WorkDocument(
 
     /// <summary>For a copy of the project, to be built from the start: it keeps the builder's decisions and notes, and drops the
     /// steps done, the measurements and what was put on the shopping list.</summary>
-    public WorkDocument Anew() =>
+    public WorkDocument ForCopy() =>
         this with
         {
             Steps =

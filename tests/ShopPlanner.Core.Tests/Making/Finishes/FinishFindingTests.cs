@@ -68,7 +68,15 @@ public sealed class FinishFindingTests
         Assert.Contains(plan.Findings, one => one.Text.Contains("takes no finish", StringComparison.Ordinal));
         Assert.Equal(Core.Measures.Area.Zero, plan.Amounts!.Areas[0].Area);
         Assert.False(plan.Has("piece:paint:first"));
+        Assert.Empty(plan.Amounts.Buy);
     }
+
+    // Common practice: sandpaper goes through the film of a laminate or of melamine.
+    [Theory]
+    [InlineData("paint")]
+    [InlineData(FinishChoices.None)]
+    public void A_plastic_face_is_not_sanded(string finish) =>
+        Assert.Empty(Finished.Listed("White melamine 3/4 in", finish, true).Steps);
 
     [Fact]
     public void Edges_get_what_suits_the_finish()
@@ -194,10 +202,7 @@ public sealed class FinishFindingTests
             var plan = Finished.Plan(design, FinishChoices.None);
             Assert.Null(plan.Amounts);
             Assert.Empty(plan.Findings);
-            Assert.All(
-                plan.Steps,
-                step => Assert.True(step.Action is WorkAction.Sand or WorkAction.CleanGlue or WorkAction.Dust)
-            );
+            Assert.All(plan.Steps, step => Assert.True(step.Action is WorkAction.Sand or WorkAction.Dust));
         }
     }
 }

@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Finishing;
+using ShopPlanner.Core.Making;
 using ShopPlanner.Core.Making.Finishes;
 using ShopPlanner.Core.Making.Model;
 
@@ -147,8 +148,7 @@ public sealed class FinishOrderTests
     }
 
     // Mission Furniture, part 1 (1909), p. 46, and part 2 (1910), pp. 73 and 88; Carpentry and Woodwork (1911): varnish, shellac
-    // and
-    // wax two or three coats. Wood Handbook ch. 16: outdoors a primer and two top coats.
+    // and wax two or three coats. Wood Handbook ch. 16: outdoors a primer and two top coats.
     [Fact]
     public void Usual_numbers_of_coats()
     {
@@ -162,8 +162,15 @@ public sealed class FinishOrderTests
     // Mission Furniture, part 1 (1909), p. 108, part 2 (1910), pp. 9 and 50, part 3 (1912), pp. 7, 10, 25, 82: stain doesn't
     // take on glue.
     [Fact]
-    public void Glue_is_scraped_before_stain() =>
-        Finished.Plan("table", "stain+polyurethane").InOrder("piece:scrape-glue", "piece:sand", "piece:dust", "piece:stain");
+    public void Glue_is_scraped_before_stain()
+    {
+        var plan = WorkPlanner.Of(Finished.Piece("table"), Finished.Usual with { Finish = "stain+polyurethane" });
+        Assert.Equal(
+            ["clean:glue", "finish:piece:sand", "finish:piece:dust", "finish:piece:stain"],
+            plan.Steps.Select(step => step.Id)
+                .Where(id => id is "clean:glue" or "finish:piece:sand" or "finish:piece:dust" or "finish:piece:stain")
+        );
+    }
 
     // Mission Furniture, part 3 (1912), p. 67; Carpentry and Woodwork (1911), p. 369: inside faces are sanded before glue.
     [Fact]
@@ -173,7 +180,7 @@ public sealed class FinishOrderTests
         var sand = plan.Step("parts:sand");
         Assert.Equal(WorkPhase.FinishBefore, sand.Phase);
         Assert.Equal(Finished.Piece("bookcase").Parts.SelectMany(part => part.Copies).Select(copy => copy.Mark), sand.Handles);
-        plan.InOrder("parts:sand", "piece:scrape-glue");
+        plan.InOrder("parts:sand", "piece:sand");
     }
 
     // Three trade magazines' pages: a panel's edges before the frame is glued; glue faces masked before that.
@@ -199,9 +206,8 @@ public sealed class FinishOrderTests
         );
     }
 
-    // Sources differ: Carpentry and Woodwork (1911), p. 357, has hinges before the finish, Mission Furniture, part 2 (1910), p.
-    // 83, metal
-    // after it.
+    // Sources differ: Carpentry and Woodwork (1911), p. 357, has hinges before the finish, Mission Furniture, part 2 (1910),
+    // p. 83, metal after it.
     [Fact]
     public void Hinges_are_a_choice_and_the_conflict_is_said()
     {

@@ -8,38 +8,22 @@ namespace ShopPlanner.Core.Tests.Making.Operations;
 public sealed class PlainPartTests
 {
     [Fact]
-    public void Parts_are_cut_to_size_eased_and_sanded()
+    public void Parts_are_cut_to_size_and_eased()
     {
-        var steps = OperationList.Of([Part("A1", 30, 31), Part("B1", 20, 20)], WorkChoices.Usual);
-        Assert.Equal("TrimToSize EaseEdges Sand", string.Join(' ', steps.Select(one => one.Action)));
+        var steps = OperationList.Of([Part("A1", 30, 31), Part("B1", 20, 20)]);
+        Assert.Equal("TrimToSize EaseEdges", string.Join(' ', steps.Select(one => one.Action)));
         Assert.Equal("A1", string.Join(' ', steps[0].Handles));
         Assert.Equal(Made.Inches(30), steps[0].Figure("Length"));
         Assert.Equal("A1 B1", string.Join(' ', steps[1].Handles));
         Assert.Contains(steps[0].Id, steps[1].After);
-        Assert.Contains(steps[1].Id, steps[2].After);
     }
 
     [Fact]
     public void Parts_that_come_from_the_saw_at_their_size_are_not_cut_again() =>
-        Assert.DoesNotContain(
-            OperationList.Of([Part("A1", 30, 30)], WorkChoices.Usual),
-            one => one.Action == WorkAction.TrimToSize
-        );
+        Assert.DoesNotContain(OperationList.Of([Part("A1", 30, 30)]), one => one.Action == WorkAction.TrimToSize);
 
     [Fact]
-    public void No_parts_ask_for_no_work() => Assert.Empty(OperationList.Of([], WorkChoices.Usual));
-
-    // Common practice: no grit is skipped that is more than half again finer.
-    [Theory]
-    [InlineData(80, 180, "80, 120 and 180")]
-    [InlineData(80, 220, "80, 120, 180 and 220")]
-    [InlineData(120, 120, "120")]
-    public void Grits_go_from_the_first_to_the_last(int first, int last, string told)
-    {
-        var choices = WorkChoices.Usual with { StartGrit = first, EndGrit = last };
-        var sand = OperationList.Of([Part("A1", 30, 30)], choices).Single(one => one.Action == WorkAction.Sand);
-        Assert.Contains($"grit {told},", sand.Says[0], StringComparison.Ordinal);
-    }
+    public void No_parts_ask_for_no_work() => Assert.Empty(OperationList.Of([]));
 
     private static PlainPart Part(string mark, decimal length, decimal rough) =>
         new("Shelf", mark, Made.Inches(length), Made.Inches(8), Made.Inches(rough), Made.Inches(8));

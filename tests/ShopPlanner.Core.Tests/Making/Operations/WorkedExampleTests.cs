@@ -75,7 +75,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(Made.Inches(3), notch.Figure("From the front edge"));
         Assert.Equal(Made.Inches(3.5m), notch.Figure("From the lower end"));
         Assert.Contains(dado.Id, notch.After);
-        foreach (var id in new[] { dado.Id, rabbet.Id, notch.Id, "shelf-pins", "sand-inside" })
+        foreach (var id in new[] { dado.Id, rabbet.Id, notch.Id, "shelf-pins" })
             Assert.Equal(WorkPhase.Parts, steps.Step(id).Phase);
         Assert.Contains(dado.Id, steps.Step("shelf-pins").After);
     }
@@ -121,6 +121,19 @@ public sealed class WorkedExampleTests
         Assert.True(cups.Figure("Depth of the cup") < Made.Inches(0.75m));
     }
 
+    // A flap hangs along its width: cups up its side would be bored for nothing.
+    [Theory]
+    [InlineData("sides", true)]
+    [InlineData("below", false)]
+    [InlineData("above", false)]
+    public void Only_doors_that_hang_at_their_sides_are_bored_for_cups(string hang, bool isBored)
+    {
+        var doors = $$"""{ "kind": "doors", "make": "slab", "material": "case", "leaves": "1", "hang": "{{hang}}" }""";
+        var piece = Made.Piece(Made.Carcass("24", "12", "20", doors));
+        Assert.Contains(piece.Joints, one => one.Kind == JointKind.Hinged);
+        Assert.Equal(isBored, Worked.Steps(piece).Any(one => one.Action == WorkAction.BoreHinges));
+    }
+
     // Handwork in Wood (1910), ch. VII, no. 42: 3/4 in rails take tenons 1/4 in thick, here in posts 3 in square.
     [Fact]
     public void Rails_of_three_quarters_take_a_quarter_inch_tenon()
@@ -153,8 +166,14 @@ public sealed class WorkedExampleTests
         var steps = Worked.Steps(Drawers(joint));
         Assert.Equal(Made.Inches((decimal)deep), steps.Step(id).Figure("Depth"));
         Assert.Equal(joint == "dado", steps.Any(one => one.Id == "tongue:drawer:box"));
-        if (joint == "dado")
-            Assert.Equal(Made.Inches(0.25m), steps.Step(id).Figure("Width of the cut"));
+        if (joint != "dado")
+            return;
+        Assert.Equal(Made.Inches(0.25m), steps.Step(id).Figure("Width of the cut"));
+        // The outer face alone is cut back.
+        var tongue = steps.Step("tongue:drawer:box");
+        Assert.Equal("front face and rear face at the ends", tongue.Face);
+        Assert.Contains(Made.Inches(0.25m).Ticks, tongue.Figures("Taken off the front face"));
+        Assert.DoesNotContain(tongue.Says, one => one.Contains("each face", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -2,9 +2,8 @@ using System.Text;
 using ShopPlanner.Core.Designs;
 using ShopPlanner.Core.Designs.Documents;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Web.Features.Idea;
 
-namespace ShopPlanner.Web.Tests.Idea;
+namespace ShopPlanner.Core.Tests.Designs;
 
 /// <summary>An extra part's repetition, grain and joints: what results is worked out and reads back as it was set.</summary>
 public sealed class OwnPartEditsTests
@@ -47,7 +46,7 @@ public sealed class OwnPartEditsTests
     [Fact]
     public void Joints_are_found_behind_a_part_that_is_gone()
     {
-        var left = Ladder.RemoveOwnPart("parts.0");
+        var left = Ladder.RemovePart("parts.0");
         Assert.Equal("parts.0.joints.0", left.Parts.Single().Joints.Single().Path);
     }
 
