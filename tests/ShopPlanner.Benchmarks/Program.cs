@@ -12,6 +12,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["steps"] = StepsCommand.Run,
     ["furniture"] = FurnitureCommand.Run,
     ["shop"] = ShopCommand.Run,
+    ["packet"] = PacketCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

@@ -10,8 +10,18 @@ internal static class PrintedPages
 {
     private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
 
-    public static ImmutableArray<Page> Pages(string sample) =>
-        PacketWriter.Pages(
+    public static ImmutableArray<Page> Pages(string sample) => PacketWriter.Pages(Model(sample));
+
+    /// <summary>A sample with every section.</summary>
+    public static PacketModel Model(string sample) => Whole(Sample(sample));
+
+    public static PacketModel Whole(PacketModel model) =>
+        model with
+        {
+            Sections = [.. PacketSections.All.Select(one => one.Section)],
+        };
+
+    private static PacketModel Sample(string sample) =>
             sample switch
             {
                 "letter" => PacketSamples.Cabinet(),
@@ -24,9 +34,9 @@ internal static class PrintedPages
                 "work" => PacketSamples.WithWork(PaperSize.Letter),
                 "work-a4" => PacketSamples.WithWork(PaperSize.A4),
                 "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
+                "unplanned" => PacketSamples.Unplanned(),
                 _ => PacketSamples.Empty(),
-            }
-        );
+            };
 
     public static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
 

@@ -54,7 +54,7 @@ internal static class PacketRun
             return DesignInput.Refused(evaluation.Faults, []);
         var work = WorkPlanner.Of(piece, WorkChoices.Usual);
         Print(LoosePacket.Of(piece, work, paper, Today), sections, target);
-        return ExitStatus.Done;
+        return DesignInput.Told(work.Findings.Select(one => (one.Severity, one.Text)));
     }
 
     private static int OfRequest(

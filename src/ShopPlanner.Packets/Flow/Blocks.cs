@@ -12,6 +12,9 @@ internal static class Blocks
 
     private const double Leading = 1.28;
 
+    // What stands together must fit a column, whatever somebody typed.
+    private const int MostTogether = 900;
+
     /// <summary>Text broken into lines, a block each, so that a long text goes over to the next column.</summary>
     public static IEnumerable<Block> Text(
         string text,
@@ -35,13 +38,13 @@ internal static class Blocks
         double size = TextSize,
         Weight weight = Weight.Regular,
         Tone tone = Tone.Ink
-    ) => Stack([.. Text(text, width, size, weight, tone)]) with { Before = before };
+    ) => Stack([.. Text(Capped(text), width, size, weight, tone)]) with { Before = before };
 
     /// <summary>Lines with a bullet before the first.</summary>
     public static Block Item(string text, double width)
     {
         const double indent = 10;
-        var lines = Stack([.. Text(text, width - indent)]);
+        var lines = Stack([.. Text(Capped(text), width - indent)]);
         return new(
             lines.Height + 2.5,
             at =>
@@ -88,6 +91,8 @@ internal static class Blocks
         {
             ToScale = cells.Any(one => one.Block.ToScale),
         };
+
+    private static string Capped(string text) => text.Length > MostTogether ? text[..MostTogether] + "…" : text;
 
     private static Spot Below(IReadOnlyList<Block> blocks, int index, Spot at) =>
         at with

@@ -12,7 +12,6 @@ namespace ShopPlanner.Packets.Model;
 /// <param name="Apart">The parts drawn apart.</param>
 /// <param name="Parts">Every kind of part.</param>
 /// <param name="Joints">Every kind of joint.</param>
-/// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Warnings">What to fix, to make safe or to check: plain sentences, each after its severity.</param>
 public sealed record PacketPiece(
     string Name,
@@ -22,7 +21,6 @@ public sealed record PacketPiece(
     LineDrawing Apart,
     ImmutableArray<PacketPiecePart> Parts,
     ImmutableArray<PacketJoint> Joints,
-    ImmutableArray<PacketHardware> Hardware,
     ImmutableArray<string> Warnings
 )
 {

@@ -44,7 +44,6 @@ public static class PieceSheets
                     .Of(piece, page.ColumnWidth(JointColumns), JointHeight)
                     .Select(one => new PacketJoint(one.Title, one.Note, one.Count, one.Drawing)),
             ],
-            [.. piece.Hardware.Select(one => new PacketHardware(one.Name, one.Quantity))],
             [
                 .. PieceJudge
                     .Of(piece)

@@ -21,7 +21,9 @@ internal static class StepBlocks
         Before = 7;
     private const int MostMarks = 24,
         MostTogether = 14,
-        MostTitle = 240;
+        MostTitle = 240,
+        // More than a line ever holds.
+        MostAhead = 240;
 
     /// <summary>The blocks of a step.</summary>
     /// <param name="step">The step.</param>
@@ -85,7 +87,8 @@ internal static class StepBlocks
             {
                 var isBeside = picture is not null && y < picture.Height - 2;
                 var indent = isBeside ? beside : 0;
-                var line = TextFit.Wrap(rest, one.Weight, one.Size, width - indent)[0];
+                var ahead = rest.Length > MostAhead ? rest[..MostAhead] : rest;
+                var line = TextFit.Wrap(ahead, one.Weight, one.Size, width - indent)[0];
                 rest = rest[line.Length..].TrimStart();
                 lines.Add(new(one, line, indent, isBeside));
                 y += one.Size * Leading;

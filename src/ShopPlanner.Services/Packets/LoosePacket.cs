@@ -135,10 +135,12 @@ public static class LoosePacket
             [.. InAnyOrder.Of(plan.Subassemblies, plan.Steps).Select(group => InAnyOrder.Sentence(group))],
             Steps(step => step.Phase != WorkPhase.Finish),
             Steps(step => step.Phase == WorkPhase.Finish),
-            [.. (plan.Finish?.Areas ?? []).Select(area => WorkSheets.Area(piece, area, plan.Unit))],
+            [.. (plan.Finish?.Areas ?? []).Select(area => WorkSheets.Area(area, NameOf(piece, area.Part), plan.Unit))],
             [.. (plan.Finish?.Buy ?? []).Select(item => new PacketHardware(item.Name, item.Quantity))]
         );
     }
+
+    private static string NameOf(Piece piece, string part) => piece.Parts.FirstOrDefault(one => one.Id == part)?.Name ?? "";
 
     private static PacketSupply Supply(Piece piece, string name, int quantity, SupplyAisle aisle) =>
         new(piece.Name, name, quantity.ToString(CultureInfo.InvariantCulture), aisle);
