@@ -49,7 +49,7 @@ internal static class PacketRun
         var (design, faults) = DesignJson.Read(document);
         if (design is null)
             return DesignInput.Refused(faults, []);
-        var evaluation = DesignEvaluator.Evaluate(design);
+        var evaluation = DesignEvaluator.Evaluate(design, new Dictionary<string, string>());
         if (evaluation.Piece is not { } piece)
             return DesignInput.Refused(evaluation.Faults, []);
         var work = WorkPlanner.Of(piece, WorkChoices.Usual);

@@ -10,7 +10,7 @@ internal static class Blocks
     /// <summary>The size of running text; nothing that is read on is smaller.</summary>
     public const double TextSize = 9;
 
-    private const double Leading = 1.28;
+    private const double Leading = 1.22;
 
     // What stands together must fit a column, whatever somebody typed.
     private const int MostTogether = 900;
@@ -46,7 +46,7 @@ internal static class Blocks
         const double indent = 10;
         var lines = Stack([.. Text(Capped(text), width - indent)]);
         return new(
-            lines.Height + 2.5,
+            lines.Height + 2,
             at =>
                 [
                     new Caption(at with { Y = at.Y + (TextSize * 0.62) }, "•", TextSize, Weight: Weight.Bold),

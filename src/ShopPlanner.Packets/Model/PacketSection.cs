@@ -29,7 +29,7 @@ public enum PacketSection
     /// <summary>Like cuts together.</summary>
     CutsBySetting,
 
-    /// <summary>What is set at router, drill and jigs.</summary>
+    /// <summary>What is set at router, drill and jigs, apart from the steps, which else tell it.</summary>
     Machines,
 
     /// <summary>Joints, spacers and test pieces.</summary>
@@ -84,8 +84,10 @@ public static class PacketSections
     /// together are bought and cut by their packet, so their work is a list there; one piece is built by it.</summary>
     /// <param name="projects">How many pieces of furniture the packet is for.</param>
     public static ImmutableArray<PacketSection> Usual(int projects) =>
-        [.. All.Select(one => one.Section).Where(one => !OnRequest.Contains(one) && one != (projects > 1 ? Long : Short))
-            .Where(one => projects <= 1 || one != PacketSection.Finish)];
+        [
+            .. All.Select(one => one.Section)
+                .Where(one => !OnRequest.Contains(one) && !(projects > 1 ? OfOne : OfSeveral).Contains(one)),
+        ];
 
     /// <summary>The sections of a list of keys, with commas between them; null where one is not known.</summary>
     /// <param name="keys">The list.</param>
@@ -107,12 +109,13 @@ public static class PacketSections
         return string.Join(',', All.Where(one => wanted.Contains(one.Section)).Select(one => one.Key));
     }
 
-    private const PacketSection Short = PacketSection.Order,
-        Long = PacketSection.Steps;
+    private static readonly ImmutableArray<PacketSection> OfOne = [PacketSection.Steps, PacketSection.Finish];
+    private static readonly ImmutableArray<PacketSection> OfSeveral = [PacketSection.Order];
 
     private static readonly ImmutableArray<PacketSection> OnRequest =
     [
         PacketSection.CutsBySetting,
+        PacketSection.Machines,
         PacketSection.Joints,
         PacketSection.Cost,
         PacketSection.Workings,

@@ -49,19 +49,13 @@ internal static class FinishSection
     {
         if (work.Areas.IsEmpty)
             return [];
-        var table = new Table(
-            [new("Mark", 1.1), new("Part", 4), new("Area", 2, Anchor.End), new("Before assembly", 2.6, Anchor.End)],
-            [
-                .. work.Areas.Select(area =>
-                    ImmutableArray.Create<Cell>(
-                        new MarkCell(area.Part),
-                        new TextCell(area.Name),
-                        new TextCell(area.Area, Weight: Weight.Medium),
-                        new TextCell(area.BeforeAssembly.Length > 0 ? area.BeforeAssembly : "—")
-                    )
-                ),
-            ]
+        var words = work.Areas.Select(area =>
+            $"{area.Part} {area.Name} {area.Area}" + (area.BeforeAssembly.Length > 0 ? $" ({area.BeforeAssembly} before assembly)" : "")
         );
-        return [Blocks.Subheading("Areas to finish", width), .. table.Blocks(width)];
+        return
+        [
+            Blocks.Subheading("Areas to finish", width),
+            .. Blocks.Text(string.Join("; ", words) + ".", width),
+        ];
     }
 }

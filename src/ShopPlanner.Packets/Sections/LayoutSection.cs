@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Lettering;
@@ -51,7 +52,7 @@ internal static class LayoutSection
     private static IEnumerable<Block> Of(PacketLayout layout, DrawingRoom room, double width, PacketModel model)
     {
         var table = LayoutTable.Of(layout, model.Unit);
-        yield return new Block(TitleSize * 1.45, at => Heading(layout, room, at, width)) { Before = 7, Keep = true };
+        yield return new Block(TitleSize * 1.45, at => Heading(layout, room, at, width, model.Unit)) { Before = 7, Keep = true };
         var narrow = Math.Max(LeastDrawing, LayoutDrawing.WidthOf(layout.Picture, room));
         if (layout.IsBoard && narrow <= width * NarrowShare && layout.Cuts.Length <= MostBeside)
         {
@@ -87,9 +88,9 @@ internal static class LayoutSection
             Cuts = [.. picture.Cuts.Select(c => c with { State = CutState.Planned })],
         };
 
-    private static Shape[] Heading(PacketLayout layout, DrawingRoom scale, Spot at, double width)
+    private static Shape[] Heading(PacketLayout layout, DrawingRoom scale, Spot at, double width, LengthUnit packet)
     {
-        var unit = layout.IsBoard ? ", " + Figures.UnitName(layout.Picture.Unit) : "";
+        var unit = layout.Picture.Unit == packet ? "" : ", in " + Figures.UnitName(layout.Picture.Unit);
         var told = layout.IsBoard ? $"scale 1 : {Words.Of(scale.Scale ?? 1)}{unit}" : "";
         var copies = layout.Copies > 1 ? $"cut {Words.Of(layout.Copies)} like this" : "";
         var side = Typeface.Width(told, Weight.Regular, LegendSize);

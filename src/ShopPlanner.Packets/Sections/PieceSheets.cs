@@ -15,8 +15,8 @@ public static class PieceSheets
 {
     // One piece takes a third of a page, several stand three to a page.
     private const double ViewsShare = 0.56,
-        AloneHeight = 235,
-        AmongHeight = 178,
+        AloneHeight = 225,
+        AmongHeight = 165,
         FaceHeight = 118,
         JointHeight = 104;
 

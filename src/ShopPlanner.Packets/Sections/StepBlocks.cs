@@ -11,14 +11,15 @@ namespace ShopPlanner.Packets.Sections;
 internal static class StepBlocks
 {
     /// <summary>Most that a picture takes of a column's width.</summary>
-    public const double PictureShare = 0.36;
+    public const double PictureShare = 0.34;
 
     private const double Side = 8.5,
         Indent = 14,
-        TitleSize = 10,
-        Leading = 1.25,
-        Gap = 7,
-        Before = 7;
+        TitleSize = 9.5,
+        FigureSize = 9.5,
+        Leading = 1.19,
+        Gap = 6,
+        Before = 5.5;
     private const int MostMarks = 24,
         MostTogether = 14,
         MostTitle = 240,
@@ -105,7 +106,7 @@ internal static class StepBlocks
         if (!step.Says.IsEmpty)
             yield return new(string.Join(' ', step.Says));
         foreach (var figure in step.Figures)
-            yield return new(figure, Weight.Bold) { Size = 10 };
+            yield return new(figure, Weight.Bold) { Size = FigureSize };
         foreach (var fact in step.Setup.Concat(step.Facts))
             yield return new(fact, Weight.Medium);
         if (step.Check.Length > 0)
