@@ -20,5 +20,6 @@ public sealed class WritingOrderTests
     [InlineData("ببب", "\uFE90\uFE92\uFE91")]
     [InlineData("لا", "\uFEFB")]
     [InlineData("دب", "\uFE8F\uFEA9")]
-    public void Arabic_letters_take_the_form_of_their_place(string line, string set) => Assert.Equal(set, WritingOrder.Visual(line));
+    public void Arabic_letters_take_the_form_of_their_place(string line, string set) =>
+        Assert.Equal(set, WritingOrder.Visual(line));
 }

@@ -9,7 +9,20 @@ namespace ShopPlanner.Packets.Tests;
 public sealed class PacketPagesTests
 {
     public static TheoryData<string> Samples =>
-        ["letter", "a4", "many", "hostile", "word", "empty", "millimetres", "pieces", "pieces-a4", "work", "work-a4", "unplanned"];
+        [
+            "letter",
+            "a4",
+            "many",
+            "hostile",
+            "word",
+            "empty",
+            "millimetres",
+            "pieces",
+            "pieces-a4",
+            "work",
+            "work-a4",
+            "unplanned",
+        ];
 
     /// <summary>The margin asked for is 1/4 in at least (common practice of home printers).</summary>
     [Theory]

@@ -105,11 +105,7 @@ public sealed class PacketWordsTests
         var model = PacketSamples.WithWork(PaperSize.Letter);
         var figure = model.Work[0].Build.First(step => step.IsOnParts && !step.Figures.IsEmpty).Figures[0];
         int Times(params PacketSection[] sections) =>
-            Running(
-                    PacketWriter
-                        .Pages(model with { Work = [model.Work[0]], Sections = [.. sections] })
-                        .SelectMany(Words)
-                )
+            Running(PacketWriter.Pages(model with { Work = [model.Work[0]], Sections = [.. sections] }).SelectMany(Words))
                 .Split(figure)
                 .Length - 1;
         Assert.NotEqual(0, Times(PacketSection.Steps));

@@ -42,7 +42,11 @@ public sealed class PdfFileTests
         Assert.Equal(marks.Order(), read.Outline.Order());
         Assert.All(
             pages,
-            page => Assert.All(page.Bookmarks.Where(one => !one.IsWithin), one => Assert.Contains(one.Title, PrintedPages.Words(page)))
+            page =>
+                Assert.All(
+                    page.Bookmarks.Where(one => !one.IsWithin),
+                    one => Assert.Contains(one.Title, PrintedPages.Words(page))
+                )
         );
         var links = pages.SelectMany(page => page.Links).Select(link => marks.First(mark => mark.Title == link.Target).Page);
         Assert.NotEmpty(links);

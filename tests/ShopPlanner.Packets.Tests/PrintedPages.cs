@@ -22,21 +22,21 @@ internal static class PrintedPages
         };
 
     private static PacketModel Sample(string sample) =>
-            sample switch
-            {
-                "letter" => PacketSamples.Cabinet(),
-                "a4" => PacketSamples.Cabinet(PaperSize.A4),
-                "many" => PacketSamples.Many(20),
-                "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
-                "word" => PacketSamples.Named(new string('W', 5000)),
-                "millimetres" => PacketSamples.Metric(),
-                "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
-                "work" => PacketSamples.WithWork(PaperSize.Letter),
-                "work-a4" => PacketSamples.WithWork(PaperSize.A4),
-                "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
-                "unplanned" => PacketSamples.Unplanned(),
-                _ => PacketSamples.Empty(),
-            };
+        sample switch
+        {
+            "letter" => PacketSamples.Cabinet(),
+            "a4" => PacketSamples.Cabinet(PaperSize.A4),
+            "many" => PacketSamples.Many(20),
+            "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
+            "word" => PacketSamples.Named(new string('W', 5000)),
+            "millimetres" => PacketSamples.Metric(),
+            "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
+            "work" => PacketSamples.WithWork(PaperSize.Letter),
+            "work-a4" => PacketSamples.WithWork(PaperSize.A4),
+            "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
+            "unplanned" => PacketSamples.Unplanned(),
+            _ => PacketSamples.Empty(),
+        };
 
     public static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
 

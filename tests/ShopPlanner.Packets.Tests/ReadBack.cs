@@ -57,10 +57,7 @@ internal sealed class ReadBack : IDisposable
     public static bool IsWithin(Page page, double margin) =>
         Boxes(page)
             .All(box =>
-                box.Left >= margin
-                && box.Bottom >= margin
-                && box.Right <= page.Width - margin
-                && box.Top <= page.Height - margin
+                box.Left >= margin && box.Bottom >= margin && box.Right <= page.Width - margin && box.Top <= page.Height - margin
             );
 
     /// <summary>The widest filled shape of a page, in points.</summary>

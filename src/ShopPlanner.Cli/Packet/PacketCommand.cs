@@ -70,7 +70,7 @@ internal static class PacketCommand
                 parsed.GetRequiredValue(Output)!,
                 parsed.GetValue(Plan),
                 parsed.GetValue(Paper) ?? PaperSize.Letter,
-                parsed.GetValue(Sections)
+                parsed.GetValue(Sections) is { Length: > 0 } sections ? sections : null
             )
         );
         return command;

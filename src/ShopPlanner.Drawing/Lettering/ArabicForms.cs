@@ -26,7 +26,11 @@ internal static class ArabicForms
         for (var i = 0; i < text.Length; i++)
         {
             var before = Neighbour(text, i, -1) is { } one && FormsOf(one) == 4;
-            if (text[i] == Lam && i + 1 < text.Length && Alefs.IndexOf(text[i + 1], StringComparison.Ordinal) is var alef and >= 0)
+            if (
+                text[i] == Lam
+                && i + 1 < text.Length
+                && Alefs.IndexOf(text[i + 1], StringComparison.Ordinal) is var alef and >= 0
+            )
             {
                 joined.Append((char)(LamAlef + (2 * alef) + (before ? 1 : 0)));
                 i++;
@@ -55,8 +59,7 @@ internal static class ArabicForms
         return (char)(Block + Forms[..(text[i] - First)].Sum(count => count - '0') + form);
     }
 
-    private static int FormsOf(char letter) =>
-        letter >= First && letter < First + Forms.Length ? Forms[letter - First] - '0' : 0;
+    private static int FormsOf(char letter) => letter >= First && letter < First + Forms.Length ? Forms[letter - First] - '0' : 0;
 
     // Vowel marks stand above and below, and do not part letters.
     private static char? Neighbour(string text, int i, int step)

@@ -75,7 +75,10 @@ public static class OtherFonts
             .GroupBy(Path.GetFileName)
             .ToDictionary(same => same.Key!, same => same.First(), StringComparer.OrdinalIgnoreCase);
         foreach (var name in Files)
-            if (files.TryGetValue(name, out var file) && new TrueTypeFont(File.ReadAllBytes(file)) is { HasTrueTypeOutlines: true } font)
+            if (
+                files.TryGetValue(name, out var file)
+                && new TrueTypeFont(File.ReadAllBytes(file)) is { HasTrueTypeOutlines: true } font
+            )
                 yield return new(file, font);
     }
 

@@ -65,8 +65,7 @@ public static class Typeface
     public static double WidthOf(string run, OtherFont? other, Weight weight, double size) =>
         (other?.Font ?? Of(weight)).Width(run, size);
 
-    private static TrueTypeFont Font(TrueTypeFont font, Rune rune) =>
-        font.Has(rune) ? font : OtherFonts.For(rune)?.Font ?? font;
+    private static TrueTypeFont Font(TrueTypeFont font, Rune rune) => font.Has(rune) ? font : OtherFonts.For(rune)?.Font ?? font;
 
     private static TrueTypeFont Load(Weight weight)
     {

@@ -105,7 +105,10 @@ public static class WritingOrder
 
     // Hebrew, Arabic, Syriac, Thaana, N'Ko and the presentation forms.
     private static bool IsRight(Rune rune) =>
-        rune.Value is (>= 0x0590 and <= 0x08FF and not (>= 0x0660 and <= 0x0669)) or (>= 0xFB1D and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFC);
+        rune.Value
+            is (>= 0x0590 and <= 0x08FF and not (>= 0x0660 and <= 0x0669))
+                or (>= 0xFB1D and <= 0xFDFF)
+                or (>= 0xFE70 and <= 0xFEFC);
 
     private enum Kind
     {

@@ -25,7 +25,8 @@ internal abstract record Cell
 }
 
 /// <summary>Text that wraps; beyond a number of lines it is cut off with …, so that a row always fits a page.</summary>
-internal sealed record TextCell(string Text, double Size = Blocks.TextSize, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink) : Cell
+internal sealed record TextCell(string Text, double Size = Blocks.TextSize, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink)
+    : Cell
 {
     private const int MostLines = 8,
         MostCharacters = 2000;

@@ -40,6 +40,11 @@ internal sealed class Leaf
         var all = groups.ToList();
         foreach (var (place, at, block) in later)
             all[place] = all[place] with { Shapes = [.. all[place].Shapes, .. block.Later!(at, pages)] };
-        return [.. all.Select(group => group.Link is { } link && !pages.ContainsKey(link.Target) ? group with { Link = null } : group)];
+        return
+        [
+            .. all.Select(group =>
+                group.Link is { } link && !pages.ContainsKey(link.Target) ? group with { Link = null } : group
+            ),
+        ];
     }
 }

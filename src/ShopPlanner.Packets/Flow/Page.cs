@@ -9,12 +9,7 @@ namespace ShopPlanner.Packets.Flow;
 /// <param name="Height">Of the paper.</param>
 /// <param name="Groups">All that is on it, in reading order.</param>
 /// <param name="Bookmarks">Headings that begin on it, for the file's outline.</param>
-public sealed record Page(
-    double Width,
-    double Height,
-    ImmutableArray<PageGroup> Groups,
-    ImmutableArray<PageMark> Bookmarks
-)
+public sealed record Page(double Width, double Height, ImmutableArray<PageGroup> Groups, ImmutableArray<PageMark> Bookmarks)
 {
     /// <summary>Places that lead to a bookmark.</summary>
     public IEnumerable<PageLink> Links => Groups.Select(group => group.Link).OfType<PageLink>();

@@ -43,11 +43,4 @@ public enum SupplyAisle
 /// <param name="How">The formula in words and with its numbers; empty for a figure that was given.</param>
 /// <param name="Source">Where the rule comes from.</param>
 /// <param name="From">Numbers of the figures that went into it.</param>
-public sealed record PacketWorking(
-    int Number,
-    string Name,
-    string Value,
-    string How,
-    string Source,
-    ImmutableArray<int> From
-);
+public sealed record PacketWorking(int Number, string Name, string Value, string How, string Source, ImmutableArray<int> From);

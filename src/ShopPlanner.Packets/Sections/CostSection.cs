@@ -38,9 +38,7 @@ internal static class CostSection
             [
                 .. table.Blocks(flow.Width),
                 Blocks.Paragraph(Rule, flow.Width, 4, tone: Tone.Faded),
-                .. unknown == 0
-                    ? Array.Empty<Block>()
-                    : [Blocks.Paragraph(Unpriced(unknown), flow.Width, 2, tone: Tone.Pencil)],
+                .. unknown == 0 ? Array.Empty<Block>() : [Blocks.Paragraph(Unpriced(unknown), flow.Width, 2, tone: Tone.Pencil)],
             ]
         );
     }

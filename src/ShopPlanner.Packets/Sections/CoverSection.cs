@@ -74,7 +74,9 @@ internal static class CoverSection
             takes.Wood,
             takes.WoodCost is { } cost ? $"Boards and sheets: {Words.Of(cost, model.Currency)}" : "",
             takes.WorkMinutes > 0 ? $"Work after cutting: about {Hours(takes.WorkMinutes)}, an estimate" : "",
-            takes.WaitMinutes > 0 ? $"Glue and finish: {StepWords.Time(takes.WaitMinutes)} of waiting, if one after the other" : "",
+            takes.WaitMinutes > 0
+                ? $"Glue and finish: {StepWords.Time(takes.WaitMinutes)} of waiting, if one after the other"
+                : "",
         ];
         return Blocks.Stack([
             Blocks.Paragraph(takes.Name.Length > 100 ? takes.Name[..100] : takes.Name, width, size: 10.5, weight: Weight.Bold),

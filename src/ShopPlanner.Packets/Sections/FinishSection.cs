@@ -50,12 +50,9 @@ internal static class FinishSection
         if (work.Areas.IsEmpty)
             return [];
         var words = work.Areas.Select(area =>
-            $"{area.Part} {area.Name} {area.Area}" + (area.BeforeAssembly.Length > 0 ? $" ({area.BeforeAssembly} before assembly)" : "")
+            $"{area.Part} {area.Name} {area.Area}"
+            + (area.BeforeAssembly.Length > 0 ? $" ({area.BeforeAssembly} before assembly)" : "")
         );
-        return
-        [
-            Blocks.Subheading("Areas to finish", width),
-            .. Blocks.Text(string.Join("; ", words) + ".", width),
-        ];
+        return [Blocks.Subheading("Areas to finish", width), .. Blocks.Text(string.Join("; ", words) + ".", width)];
     }
 }

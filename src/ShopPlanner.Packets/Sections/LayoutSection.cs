@@ -61,7 +61,10 @@ internal static class LayoutSection
         }
 
         var rows = table.Blocks(width);
-        yield return Blocks.Figure(Draw(layout, room), toScale: true) with { Keep = rows.Count > 0 };
+        yield return Blocks.Figure(Draw(layout, room), toScale: true) with
+        {
+            Keep = rows.Count > 0,
+        };
         foreach (var row in rows)
             yield return row;
     }
@@ -71,7 +74,10 @@ internal static class LayoutSection
     {
         const double gap = 4;
         var rest = width - drawing.Width - gap;
-        return Blocks.Beside(gap, [(Blocks.Figure(drawing, toScale: true), drawing.Width), (Blocks.Stack(table.Blocks(rest)), rest)]);
+        return Blocks.Beside(
+            gap,
+            [(Blocks.Figure(drawing, toScale: true), drawing.Width), (Blocks.Stack(table.Blocks(rest)), rest)]
+        );
     }
 
     private static LineDrawing Draw(PacketLayout layout, DrawingRoom room)
@@ -124,5 +130,8 @@ internal static class LayoutSection
     }
 
     private static Shape[] BadPlace(Box box) =>
-        [new CrossHatch(Stroke.BadPlace, box, 4.5), new Caption(new(box.Right + 4, box.Y + 4.5), BadPlaceNote.Legend, LegendSize)];
+        [
+            new CrossHatch(Stroke.BadPlace, box, 4.5),
+            new Caption(new(box.Right + 4, box.Y + 4.5), BadPlaceNote.Legend, LegendSize),
+        ];
 }

@@ -15,10 +15,7 @@ internal static class LayoutTable
     /// <param name="layout">The layout.</param>
     /// <param name="packet">The packet's unit: another one is named beside each figure.</param>
     public static Table Of(PacketLayout layout, LengthUnit packet) =>
-        new(
-            [new("", 0.4), new("", 0.5, Anchor.End), new("", 1.7, Anchor.End), new("", 7.4)],
-            [.. Cuts(layout, packet)]
-        )
+        new([new("", 0.4), new("", 0.5, Anchor.End), new("", 1.7, Anchor.End), new("", 7.4)], [.. Cuts(layout, packet)])
         {
             HasHead = false,
         };
@@ -28,9 +25,7 @@ internal static class LayoutTable
     {
         var (store, home) = (layout.Cuts.Where(c => c.ByStore).ToList(), layout.Cuts.Where(c => !c.ByStore).ToList());
         var homes = Rows(home, layout, packet);
-        return store.Count == 0
-            ? homes
-            : [Place("At the store"), .. Rows(store, layout, packet), Place("At home"), .. homes];
+        return store.Count == 0 ? homes : [Place("At the store"), .. Rows(store, layout, packet), Place("At home"), .. homes];
     }
 
     private static ImmutableArray<Cell> Place(string words) =>

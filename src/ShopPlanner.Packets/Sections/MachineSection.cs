@@ -14,14 +14,7 @@ internal static class MachineSection
 
     /// <summary>A step as it stands among the others: what is printed here left out.</summary>
     public static PacketStep Without(PacketStep step) =>
-        IsSet(step)
-            ? step with
-            {
-                Picture = null,
-                Figures = [],
-                Setup = ["Settings: under Machine settings."],
-            }
-            : step;
+        IsSet(step) ? step with { Picture = null, Figures = [], Setup = ["Settings: under Machine settings."] } : step;
 
     /// <summary>Adds the settings of all pieces.</summary>
     public static void Add(PageFlow flow, PacketModel model, string title)
@@ -49,14 +42,7 @@ internal static class MachineSection
             yield return block;
     }
 
-    private static PacketStep Only(PacketStep step) =>
-        step with
-        {
-            Says = [],
-            Facts = [],
-            Check = "",
-            Cautions = [],
-        };
+    private static PacketStep Only(PacketStep step) => step with { Says = [], Facts = [], Check = "", Cautions = [] };
 
     // Without the steps, which tell each at its place, they stand together.
     private static IEnumerable<Block> Safety(List<PacketWork> works, double width)

@@ -28,7 +28,10 @@ internal static class OrderSection
         foreach (var step in steps)
         {
             if (step.Phase != phase)
-                yield return Blocks.Paragraph(step.Phase, width, 4, weight: Weight.Medium, tone: Tone.Faded) with { Keep = true };
+                yield return Blocks.Paragraph(step.Phase, width, 4, weight: Weight.Medium, tone: Tone.Faded) with
+                {
+                    Keep = true,
+                };
             phase = step.Phase;
             yield return Line(step, width);
         }
@@ -40,11 +43,7 @@ internal static class OrderSection
         var text = Blocks.Paragraph(words.Length > 300 ? words[..300] : words, width - Indent);
         return new(
             text.Height + 1,
-            at =>
-                [
-                    new Frame(Stroke.Ring, new(at.X, at.Y + 1, Side, Side), 1),
-                    .. text.Draw(at with { X = at.X + Indent }),
-                ]
+            at => [new Frame(Stroke.Ring, new(at.X, at.Y + 1, Side, Side), 1), .. text.Draw(at with { X = at.X + Indent })]
         );
     }
 }

@@ -26,9 +26,11 @@ internal static class PieceSection
     }
 
     private static Block Titled(string words, Drawing.LineDrawing drawing, bool toScale) =>
-        Blocks.Stack([Blocks.Paragraph(words, drawing.Width, weight: Weight.Medium, tone: Tone.Faded), Blocks.Figure(drawing)])
-            with
-            {
-                ToScale = toScale,
-            };
+        Blocks.Stack([
+            Blocks.Paragraph(words, drawing.Width, weight: Weight.Medium, tone: Tone.Faded),
+            Blocks.Figure(drawing),
+        ]) with
+        {
+            ToScale = toScale,
+        };
 }

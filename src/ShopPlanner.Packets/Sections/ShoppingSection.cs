@@ -107,13 +107,7 @@ internal static class ShoppingSection
         if (model.Stores.Count(store => !store.Purchases.IsEmpty) < 2)
             yield break;
         var total = model.Stores.Aggregate(Money.Zero, (sum, store) => sum + store.Total);
-        yield return Blocks.Paragraph(
-            "Total at all stores: " + Words.Of(total, model.Currency),
-            width,
-            6,
-            10.5,
-            Weight.Bold
-        );
+        yield return Blocks.Paragraph("Total at all stores: " + Words.Of(total, model.Currency), width, 6, 10.5, Weight.Bold);
     }
 
     private static IEnumerable<Block> Supplies(SupplyAisle aisle, string title, PacketModel model, double width)

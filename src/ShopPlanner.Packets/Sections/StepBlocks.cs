@@ -57,11 +57,7 @@ internal static class StepBlocks
         );
         return new(
             text.Height + 1.5,
-            at =>
-                [
-                    new Frame(Stroke.Ring, new(at.X, at.Y + 2, Side, Side), 1),
-                    .. text.Draw(at with { X = at.X + Indent }),
-                ]
+            at => [new Frame(Stroke.Ring, new(at.X, at.Y + 2, Side, Side), 1), .. text.Draw(at with { X = at.X + Indent })]
         );
     }
 
@@ -117,8 +113,7 @@ internal static class StepBlocks
             yield return new("Note: " + step.Note);
     }
 
-    private static string Marks(PacketStep step) =>
-        step.Marks.Length > MostMarks ? Words.Of(step.Marks) : Words.All(step.Marks);
+    private static string Marks(PacketStep step) => step.Marks.Length > MostMarks ? Words.Of(step.Marks) : Words.All(step.Marks);
 
     // In full where it comes first: read ten times, it is read no more.
     private static string Caution(PacketStep step, string words, Dictionary<string, int> said)

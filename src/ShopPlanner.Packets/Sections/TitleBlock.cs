@@ -22,31 +22,24 @@ internal static class TitleBlock
     {
         var names = Names(model, flow.Width - 24);
         var height = (names.Count * LineHeight) + 16 + FieldsHeight;
-        flow.Add(
-            [
-                new Block(height, at => Draw(flow, model, names, new(at.X, at.Y, flow.Width, height)))
-                {
-                    Role = PageRole.Heading,
-                },
-            ]
-        );
+        flow.Add([
+            new Block(height, at => Draw(flow, model, names, new(at.X, at.Y, flow.Width, height))) { Role = PageRole.Heading },
+        ]);
         flow.Space(6);
         if (model.Plan?.OutOfDate is { } change)
             flow.Add([OutOfDate(flow, change), Block.Gap(5)]);
-        flow.Add(
-            [
-                Blocks.Paragraph(
-                    model.Plan is { } plan
-                        ? $"Before you cut, check that your screen shows plan {plan.Id} too. If it does not, print again."
-                        : "Not planned yet: what to buy and how to cut it comes with a cut plan.",
-                    flow.Width,
-                    tone: Tone.Faded
-                ),
-                .. Names(model).Any(TextFit.LeavesOut)
-                    ? [Blocks.Paragraph(LeftOut, flow.Width, tone: Tone.Pencil)]
-                    : Array.Empty<Block>(),
-            ]
-        );
+        flow.Add([
+            Blocks.Paragraph(
+                model.Plan is { } plan
+                    ? $"Before you cut, check that your screen shows plan {plan.Id} too. If it does not, print again."
+                    : "Not planned yet: what to buy and how to cut it comes with a cut plan.",
+                flow.Width,
+                tone: Tone.Faded
+            ),
+            .. Names(model).Any(TextFit.LeavesOut)
+                ? [Blocks.Paragraph(LeftOut, flow.Width, tone: Tone.Pencil)]
+                : Array.Empty<Block>(),
+        ]);
     }
 
     private static IEnumerable<string> Names(PacketModel model) =>

@@ -24,16 +24,8 @@ public static class WorkSheets
     public static PacketStep Step(Piece? piece, WorkStep step, LengthUnit unit, int number, string note, PaperSize paper)
     {
         ArgumentNullException.ThrowIfNull(step);
-        string?[] facts =
-        [
-            .. step.Fasteners.Select(StepWords.Of),
-            step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null,
-        ];
-        string?[] setup =
-        [
-            step.Tool is { } tool ? "Tool: " + tool : null,
-            step.Face is { } face ? "Where: " + face : null,
-        ];
+        string?[] facts = [.. step.Fasteners.Select(StepWords.Of), step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null];
+        string?[] setup = [step.Tool is { } tool ? "Tool: " + tool : null, step.Face is { } face ? "Where: " + face : null];
         var wide = new PageFlow(paper).ColumnWidth(2) * StepBlocks.PictureShare;
         return new(
             number,

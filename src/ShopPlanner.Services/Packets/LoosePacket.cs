@@ -83,7 +83,11 @@ public static class LoosePacket
             ImmutableSortedDictionary<Guid, LengthUnit>.Empty
         );
         var model = new PacketBuilder(view, new PacketFacts(day, size, "", 1, basis)).Build();
-        return model with { Stores = [.. model.Stores.Select(Priced)], Takes = [.. model.Takes.Select(one => Priced(one, request))] };
+        return model with
+        {
+            Stores = [.. model.Stores.Select(Priced)],
+            Takes = [.. model.Takes.Select(one => Priced(one, request))],
+        };
     }
 
     private static PacketStore Priced(PacketStore store) =>

@@ -70,24 +70,24 @@ internal sealed class PacketPrinter(
         var pieces = await PacketPieces.ReadAsync(db, wanted, cancel);
         var projects = new List<PacketProject>();
         foreach (var id in wanted)
-            projects.Add(
-                new(id, names[id], pieces.GetValueOrDefault(id), await making.ViewAsync(db, id, cancel))
-            );
+            projects.Add(new(id, names[id], pieces.GetValueOrDefault(id), await making.ViewAsync(db, id, cancel)));
         return projects;
     }
 
     private static PacketModel With(PacketModel model, List<PacketProject> projects, ShoppingList list) =>
         model with
         {
-            Takes =
-            [
-                .. model.Takes.Zip(projects, (takes, project) => PacketSteps.Timed(takes, project.Piece, project.Work)),
-            ],
+            Takes = [.. model.Takes.Zip(projects, (takes, project) => PacketSteps.Timed(takes, project.Piece, project.Work))],
             Pieces =
             [
                 .. projects
                     .Where(project => project.Piece is not null)
-                    .Select(project => PieceSheets.Of(project.Piece!, model.Paper, projects.Count == 1) with { Name = project.Name }),
+                    .Select(project =>
+                        PieceSheets.Of(project.Piece!, model.Paper, projects.Count == 1) with
+                        {
+                            Name = project.Name,
+                        }
+                    ),
             ],
             Work =
             [

@@ -14,10 +14,7 @@ internal static class PacketSums
     /// <summary>In the order of the plan's projects.</summary>
     public static ImmutableArray<PacketTakes> Of(PlanView plan)
     {
-        var projects = plan
-            .Order.Projects.Where(id => plan.Parts.Values.Any(part => part.ProjectId == id))
-            .Distinct()
-            .ToList();
+        var projects = plan.Order.Projects.Where(id => plan.Parts.Values.Any(part => part.ProjectId == id)).Distinct().ToList();
         return
         [
             .. CostShares

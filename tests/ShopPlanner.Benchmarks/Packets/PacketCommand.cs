@@ -46,7 +46,9 @@ public static class PacketCommand
             PacketWriter.Write(model, file);
             clock.Stop();
             var allocated = GC.GetTotalAllocatedBytes(precise: true) - before;
-            Console.WriteLine(Row(run, clock.Elapsed.TotalMilliseconds, allocated, PacketWriter.Pages(model).Length, file.Length));
+            Console.WriteLine(
+                Row(run, clock.Elapsed.TotalMilliseconds, allocated, PacketWriter.Pages(model).Length, file.Length)
+            );
         }
 
         return 0;

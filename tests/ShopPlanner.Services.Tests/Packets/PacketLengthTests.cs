@@ -27,7 +27,10 @@ public sealed class PacketLengthTests
         using var packet = new ReadBack(file);
         Assert.InRange(packet.Pages.Count, 1, mostPages);
         Assert.All(names, name => Assert.Contains(name, packet.Text(), StringComparison.Ordinal));
-        Assert.All(packet.Pages, page => Assert.True(ReadBack.IsWithin(page, Margin), $"page {page.Number} goes over the margin"));
+        Assert.All(
+            packet.Pages,
+            page => Assert.True(ReadBack.IsWithin(page, Margin), $"page {page.Number} goes over the margin")
+        );
         Assert.All(
             packet.Pages,
             page => Assert.Contains($"page {page.Number} of {packet.Pages.Count}", ReadBack.Text(page), StringComparison.Ordinal)
