@@ -5,6 +5,7 @@ using ShopPlanner.Cli.Certificates;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
 using ShopPlanner.Cli.Labels;
+using ShopPlanner.Cli.Packet;
 using ShopPlanner.Cli.Parts;
 using ShopPlanner.Cli.Publish;
 using ShopPlanner.Cli.Steps;
@@ -19,6 +20,7 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     PartsCommand.Create(),
     CheckCommand.Create(),
     StepsCommand.Create(),
+    PacketCommand.Create(),
     ReadBillCommand.Create(),
     WeekendsCommand.Create(),
     CertificateCommand.Create(),

@@ -6,8 +6,7 @@ using ShopPlanner.Packets.Sections;
 
 namespace ShopPlanner.Packets;
 
-/// <summary>Prints a project's packet: title, shopping list, what the store cuts, the pieces with their drawings, cut list,
-/// cautions, every layout with its cuts, like cuts at one setting, the steps of building and finish.</summary>
+/// <summary>Prints a packet: the sections that were asked for, each going on where the former ended.</summary>
 public static class PacketWriter
 {
     /// <summary>Writes a PDF. The same model gives the same bytes.</summary>
@@ -15,23 +14,25 @@ public static class PacketWriter
     /// <param name="stream">Receives the file; left open.</param>
     public static void Write(PacketModel model, Stream stream)
     {
+        ArgumentNullException.ThrowIfNull(model);
         var pages = Pages(model);
-        PdfFile.Write(new(string.Join(", ", model.Projects), model.Date, model.Plan.Id), pages, stream);
+        var subject = model.Plan is { } plan
+            ? $"Packet of cut plan {Words.Of(plan.Version)}, {plan.Id}"
+            : "Packet without a cut plan";
+        PdfFile.Write(new(string.Join(", ", model.Projects), subject, model.Date, model.Plan?.Id ?? ""), pages, stream);
     }
 
     /// <summary>The pages as drawings in points, before they become a file.</summary>
     public static ImmutableArray<Page> Pages(PacketModel model)
     {
+        ArgumentNullException.ThrowIfNull(model);
         var flow = new PageFlow(model.Paper);
+        var sections = SectionList.Of(model);
         TitleBlock.Add(flow, model);
-        ShoppingSection.Add(flow, model);
-        StoreSawSection.Add(flow, model);
-        PieceSection.Add(flow, model);
-        CutListSection.Add(flow, model);
-        CautionSection.Add(flow, model);
-        LayoutSection.Add(flow, model);
-        SettingSection.Add(flow, model);
-        WorkSection.Add(flow, model);
+        if (model.Sections.Contains(PacketSection.Cover))
+            CoverSection.Add(flow, model, sections);
+        foreach (var section in sections)
+            section.Add?.Invoke(flow);
         return PageFrame.Finish(flow, model);
     }
 }

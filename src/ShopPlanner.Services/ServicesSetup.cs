@@ -120,6 +120,7 @@ public static class ServicesSetup
         services.AddSingleton<LabelReading>();
         services.AddSingleton<ILabelService, LabelService>();
         services.AddSingleton<ITemplateService, TemplateService>();
+        services.AddSingleton<IPacketChoice, PacketChoice>();
         services.AddSingleton<IPlanService, PlanService>();
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();

@@ -15,6 +15,7 @@ var commands = new Dictionary<string, Func<IReadOnlyList<string>, int>>(StringCo
     ["weekends"] = WeekendsCommand.Run,
     ["together"] = TogetherCommand.Run,
     ["labels"] = LabelsCommand.Run,
+    ["packet"] = PacketCommand.Run,
 };
 
 if (args.Length == 0 || !commands.TryGetValue(args[0], out var command))

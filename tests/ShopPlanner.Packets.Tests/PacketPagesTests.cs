@@ -9,7 +9,20 @@ namespace ShopPlanner.Packets.Tests;
 public sealed class PacketPagesTests
 {
     public static TheoryData<string> Samples =>
-        ["letter", "a4", "many", "hostile", "word", "empty", "millimetres", "pieces", "pieces-a4", "work", "work-a4"];
+        [
+            "letter",
+            "a4",
+            "many",
+            "hostile",
+            "word",
+            "empty",
+            "millimetres",
+            "pieces",
+            "pieces-a4",
+            "work",
+            "work-a4",
+            "unplanned",
+        ];
 
     /// <summary>The margin asked for is 1/4 in at least (common practice of home printers).</summary>
     [Theory]
@@ -48,10 +61,11 @@ public sealed class PacketPagesTests
     public void Every_page_says_which_it_is_and_of_which_plan(string sample)
     {
         var pages = Pages(sample);
+        var plan = sample == "unplanned" ? "no cut plan" : "plan 3 · 8f3a12bc";
         for (var i = 0; i < pages.Length; i++)
         {
             Assert.Contains($"page {i + 1} of {pages.Length}", Words(pages[i]));
-            Assert.Contains("plan 3 · 8f3a12bc · printed Nov 25, 2026", Words(pages[i]));
+            Assert.Contains(plan + " · printed Nov 25, 2026", Words(pages[i]));
         }
     }
 
@@ -63,26 +77,32 @@ public sealed class PacketPagesTests
     }
 
     [Fact]
-    public void Bar_stands_once_on_each_page_with_a_drawing_and_on_no_other() =>
+    public void Bar_stands_once_on_each_page_with_a_layout() =>
         Assert.All(
-            Pages("many"),
-            page =>
-            {
-                var drawings = Words(page).Count(w => w.Contains("scale 1 : ", StringComparison.Ordinal));
-                Assert.Equal(
-                    drawings > 0 ? 1 : 0,
-                    Words(page).Count(w => w.StartsWith("4 in on paper", StringComparison.Ordinal))
-                );
-            }
+            Pages("many").Where(page => Words(page).Any(word => word.Contains("scale 1 : ", StringComparison.Ordinal))),
+            page => Assert.Single(Words(page), word => word.StartsWith("4 in on paper", StringComparison.Ordinal))
         );
 
     [Fact]
-    public void Sheet_is_printed_at_the_scale_that_stands_beside_it()
+    public void Sheet_is_printed_at_the_scale_that_stands_below_it()
     {
-        var page = Pages("letter").First(p => Words(p).Contains("scale 1 : 14, in inches"));
+        var model = PacketSamples.Cabinet();
+        model = model with { Layouts = [model.Layouts[0]], Sections = [PacketSection.Layouts] };
+        var page = PacketWriter.Pages(model).Single();
+        var scale = ScaleOn(Words(page));
         var wood = page.Drawing.Leaves().OfType<Patch>().First(p => p.Fill == Fill.Wood);
-        Assert.Equal(96.0 * 72 / 14, wood.Box.Width, 6);
-        Assert.Equal(48.0 * 72 / 14, wood.Box.Height, 6);
+        Assert.Equal(96.0 * 72 / scale, wood.Box.Width, 6);
+        Assert.Equal(48.0 * 72 / scale, wood.Box.Height, 6);
+    }
+
+    [Fact]
+    public void Boards_share_one_scale()
+    {
+        var model = PacketSamples.Cabinet();
+        model = model with { Layouts = [.. model.Layouts.Where(one => one.IsBoard)], Sections = [PacketSection.Layouts] };
+        var words = PacketWriter.Pages(model).SelectMany(Words).Where(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal));
+        Assert.Equal(2, words.Count());
+        Assert.Single(words.Distinct());
     }
 
     [Fact]
@@ -102,7 +122,7 @@ public sealed class PacketPagesTests
             .Where(p => Words(p).Any(w => w.StartsWith("Panel number", StringComparison.Ordinal)))
             .ToList();
         Assert.True(pages.Count > 2);
-        Assert.All(pages, p => Assert.Contains("Thickness", Words(p)));
+        Assert.All(pages, p => Assert.Contains("Thick", Words(p)));
         Assert.Equal(
             Enumerable.Range(1, 120).Select(i => $"Panel number {i}"),
             pages.SelectMany(Words).Where(w => w.StartsWith("Panel number", StringComparison.Ordinal))
@@ -113,16 +133,23 @@ public sealed class PacketPagesTests
     public void Views_of_a_piece_are_as_large_as_their_scale_says()
     {
         var pieces = PacketSamples.WithPieces(PaperSize.Letter);
-        var bookcase = pieces with { Pieces = [pieces.Pieces.Single(one => one.Name == "Bookcase")] };
+        var bookcase = pieces with
+        {
+            Pieces = [pieces.Pieces.Single(one => one.Name == "Bookcase")],
+            Sections = [PacketSection.Drawings],
+        };
         var page = PacketWriter.Pages(bookcase).First(p => Words(p).Contains("Front, right side and top"));
-        var scale = int.Parse(
-            Words(page).Single(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3],
-            System.Globalization.CultureInfo.InvariantCulture
-        );
+        var scale = ScaleOn(Words(page));
         // The widest is the back: between sides of 23/32 in, in whose rabbets its edges are hidden.
         var back = page.Drawing.Leaves().OfType<Patch>().Where(p => p.Fill == Fill.Wood).MaxBy(p => p.Box.Width)!;
         Assert.Equal((30 - (2 * 23 / 32.0)) * 72.0 / scale, back.Box.Width, 3);
     }
+
+    private static int ScaleOn(List<string> words) =>
+        int.Parse(
+            words.First(w => w.StartsWith("scale 1 : ", StringComparison.Ordinal)).Split(' ', ',')[3],
+            System.Globalization.CultureInfo.InvariantCulture
+        );
 
     private static double BarOn(PacketModel model, string words)
     {

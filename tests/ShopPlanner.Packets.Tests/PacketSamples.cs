@@ -92,8 +92,10 @@ internal static class PacketSamples
             Layouts = [.. model.Layouts.Select(l => Rename(l, name))],
             Parts = [.. model.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
             Unplaced = [.. model.Unplaced.Select(u => u with { Name = name, Reason = name })],
-            Plan = model.Plan with { OutOfDate = name },
+            Plan = model.Plan! with { OutOfDate = name },
             Pieces = [.. WithPieces(PaperSize.Letter).Pieces.Take(1).Select(p => Rename(p, name))],
+            Supplies = [new(name, name, name, SupplyAisle.Hardware), new(name, name, "2", SupplyAisle.Finish)],
+            Takes = [new(name, "30″ × 60″", name, Money.From(12.5m), 90, 1440)],
             Work = [Rename(WithWork(PaperSize.Letter).Work[0], name)],
         };
     }
@@ -136,6 +138,22 @@ internal static class PacketSamples
                     .Range(0, layouts)
                     .Select(i => Layout(i % 2 == 0 ? Samples.Sheet() : Samples.Board(), i % 2 == 1, 1)),
             ],
+        };
+
+    /// <summary>A design alone: no plan yet.</summary>
+    public static PacketModel Unplanned(PaperSize paper = PaperSize.Letter) =>
+        Cabinet(paper) with
+        {
+            Projects = ["Bookcase"],
+            Plan = null,
+            Stores = [],
+            OnHand = [],
+            Layouts = [],
+            Parts = [],
+            Unplaced = [],
+            Settings = [],
+            Pieces = [PieceSheets.Of(BuiltInPieces.Read("bookcase"), paper)],
+            Work = [Work(BuiltInPieces.Read("bookcase"), paper)],
         };
 
     private static readonly string[] Worked = ["bookcase", "pantry-cupboard", "table"];
@@ -191,7 +209,6 @@ internal static class PacketSamples
             Name = name,
             Parts = [.. piece.Parts.Select(p => p with { Name = name, Material = name, Marks = [name, "A2"] })],
             Joints = [.. piece.Joints.Select(j => j with { Title = name, Note = name })],
-            Hardware = [new(name, 3)],
             Warnings = [name],
         };
 

@@ -10,23 +10,33 @@ internal static class PrintedPages
 {
     private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
 
-    public static ImmutableArray<Page> Pages(string sample) =>
-        PacketWriter.Pages(
-            sample switch
-            {
-                "letter" => PacketSamples.Cabinet(),
-                "a4" => PacketSamples.Cabinet(PaperSize.A4),
-                "many" => PacketSamples.Many(20),
-                "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
-                "word" => PacketSamples.Named(new string('W', 5000)),
-                "millimetres" => PacketSamples.Metric(),
-                "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
-                "work" => PacketSamples.WithWork(PaperSize.Letter),
-                "work-a4" => PacketSamples.WithWork(PaperSize.A4),
-                "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
-                _ => PacketSamples.Empty(),
-            }
-        );
+    public static ImmutableArray<Page> Pages(string sample) => PacketWriter.Pages(Model(sample));
+
+    /// <summary>A sample with every section.</summary>
+    public static PacketModel Model(string sample) => Whole(Sample(sample));
+
+    public static PacketModel Whole(PacketModel model) =>
+        model with
+        {
+            Sections = [.. PacketSections.All.Select(one => one.Section)],
+        };
+
+    private static PacketModel Sample(string sample) =>
+        sample switch
+        {
+            "letter" => PacketSamples.Cabinet(),
+            "a4" => PacketSamples.Cabinet(PaperSize.A4),
+            "many" => PacketSamples.Many(20),
+            "hostile" => PacketSamples.Named(string.Concat(Enumerable.Repeat(Hostile, 5000 / Hostile.Length))),
+            "word" => PacketSamples.Named(new string('W', 5000)),
+            "millimetres" => PacketSamples.Metric(),
+            "pieces" => PacketSamples.WithPieces(PaperSize.Letter),
+            "work" => PacketSamples.WithWork(PaperSize.Letter),
+            "work-a4" => PacketSamples.WithWork(PaperSize.A4),
+            "pieces-a4" => PacketSamples.WithPieces(PaperSize.A4),
+            "unplanned" => PacketSamples.Unplanned(),
+            _ => PacketSamples.Empty(),
+        };
 
     public static List<string> Words(Page page) => [.. page.Drawing.Leaves().OfType<Caption>().Select(c => c.Words)];
 

@@ -17,7 +17,7 @@ internal static class CutRun
             return ExitStatus.Refused;
         if (seconds is { } given)
             request = request with { Limits = new CutLimits(given) };
-        var plan = LiveLine.While(request, Plan);
+        var plan = Plan(request);
         if (!Passes(request, plan))
             return ExitStatus.Failed;
         target.Write(CutPlanJson.Write(plan));
@@ -44,6 +44,9 @@ internal static class CutRun
             Complaint.Print(fault.ToString());
         return request;
     }
+
+    /// <summary>Plans a request, shown while a person watches.</summary>
+    public static CutPlan Plan(CutRequest request) => LiveLine.While(request, Plan);
 
     private static CutPlan Plan(CutRequest request, Action<SearchProgress>? progress)
     {

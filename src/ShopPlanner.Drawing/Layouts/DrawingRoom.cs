@@ -30,6 +30,13 @@ public sealed record DrawingRoom(double Width, double Height, double LeastText, 
     /// <summary>A printed page; one unit is 1/72 in.</summary>
     public static DrawingRoom Paper(double width, double height) => new(width, height, 6.5, 13, WholeScale: true);
 
+    /// <summary>The whole-number scale to draw at, 12 for 1 : 12, so that several drawings share one; null for the largest that
+    /// fits. It fits where it is that of <see cref="LayoutDrawing.ScaleOf"/> or smaller.</summary>
+    public int? Scale { get; init; }
+
+    /// <summary>Whether the scale and the unit of boards are told elsewhere, so that no note below the drawing says them.</summary>
+    public bool IsScaleTold { get; init; }
+
     /// <summary>The size of the numbers of cuts: they are looked for from the saw.</summary>
     public double CutText => LeastText * 1.25;
 

@@ -22,7 +22,7 @@ internal static class FootNotes
         var grain = picture.HasGrain && !isBoard;
         var words = (isBoard ? EndSection.Words(picture) : "") + view.Note(picture.Unit);
         var width = room.Width - (2 * left) - (grain ? GrainWidth(size) + 8 : 0);
-        string?[] notes = [words, TurnedWords.Note(picture), BadPlaceNote.Of(picture)];
+        string?[] notes = [isBoard && room.IsScaleTold ? null : words, TurnedWords.Note(picture), BadPlaceNote.Of(picture)];
         foreach (var line in notes.OfType<string>().SelectMany(note => TextFit.Wrap(note, Weight.Regular, size, width)))
         {
             shapes.Add(new Caption(new(left, top), line, size, Tone: Tone.Faded));

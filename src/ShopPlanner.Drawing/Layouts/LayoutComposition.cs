@@ -9,6 +9,9 @@ internal sealed class LayoutComposition
     private const double Margin = 7,
         TopMargin = 7;
 
+    /// <summary>Beside a board: its end and the margins.</summary>
+    public static double Beside => (2 * Margin) + EndSection.Room;
+
     private readonly LayoutPicture picture;
     private readonly DrawingRoom room;
     private readonly bool isBoard;
@@ -33,6 +36,9 @@ internal sealed class LayoutComposition
         key = new LayoutKey(picture, labels.OnlyMarked, room.NoteText, room.Width - (2 * Margin));
         view = flat with { Top = TopMargin + flags.Height };
     }
+
+    /// <summary>The whole-number scale of the drawing; null where it fills its width.</summary>
+    public int? Scale => view.Scale;
 
     private double SideDimension => room.NoteText * 1.9;
 

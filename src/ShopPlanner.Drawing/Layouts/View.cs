@@ -22,7 +22,7 @@ internal sealed record View(double Left, double Top, double PerInch, int Stretch
     public static View Fill(LayoutPicture picture, double left, double width, DrawingRoom room, Func<double, int> stretch)
     {
         var perInch = Math.Min(width / Inches(picture.Length), room.Height / Inches(picture.Width));
-        int? scale = room.WholeScale ? Math.Max(1, (int)Math.Ceiling(UnitsPerInch / perInch - 1e-9)) : null;
+        int? scale = room.WholeScale ? room.Scale ?? Math.Max(1, (int)Math.Ceiling(UnitsPerInch / perInch - 1e-9)) : null;
         perInch = scale is { } whole ? UnitsPerInch / whole : perInch;
         return new(left, 0, perInch, stretch(perInch), scale);
     }

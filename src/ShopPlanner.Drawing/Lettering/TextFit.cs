@@ -10,7 +10,7 @@ public static class TextFit
 
     /// <summary>Printable text on one line: line ends, tabs and runs of blanks become one blank, control characters and marks
     /// that
-    /// turn the writing direction go, and characters the font lacks become <c>□</c>.</summary>
+    /// turn the writing direction go, pictures such as emoji go too, and characters that no font has become <c>□</c>.</summary>
     public static string Clean(string text, Weight weight = Weight.Regular)
     {
         var font = Typeface.Of(weight);
@@ -20,11 +20,29 @@ public static class TextFit
             if (Rune.IsWhiteSpace(rune))
                 AppendBlank(clean);
             else if (Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format))
-                clean.Append(font.Has(rune) ? rune.ToString() : "□");
+                clean.Append(Shown(font, rune));
         }
 
         return clean.ToString().TrimEnd();
     }
+
+    /// <summary>Whether paper leaves something of a text out: a picture, or a letter that no font has.</summary>
+    public static bool LeavesOut(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var font = Typeface.Of(Weight.Regular);
+        return text.EnumerateRunes()
+            .Any(rune =>
+                !Rune.IsWhiteSpace(rune)
+                && Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format)
+                && Shown(font, rune) != rune.ToString()
+            );
+    }
+
+    private static string Shown(TrueTypeFont font, Rune rune) =>
+        font.Has(rune) || OtherFonts.For(rune) is not null ? rune.ToString()
+        : OtherFonts.IsPicture(rune) ? ""
+        : "□";
 
     /// <summary>The text, cut off with … where it is wider than allowed; empty when not even that fits.</summary>
     public static string Shorten(string text, Weight weight, double size, double width)
@@ -47,7 +65,7 @@ public static class TextFit
         var kept = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
         {
-            room -= Typeface.Of(weight).Advance(rune) * size;
+            room -= Typeface.Width(rune.ToString(), weight, size);
             if (room < 0)
                 break;
             kept.Append(rune.ToString());

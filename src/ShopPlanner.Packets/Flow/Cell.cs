@@ -25,12 +25,13 @@ internal abstract record Cell
 }
 
 /// <summary>Text that wraps; beyond a number of lines it is cut off with …, so that a row always fits a page.</summary>
-internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink) : Cell
+internal sealed record TextCell(string Text, double Size = Blocks.TextSize, Weight Weight = Weight.Regular, Tone Tone = Tone.Ink)
+    : Cell
 {
     private const int MostLines = 8,
         MostCharacters = 2000;
 
-    private double LineHeight => Size * 1.25;
+    private double LineHeight => Size * 1.22;
 
     /// <inheritdoc />
     public override bool IsEmpty => Text.Length == 0;
@@ -62,13 +63,13 @@ internal sealed record TextCell(string Text, double Size = 9.5, Weight Weight = 
 /// <summary>A box to tick with a pencil.</summary>
 internal sealed record TickCell : Cell
 {
-    private const double Side = 9.5;
+    private const double Side = 8.5;
 
     /// <inheritdoc />
-    public override double Height(double width) => Side + 2;
+    public override double Height(double width) => Side + 1.5;
 
     /// <inheritdoc />
-    public override double FirstLine(double width) => Side + 2;
+    public override double FirstLine(double width) => Side + 1.5;
 
     /// <inheritdoc />
     public override IEnumerable<Shape> Draw(Box box, Anchor anchor) =>
@@ -78,7 +79,7 @@ internal sealed record TickCell : Cell
 /// <summary>A mark in its ring; one too wide for a ring in its column is set as text.</summary>
 internal sealed record MarkCell(string Mark) : Cell
 {
-    private const double Size = 9;
+    private const double Size = 8;
 
     private TextCell Plain => new(Mark, Size, Weight.Bold);
 

@@ -1,31 +1,26 @@
-using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Flow;
 
-/// <summary>What has been put on a page so far.</summary>
-internal sealed class Leaf
-{
-    /// <summary>In drawing order.</summary>
-    public List<Shape> Shapes { get; } = [];
-
-    /// <summary>Headings that begin here.</summary>
-    public List<string> Bookmarks { get; } = [];
-
-    /// <summary>Whether something drawn to scale is on it, so that it needs the bar of known length.</summary>
-    public bool HasDrawing { get; set; }
-}
-
-/// <summary>Fills pages from top to bottom; what is added is never split.</summary>
+/// <summary>Fills pages from top to bottom with blocks in one or more columns. What follows goes on where the former ended, as
+/// long as its beginning fits there.</summary>
 internal sealed class PageFlow
 {
     /// <summary>Kept free above the content for the running head.</summary>
     public const double HeadRoom = 20;
 
     /// <summary>Kept free below the content for the bar of known length and the foot line.</summary>
-    public const double FootRoom = 44;
+    public const double FootRoom = 36;
+
+    /// <summary>Between two columns.</summary>
+    public const double Gutter = 18;
+
+    // Less than this at the foot of a page is left free rather than begun.
+    private const double LeastRoom = 40;
+
+    private const double HeadingGap = 12;
 
     private readonly List<Leaf> leaves = [];
 
@@ -63,10 +58,12 @@ internal sealed class PageFlow
 
     private bool AtTop => Y <= Top;
 
+    private double Room => Bottom - Y;
+
     private Leaf Leaf => leaves[^1];
 
-    /// <summary>Whether so much still fits on this page.</summary>
-    public bool Fits(double height) => Y + height <= Bottom + 0.01;
+    /// <summary>Width of one of so many columns.</summary>
+    public double ColumnWidth(int columns) => (Width - ((columns - 1) * Gutter)) / columns;
 
     /// <summary>Starts a page unless this one is empty.</summary>
     public void Break()
@@ -77,13 +74,6 @@ internal sealed class PageFlow
         Y = Top;
     }
 
-    /// <summary>Starts a page unless so much fits on this one.</summary>
-    public void Need(double height)
-    {
-        if (!Fits(height))
-            Break();
-    }
-
     /// <summary>Leaves a gap, but not at the top of a page.</summary>
     public void Space(double height)
     {
@@ -91,47 +81,64 @@ internal sealed class PageFlow
             Y = Math.Min(Y + height, Bottom);
     }
 
-    /// <summary>Puts shapes here and moves on below them.</summary>
-    /// <param name="height">That they take.</param>
-    /// <param name="shapes">Made for the page y of their top edge.</param>
-    public void Add(double height, Func<double, IEnumerable<Shape>> shapes)
+    /// <summary>Puts blocks into the pages.</summary>
+    /// <param name="blocks">In reading order, made for the width of a column.</param>
+    /// <param name="columns">How many columns stand beside each other.</param>
+    public void Add(IReadOnlyList<Block> blocks, int columns = 1)
     {
-        Need(height);
-        Leaf.Shapes.AddRange(shapes(Y));
-        Y += height;
+        var fill = new ColumnFill(blocks, columns);
+        var next = 0;
+        while (next < blocks.Count)
+        {
+            if (!AtTop && Room < Math.Max(LeastRoom, fill.Beginning(next)))
+                Break();
+            var filled = fill.Balanced(next, Room, AtTop) ?? fill.Fill(next, Room, AtTop);
+            foreach (var placed in filled.Blocks)
+                Put(placed, columns);
+            (next, Y) = (filled.Next, Y + filled.Height);
+            if (next < blocks.Count)
+                Break();
+        }
     }
 
-    /// <summary>Puts a drawing here.</summary>
-    public void Add(LineDrawing drawing)
+    /// <summary>A heading with a rule under it, and what follows: its beginning stands on the same page.</summary>
+    /// <param name="title">The heading, also in the outline.</param>
+    /// <param name="blocks">What follows.</param>
+    /// <param name="columns">In how many columns.</param>
+    public void Section(string title, IReadOnlyList<Block> blocks, int columns = 1)
     {
-        Add(drawing.Height, y => drawing.Primitives().Select(s => s.Moved(Left, y)));
-        Leaf.HasDrawing = true;
+        var heading = Heading(title);
+        Space(HeadingGap);
+        var beginning = blocks.Count == 0 ? 0 : new ColumnFill(blocks, columns).Beginning(0);
+        if (!AtTop && Room < heading.Height + Math.Max(LeastRoom, beginning))
+            Break();
+        Add([heading]);
+        Add(blocks, columns);
     }
 
-    /// <summary>A heading with a rule under it, kept with what follows.</summary>
-    /// <param name="text">The heading.</param>
-    /// <param name="following">Height that must fit below it.</param>
-    public void Heading(string text, double following)
+    private Block Heading(string title)
     {
-        const double size = 15,
-            height = 27;
-        Space(14);
-        Need(height + Math.Min(following, Height - height));
-        Leaf.Bookmarks.Add(text);
-        Add(
+        const double size = 14,
+            height = 25;
+        var shown = TextFit.Shorten(title, Weight.Bold, size, Width);
+        return new(
             height,
-            y =>
+            at =>
                 [
-                    new Caption(new(Left, y + 9), text, size, Weight: Weight.Bold),
-                    new Line(Stroke.Outline, new(Left, y + 19), new(Left + Width, y + 19)),
+                    new Caption(at with { Y = at.Y + 8 }, shown, size, Weight: Weight.Bold),
+                    new Line(Stroke.Outline, at with { Y = at.Y + 18 }, new(at.X + Width, at.Y + 18)),
                 ]
-        );
+        )
+        {
+            Bookmark = title,
+            Role = PageRole.Heading,
+        };
     }
 
-    /// <summary>Text over the full width, broken into lines; lines may go over to the next page.</summary>
-    public void Paragraph(string text, double size = 9.5, Weight weight = Weight.Regular, Tone tone = Tone.Ink)
+    private void Put(Placed placed, int columns)
     {
-        foreach (var line in TextFit.Wrap(text, weight, size, Width))
-            Add(size * 1.35, y => [new Caption(new(Left, y + (size * 0.65)), line, size, Weight: weight, Tone: tone)]);
+        var (block, width) = (placed.Block, ColumnWidth(columns));
+        var at = new Spot(Left + (placed.Column * (width + Gutter)), Y + placed.Y);
+        Leaf.Add(block, at, width);
     }
 }

@@ -19,49 +19,47 @@ internal sealed record Column(string Title, double Share, Anchor Anchor = Anchor
 /// <param name="Rows">Each with a cell for every column.</param>
 internal sealed record Table(ImmutableArray<Column> Columns, ImmutableArray<ImmutableArray<Cell>> Rows)
 {
-    private const double Gutter = 8,
-        Above = 2.5,
-        Below = 2.5,
+    private const double Gutter = 6,
+        Above = 1.2,
+        Below = 1.4,
         HeadSize = 8;
 
-    private static readonly double HeadHeight = (HeadSize * 1.25) + 5;
+    private static readonly double HeadHeight = (HeadSize * 1.25) + 4;
 
-    /// <summary>Height of the head and the first rows, so that a heading is not left alone above them.</summary>
-    public double Beginning(double width) => HeadHeight + Rows.Take(2).Sum(row => HeightOf(row, width));
+    /// <summary>Whether the columns' titles stand above them.</summary>
+    public bool HasHead { get; init; } = true;
 
-    /// <summary>Puts the table into the pages.</summary>
-    public void AddTo(PageFlow flow)
+    /// <summary>The table as blocks of a column: its head is kept with the first two rows and stands above them again where they
+    /// go over to the next column.</summary>
+    /// <param name="width">Of the column.</param>
+    public IReadOnlyList<Block> Blocks(double width)
     {
         if (Rows.IsEmpty)
-            return;
-        flow.Need(Beginning(flow.Width));
-        Head(flow);
-        foreach (var row in Rows)
-        {
-            var height = HeightOf(row, flow.Width);
-            if (!flow.Fits(height))
-            {
-                flow.Break();
-                Head(flow);
-            }
-
-            flow.Add(height, y => Draw(row, new(flow.Left, y, flow.Width, height)));
-        }
+            return [];
+        var head = HasHead ? new Block(HeadHeight, at => Head(new(at.X, at.Y, width, HeadHeight))) { Keep = true } : null;
+        return
+        [
+            .. head is null ? Array.Empty<Block>() : [head],
+            .. Rows.Select(
+                (row, i) =>
+                    new Block(HeightOf(row, width), at => Draw(row, new(at.X, at.Y, width, HeightOf(row, width))))
+                    {
+                        Head = head,
+                        Keep = i == 0 && HasHead || (Rows.Length > 3 && i == Rows.Length - 2),
+                    }
+            ),
+        ];
     }
 
-    private void Head(PageFlow flow) =>
-        flow.Add(
-            HeadHeight,
-            y =>
-                [
-                    .. Places(new(flow.Left, y, flow.Width, HeadHeight))
-                        .SelectMany(
-                            (box, i) =>
-                                new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(box, Columns[i].Anchor)
-                        ),
-                    .. Rule(Stroke.Thin, new(flow.Left, y, flow.Width, HeadHeight - 2), Enumerable.Repeat(true, Columns.Length)),
-                ]
-        );
+    private IEnumerable<Shape> Head(Box box) =>
+        [
+            .. Places(box)
+                .SelectMany(
+                    (place, i) =>
+                        new TextCell(Columns[i].Title, HeadSize, Weight.Medium, Tone.Faded).Draw(place, Columns[i].Anchor)
+                ),
+            .. Rule(Stroke.Thin, box with { Height = HeadHeight - 2 }, Enumerable.Repeat(true, Columns.Length)),
+        ];
 
     private IEnumerable<Shape> Draw(ImmutableArray<Cell> row, Box box) =>
         [

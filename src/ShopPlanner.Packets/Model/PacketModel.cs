@@ -10,7 +10,7 @@ namespace ShopPlanner.Packets.Model;
 /// <param name="Paper">Size of the pages.</param>
 /// <param name="Unit">Of every length that names no other.</param>
 /// <param name="Currency">The sign before an amount, <c>$</c>; may be empty.</param>
-/// <param name="Plan">Which plan this is.</param>
+/// <param name="Plan">Which plan this is; null where there is none yet.</param>
 /// <param name="Stores">What to buy and where.</param>
 /// <param name="OnHand">What to take from the rack and the bin.</param>
 /// <param name="Layouts">Every board and sheet that is cut.</param>
@@ -22,7 +22,7 @@ public sealed record PacketModel(
     PaperSize Paper,
     LengthUnit Unit,
     string Currency,
-    PacketPlan Plan,
+    PacketPlan? Plan,
     ImmutableArray<PacketStore> Stores,
     ImmutableArray<PacketOnHand> OnHand,
     ImmutableArray<PacketLayout> Layouts,
@@ -43,8 +43,17 @@ public sealed record PacketModel(
     /// <summary>Pieces that were designed here: their drawings, parts and joints come before the cut list.</summary>
     public ImmutableArray<PacketPiece> Pieces { get; init; } = [];
 
-    /// <summary>How each project's piece is built and finished; comes last.</summary>
+    /// <summary>How each project's piece is built and finished.</summary>
     public ImmutableArray<PacketWork> Work { get; init; } = [];
+
+    /// <summary>What is printed.</summary>
+    public ImmutableArray<PacketSection> Sections { get; init; } = PacketSections.Usual(Projects.Length);
+
+    /// <summary>What each piece takes.</summary>
+    public ImmutableArray<PacketTakes> Takes { get; init; } = [];
+
+    /// <summary>What to buy besides boards and sheets.</summary>
+    public ImmutableArray<PacketSupply> Supplies { get; init; } = [];
 }
 
 /// <summary>Cuts of all boards and sheets of a material, by setting.</summary>
@@ -95,6 +104,12 @@ public sealed record PacketStore(string Name, DateOnly? PricesSeen, ImmutableArr
 /// <param name="Price">Of one; null where it is not known.</param>
 public sealed record PacketPurchase(string Item, string Size, int Quantity, Money? Price)
 {
+    /// <summary>Whether it is a board; false for a sheet.</summary>
+    public bool IsBoard { get; init; }
+
+    /// <summary>How many of them are bought already.</summary>
+    public int Bought { get; init; }
+
     /// <summary>Of all of them.</summary>
     public Money? Cost => Price is { } price ? price * Quantity : null;
 }
@@ -152,6 +167,10 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
     /// <summary>What to look out for; empty for nothing beyond the usual care.</summary>
     public string Caution { get; init; } = "";
 
+    /// <summary>What it has in common with the cuts before and after it: <c>Crosscut, miter saw</c>. Where that is the same as of
+    /// the cut before, the packet names the piece alone; empty to say all of every cut.</summary>
+    public string Alike { get; init; } = "";
+
     /// <summary>What a store's cut gives, by size: <c>1a 48 ⅛″ × 48″, 1b 47 ¾″ × 48″</c>; empty for a cut at home.</summary>
     public string Sizes { get; init; } = "";
 }
@@ -160,8 +179,8 @@ public sealed record PacketCut(int N, string Piece, CutWay Way, Length Setting, 
 /// <param name="Marks">Of each copy.</param>
 /// <param name="Name">What people call it.</param>
 /// <param name="Material">What it is made of.</param>
-/// <param name="Length">Along the grain.</param>
-/// <param name="Width">Across it.</param>
+/// <param name="Length">Along the grain, as cut.</param>
+/// <param name="Width">Across it, as cut.</param>
 /// <param name="Thickness">Null where it is not known.</param>
 /// <param name="Ripped">Whether a saw makes its long edges, false where the board's own are kept.</param>
 public sealed record PacketPart(
@@ -179,6 +198,12 @@ public sealed record PacketPart(
 
     /// <summary>E.g. <c>cut 35″ long, trim to 34 ½″ later</c>; null where it is cut to size.</summary>
     public string? Trim { get; init; }
+
+    /// <summary>Finished, along the grain; null where it is cut to size.</summary>
+    public Length? FinishedLength { get; init; }
+
+    /// <summary>Finished, across the grain; null where it is cut to size.</summary>
+    public Length? FinishedWidth { get; init; }
 
     /// <summary>True for practice pieces, which are no part of the furniture.</summary>
     public bool IsPractice { get; init; }

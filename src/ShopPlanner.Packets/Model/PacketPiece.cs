@@ -7,25 +7,26 @@ namespace ShopPlanner.Packets.Model;
 /// <summary>A piece of furniture as the packet shows it: what it looks like, what it is made of.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Unit">Of its figures.</param>
-/// <param name="Drawings">In points, no wider or higher than a page's content: see <c>PieceSheets</c>.</param>
+/// <param name="Isometric">For the cover, a third of a page's content wide.</param>
+/// <param name="Views">From three sides with dimensions; the parts drawn apart stand beside them.</param>
+/// <param name="Apart">The parts drawn apart.</param>
 /// <param name="Parts">Every kind of part.</param>
 /// <param name="Joints">Every kind of joint.</param>
-/// <param name="Hardware">What to buy beside wood.</param>
 /// <param name="Warnings">What to fix, to make safe or to check: plain sentences, each after its severity.</param>
 public sealed record PacketPiece(
     string Name,
     LengthUnit Unit,
-    ImmutableArray<PacketDrawing> Drawings,
+    LineDrawing Isometric,
+    LineDrawing Views,
+    LineDrawing Apart,
     ImmutableArray<PacketPiecePart> Parts,
     ImmutableArray<PacketJoint> Joints,
-    ImmutableArray<PacketHardware> Hardware,
     ImmutableArray<string> Warnings
-);
-
-/// <summary>A drawing of a piece.</summary>
-/// <param name="Drawing">The drawing.</param>
-/// <param name="ToScale">Whether it says its scale, so that the page wants a bar of known length.</param>
-public sealed record PacketDrawing(LineDrawing Drawing, bool ToScale);
+)
+{
+    /// <summary>How the sizes were worked out.</summary>
+    public ImmutableArray<PacketWorking> Workings { get; init; } = [];
+}
 
 /// <summary>One kind of part of a piece.</summary>
 /// <param name="Marks">Of each copy, the same as on the drawings.</param>
@@ -47,7 +48,11 @@ public sealed record PacketPiecePart(
     Length Thickness,
     Length RoughLength,
     Length RoughWidth
-);
+)
+{
+    /// <summary>Whether it is a shop-made spacer or a test piece, which are no part of the furniture.</summary>
+    public bool IsHelp { get; init; }
+}
 
 /// <summary>One kind of joint of a piece.</summary>
 /// <param name="Title">Which parts, and how.</param>

@@ -26,7 +26,7 @@ public sealed record PacketWork(
 /// <param name="Marks">Of the copies that it handles.</param>
 /// <param name="Says">What to do, a sentence each.</param>
 /// <param name="Figures">What is set: <c>Fence to bit: 3/8″</c>.</param>
-/// <param name="Facts">Tool, fasteners, wait: a line each.</param>
+/// <param name="Facts">Fasteners, wait: a line each.</param>
 /// <param name="Check">What to measure, and what to do when it is off; empty for nothing.</param>
 /// <param name="Cautions">Where it can hurt.</param>
 /// <param name="Note">The builder's; may be empty.</param>
@@ -43,7 +43,17 @@ public sealed record PacketStep(
     ImmutableArray<string> Cautions,
     string Note,
     LineDrawing? Picture
-);
+)
+{
+    /// <summary>Whether it is work on single parts: what is set is printed with the machines.</summary>
+    public bool IsOnParts { get; init; }
+
+    /// <summary>The tool, and which side of the parts is worked: a line each.</summary>
+    public ImmutableArray<string> Setup { get; init; } = [];
+
+    /// <summary>How long to wait after it: <c>60 min</c>; empty for no wait.</summary>
+    public string Wait { get; init; } = "";
+}
 
 /// <summary>The area of a part's copies that is finished.</summary>
 /// <param name="Part">Its letter.</param>

@@ -13,9 +13,8 @@ public enum PaperSize
 /// <summary>Pages in points of 1/72 in.</summary>
 internal static class Paper
 {
-    /// <summary>Kept clear all round: home printers leave about 1/4 in (common practice); half as much again and more for
-    /// punching.</summary>
-    public const double Margin = 43;
+    /// <summary>Kept clear all round: home printers leave about 1/4 in (common practice); twice that for punching.</summary>
+    public const double Margin = 36;
 
     private const double PointsPerMillimetre = 72 / 25.4;
 

@@ -7,7 +7,7 @@ namespace ShopPlanner.Packets.Pdf;
 /// <summary>Draws shapes on a PDF page; text stays text, lines stay lines.</summary>
 internal sealed class PdfPen(XGraphics graphics)
 {
-    private readonly Dictionary<(Weight, double), XFont> fonts = [];
+    private readonly Dictionary<(Weight, double, OtherFont?), XFont> fonts = [];
     private readonly Dictionary<Stroke, XPen> pens = [];
 
     /// <summary>Draws a shape that is not made of others.</summary>
@@ -80,8 +80,15 @@ internal sealed class PdfPen(XGraphics graphics)
         graphics.Restore(state);
     }
 
-    private void Write(Caption caption, double x, double y) =>
-        graphics.DrawString(caption.Words, Font(caption), new XSolidBrush(Colour(caption.Tone)), x, y);
+    private void Write(Caption caption, double x, double y)
+    {
+        var brush = new XSolidBrush(Colour(caption.Tone));
+        foreach (var (other, text) in Typeface.Runs(caption.Words, caption.Weight))
+        {
+            graphics.DrawString(text, Font(caption, other), brush, x, y);
+            x += Typeface.WidthOf(text, other, caption.Weight, caption.Size);
+        }
+    }
 
     private void Rectangle(XPen? pen, XBrush? brush, Box box, double radius)
     {
@@ -92,11 +99,11 @@ internal sealed class PdfPen(XGraphics graphics)
             graphics.DrawRectangle(pen, brush, place);
     }
 
-    private XFont Font(Caption caption)
+    private XFont Font(Caption caption, OtherFont? other)
     {
-        var key = (caption.Weight, caption.Size);
+        var key = (caption.Weight, caption.Size, other);
         if (!fonts.TryGetValue(key, out var font))
-            fonts[key] = font = PacketFonts.Of(caption.Weight, caption.Size);
+            fonts[key] = font = PacketFonts.Of(caption.Weight, other, caption.Size);
         return font;
     }
 

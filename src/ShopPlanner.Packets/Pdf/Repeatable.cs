@@ -29,7 +29,7 @@ internal static partial class Repeatable
 
     private static string Tag(int number) => new string('A', TagLength - 1) + (char)('A' + number);
 
-    [GeneratedRegex(@"(?<=/)[A-Z]{6}(?=\+Source#20Sans)")]
+    [GeneratedRegex(@"(?<=/)[A-Z]{6}(?=\+[A-Za-z])")]
     private static partial Regex FontTag();
 
     [GeneratedRegex("(?<=<xmpMM:(?:DocumentID|InstanceID)>uuid:)[0-9a-f-]{36}(?=<)")]

@@ -1,5 +1,4 @@
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Packets.Flow;
 using ShopPlanner.Packets.Model;
 
@@ -8,8 +7,6 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Safety at the saw and after; short, and always second to the makers' instructions and local rules.</summary>
 internal static class CautionSection
 {
-    private const double Size = 9.5;
-
     private static readonly string[] Always =
     [
         "Read your saw's manual first. Where it disagrees with this paper, follow the manual. Keep the guard, riving knife and "
@@ -34,10 +31,8 @@ internal static class CautionSection
     /// <summary>Adds the cautions.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
-        var cautions = SmallPieces(model).Concat(Practice(model)).Concat(Always).ToList();
-        flow.Heading("Before you cut", 60);
-        foreach (var caution in cautions)
-            Item(flow, caution);
+        var cautions = SmallPieces(model).Concat(Practice(model)).Concat(Always);
+        flow.Section("Before you cut", [.. cautions.Select(caution => Blocks.Item(caution, flow.ColumnWidth(2)))], 2);
     }
 
     private static IEnumerable<string> SmallPieces(PacketModel model)
@@ -64,21 +59,5 @@ internal static class CautionSection
         if (practice.Count > 0)
             yield return $"Test pieces: {Words.All(practice)}. Try each new joint setting on them until the joint fits. Then "
                 + "cut the parts.";
-    }
-
-    private static void Item(PageFlow flow, string words)
-    {
-        const double indent = 12;
-        var lines = TextFit.Wrap(TextFit.Clean(words), Weight.Regular, Size, flow.Width - indent);
-        flow.Add(
-            (lines.Count * Size * 1.3) + 4,
-            y =>
-                [
-                    new Drawing.Shapes.Caption(new(flow.Left, y + (Size * 0.65)), "•", Size, Weight: Weight.Bold),
-                    .. lines.Select(
-                        (line, i) => new Drawing.Shapes.Caption(new(flow.Left + indent, y + ((i + 0.5) * Size * 1.3)), line, Size)
-                    ),
-                ]
-        );
     }
 }

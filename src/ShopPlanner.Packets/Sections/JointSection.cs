@@ -5,59 +5,50 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>The joints of a piece, two beside each other: what is joined, the section, what to know.</summary>
+/// <summary>The joints of each piece, beside each other: what is joined, the section, what to know; and the spacers and test
+/// pieces to cut.</summary>
 internal static class JointSection
 {
-    private const double TitleSize = 9.5,
-        NoteSize = 8.5,
-        LineHeight = 1.3,
-        Gap = 20;
+    /// <summary>Whether a piece has joints, spacers or test pieces.</summary>
+    public static bool Has(PacketModel model) =>
+        model.Pieces.Any(piece => !piece.Joints.IsEmpty || piece.Parts.Any(part => part.IsHelp));
 
-    /// <summary>Adds the joints.</summary>
-    public static void Add(PageFlow flow, PacketPiece piece)
+    /// <summary>Adds them.</summary>
+    public static void Add(PageFlow flow, PacketModel model, string title)
     {
-        if (piece.Joints.IsEmpty)
-            return;
-        var rows = piece.Joints.Chunk(2).ToList();
-        var width = (flow.Width - PieceSheets.Gutter) / 2;
-        flow.Heading("Joints", rows[0].Max(joint => HeightOf(joint, width)));
-        foreach (var row in rows)
-            flow.Add(
-                row.Max(joint => HeightOf(joint, width)),
-                y => row.SelectMany((joint, i) => Draw(joint, flow.Left + (i * (width + PieceSheets.Gutter)), y, width))
+        var width = flow.ColumnWidth(PieceSheets.JointColumns);
+        flow.Section(title, [.. model.Pieces.SelectMany(piece => Of(piece, width, model))], PieceSheets.JointColumns);
+    }
+
+    private static IEnumerable<Block> Of(PacketPiece piece, double width, PacketModel model)
+    {
+        if (model.Pieces.Length > 1)
+            yield return Blocks.Subheading(piece.Name, width);
+        foreach (var joint in piece.Joints)
+            yield return Joint(joint, width);
+        foreach (var help in piece.Parts.Where(part => part.IsHelp))
+            yield return Blocks.Paragraph(
+                $"{help.Name} ({Words.All(help.Marks)}): cut {Words.Of(help.Quantity)} from {help.Material}, "
+                    + $"{Words.Of(help.RoughLength, help.RoughWidth, piece.Unit, model.Unit)}, "
+                    + $"{Words.Of(help.Thickness, piece.Unit, model.Unit)} thick.",
+                width,
+                4
             );
     }
 
-    private static double HeightOf(PacketJoint joint, double width) =>
-        (Title(joint, width).Count * TitleSize * LineHeight)
-        + joint.Drawing.Height
-        + (Note(joint, width).Count * NoteSize * LineHeight)
-        + Gap;
-
-    private static IEnumerable<Shape> Draw(PacketJoint joint, double x, double y, double width)
-    {
-        foreach (var line in Title(joint, width))
-        {
-            yield return new Caption(new(x, y + (TitleSize * LineHeight / 2)), line, TitleSize, Weight: Weight.Medium);
-            y += TitleSize * LineHeight;
-        }
-
-        foreach (var shape in joint.Drawing.Primitives())
-            yield return shape.Moved(x, y);
-        y += joint.Drawing.Height;
-        foreach (var line in Note(joint, width))
-        {
-            yield return new Caption(new(x, y + (NoteSize * LineHeight / 2)), line, NoteSize, Tone: Tone.Faded);
-            y += NoteSize * LineHeight;
-        }
-    }
-
-    private static IReadOnlyList<string> Title(PacketJoint joint, double width)
+    private static Block Joint(PacketJoint joint, double width)
     {
         var count = joint.Count > 1 ? $", {Words.Of(joint.Count)} like this" : "";
-        return TextFit.Wrap(TextFit.Clean(joint.Title + count, Weight.Medium), Weight.Medium, TitleSize, width, 3);
+        return Blocks.Stack([
+            Blocks.Paragraph(Capped(joint.Title + count), width, weight: Weight.Medium),
+            Blocks.Figure(joint.Drawing),
+            .. joint.Note.Length > 0 ? [Blocks.Paragraph(Capped(joint.Note), width, tone: Tone.Faded)] : Array.Empty<Block>(),
+        ]) with
+        {
+            Before = 9,
+        };
     }
 
-    private static IReadOnlyList<string> Note(PacketJoint joint, double width) =>
-        joint.Note.Length == 0 ? [] : TextFit.Wrap(TextFit.Clean(joint.Note), Weight.Regular, NoteSize, width, 5);
+    // A name may be as long as it likes; a block may not.
+    private static string Capped(string words) => words.Length > 300 ? words[..300] + "…" : words;
 }

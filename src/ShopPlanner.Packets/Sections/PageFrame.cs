@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
@@ -15,17 +14,28 @@ internal static class PageFrame
     private const double Size = 8.5;
 
     /// <summary>Finishes the pages.</summary>
-    public static ImmutableArray<Page> Finish(PageFlow flow, PacketModel model) =>
-        [.. flow.Leaves.Select((leaf, i) => Finish(flow, model, leaf, i))];
-
-    private static Page Finish(PageFlow flow, PacketModel model, Leaf leaf, int index)
+    public static ImmutableArray<Page> Finish(PageFlow flow, PacketModel model)
     {
-        var shapes = leaf.Shapes.Concat(Foot(flow, model, $"page {Words.Of(index + 1)} of {Words.Of(flow.Leaves.Count)}"));
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (index, leaf) in flow.Leaves.Index())
+        foreach (var mark in leaf.Bookmarks)
+            places.TryAdd(mark.Title, index + 1);
+        return [.. flow.Leaves.Select((leaf, i) => Finish(flow, model, leaf, i, places))];
+    }
+
+    private static Page Finish(PageFlow flow, PacketModel model, Leaf leaf, int index, Dictionary<string, int> places)
+    {
+        var shapes = Foot(flow, model, $"page {Words.Of(index + 1)} of {Words.Of(flow.Leaves.Count)}");
         if (index > 0)
             shapes = shapes.Concat(Head(flow, model));
         if (leaf.HasDrawing)
             shapes = shapes.Concat(KnownLength(flow, model.Unit));
-        return new(new LineDrawing("", "", flow.PageWidth, flow.PageHeight, [.. shapes]), [.. leaf.Bookmarks]);
+        return new(
+            flow.PageWidth,
+            flow.PageHeight,
+            [.. leaf.Groups(places), new PageGroup(PageRole.Frame, [.. shapes])],
+            [.. leaf.Bookmarks]
+        );
     }
 
     private static IEnumerable<Shape> Head(PageFlow flow, PacketModel model)
@@ -50,12 +60,12 @@ internal static class PageFrame
     private static IEnumerable<Shape> Foot(PageFlow flow, PacketModel model, string page)
     {
         var y = flow.PageHeight - Paper.Margin - 5;
-        var plan = $"plan {Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Id)} · printed {Words.Of(model.Date)}";
-        var outOfDate = model.Plan.OutOfDate is null ? "" : "OUT OF DATE";
+        var which = model.Plan is { } plan ? $"plan {Words.Of(plan.Version)} · {TextFit.Clean(plan.Id)}" : "no cut plan";
+        var outOfDate = model.Plan?.OutOfDate is null ? "" : "OUT OF DATE";
         return
         [
             new Line(Stroke.Thin, new(flow.Left, y - 8), new(flow.Left + flow.Width, y - 8)),
-            new Caption(new(flow.Left, y), plan, Size, Tone: Tone.Faded),
+            new Caption(new(flow.Left, y), $"{which} · printed {Words.Of(model.Date)}", Size, Tone: Tone.Faded),
             new Caption(new(flow.Left + (flow.Width / 2), y), outOfDate, Size, Anchor.Middle, Weight.Bold, Tone.Pencil),
             new Caption(new(flow.Left + flow.Width, y), page, Size, Anchor.End, Weight.Medium),
         ];
@@ -65,7 +75,7 @@ internal static class PageFrame
     private static IEnumerable<Shape> KnownLength(PageFlow flow, LengthUnit unit)
     {
         var (length, ticks, name) = unit == LengthUnit.Inch ? (4 * 72.0, 4, "4 in") : (100 * 72 / 25.4, 10, "100 mm");
-        var y = flow.PageHeight - Paper.Margin - 26;
+        var y = flow.PageHeight - Paper.Margin - 22;
         var words = $"{name} on paper. If your ruler disagrees, print at 100%.";
         return
         [

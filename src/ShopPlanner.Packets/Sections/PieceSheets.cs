@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
 using ShopPlanner.Drawing.Layouts;
 using ShopPlanner.Drawing.Pieces;
@@ -11,45 +13,56 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Makes a packet's piece of a piece that has been worked out.</summary>
 public static class PieceSheets
 {
-    /// <summary>Between two drawings side by side.</summary>
-    internal const double Gutter = 18;
+    // One piece takes a third of a page, several stand three to a page.
+    private const double ViewsShare = 0.56,
+        AloneHeight = 225,
+        AmongHeight = 165,
+        FaceHeight = 118,
+        JointHeight = 104;
 
-    // Shares of a page's height: the views and the slanted view fill one page, the parts drawn apart begin the next.
-    private const double Views = 0.54,
-        Slanted = 0.34,
-        Apart = 0.5,
-        JointHeight = 128;
+    /// <summary>In how many columns joints stand.</summary>
+    internal const int JointColumns = 3;
 
     /// <summary>The piece with its drawings made for the paper.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="paper">Size of the pages.</param>
-    public static PacketPiece Of(Piece piece, PaperSize paper)
+    /// <param name="isAlone">Whether the packet has no other.</param>
+    public static PacketPiece Of(Piece piece, PaperSize paper, bool isAlone = true)
     {
         ArgumentNullException.ThrowIfNull(piece);
         var page = new PageFlow(paper);
-        var (wide, high) = (page.Width, page.Height);
+        var (views, high) = (page.Width * ViewsShare, isAlone ? AloneHeight : AmongHeight);
         return new(
             piece.Name,
             piece.Unit,
-            [
-                new(PieceDrawings.ThreeViews(piece, DrawingRoom.Paper(wide, high * Views)), ToScale: true),
-                new(PieceDrawings.Isometric(piece, wide, high * Slanted), ToScale: false),
-                new(PieceDrawings.Exploded(piece, wide, high * Apart), ToScale: false),
-            ],
+            PieceDrawings.Isometric(piece, page.ColumnWidth(3), FaceHeight),
+            PieceDrawings.ThreeViews(piece, DrawingRoom.Paper(views, high)),
+            PieceDrawings.Exploded(piece, page.Width - views - PageFlow.Gutter, high),
             [.. piece.Parts.Select(Part)],
             [
                 .. JointDetails
-                    .Of(piece, (wide - Gutter) / 2, JointHeight)
+                    .Of(piece, page.ColumnWidth(JointColumns), JointHeight)
                     .Select(one => new PacketJoint(one.Title, one.Note, one.Count, one.Drawing)),
             ],
-            [.. piece.Hardware.Select(one => new PacketHardware(one.Name, one.Quantity))],
             [
                 .. PieceJudge
                     .Of(piece)
                     .Where(one => one.Severity > Severity.Fine)
                     .Select(one => $"{SeverityWords.Of(one.Severity)}: {one.Text}"),
             ]
-        );
+        )
+        {
+            Workings = WorkingSheets.Of(piece),
+        };
+    }
+
+    /// <summary>The outside size of a piece, width × height × depth: <c>30″ × 60″ × 11 ½″</c>.</summary>
+    public static string Outside(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        var box = piece.Outside;
+        var sizes = new[] { box.Dx, box.Dz, box.Dy }.Select(one => LengthFormat.WithUnit(one, piece.Unit));
+        return string.Join(" × ", sizes) + " (width, height, depth)";
     }
 
     private static PacketPiecePart Part(PiecePart part) =>
@@ -63,5 +76,8 @@ public static class PieceSheets
             part.Thickness.Value,
             part.RoughLength,
             part.RoughWidth
-        );
+        )
+        {
+            IsHelp = part.Purpose != PartPurpose.Member,
+        };
 }

@@ -14,46 +14,34 @@ internal static class SettingSection
         "The same cuts as on the drawings, in an order with fewer fence and stop changes. Stack the pieces by name: you need "
         + "all pieces of a line before you cut it. Boards and sheets are numbered as on their drawings.";
 
-    /// <summary>Adds the lists; nothing where every setting serves one cut. How to read them is said above the first.</summary>
+    /// <summary>Adds the lists of the materials of which a setting serves more than one cut.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
-        var isFirst = true;
-        foreach (var group in model.Settings.Where(group => group.Runs.Any(run => run.Shared)))
-        {
-            AddMaterial(flow, group, model, isFirst);
-            isFirst = false;
-        }
+        var width = flow.ColumnWidth(2);
+        flow.Section(
+            "Cuts by setting",
+            [
+                Blocks.Paragraph(Order, width),
+                .. model.Settings.Where(group => group.Runs.Any(run => run.Shared)).SelectMany(group => Of(group, model, width)),
+            ],
+            2
+        );
     }
 
-    private static void AddMaterial(PageFlow flow, PacketSettings group, PacketModel model, bool isFirst)
+    private static IEnumerable<Block> Of(PacketSettings group, PacketModel model, double width)
     {
         var table = new Table(
-            [
-                new("", 0.5),
-                new("What to do", 3.6),
-                new("Setting", 1.5, Anchor.End),
-                new("", 0.1),
-                new("Board or sheet: cuts", 5.2),
-            ],
+            [new("", 0.5), new("Setting", 2.1, Anchor.End), new("What to do", 4), new("Board or sheet: cuts", 3.4)],
             [.. group.Runs.Select(run => Row(run, model))]
         );
-        var title = "Cuts by setting: " + TextFit.Clean(group.Material, Weight.Bold);
-        flow.Heading(TextFit.Shorten(title, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + (isFirst ? 30 : 0));
-        if (isFirst)
-        {
-            flow.Paragraph(Order, 9);
-            flow.Space(4);
-        }
-
-        table.AddTo(flow);
+        return [Blocks.Subheading("Cuts by setting: " + group.Material, width), .. table.Blocks(width)];
     }
 
     private static ImmutableArray<Cell> Row(PacketRun run, PacketModel model) =>
         [
             new TickCell(),
+            new TextCell(Setting(run, model), 11, Weight.Bold),
             new TextCell(run.Shimmed.Length > 0 ? $"{run.Way}. {run.Shimmed}." : run.Way),
-            new TextCell(Setting(run, model), 12, Weight.Bold),
-            Cell.Empty,
             new TextCell(run.Cuts),
         ];
 

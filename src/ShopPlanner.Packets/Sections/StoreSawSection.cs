@@ -21,7 +21,7 @@ internal static class StoreSawSection
 
     private static void AddStore(PageFlow flow, PacketModel model, string store, List<PacketLayout> layouts)
     {
-        var name = store.Length == 0 ? "Cuts at the store" : "Cuts at the store: " + TextFit.Clean(store, Weight.Bold);
+        var name = store.Length == 0 ? "Cuts at the store" : "Cuts at the store: " + store;
         var table = new Table(
             [
                 new("", 0.5),
@@ -35,10 +35,10 @@ internal static class StoreSawSection
             ],
             [.. layouts.SelectMany(layout => Rows(layout, model))]
         );
-        flow.Heading(TextFit.Shorten(name, Weight.Bold, 15, flow.Width), table.Beginning(flow.Width) + 30);
-        flow.Paragraph(Ask(model), 9);
-        flow.Space(4);
-        table.AddTo(flow);
+        flow.Section(
+            Words.Title(name),
+            [Blocks.Paragraph(Ask(model), flow.Width) with { Keep = true }, .. table.Blocks(flow.Width)]
+        );
     }
 
     private static string Ask(PacketModel model)

@@ -10,26 +10,47 @@ namespace ShopPlanner.Packets.Sections;
 /// date.</summary>
 internal static class TitleBlock
 {
-    private const double NameSize = 21,
-        LineHeight = 25,
+    private const double NameSize = 19,
+        LineHeight = 23,
         FieldsHeight = 33;
     private const int MostLines = 4;
+    private const string LeftOut =
+        "Some names have signs that are not printed: emoji are left out, and a letter that no font here has is shown as □.";
 
     /// <summary>Adds the block.</summary>
     public static void Add(PageFlow flow, PacketModel model)
     {
         var names = Names(model, flow.Width - 24);
         var height = (names.Count * LineHeight) + 16 + FieldsHeight;
-        flow.Add(height, y => Draw(flow, model, names, new(flow.Left, y, flow.Width, height)));
+        flow.Add([
+            new Block(height, at => Draw(flow, model, names, new(at.X, at.Y, flow.Width, height))) { Role = PageRole.Heading },
+        ]);
         flow.Space(6);
-        if (model.Plan.OutOfDate is { } change)
-            OutOfDate(flow, change);
-        flow.Paragraph(
-            $"Before you cut, check that your screen shows plan {model.Plan.Id} too. If it does not, print again.",
-            8.5,
-            tone: Tone.Faded
-        );
+        if (model.Plan?.OutOfDate is { } change)
+            flow.Add([OutOfDate(flow, change), Block.Gap(5)]);
+        flow.Add([
+            Blocks.Paragraph(
+                model.Plan is { } plan
+                    ? $"Before you cut, check that your screen shows plan {plan.Id} too. If it does not, print again."
+                    : "Not planned yet: what to buy and how to cut it comes with a cut plan.",
+                flow.Width,
+                tone: Tone.Faded
+            ),
+            .. Names(model).Any(TextFit.LeavesOut)
+                ? [Blocks.Paragraph(LeftOut, flow.Width, tone: Tone.Pencil)]
+                : Array.Empty<Block>(),
+        ]);
     }
+
+    private static IEnumerable<string> Names(PacketModel model) =>
+        [
+            .. model.Projects,
+            .. model.Stores.Select(store => store.Name),
+            .. model.Layouts.Select(layout => layout.Picture.Title),
+            .. model.Parts.SelectMany(part => new[] { part.Name, part.Material }),
+            .. model.Supplies.Select(one => one.Name),
+            .. model.Work.SelectMany(work => work.Build.Concat(work.Finish)).SelectMany(step => new[] { step.Title, step.Note }),
+        ];
 
     private static IReadOnlyList<string> Names(PacketModel model, double width)
     {
@@ -44,9 +65,9 @@ internal static class TitleBlock
         [
             ("Printed", Words.Of(model.Date)),
             Unit(model),
-            ("Plan", $"{Words.Of(model.Plan.Version)} · {TextFit.Clean(model.Plan.Id)}"),
-            ("Boards and sheets", Words.Of(model.Layouts.Sum(l => l.Copies))),
-            ("Parts", Words.Of(model.Parts.Where(p => !p.IsPractice).Sum(p => p.Marks.Length))),
+            ("Plan", model.Plan is { } plan ? $"{Words.Of(plan.Version)} · {TextFit.Clean(plan.Id)}" : "none yet"),
+            ("Boards and sheets", model.Plan is null ? "—" : Words.Of(model.Layouts.Sum(l => l.Copies))),
+            ("Parts", Words.Of(CutListSection.CountOf(model))),
         ];
         var pitch = flow.Width / fields.Length;
         return
@@ -75,7 +96,7 @@ internal static class TitleBlock
         yield return new Caption(new(box.X + 7, box.Y + 22), shown, 11.5, Weight: Weight.Medium);
     }
 
-    private static void OutOfDate(PageFlow flow, string change)
+    private static Block OutOfDate(PageFlow flow, string change)
     {
         const double size = 11,
             line = 14;
@@ -87,15 +108,15 @@ internal static class TitleBlock
             MostLines
         );
         var height = (lines.Count * line) + 10;
-        flow.Add(
+        return new(
             height,
-            y =>
+            at =>
                 [
-                    new Frame(Stroke.Outline, new(flow.Left, y, flow.Width, height)),
+                    new Frame(Stroke.Outline, new(at.X, at.Y, flow.Width, height)),
                     .. lines.Select(
                         (words, i) =>
                             new Caption(
-                                new(flow.Left + 10, y + 5 + ((i + 0.5) * line)),
+                                new(at.X + 10, at.Y + 5 + ((i + 0.5) * line)),
                                 words,
                                 size,
                                 Weight: Weight.Bold,
@@ -104,6 +125,5 @@ internal static class TitleBlock
                     ),
                 ]
         );
-        flow.Space(6);
     }
 }

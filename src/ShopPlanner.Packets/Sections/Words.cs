@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Layouts;
+using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
@@ -50,6 +51,14 @@ internal static class Words
 
     /// <summary>The unit in words.</summary>
     public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "inches" : "millimeters";
+
+    /// <summary>A title that fits an outline and one line of the contents.</summary>
+    public static string Title(string words)
+    {
+        const int most = 120;
+        var clean = TextFit.Clean(words, Weight.Bold);
+        return clean.Length > most ? clean[..most] + "…" : clean;
+    }
 
     /// <summary>Several marks, none left out.</summary>
     public static string All(IReadOnlyList<string> marks) => MarkRange.All(marks);

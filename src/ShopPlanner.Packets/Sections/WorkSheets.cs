@@ -11,11 +11,8 @@ namespace ShopPlanner.Packets.Sections;
 /// <summary>Makes a packet's step of a step of work.</summary>
 public static class WorkSheets
 {
-    /// <summary>Share of a page's width that a picture takes.</summary>
-    internal const double PictureShare = 0.42;
-
-    // Three of them with their words fill a page.
-    private const double PictureHeight = 172;
+    // Little more than the words beside it take.
+    private const double PictureHeight = 82;
 
     /// <summary>The step, its picture drawn for the paper.</summary>
     /// <param name="piece">The piece; null where there is no design.</param>
@@ -27,14 +24,9 @@ public static class WorkSheets
     public static PacketStep Step(Piece? piece, WorkStep step, LengthUnit unit, int number, string note, PaperSize paper)
     {
         ArgumentNullException.ThrowIfNull(step);
-        string?[] facts =
-        [
-            step.Tool is { } tool ? "Tool: " + tool : null,
-            step.Face is { } face ? "Where: " + face : null,
-            .. step.Fasteners.Select(StepWords.Of),
-            step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null,
-        ];
-        var wide = new PageFlow(paper).Width * PictureShare;
+        string?[] facts = [.. step.Fasteners.Select(StepWords.Of), step.Wait is { } wait ? "Wait: " + StepWords.Of(wait) : null];
+        string?[] setup = [step.Tool is { } tool ? "Tool: " + tool : null, step.Face is { } face ? "Where: " + face : null];
+        var wide = new PageFlow(paper).ColumnWidth(2) * StepBlocks.PictureShare;
         return new(
             number,
             StepWords.Of(step.Phase),
@@ -46,9 +38,17 @@ public static class WorkSheets
             step.Check is { } check ? $"{StepWords.Of(check, unit)}. If not: {check.Remedy}" : "",
             [.. step.Cautions.Select(caution => caution.Text)],
             note,
-            piece is null ? null : WorkPicture.Draw(piece, step, wide, PictureHeight)
-        );
+            piece is null || IsFinish(step) ? null : WorkPicture.Draw(piece, step, wide, PictureHeight)
+        )
+        {
+            IsOnParts = step.Phase == WorkPhase.Parts,
+            Wait = step.Wait is { } after ? StepWords.Time(after.Minutes) : "",
+            Setup = [.. setup.OfType<string>()],
+        };
     }
+
+    // A coat goes everywhere: its picture would be that of the whole piece each time.
+    private static bool IsFinish(WorkStep step) => step.Phase is WorkPhase.Finish or WorkPhase.FinishBefore;
 
     /// <summary>The area of a part.</summary>
     /// <param name="area">The area.</param>

@@ -9,7 +9,11 @@ using ShopPlanner.Services.Sawing;
 namespace ShopPlanner.Services.Packets;
 
 /// <summary>What a packet says beyond its plan.</summary>
-internal sealed record PacketFacts(DateOnly Printed, Common.PaperSize Paper, string Currency, int Version, PlanBasis Basis);
+internal sealed record PacketFacts(DateOnly Printed, Common.PaperSize Paper, string Currency, int Version, PlanBasis Basis)
+{
+    /// <summary>How many are bought already, by stock id.</summary>
+    public ImmutableDictionary<string, int> Bought { get; init; } = ImmutableDictionary<string, int>.Empty;
+}
 
 /// <summary>Makes the packet of a plan.</summary>
 internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
@@ -43,6 +47,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         {
             StoreTolerance = plan.Request.Store?.Tolerance,
             Settings = [.. SettingList.Of(plan).Select(Settings)],
+            Takes = PacketSums.Of(plan),
         };
 
     private ImmutableArray<CutStep> Steps(int layout)
@@ -98,7 +103,11 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
     private PacketPurchase Purchase(Purchase buy)
     {
         var stock = plan.Request.Stock.Single(stock => stock.Id == buy.Stock);
-        return new(facts.Basis.Materials[stock.Material], Size(stock), buy.Quantity, stock.Price);
+        return new(facts.Basis.Materials[stock.Material], Size(stock), buy.Quantity, stock.Price)
+        {
+            IsBoard = PlanLayouts.MaterialOf(plan, stock).Form == StockForm.Board,
+            Bought = facts.Bought.GetValueOrDefault(buy.Stock),
+        };
     }
 
     private string Size(CutStock stock) =>
@@ -148,6 +157,7 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
             TakesOff = step.TakesOff,
             Shimmed = shimmed,
             Caution = step.Caution,
+            Alike = CutSentences.Way(step),
             Sizes = sizes,
         };
 
@@ -167,6 +177,8 @@ internal sealed class PacketBuilder(PlanView plan, PacketFacts facts)
         {
             Unit = plan.UnitOfPart(part.Id),
             Trim = TrimWords.Of(part, plan.UnitOfPart(part.Id)),
+            FinishedLength = part.FinishedLength,
+            FinishedWidth = part.FinishedWidth,
             IsPractice = part.PracticeFor is not null,
         };
     }

@@ -1,15 +1,14 @@
 using System.Collections.Immutable;
+using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Export;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Packets.Sections;
 using ShopPlanner.Services.Making;
-using ShopPlanner.Services.Plans;
-using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Packets;
 
-/// <summary>The work of a plan's projects, as their builders have it, for the packet.</summary>
+/// <summary>The work of a project, as its builder has it, for the packet.</summary>
 internal static class PacketSteps
 {
     /// <summary>As it stands now. Steps that are skipped are left out; a project without steps is too.</summary>
@@ -33,6 +32,8 @@ internal static class PacketSteps
 
     /// <summary>The work of one project. What is finished before assembly is printed once, where it is done.</summary>
     internal static PacketWork Work(string name, WorkView view, PaperSize paper)
+    /// <summary>Steps that are skipped are left out. What is finished before assembly is printed once, where it is done.</summary>
+    public static PacketWork Of(string name, WorkView view, PaperSize paper)
     {
         var finish = view.Steps.Where(one => one.Step.Phase == WorkPhase.Finish);
         return new(
@@ -51,6 +52,18 @@ internal static class PacketSteps
             ],
             [.. (view.Finish?.Buy ?? []).Select(item => new PacketHardware(item.Name, item.Quantity))]
         );
+    }
+
+    /// <summary>What a project takes, with the time of its work and the outside size of its piece.</summary>
+    public static PacketTakes Timed(PacketTakes takes, Piece? piece, WorkView? view)
+    {
+        var steps = view?.Steps.Where(one => one.Mark != StepMark.Skipped).Select(one => one.Step).ToList() ?? [];
+        return takes with
+        {
+            Outside = piece is null ? "" : PieceSheets.Outside(piece),
+            WorkMinutes = steps.Sum(step => step.Minutes),
+            WaitMinutes = steps.Sum(step => step.Wait?.Minutes ?? 0),
+        };
     }
 
     private static ImmutableArray<PacketStep> Steps(IEnumerable<WorkStepView> steps, WorkView view, PaperSize paper) =>

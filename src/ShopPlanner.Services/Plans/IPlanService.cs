@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Plans;
@@ -220,5 +221,14 @@ public interface IPlanService
     Task<string?> ExportAsync(Guid id, bool plan, CancellationToken cancel = default);
 
     /// <summary>The plan's packet as PDF; null when the plan is gone.</summary>
-    Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default);
+    /// <param name="id">The plan.</param>
+    /// <param name="paper">Size of the pages.</param>
+    /// <param name="sections">What is printed; null for what the shop chose, or else the usual sections.</param>
+    /// <param name="cancel">Stops asking.</param>
+    Task<byte[]?> PacketAsync(
+        Guid id,
+        Common.PaperSize paper,
+        ImmutableArray<PacketSection>? sections = null,
+        CancellationToken cancel = default
+    );
 }

@@ -188,7 +188,9 @@ public sealed class DemoTests : IAsyncLifetime
         Assert.True(end.State == PlanJobState.Done, string.Join("; ", end.Faults));
         var plan = (await real.Plans.GetAsync(end.PlanId!.Value, TestShop.Cancel))!;
         Assert.Empty(plan.Plan.Unplaced);
-        Assert.NotEmpty((await real.Plans.PacketAsync(plan.Summary.Id, Services.Common.PaperSize.Letter, TestShop.Cancel))!);
+        Assert.NotEmpty(
+            (await real.Plans.PacketAsync(plan.Summary.Id, Services.Common.PaperSize.Letter, cancel: TestShop.Cancel))!
+        );
         Assert.NotEmpty(
             (await real.Bench.GetAsync(plan.Summary.Id, TestShop.Cancel))!.Stocks.Select(stock =>
                 PlanPictures.ForLayout(plan, stock.Layout)

@@ -43,7 +43,7 @@ public sealed class IdeaToPacketTests
             plan.Plan.Layouts.Sum(layout => layout.Copies * layout.Pieces.Length)
         );
 
-        var packet = await idea.Shop.Plans.PacketAsync(plan.Summary.Id, PaperSize.Letter, Cancel);
+        var packet = await idea.Shop.Plans.PacketAsync(plan.Summary.Id, PaperSize.Letter, cancel: Cancel);
         Assert.True(packet is [0x25, 0x50, 0x44, 0x46, ..], "the packet is no PDF");
     }
 

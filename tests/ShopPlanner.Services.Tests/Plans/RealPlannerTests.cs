@@ -145,7 +145,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
     [InlineData(PaperSize.A4)]
     public async Task The_packet_is_a_pdf(PaperSize paper)
     {
-        var packet = (await shop.Plans.PacketAsync(plan.Summary.Id, paper, TestShop.Cancel))!;
+        var packet = (await shop.Plans.PacketAsync(plan.Summary.Id, paper, cancel: TestShop.Cancel))!;
         Assert.Equal("%PDF-", Encoding.ASCII.GetString(packet, 0, 5));
     }
 
@@ -153,7 +153,7 @@ public sealed class RealPlannerTests : IAsyncLifetime
     public async Task A_plan_that_is_gone_has_neither_documents_nor_packet()
     {
         Assert.Null(await shop.Plans.ExportAsync(Guid.NewGuid(), true, TestShop.Cancel));
-        Assert.Null(await shop.Plans.PacketAsync(Guid.NewGuid(), PaperSize.A4, TestShop.Cancel));
+        Assert.Null(await shop.Plans.PacketAsync(Guid.NewGuid(), PaperSize.A4, cancel: TestShop.Cancel));
     }
 
     // A blade as wide as the stock leaves nothing to plan with.

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans.Keeping;
@@ -61,8 +63,12 @@ internal sealed class PlanService(
         : plan ? PlanDocuments.Plan(view)
         : PlanDocuments.Request(view);
 
-    public Task<byte[]?> PacketAsync(Guid id, PaperSize paper, CancellationToken cancel = default) =>
-        packets.PrintAsync(id, paper, cancel);
+    public Task<byte[]?> PacketAsync(
+        Guid id,
+        Common.PaperSize paper,
+        ImmutableArray<PacketSection>? sections = null,
+        CancellationToken cancel = default
+    ) => packets.PrintAsync(id, paper, sections, cancel);
 
     // Null where the order can be planned.
     private async Task<Outcome<PlanJobView>?> RefuseAsync(ShopContext db, LiveJob job, CancellationToken cancel)

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using ShopPlanner.Packets.Model;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Shop;
@@ -34,6 +35,7 @@ internal static class PlanDownloads
     private static async Task<Results<FileContentHttpResult, NotFound>> PacketAsync(
         Guid id,
         string? paper,
+        string? sections,
         IPlanService plans,
         IShopService shop,
         CancellationToken cancel
@@ -41,14 +43,14 @@ internal static class PlanDownloads
     {
         var size = paper switch
         {
-            "a4" => PaperSize.A4,
-            "letter" => PaperSize.Letter,
+            "a4" => Services.Common.PaperSize.A4,
+            "letter" => Services.Common.PaperSize.Letter,
             _ => (await shop.GetAsync(cancel)).Paper,
         };
         // What a withdrawn plan would cut is free for others: nobody is to cut by it.
         if (await plans.GetAsync(id, cancel) is not { Summary.State: not PlanState.Withdrawn } plan)
             return TypedResults.NotFound();
-        if (await plans.PacketAsync(id, size, cancel) is not { } packet)
+        if (await plans.PacketAsync(id, size, PacketSections.Read(sections ?? "", out _), cancel) is not { } packet)
             return TypedResults.NotFound();
         return Download.Bytes(packet, "application/pdf", $"packet {plan.Summary.Name}", "pdf");
     }

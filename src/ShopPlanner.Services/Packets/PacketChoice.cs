@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using Microsoft.EntityFrameworkCore;
+using ShopPlanner.Packets.Model;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
+
+namespace ShopPlanner.Services.Packets;
+
+/// <summary>Keeps the choice as a fact: the keys of the sections, so that a section that is new, or gone, harms nobody.</summary>
+internal sealed class PacketChoice(ShopWork work) : IPacketChoice
+{
+    private const string Fact = "packet sections";
+
+    public Task<ImmutableArray<PacketSection>?> GetAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(db => ReadAsync(db, cancel), cancel);
+
+    public Task SaveAsync(ImmutableArray<PacketSection>? sections, CancellationToken cancel = default) =>
+        work.WriteAsync(db => SaveAsync(db, sections, cancel), cancel);
+
+    /// <summary>The sections chosen; null where nobody chose.</summary>
+    internal static async Task<ImmutableArray<PacketSection>?> ReadAsync(ShopContext db, CancellationToken cancel)
+    {
+        var fact = await db.Facts.AsNoTracking().SingleOrDefaultAsync(one => one.Name == Fact, cancel);
+        var known = PacketSections.All.Select(one => one.Key).ToHashSet(StringComparer.Ordinal);
+        var keys = fact?.Value.Split(',').Where(known.Contains) ?? [];
+        return PacketSections.Read(string.Join(',', keys), out _);
+    }
+
+    private static async Task<Outcome<Done>> SaveAsync(
+        ShopContext db,
+        ImmutableArray<PacketSection>? sections,
+        CancellationToken cancel
+    )
+    {
+        var fact = await db.Facts.SingleOrDefaultAsync(one => one.Name == Fact, cancel);
+        var keys = sections is { } chosen ? PacketSections.Write(chosen) : "";
+        if (fact is null)
+            db.Facts.Add(new StoredFact { Name = Fact, Value = keys });
+        else
+            fact.Value = keys;
+        await db.SaveChangesAsync(cancel);
+        return Done.Value;
+    }
+}
