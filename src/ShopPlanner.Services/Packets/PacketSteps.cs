@@ -11,27 +11,6 @@ namespace ShopPlanner.Services.Packets;
 /// <summary>The work of a project, as its builder has it, for the packet.</summary>
 internal static class PacketSteps
 {
-    /// <summary>As it stands now. Steps that are skipped are left out; a project without steps is too.</summary>
-    public static async Task<ImmutableArray<PacketWork>> ReadAsync(
-        ShopContext db,
-        WorkReading reading,
-        PlanView plan,
-        PaperSize paper,
-        CancellationToken cancel
-    )
-    {
-        var names = plan
-            .Parts.Values.GroupBy(part => part.ProjectId)
-            .ToDictionary(same => same.Key, same => same.First().Project);
-        var works = ImmutableArray.CreateBuilder<PacketWork>();
-        foreach (var project in plan.Order.Projects.Where(names.ContainsKey))
-            if (await reading.ViewAsync(db, project, cancel) is { Steps.IsEmpty: false } view)
-                works.Add(Work(names[project], view, paper));
-        return works.ToImmutable();
-    }
-
-    /// <summary>The work of one project. What is finished before assembly is printed once, where it is done.</summary>
-    internal static PacketWork Work(string name, WorkView view, PaperSize paper)
     /// <summary>Steps that are skipped are left out. What is finished before assembly is printed once, where it is done.</summary>
     public static PacketWork Of(string name, WorkView view, PaperSize paper)
     {

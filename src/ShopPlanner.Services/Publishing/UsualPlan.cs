@@ -83,7 +83,7 @@ internal sealed class UsualPlan
                     ),
                 ],
                 Pieces = [PieceSheets.Of(piece, model.Paper) with { Name = name }],
-                Work = [PacketSteps.Work(name, Work(choices), model.Paper)],
+                Work = [PacketSteps.Of(name, Work(choices), model.Paper)],
             },
             file
         );
