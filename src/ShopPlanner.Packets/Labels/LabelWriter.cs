@@ -20,7 +20,7 @@ public static class LabelWriter
     /// <param name="date">The file's day.</param>
     /// <param name="stream">Receives the file; left open.</param>
     public static void Write(IReadOnlyList<Label> labels, LabelPrint print, string title, DateOnly date, Stream stream) =>
-        PdfFile.Write(new(title, date, print.Sheet.Key), Pages(labels, print), stream);
+        PdfFile.Write(new(title, "Labels", date, print.Sheet.Key), Pages(labels, print), stream);
 
     /// <summary>The pages as drawings in points, before they become a file.</summary>
     public static ImmutableArray<Page> Pages(IReadOnlyList<Label> labels, LabelPrint print)
@@ -34,14 +34,12 @@ public static class LabelWriter
         [
             .. Enumerable
                 .Range(0, sheets)
-                .Select(sheet => new Page(
-                    new LineDrawing("", "", width, height, [.. OnSheet(labels, print, sheet, skipped)]),
-                    []
-                )),
+                .Select(sheet => new Page(width, height, [.. OnSheet(labels, print, sheet, skipped)], [])),
         ];
     }
 
-    private static IEnumerable<Shape> OnSheet(IReadOnlyList<Label> labels, LabelPrint print, int sheet, int skipped)
+    // A label is read as one.
+    private static IEnumerable<PageGroup> OnSheet(IReadOnlyList<Label> labels, LabelPrint print, int sheet, int skipped)
     {
         for (var place = 0; place < print.Sheet.Count; place++)
         {
@@ -49,10 +47,8 @@ public static class LabelWriter
             if (label < 0 || label >= labels.Count)
                 continue;
             var box = Place(print, place);
-            if (print.Sheet.IsPlain)
-                yield return new Frame(Stroke.Dimension, box);
-            foreach (var shape in LabelFace.Draw(labels[label], box))
-                yield return shape;
+            var face = LabelFace.Draw(labels[label], box);
+            yield return new(PageRole.Text, [.. print.Sheet.IsPlain ? face.Prepend(new Frame(Stroke.Dimension, box)) : face]);
         }
     }
 

@@ -25,7 +25,11 @@ public static class TemplateWriter
         PaperSize paper,
         DateOnly date,
         Stream stream
-    ) => PdfFile.Write(new($"Templates, {project}", date, paper.ToString()), Pages(templates, project, paper), stream);
+    ) => PdfFile.Write(
+            new($"Templates, {project}", "Templates at full size", date, paper.ToString()),
+            Pages(templates, project, paper),
+            stream
+        );
 
     /// <summary>How many sheets a template takes.</summary>
     public static int Sheets(PartTemplate template, PaperSize paper)
@@ -47,17 +51,13 @@ public static class TemplateWriter
         for (var row = 0; row < tiling.Rows; row++)
         for (var column = 0; column < tiling.Columns; column++)
             yield return new(
-                new LineDrawing(
-                    "",
-                    "",
-                    tiling.Width,
-                    tiling.Height,
-                    [
-                        .. TemplateHead.Draw(template, project, tiling, column, row),
-                        .. new TemplateTile(template, tiling, column, row).Draw(),
-                    ]
-                ),
-                row + column == 0 ? [$"{template.Part}: {template.Title}"] : []
+                tiling.Width,
+                tiling.Height,
+                [
+                    new(PageRole.Text, [.. TemplateHead.Draw(template, project, tiling, column, row)]),
+                    new(PageRole.Text, [.. new TemplateTile(template, tiling, column, row).Draw()]),
+                ],
+                row + column == 0 ? [new($"{template.Part}: {template.Title}", 0, false)] : []
             );
     }
 }

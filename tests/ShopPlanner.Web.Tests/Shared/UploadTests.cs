@@ -82,7 +82,7 @@ public sealed class UploadTests
         switch (field)
         {
             case "prices":
-                var prices = context.Render<PriceImport>(given => given.Add(one => one.StoreId, shop.Store.Id));
+                var prices = context.Render<PriceImport>(given => given.Add(one => one.Store, shop.Store));
                 return (prices, () => prices.Find(".faults").TextContent);
             case "parts":
                 var (parts, sheet) = (new FakeParts(), default(SheetState)!);
