@@ -23,7 +23,11 @@ public abstract class WrongCutTest : IAsyncLifetime
         PlanId = (await given.PlanAsync()).Summary.Id;
     }
 
-    public ValueTask DisposeAsync() => given.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await given.DisposeAsync();
+        GC.SuppressFinalize(this);
+    }
 
     private protected WrongCut Spoiled(int number, int cut, int piece, string length) =>
         new(PlanId, number, cut, WrongReason.Short, [new WrongPiece(piece, length, "", Keep: length.Length > 0)], []);

@@ -95,7 +95,7 @@ internal sealed class RestPlanning(
         );
     }
 
-    private RestProposal Proposal(RestDraft draft, CutPlan plan, string key)
+    private static RestProposal Proposal(RestDraft draft, CutPlan plan, string key)
     {
         var view = new PlanRecord(Unstored(draft, plan), draft.Draft, plan).View([]) with
         {

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Services.Bench.Wrong;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Web.Frame;
@@ -108,7 +109,7 @@ internal static class BenchWrongEndpoints
     }
 
     // What was typed is shown again with what is wrong beside it; what somebody else changed is told by itself.
-    private static IResult Again<T>(WrongCutStart start, WrongEntries entries, Outcome<T> outcome)
+    private static RazorComponentResult<PlainDocument> Again<T>(WrongCutStart start, WrongEntries entries, Outcome<T> outcome)
         where T : class
     {
         if (outcome.Kind != OutcomeKind.Faulty)
@@ -128,7 +129,11 @@ internal static class BenchWrongEndpoints
         );
     }
 
-    private static IResult Proposal(WrongCutStart start, WrongEntries entries, RestProposal proposal) =>
+    private static RazorComponentResult<PlainDocument> Proposal(
+        WrongCutStart start,
+        WrongEntries entries,
+        RestProposal proposal
+    ) =>
         BenchEndpoints.Document(
             StatusCodes.Status200OK,
             "The rest, planned again",
