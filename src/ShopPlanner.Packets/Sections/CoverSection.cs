@@ -1,6 +1,5 @@
 using System.Globalization;
 using ShopPlanner.Core.Making.Export;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ShopPlanner.Core.Designs.Judging;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Measures;
