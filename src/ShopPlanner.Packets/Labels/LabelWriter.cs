@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
-using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
 using ShopPlanner.Packets.Model;

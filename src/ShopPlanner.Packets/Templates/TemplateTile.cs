@@ -1,5 +1,4 @@
 using ShopPlanner.Core.Making.Templates;
-using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Drawing.Shapes;
 

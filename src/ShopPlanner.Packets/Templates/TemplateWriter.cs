@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Making.Templates;
-using ShopPlanner.Drawing;
 using ShopPlanner.Packets.Flow;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Packets.Pdf;
@@ -25,7 +24,8 @@ public static class TemplateWriter
         PaperSize paper,
         DateOnly date,
         Stream stream
-    ) => PdfFile.Write(
+    ) =>
+        PdfFile.Write(
             new($"Templates, {project}", "Templates at full size", date, paper.ToString()),
             Pages(templates, project, paper),
             stream

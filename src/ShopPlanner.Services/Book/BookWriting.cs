@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Services.Plans.Ordering;
 using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage.Rows;
 

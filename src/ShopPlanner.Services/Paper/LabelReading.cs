@@ -8,7 +8,6 @@ using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
-using ShopPlanner.Services.Plans.Stored;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Shop;

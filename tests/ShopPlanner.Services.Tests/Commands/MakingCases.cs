@@ -38,17 +38,7 @@ internal static partial class MakingCases
     private static CancellationToken Cancel => TestShop.Cancel;
 
     public static IReadOnlyList<MakingCase> All { get; } =
-    [
-        .. Ordinary(),
-        .. Setup(),
-        .. Designs(),
-        .. AtTheBench(),
-        .. Buying(),
-        .. Work(),
-        .. FromFiles(),
-        .. WrongCuts(),
-        .. Bin(),
-    ];
+    [.. Ordinary(), .. Setup(), .. Designs(), .. AtTheBench(), .. Buying(), .. Work(), .. FromFiles(), .. WrongCuts(), .. Bin()];
 
     private static IEnumerable<MakingCase> Setup() =>
         [
