@@ -72,33 +72,39 @@ try_in_root() {
 
 # Outages, then the kills: they mostly wait, so they run beside the other browser tests.
 run_outages() {
-  run_to "$1" "$browser" -namespace '*.Kept'
-  run_to "$2" "$browser" -explicit only -class '*KillTests'
+  run_to "$logs/outages" "$browser" -namespace '*.Kept'
+  run_to "$logs/kills" "$browser" -explicit only -class '*KillTests'
 }
 
-# Searches that are given a time make way for the browsers.
-run_searches() {
+# What drives no browser makes way for the browsers.
+run_making_way() {
   renice -n 10 "$BASHPID" >/dev/null
-  run_to "$1" "$cutting"
+  local project
+  for project in "$@"; do run_to "$logs/${project##*/}" "$project"; done
 }
 
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0
-  local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests outages kills searches project
-  outages=$(mktemp) kills=$(mktemp) searches=$(mktemp)
-  run_outages "$outages" "$kills" &
-  run_searches "$searches" &
-  run_one "$browser" -namespace- '*.Kept'
+  local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests logs project
+  local -a others=()
+  logs=$(mktemp -d)
   for project in tests/ShopPlanner.*.Tests; do
-    case $project in "$browser" | "$cutting") ;; *) run_one "$project" ;; esac
+    case $project in "$browser" | "$cutting") ;; *) others+=("$project") ;; esac
   done
+  run_outages &
+  run_making_way "$cutting" &
+  run_making_way "${others[@]}" &
+  run_one "$browser" -namespace- '*.Kept'
   wait
-  say "${cutting##*/}"
-  read_log "$searches"
-  say "${browser##*/}: outages"
-  read_log "$outages"
-  say "${browser##*/}: kills"
-  read_log "$kills"
+  for project in "$cutting" "${others[@]}"; do
+    say "${project##*/}"
+    read_log "$logs/${project##*/}"
+  done
+  for project in outages kills; do
+    say "${browser##*/}: $project"
+    read_log "$logs/$project"
+  done
+  rmdir "$logs"
   try_in_root
   [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
   printf '%d passed, %d failed\n' "$all_passed" "$all_failed"

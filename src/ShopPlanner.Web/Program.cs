@@ -2,6 +2,7 @@ using ShopPlanner.Services;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Web.Features.Bench;
+using ShopPlanner.Web.Features.Bench.Outbox;
 using ShopPlanner.Web.Features.Book;
 using ShopPlanner.Web.Features.Files;
 using ShopPlanner.Web.Features.Idea;
@@ -67,6 +68,7 @@ public static class Program
         app.MapPublishDownloads();
         app.MapFilesDownloads();
         app.MapBench();
+        app.MapBenchOutbox();
         app.MapShopping();
         app.MapPaper();
         return app;

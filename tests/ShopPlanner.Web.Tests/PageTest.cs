@@ -7,6 +7,7 @@ using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Designs;
 using ShopPlanner.Services.Materials;
+using ShopPlanner.Services.Packets;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
@@ -32,6 +33,7 @@ internal static class PageTest
         context.Services.AddSingleton(shop.Server.Get<IPlanService>());
         context.Services.AddSingleton(shop.Server.Get<IOrderAdvice>());
         context.Services.AddSingleton(shop.Server.Get<IPlanTogether>());
+        context.Services.AddSingleton(shop.Server.Get<IPacketChoice>());
         context.Services.AddSingleton(shop.Server.Get<IBookService>());
         context.Services.AddSingleton(shop.Server.Get<IAheadService>());
         context.Services.AddSingleton(shop.Server.Get<IBenchService>());

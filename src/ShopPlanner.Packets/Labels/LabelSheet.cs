@@ -41,8 +41,8 @@ public sealed record LabelSheet(
 
 /// <summary>
 /// The sheets that can be printed on. Figures of the 30-up and 21-up sheets are those of two open label databases, read there;
-/// the 65-up sheets lie in the middle of the paper, which follows from their labels and pitch (one database has their left margin so
-/// wide that the last column would lie beyond the paper). What a printer is off by is nudged.
+/// the 65-up sheets lie in the middle of the paper, which follows from their labels and pitch (one database has their left
+/// margin so wide that the last column would lie beyond the paper). What a printer is off by is nudged.
 /// </summary>
 public static class LabelSheets
 {

@@ -69,7 +69,7 @@ public sealed class BinPageTests
         Assert.Equal(HttpStatusCode.SeeOther, measured.StatusCode);
         using var taken = await browser.SubmitAsync(take);
         Assert.Equal(HttpStatusCode.Conflict, taken.StatusCode);
-        Assert.Contains("12 in", (await PlainBrowser.ReadAsync(taken)).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("12″", (await PlainBrowser.ReadAsync(taken)).Body!.TextContent, StringComparison.Ordinal);
         Assert.Single(await shop.StockAsync());
     }
 

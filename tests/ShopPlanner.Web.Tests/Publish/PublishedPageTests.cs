@@ -21,7 +21,7 @@ public sealed class PublishedPageTests
         Assert.Single(page.QuerySelectorAll("main"));
         Assert.All(page.QuerySelectorAll("img"), image => Assert.False(string.IsNullOrWhiteSpace(image.GetAttribute("alt"))));
         Assert.All(page.QuerySelectorAll("svg"), picture => Assert.Equal("img", picture.GetAttribute("role")));
-        var ids = page.All.Select(element => element.Id).OfType<string>().ToList();
+        var ids = page.All.Select(element => element.GetAttribute("id")).OfType<string>().ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
         Assert.All(page.QuerySelectorAll("a[href^='#']"), link => Assert.Contains(link.GetAttribute("href")![1..], ids));
         // No level is left out: who listens to a page goes from heading to heading.

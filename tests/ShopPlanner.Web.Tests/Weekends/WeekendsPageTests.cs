@@ -10,6 +10,9 @@ namespace ShopPlanner.Web.Tests.Weekends;
 /// <summary>What happens when, on the page of a running program.</summary>
 public sealed class WeekendsPageTests
 {
+    // A schedule is looked for, for two seconds at most; a busy machine takes its time to begin.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(45);
+
     [Fact]
     public async Task Work_is_shown_by_windows_and_a_task_that_is_put_off_moves()
     {
@@ -17,13 +20,13 @@ public sealed class WeekendsPageTests
         using var context = For(shop);
         Assert.True((await shop.Server.Get<IIdeaService>().BeginAsync("bookcase", "", CommandId.New(), ShopServer.Cancel)).Ok);
         var page = context.Render<WeekendsPage>();
-        var first = page.FindAll(".weekend-card")[0];
+        var first = page.WaitForElements(".weekend-card", Patience)[0];
         Assert.Contains("Cut the parts", first.TextContent, StringComparison.Ordinal);
         var put = page.FindAll("button")
             .First(button => button.GetAttribute("aria-label")?.StartsWith("Put off to", StringComparison.Ordinal) == true);
         var title = put.GetAttribute("aria-label")!.Split(": ", 2)[1];
         await put.ClickAsync();
-        Assert.Contains(page.FindAll("button"), button => button.GetAttribute("aria-label") == $"As early as possible: {title}");
+        page.WaitForElement($"button[aria-label='As early as possible: {title}']", Patience);
     }
 
     [Fact]
@@ -32,10 +35,15 @@ public sealed class WeekendsPageTests
         await using var shop = await PlannedShop.OpenAsync();
         using var context = For(shop);
         var page = context.Render<WeekendsPage>();
+        page.WaitForElements(".weekend-card", Patience);
         await page.FindAll("button").First(button => button.TextContent == "1 h").ClickAsync();
-        Assert.Contains("Cut the parts", page.Find("[aria-label='What fits into 1 h']").TextContent, StringComparison.Ordinal);
+        var fits = page.WaitForElement("[aria-label='What fits into 1 h']", Patience);
+        Assert.Contains("Cut the parts", fits.TextContent, StringComparison.Ordinal);
         await page.FindAll("button").First(button => button.TextContent == "Keep this schedule").ClickAsync();
-        Assert.Contains("This is the schedule you kept", page.Markup, StringComparison.Ordinal);
+        page.WaitForAssertion(
+            () => Assert.Contains("This is the schedule you kept", page.Markup, StringComparison.Ordinal),
+            Patience
+        );
     }
 
     private static BunitContext For(PlannedShop shop)

@@ -5,7 +5,6 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
-using ShopPlanner.Web.Features.Bench.Outbox;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Shared;
 
@@ -26,7 +25,6 @@ internal static class BenchEndpoints
         commands.MapPost("/finished", FinishAsync);
         commands.MapPost("/reopened", ReopenAsync);
         routes.MapBenchSteps();
-        routes.MapBenchOutbox();
         routes.MapBenchAuthority();
         routes.MapWrongCuts();
         routes.MapBenchBin();
