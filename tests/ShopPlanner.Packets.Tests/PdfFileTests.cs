@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Diagnostics;
 using System.Text;
+using System.Text.RegularExpressions;
 using PdfSharp.Pdf.IO;
 using ShopPlanner.Drawing.Lettering;
 using ShopPlanner.Packets.Model;
@@ -106,9 +107,24 @@ public sealed class PdfFileTests
         Assert.All(model.Parts, part => Assert.Contains(part.Marks[0], list.Text(), StringComparison.Ordinal));
         Assert.All(
             model.Layouts.SelectMany(layout => layout.Picture.Pieces),
-            piece => Assert.Contains(piece.Mark, layouts.Text(), StringComparison.Ordinal)
+            piece => Assert.True(Shows(layouts.Text(), piece.Mark), piece.Mark)
         );
     }
+
+    // By itself, or within a range: E1–E5.
+    private static bool Shows(string text, string mark) =>
+        text.Contains(mark, StringComparison.Ordinal)
+        || Regex
+            .Matches(text, "([A-Z]+)([0-9]+)–[A-Z]*([0-9]+)")
+            .Any(range =>
+                mark.StartsWith(range.Groups[1].Value, StringComparison.Ordinal)
+                && int.TryParse(mark[range.Groups[1].Length..], out var number)
+                && number >= Number(range, 2)
+                && number <= Number(range, 3)
+            );
+
+    private static int Number(Match range, int group) =>
+        int.Parse(range.Groups[group].Value, System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>Hebrew, Arabic and Chinese need a font of the machine; Greek and Cyrillic are in the typeface.</summary>
     [Theory]

@@ -59,7 +59,19 @@ public static class WritingOrder
         }
 
         Settle(levels, @base);
+        Pair(clusters, levels);
         return levels;
+    }
+
+    // A bracket goes with the one that it closes (rule N0).
+    private static void Pair(List<string> clusters, List<int> levels)
+    {
+        var open = new Stack<int>();
+        for (var i = 0; i < clusters.Count; i++)
+            if (clusters[i].Length == 1 && Open.Contains(clusters[i][0], StringComparison.Ordinal))
+                open.Push(i);
+            else if (clusters[i].Length == 1 && Close.Contains(clusters[i][0], StringComparison.Ordinal) && open.Count > 0)
+                levels[i] = levels[open.Pop()];
     }
 
     // What has no direction of its own goes with both neighbors where they agree, else with the line.

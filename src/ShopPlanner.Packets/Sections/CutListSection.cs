@@ -35,12 +35,12 @@ internal static class CutListSection
             [
                 new("", 0.4),
                 new("Marks", 2),
-                new("Part", 3.4),
-                new("Material", 3),
+                new("Part", 3.2),
+                new("Material", 2.8),
                 new("Pieces", 0.8, Anchor.End),
                 new("Cut to", 2.6, Anchor.End),
                 new("Finished", 2.6, Anchor.End),
-                new("Thick", 0.9, Anchor.End),
+                new("Thick", 1.3, Anchor.End),
             ],
             [.. rows]
         );

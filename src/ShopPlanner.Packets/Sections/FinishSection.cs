@@ -32,7 +32,7 @@ internal static class FinishSection
         if (work.Buy.IsEmpty || model.Sections.Contains(PacketSection.Shopping) && !model.Supplies.IsEmpty)
             return [];
         var table = new Table(
-            [new("", 0.5), new("Number", 1.2, Anchor.End), new("For the finish", 8.5)],
+            [new("", 0.5), new("Number", 1.4, Anchor.End), new("For the finish", 8.5)],
             [
                 .. work.Buy.Select(one =>
                     ImmutableArray.Create<Cell>(

@@ -51,16 +51,19 @@ internal static class LayoutSection
 
     private static IEnumerable<Block> Of(PacketLayout layout, DrawingRoom room, double width, PacketModel model)
     {
-        var table = LayoutTable.Of(layout, model.Unit);
         yield return new Block(TitleSize * 1.45, at => Heading(layout, room, at, width, model.Unit)) { Before = 7, Keep = true };
         var narrow = Math.Max(LeastDrawing, LayoutDrawing.WidthOf(layout.Picture, room));
         if (layout.IsBoard && narrow <= width * NarrowShare && layout.Cuts.Length <= MostBeside)
         {
-            yield return Beside(Draw(layout, room with { Width = narrow }), table, width);
+            yield return Beside(
+                Draw(layout, room with { Width = narrow }),
+                LayoutTable.Of(layout, model.Unit, isNarrow: true),
+                width
+            );
             yield break;
         }
 
-        var rows = table.Blocks(width);
+        var rows = LayoutTable.Of(layout, model.Unit, isNarrow: false).Blocks(width);
         yield return Blocks.Figure(Draw(layout, room), toScale: true) with
         {
             Keep = rows.Count > 0,

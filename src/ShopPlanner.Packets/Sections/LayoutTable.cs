@@ -40,9 +40,16 @@ internal static class LayoutTable
         [
             new TickCell(),
             new TextCell(Words.Of(cut.N), Weight: Weight.Medium),
-            new TextCell(Setting(cut, unit, packet), 11, Weight.Bold),
+            Figure(Setting(cut, unit, packet)),
             new TextCell($"{(isAlike ? cut.Piece : cut.Doing)}: {cut.Gives}.{After(cut.Shimmed)}{After(cut.Caution)}"),
         ];
+
+    // "just under 21 3/16" is set smaller than the figure alone.
+    private static TextCell Figure(string setting)
+    {
+        const int longest = 9;
+        return new(setting, setting.Length > longest ? Blocks.TextSize : 11, Weight.Bold);
+    }
 
     private static string After(string sentence) => sentence.Length > 0 ? $" {sentence}." : "";
 

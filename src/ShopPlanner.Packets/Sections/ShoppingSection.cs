@@ -61,7 +61,7 @@ internal static class ShoppingSection
         return new(
             [
                 new("", 0.5),
-                new("Number", 1.2, Anchor.End),
+                new("Number", 1.4, Anchor.End),
                 new("Item", 5),
                 new("Each", 1.5, Anchor.End),
                 new("Total", 1.7, Anchor.End),
@@ -116,7 +116,7 @@ internal static class ShoppingSection
         if (lines.Count == 0)
             return [];
         var table = new Table(
-            [new("", 0.5), new("Number", 1, Anchor.End), new("Item", 8.9)],
+            [new("", 0.5), new("Number", 1.4, Anchor.End), new("Item", 8.5)],
             [.. lines.Select(same => Supply([.. same], model.Projects.Length))]
         );
         return [Blocks.Subheading(title, width), .. table.Blocks(width)];

@@ -103,8 +103,9 @@ internal static class StepBlocks
             yield return new(string.Join(' ', step.Says));
         foreach (var figure in step.Figures)
             yield return new(figure, Weight.Bold) { Size = FigureSize };
-        foreach (var fact in step.Setup.Concat(step.Facts))
-            yield return new(fact, Weight.Medium);
+        var facts = string.Join(". ", step.Setup.Concat(step.Facts).Select(fact => fact.TrimEnd('.')));
+        if (facts.Length > 0)
+            yield return new(facts + ".", Weight.Medium);
         if (step.Check.Length > 0)
             yield return new("Check: " + step.Check);
         foreach (var caution in step.Cautions.Select(words => Caution(step, words, said)).Distinct())
