@@ -118,7 +118,7 @@ public interface IWeekendService
     Task<WeekendBoard> BoardAsync(CancellationToken cancel = default);
 
     /// <summary>Keeps the schedule as it is now: later ones move as little as possible from it.</summary>
-    Task<Outcome<Done>> KeepAsync(CancellationToken cancel = default);
+    Task<Outcome<Done>> RememberAsync(CancellationToken cancel = default);
 
     /// <summary>Puts a task off until a moment; null lets it begin as early as it can.</summary>
     Task<Outcome<Done>> PutOffAsync(string task, DateTime? utc, CancellationToken cancel = default);

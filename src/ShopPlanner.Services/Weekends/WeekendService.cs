@@ -30,7 +30,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
         return board with { IsKept = IsKept(made) };
     }
 
-    public async Task<Outcome<Done>> KeepAsync(CancellationToken cancel = default)
+    public async Task<Outcome<Done>> RememberAsync(CancellationToken cancel = default)
     {
         var made = await MadeAsync(cancel);
         if (made.Schedule.Status == ScheduleStatus.Impossible)

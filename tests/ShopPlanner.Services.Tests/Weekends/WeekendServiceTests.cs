@@ -64,7 +64,7 @@ public sealed class WeekendServiceTests
         await using var project = await WorkProjects.OfDesignAsync();
         var weekends = project.Shop.Get<IWeekendService>();
         var before = await weekends.BoardAsync(Cancel);
-        Assert.True((await weekends.KeepAsync(Cancel)).Ok);
+        Assert.True((await weekends.RememberAsync(Cancel)).Ok);
         var first = before.Windows[0].Lines[0].Task;
         var later = new DateTime(2026, 5, 9, 9, 0, 0, DateTimeKind.Utc);
         Assert.True((await weekends.PutOffAsync(first.Id, later, Cancel)).Ok);
@@ -119,7 +119,7 @@ public sealed class WeekendServiceTests
         var board = await weekends.BoardAsync(Cancel);
         Assert.Equal(ScheduleStatus.Impossible, board.Status);
         Assert.Contains(board.Reasons, reason => reason.Contains($": {glue.Title}” takes", StringComparison.Ordinal));
-        Assert.False((await weekends.KeepAsync(Cancel)).Ok);
+        Assert.False((await weekends.RememberAsync(Cancel)).Ok);
     }
 
     [Fact]

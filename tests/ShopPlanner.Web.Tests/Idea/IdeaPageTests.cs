@@ -22,7 +22,7 @@ public sealed class IdeaPageTests : IdeaPageContext
         Assert.StartsWith("30″ × 11 ¼″ × 60″", page.Find(".idea-outside").TextContent, StringComparison.Ordinal);
         Assert.Contains(page.FindAll(".idea-parts tbody tr"), row => row.TextContent.Contains("Side", StringComparison.Ordinal));
         Assert.Equal(
-            ["Idea", "Parts", "Buy", "Cuts", "Build", "Finish"],
+            ["Idea", "Parts", "Buy", "Cuts", "Build", "Finish", "Publish"],
             page.FindAll("nav[aria-label='Steps of the project'] a").Select(link => link.TextContent)
         );
         Assert.Equal("Idea", page.Find("nav[aria-label='Steps of the project'] a[aria-current='page']").TextContent);

@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Ahead;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Projects;
@@ -37,6 +38,7 @@ public sealed class WelcomePageTests : IAsyncLifetime
         Share<IProjectService>();
         Share<IPlanService>();
         Share<IDemoService>();
+        Share<IAheadService>();
     }
 
     public async ValueTask DisposeAsync()
@@ -52,7 +54,7 @@ public sealed class WelcomePageTests : IAsyncLifetime
         Assert.Equal(Links.Welcome(), home.Find("a.first").GetAttribute("href"));
         Assert.Contains(home.FindAll("a"), link => link.GetAttribute("href") == Links.Designs);
         await home.Find("button[data-command='load-demo']").PressAsync();
-        Assert.Equal(3, (await server.Get<IProjectService>().ListAsync(cancel: ShopServer.Cancel)).Count);
+        Assert.Equal(4, (await server.Get<IProjectService>().ListAsync(cancel: ShopServer.Cancel)).Count);
         Assert.DoesNotContain("Load the demo", home.Markup, StringComparison.Ordinal);
         Assert.Contains("Keep cutting", home.Markup, StringComparison.Ordinal);
     }

@@ -105,7 +105,7 @@ public sealed class FinishEntries
     private static string Row(int place) => string.Create(CultureInfo.InvariantCulture, $"{nameof(Leftovers)}[{place}]");
 
     private static string RowOf(string field) =>
-        field.LastIndexOf('.') is var dot and >= 0 && IsLeftover(field) ? field[..dot] : field;
+        field.IndexOf('.', StringComparison.Ordinal) is var dot and >= 0 && IsLeftover(field) ? field[..dot] : field;
 
     private static bool IsLeftover(string field) => field.StartsWith(nameof(Leftovers), StringComparison.OrdinalIgnoreCase);
 }
