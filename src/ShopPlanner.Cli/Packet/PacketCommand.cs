@@ -17,8 +17,8 @@ internal static class PacketCommand
     private static readonly Argument<string> Document = new("DESIGN-or-REQUEST.json")
     {
         Description =
-            "A design (see parts): drawings, cut list and steps, without a plan. Or a cut request (see cut): it is planned first. "
-            + "Use - for standard input.",
+            "A design (see parts): drawings, cut list and steps, without a plan. Or a cut request (see cut): it is planned "
+            + "first. Use - for standard input.",
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")
@@ -54,8 +54,8 @@ internal static class PacketCommand
     {
         var command = new Command(
             "packet",
-            "Prints a packet for the store and the shop as PDF. Exit status 0: done; 2: the document has errors, one per line, and "
-                + "nothing was written; 3: a packet was written, but its plan does not have every part."
+            "Prints a packet for the store and the shop as PDF. Exit status 0: done; 2: the document has errors, one per line, "
+                + "and nothing was written; 3: a packet was written, but its plan does not have every part."
         )
         {
             Document,

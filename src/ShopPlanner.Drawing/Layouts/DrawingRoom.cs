@@ -34,7 +34,8 @@ public sealed record DrawingRoom(double Width, double Height, double LeastText, 
     /// fits. It fits where it is that of <see cref="LayoutDrawing.ScaleOf"/> or smaller.</summary>
     public int? Scale { get; init; }
 
-    /// <summary>Whether the scale and the unit of boards are told elsewhere, so that no note below the drawing says them.</summary>
+    /// <summary>Whether the scale and the unit of boards are told elsewhere, so that no note below the drawing says
+    /// them.</summary>
     public bool IsScaleTold { get; init; }
 
     /// <summary>The size of the numbers of cuts: they are looked for from the saw.</summary>

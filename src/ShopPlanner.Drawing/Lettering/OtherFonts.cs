@@ -10,9 +10,9 @@ namespace ShopPlanner.Drawing.Lettering;
 public sealed record OtherFont(string File, TrueTypeFont Font);
 
 /// <summary>
-/// Letters of scripts that the typeface lacks (Hebrew, Arabic, Chinese, Japanese, Korean) are taken from freely licensed fonts, where
-/// the machine has one: the first of the list that has the letter. Only TrueType outlines can be embedded in a packet. Nothing is
-/// looked for until such a letter comes.
+/// Letters of scripts that the typeface lacks (Hebrew, Arabic, Chinese, Japanese, Korean) are taken from freely licensed
+/// fonts, where the machine has one: the first of the list that has the letter. Only TrueType outlines can be embedded in a
+/// packet. Nothing is looked for until such a letter comes.
 /// </summary>
 public static class OtherFonts
 {
@@ -35,8 +35,8 @@ public static class OtherFonts
     private static readonly Lazy<List<OtherFont>> Found = new(() => [.. Look()]);
     private static readonly ConcurrentDictionary<int, OtherFont?> Known = new();
 
-    /// <summary>The font for a character that the typeface lacks; null where there is none. Pictures such as emoji have none: what
-    /// they look like differs from font to font, and few are black on white.</summary>
+    /// <summary>The font for a character that the typeface lacks; null where there is none. Pictures such as emoji have none:
+    /// what they look like differs from font to font, and few are black on white.</summary>
     public static OtherFont? For(Rune character) =>
         Known.GetOrAdd(
             character.Value,

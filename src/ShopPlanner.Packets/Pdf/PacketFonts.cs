@@ -6,8 +6,8 @@ using ShopPlanner.Drawing.Lettering;
 
 namespace ShopPlanner.Packets.Pdf;
 
-/// <summary>Gives the PDF library the one typeface, so that a packet looks alike everywhere; a font of the machine only for letters
-/// that it lacks.</summary>
+/// <summary>Gives the PDF library the one typeface, so that a packet looks alike everywhere; a font of the machine only for
+/// letters that it lacks.</summary>
 internal sealed class PacketFonts : IFontResolver
 {
     private static readonly ConcurrentDictionary<string, OtherFont> Others = new(StringComparer.Ordinal);

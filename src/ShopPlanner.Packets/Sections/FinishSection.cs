@@ -6,7 +6,8 @@ using ShopPlanner.Packets.Model;
 
 namespace ShopPlanner.Packets.Sections;
 
-/// <summary>How a piece is finished: the steps with their waits, what they take, and which area of each part they cover.</summary>
+/// <summary>How a piece is finished: the steps with their waits, what they take, and which area of each part they
+/// cover.</summary>
 internal static class FinishSection
 {
     private const int Columns = 2;

@@ -11,7 +11,8 @@ namespace ShopPlanner.Services.Packets;
 /// <summary>The work of a project, as its builder has it, for the packet.</summary>
 internal static class PacketSteps
 {
-    /// <summary>Steps that are skipped are left out. What is finished before assembly is printed once, where it is done.</summary>
+    /// <summary>Steps that are skipped are left out. What is finished before assembly is printed once, where it is
+    /// done.</summary>
     public static PacketWork Of(string name, WorkView view, PaperSize paper)
     {
         var finish = view.Steps.Where(one => one.Step.Phase == WorkPhase.Finish);
