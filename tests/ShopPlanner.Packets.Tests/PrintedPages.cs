@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using ShopPlanner.Drawing.Shapes;
 using ShopPlanner.Packets.Flow;
@@ -10,7 +11,10 @@ internal static class PrintedPages
 {
     private const string Hostile = "שלום 🪚 Überlanges_Wort_ohne_Ende <b>&amp;</b> \u202Egnirts e\u0301 ";
 
-    public static ImmutableArray<Page> Pages(string sample) => PacketWriter.Pages(Model(sample));
+    private static readonly ConcurrentDictionary<string, Lazy<ImmutableArray<Page>>> Made = new(StringComparer.Ordinal);
+
+    public static ImmutableArray<Page> Pages(string sample) =>
+        Made.GetOrAdd(sample, one => new Lazy<ImmutableArray<Page>>(() => PacketWriter.Pages(Model(one)))).Value;
 
     /// <summary>A sample with every section.</summary>
     public static PacketModel Model(string sample) => Whole(Sample(sample));

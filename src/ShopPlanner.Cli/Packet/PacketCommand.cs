@@ -17,8 +17,8 @@ internal static class PacketCommand
     private static readonly Argument<string> Document = new("DESIGN-or-REQUEST.json")
     {
         Description =
-            "A design (see parts): drawings, cut list and steps, without a plan. Or a cut request (see cut): it is "
-            + "planned first. Use - for standard input.",
+            "A design (see parts): drawings, cut list and steps, without a plan. Or a cut request (see cut): it is planned "
+            + "first. Use - for standard input.",
     };
 
     private static readonly Option<string?> Output = new("-o", "--output")

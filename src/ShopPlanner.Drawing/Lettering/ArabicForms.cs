@@ -2,8 +2,8 @@ using System.Text;
 
 namespace ShopPlanner.Drawing.Lettering;
 
-/// <summary>Arabic letters in the form that they take beside each other: The Unicode Standard, chapter 9 (cursive joining)
-/// and the block Arabic Presentation Forms-B, whose order is that of the letters.</summary>
+/// <summary>Arabic letters in the form that they take beside each other: The Unicode Standard, chapter 9 (cursive joining) and
+/// the block Arabic Presentation Forms-B, whose order is that of the letters.</summary>
 internal static class ArabicForms
 {
     private const char First = '\u0621',

@@ -11,9 +11,8 @@ public sealed record OtherFont(string File, TrueTypeFont Font);
 
 /// <summary>
 /// Letters of scripts that the typeface lacks (Hebrew, Arabic, Chinese, Japanese, Korean) are taken from freely licensed
-/// fonts, where
-/// the machine has one: the first of the list that has the letter. Only TrueType outlines can be embedded in a packet. Nothing is
-/// looked for until such a letter comes.
+/// fonts, where the machine has one: the first of the list that has the letter. Only TrueType outlines can be embedded in a
+/// packet. Nothing is looked for until such a letter comes.
 /// </summary>
 public static class OtherFonts
 {

@@ -14,7 +14,7 @@ public static class WritingOrder
     public static string Visual(string line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        if (!line.EnumerateRunes().Any(IsRight))
+        if (!line.AsSpan().ContainsAnyInRange('\u0590', '\u08FF') && !line.AsSpan().ContainsAnyInRange('\uFB1D', '\uFEFC'))
             return line;
         var clusters = Clusters(ArabicForms.Join(line));
         var levels = Levels(clusters);

@@ -6,8 +6,8 @@ using ShopPlanner.Packets.Flow;
 
 namespace ShopPlanner.Packets.Pdf;
 
-/// <summary>Tells a reader that speaks what stands on the pages: headings, text, drawings with their words; the frame of
-/// each page is left out. The library knows no more of tables than their text in order.</summary>
+/// <summary>Tells a reader that speaks what stands on the pages: headings, text, drawings with their words; the frame of each
+/// page is left out. The library knows no more of tables than their text in order.</summary>
 internal sealed class PdfTags
 {
     private readonly StructureBuilder tags;

@@ -6,8 +6,9 @@ using System.Text.RegularExpressions;
 namespace ShopPlanner.Packets.Pdf;
 
 /// <summary>
-/// The PDF library draws lots for the names of embedded fonts and links and for the file's identity, and has no setting for either. They
-/// are replaced here by others of the same length, so that every offset in the file stays true and equal packets are equal bytes.
+/// The PDF library draws lots for the names of embedded fonts and links and for the file's identity, and has no setting for
+/// either. They are replaced here by others of the same length, so that every offset in the file stays true and equal packets
+/// are equal bytes.
 /// </summary>
 internal static partial class Repeatable
 {

@@ -14,8 +14,14 @@ internal static class LayoutTable
     /// <summary>The table of a layout. It has no head: what its columns are is plain from the first.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="packet">The packet's unit: another one is named beside each figure.</param>
-    public static Table Of(PacketLayout layout, LengthUnit packet) =>
-        new([new("", 0.4), new("", 0.5, Anchor.End), new("", 1.7, Anchor.End), new("", 7.4)], [.. Cuts(layout, packet)])
+    /// <param name="isNarrow">Whether it stands beside its drawing.</param>
+    public static Table Of(PacketLayout layout, LengthUnit packet, bool isNarrow) =>
+        new(
+            isNarrow
+                ? [new("", 0.65), new("", 0.7, Anchor.End), new("", 2.5, Anchor.End), new("", 6.2)]
+                : [new("", 0.4), new("", 0.55, Anchor.End), new("", 1.95, Anchor.End), new("", 7.1)],
+            [.. Cuts(layout, packet)]
+        )
         {
             HasHead = false,
         };

@@ -21,7 +21,7 @@ internal static class StepBlocks
         Gap = 6,
         Before = 5.5;
     private const int MostMarks = 24,
-        MostTogether = 14,
+        MostTogether = 7,
         MostTitle = 240,
         // More than a line ever holds.
         MostAhead = 240;

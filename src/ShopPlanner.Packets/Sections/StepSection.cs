@@ -32,12 +32,16 @@ internal static class StepSection
     /// <summary>Steps in their order, each phase under its name.</summary>
     internal static IEnumerable<Block> Steps(IEnumerable<PacketStep> steps, double width)
     {
-        var (phase, said) = ("", new Dictionary<string, int>(StringComparer.Ordinal));
+        var (phase, marks, said) = ("", "", new Dictionary<string, int>(StringComparer.Ordinal));
         foreach (var step in steps)
         {
             if (step.Phase != phase)
                 yield return Phase(phase = step.Phase, width);
-            foreach (var block in StepBlocks.Of(step, width, said))
+            var own = string.Join(' ', step.Marks);
+            // The same parts as in the step before need not be named again, where no picture shows them.
+            var isAgain = own == marks && step.Picture is null;
+            marks = own;
+            foreach (var block in StepBlocks.Of(isAgain ? step with { Marks = [] } : step, width, said))
                 yield return block;
         }
     }
