@@ -62,7 +62,7 @@ internal static class ReadPaper
             .Letters.Where(letter => letter.Value.Trim().Length > 0)
             .Select(letter =>
             {
-                var box = letter.GlyphRectangle;
+                var box = letter.BoundingBox;
                 double[] xs = [box.TopLeft.X, box.TopRight.X, box.BottomLeft.X, box.BottomRight.X];
                 double[] ys = [box.TopLeft.Y, box.TopRight.Y, box.BottomLeft.Y, box.BottomRight.Y];
                 return new DrawnLetter(
