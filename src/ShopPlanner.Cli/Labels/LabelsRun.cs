@@ -117,7 +117,7 @@ internal static class LabelsRun
                 name
             )
             {
-                Note = part.PracticeFor is null ? "" : "practice piece",
+                Note = part.PracticeFor is null ? "" : "test piece",
             });
     }
 }

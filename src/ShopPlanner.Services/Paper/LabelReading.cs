@@ -68,7 +68,7 @@ internal sealed class LabelReading(PlanReading plans)
             : null;
         var thick = plan.Request.Materials.Single(material => material.Id == part.Material).Thickness;
         var label = Of(part, mark, thick, plan.UnitOfPart(part.Id), name.Project, copy);
-        return new(part.PracticeFor is null ? label : label with { Note = "practice piece" }, letter, name.ProjectId);
+        return new(part.PracticeFor is null ? label : label with { Note = "test piece" }, letter, name.ProjectId);
     }
 
     private static async Task<ReadLabels?> OfProjectAsync(ShopContext db, Guid id, CancellationToken cancel)
