@@ -66,7 +66,7 @@ internal sealed class LabelFace
     {
         if (words.IsEmpty)
             return;
-        var (text, size) = Fitted(string.Join(", ", words), Weight.Medium, hint, room);
+        var (text, size) = Fitted(Clean(string.Join(", ", words), Weight.Medium), Weight.Medium, hint, room);
         shapes.Add(new Line(Stroke.Outline, from, to));
         shapes.Add(new Caption(at, text, size, Anchor.Middle, Weight.Medium, Upward: Math.Abs(from.X - to.X) < 1e-9));
     }

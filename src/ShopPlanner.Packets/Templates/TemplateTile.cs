@@ -61,7 +61,7 @@ internal sealed class TemplateTile
     // The part before anything is cut out of it: what the sheet is laid against.
     private IEnumerable<Shape> Blank()
     {
-        if (template.Kind != TemplateKind.Shape)
+        if (template.Outline.Length == 4)
             return [];
         var (left, top) = (X(0), Y(0));
         var (right, bottom) = (X(Tiling.PointsOf(template.Wide)), Y(Tiling.PointsOf(template.High)));

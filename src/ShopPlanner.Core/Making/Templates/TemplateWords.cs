@@ -60,7 +60,9 @@ internal sealed class TemplateWords(PieceWork work)
         foreach (var same in sheet.Holes.GroupBy(hole => (hole.Diameter, hole.Depth)))
             yield return Hole(same.Count(), same.Key.Diameter, same.Key.Depth, sheet.Kind);
         if (sheet.Kind == TemplateKind.Shape)
-            yield return "Cut outside the line, then bring it to the line. Dashed: the part before it is cut.";
+            yield return "Cut outside the line, then bring it to the line.";
+        if (sheet.Outline.Length > 4)
+            yield return "Dashed: the part before it is cut.";
         if (sheet.Kind == TemplateKind.Cups)
             yield return "The hinge's own sheet comes first for the distance from the edge and the depth.";
         if (sheet.Kind == TemplateKind.Pull)

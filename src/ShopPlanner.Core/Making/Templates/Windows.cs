@@ -9,7 +9,7 @@ internal static class Windows
     // Around what is drawn; how near an edge or an end has to be to be drawn too; holes farther apart are templates of their own.
     private static readonly Length Around = Length.FromMillimetres(12);
     private static readonly Length AroundCut = Length.FromMillimetres(25);
-    private static readonly Length EdgeNear = Length.FromMillimetres(80);
+    private static readonly Length EdgeNear = Length.FromMillimetres(120);
     private static readonly Length EndNear = Length.FromMillimetres(180);
     private static readonly Length FirstEndNear = Length.FromMillimetres(300);
     private static readonly Length Apart = Length.FromMillimetres(250);
