@@ -44,11 +44,11 @@ internal sealed class PlainBrowser(HttpMessageHandler server) : IDisposable
     public static async Task<IHtmlDocument> ReadAsync(HttpResponseMessage answer) =>
         new HtmlParser().ParseDocument(await answer.Content.ReadAsStringAsync(Cancel));
 
-    /// <summary>What a browser would send: fields with a name, boxes only when ticked.</summary>
+    /// <summary>What a browser would send: fields with a name, boxes and choices only when ticked.</summary>
     public static List<KeyValuePair<string, string>> FieldsOf(IHtmlFormElement form) =>
         [
             .. form.QuerySelectorAll<IHtmlInputElement>("input[name]")
-                .Where(input => input.Type != "checkbox" || input.IsChecked)
+                .Where(input => input.Type is not ("checkbox" or "radio") || input.IsChecked)
                 .Select(input => KeyValuePair.Create(input.Name!, input.Value)),
         ];
 

@@ -57,13 +57,13 @@ internal static class LayoutSection
         {
             yield return Beside(
                 Draw(layout, room with { Width = narrow }),
-                LayoutTable.Of(layout, model.Unit),
+                LayoutTable.Of(layout, model.Unit, isNarrow: true),
                 width
             );
             yield break;
         }
 
-        var rows = LayoutTable.Of(layout, model.Unit).Blocks(width);
+        var rows = LayoutTable.Of(layout, model.Unit, isNarrow: false).Blocks(width);
         yield return Blocks.Figure(Draw(layout, room), toScale: true) with
         {
             Keep = rows.Count > 0,
