@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using ShopPlanner.Services.Plans;
+using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Bench.Outbox;
 using ShopPlanner.Web.Shared;
 

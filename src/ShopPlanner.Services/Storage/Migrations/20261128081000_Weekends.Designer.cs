@@ -41,6 +41,20 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("Commands", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredComparison", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PlanId");
+
+                    b.ToTable("PlanComparisons", (string)null);
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCounter", b =>
                 {
                     b.Property<string>("Name")
@@ -212,7 +226,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.Property<DateTime>("WhenUtc")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("WrongCutId")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
+
+                    b.HasIndex("WrongCutId");
 
                     b.HasIndex("PlanId", "Layout", "Copy")
                         .IsUnique()
@@ -323,6 +342,27 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("PlanJobs", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredLeftOut", b =>
+                {
+                    b.Property<Guid>("FinishId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("FinishId", "RowId");
+
+                    b.HasIndex("PlanId");
+
+                    b.ToTable("LeftOut", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredMaterial", b =>
@@ -916,6 +956,12 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("TripCost")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("TripMinutes")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Unit")
                         .HasColumnType("INTEGER");
 
@@ -969,6 +1015,25 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.HasKey("ProjectId", "Key");
 
                     b.ToTable("ProjectSupplies", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredTurn", b =>
+                {
+                    b.Property<Guid>("Sender")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Sender", "Subject");
+
+                    b.ToTable("Turns", (string)null);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWeekends", b =>
@@ -1074,6 +1139,89 @@ namespace ShopPlanner.Services.Storage.Migrations
                     b.ToTable("ProjectWorkings", (string)null);
                 });
 
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongCut", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Copy")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Cut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Device")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsTickedByIt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("LastPlan")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Layout")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Reason")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("RestPlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Standing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("WhenUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PlanId");
+
+                    b.HasIndex("RestPlanId");
+
+                    b.ToTable("WrongCuts", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongPiece", b =>
+                {
+                    b.Property<Guid>("WrongCutId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Piece")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsPractice")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("LeftPieceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RowId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("WrongCutId", "Piece");
+
+                    b.HasIndex("LeftPieceId");
+
+                    b.HasIndex("RowId");
+
+                    b.ToTable("WrongPieces", (string)null);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredComparison", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithOne()
+                        .HasForeignKey("ShopPlanner.Services.Storage.Rows.StoredComparison", "PlanId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredCut", b =>
                 {
                     b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
@@ -1104,6 +1252,11 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .HasForeignKey("PlanId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredWrongCut", null)
+                        .WithMany()
+                        .HasForeignKey("WrongCutId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredIdea", b =>
@@ -1121,6 +1274,15 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredLeftOut", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredFinish", null)
+                        .WithMany()
+                        .HasForeignKey("FinishId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
@@ -1258,6 +1420,34 @@ namespace ShopPlanner.Services.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("ProjectId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongCut", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPlan", null)
+                        .WithMany()
+                        .HasForeignKey("RestPlanId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("ShopPlanner.Services.Storage.Rows.StoredWrongPiece", b =>
+                {
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredPiece", null)
+                        .WithMany()
+                        .HasForeignKey("LeftPieceId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("ShopPlanner.Services.Storage.Rows.StoredWrongCut", null)
+                        .WithMany()
+                        .HasForeignKey("WrongCutId")
+                        .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 #pragma warning restore 612, 618

@@ -2,7 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using ShopPlanner.Services.Bench;
 
-namespace ShopPlanner.Web.Features.Bench.Outbox;
+namespace ShopPlanner.Web.Features.Bench;
 
 /// <summary>How a board or sheet stands.</summary>
 /// <param name="Number">From 1.</param>
