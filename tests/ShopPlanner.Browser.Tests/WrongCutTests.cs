@@ -53,6 +53,7 @@ public sealed partial class WrongCutTests(BrowserFixture browser) : IClassFixtur
         await page.GetByRole(AriaRole.Link, new() { Name = "All cuts done" }).ClickAsync();
         var finish = page.GetByRole(AriaRole.Button, new() { NameRegex = FinishThis() });
         await Expect(finish).ToBeVisibleAsync();
+        await Expect(page.Locator("fieldset .tag").First).ToBeVisibleAsync();
         var tags = await page.Locator("fieldset .tag").AllInnerTextsAsync();
         await finish.ClickAsync();
         await Expect(page.Locator(".next-cut.finished")).ToBeVisibleAsync();

@@ -156,9 +156,18 @@ function route() {
     form.className = "finish-here";
     form.append(find(`template[data-finish="${number}"]`).content.cloneNode(true));
     find("[data-place]").append(form);
+    propose(form, number);
   }
   draw();
   if (isStale) refresh();
+}
+
+// Where the shop's computer answers, it proposes tags for what is kept, and draws where each piece lies. What was begun stays.
+async function propose(place, number) {
+  const response = await fetch(`${root.dataset.address}/${number}/finish?all-made=true`).catch(() => null);
+  if (!response?.ok) return;
+  const form = new DOMParser().parseFromString(await response.text(), "text/html").querySelector("form.finish");
+  if (form && place.isConnected && !place.contains(document.activeElement)) place.replaceChildren(...form.parentElement.children);
 }
 
 let isLeaving = false;
