@@ -155,8 +155,8 @@ public sealed partial class MainJobTests(BrowserFixture browser) : IClassFixture
         while (await made.CountAsync() > 0)
             await made.First.ClickAsync();
         await bench.GetByRole(AriaRole.Link, new() { Name = "Measure the leftovers" }).ClickAsync();
-        await bench.GetByLabel("Length").Locator("visible=true").Last.FillAsync("6 1/2 in");
-        await bench.GetByLabel("Width").Locator("visible=true").Last.FillAsync("2 1/4 in");
+        await bench.GetByLabel("Length").Locator("visible=true").Last.FillAsync("1/4 in");
+        await bench.GetByLabel("Width").Locator("visible=true").Last.FillAsync("1 in");
         await bench.GetByLabel("Keep it").Locator("visible=true").Last.CheckAsync();
         await bench.GetByRole(AriaRole.Button, new() { NameRegex = Finish() }).ClickAsync();
         await Expect(bench.GetByText("Finished", new() { Exact = true }).First).ToBeVisibleAsync();
