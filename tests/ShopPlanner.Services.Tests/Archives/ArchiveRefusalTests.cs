@@ -202,9 +202,9 @@ public sealed class ArchiveRefusalTests(ArchiveRefusalTests.GoodArchive given) :
     [Fact]
     public async Task An_archive_of_an_older_schema_is_brought_up()
     {
-        // The step that added the order of work made two tables, and changed no other.
-        var texts = ArchiveFiles.Read(WithSchema(Good, "20261127235500_StockConditions"));
-        Assert.True(texts.Remove("project-work.json") & texts.Remove("work-changes.json"));
+        // The step that added the weekends made one table, and changed no other.
+        var texts = ArchiveFiles.Read(WithSchema(Good, "20261128074538_WrongCuts"));
+        Assert.True(texts.Remove("weekends.json"));
         await using var empty = await TestShop.OpenAsync();
         var taken = await empty.Get<IArchiveService>().ImportAsync(ArchiveFiles.Zip(texts), CommandId.New(), Cancel);
         Assert.True(taken.Ok, string.Join("; ", taken.Faults));
