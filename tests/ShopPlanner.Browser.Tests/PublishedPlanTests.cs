@@ -64,7 +64,8 @@ public sealed class PublishedPlanTests(BrowserFixture browser) : IDisposable
         await page.GotoAsync((await Places.AddressAsync(page, "idea")).Replace("/idea", "/parts", StringComparison.Ordinal));
         await Fields.SettledAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Paste a stock bill" }).ClickAsync();
-        await page.GetByLabel("Stock bill").FillAsync("Of pine:\n4 posts, 3/4 by 2-1/2 by 30 in.\n4 hinges\nrail, 3/4 x 22");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Stock bill" })
+            .FillAsync("Of pine:\n4 posts, 3/4 by 2-1/2 by 30 in.\n4 hinges\nrail, 3/4 x 22");
         var lines = page.GetByRole(AriaRole.Region, new() { Name = "The bill line by line" });
         await Expect(lines).ToContainTextAsync("30″ long");
         await Expect(lines).ToContainTextAsync("Check");
