@@ -29,14 +29,17 @@ internal static class StepSection
         );
     }
 
-    /// <summary>Steps in their order, each phase under its name.</summary>
-    internal static IEnumerable<Block> Steps(IEnumerable<PacketStep> steps, double width)
+    /// <summary>Steps in their order, each phase under its name where there are several.</summary>
+    internal static IEnumerable<Block> Steps(IEnumerable<PacketStep> all, double width)
     {
+        var steps = all.ToList();
+        var isSeveral = steps.Select(step => step.Phase).Distinct().Count() > 1;
         var (phase, marks, said) = ("", "", new Dictionary<string, int>(StringComparer.Ordinal));
         foreach (var step in steps)
         {
-            if (step.Phase != phase)
-                yield return Phase(phase = step.Phase, width);
+            if (step.Phase != phase && isSeveral)
+                yield return Phase(step.Phase, width);
+            phase = step.Phase;
             var own = string.Join(' ', step.Marks);
             // The same parts as in the step before need not be named again, where no picture shows them.
             var isAgain = own == marks && step.Picture is null;

@@ -12,7 +12,7 @@ namespace ShopPlanner.Packets.Sections;
 public static class WorkSheets
 {
     // Little more than the words beside it take.
-    private const double PictureHeight = 82;
+    private const double PictureHeight = 76;
 
     /// <summary>The step, its picture drawn for the paper.</summary>
     /// <param name="piece">The piece; null where there is no design.</param>
