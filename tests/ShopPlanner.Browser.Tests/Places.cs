@@ -92,7 +92,7 @@ internal static partial class Places
     private static async Task<string> FirstAsync(IPage page, string list)
     {
         await page.GotoAsync(list);
-        return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
+        return (await page.Locator($"main a[href^='{list}/']:not([download])").First.GetAttributeAsync("href"))!;
     }
 
     private static async Task<string> ShoppingAsync(IPage page) =>
