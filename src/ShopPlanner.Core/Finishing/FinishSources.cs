@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Workings;
 using static ShopPlanner.Core.Workings.Certainty;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Finishing;
 
@@ -40,71 +41,63 @@ public static class FinishSources
 
     /// <summary>Which woods are filled.</summary>
     public static readonly SourceNote Filled = new(
-        "Carpentry and Woodwork (1911), p. 484: oak, ash, chestnut, mahogany, walnut and butternut are filled; woods with fine "
-            + "pores are not",
+        $"{Carpentry}, p. 484: oak, ash, chestnut, mahogany, walnut and butternut are filled; woods with fine " + "pores are not",
         Read
     );
 
     /// <summary>How filler is wiped.</summary>
     public static readonly SourceNote FillerWiped = new(
-        "Wood Handbook (FPL-GTR-190), ch. 16; Carpentry and Woodwork (1911), p. 484; Handwork in Wood (1910), p. 214",
+        $"Wood Handbook (FPL-GTR-190), ch. 16; {Carpentry}, p. 484; {Handwork}, p. 214",
         Read
     );
 
     /// <summary>How long filler dries.</summary>
     public static readonly SourceNote FillerDries = new(
-        "Sources differ: overnight in Carpentry and Woodwork (1911), p. 484; a day and a night in Mission Furniture, part 1 "
-            + "(1909), p. 77; 48 h in Handwork in Wood (1910), p. 214",
+        $"Sources differ: overnight in {Carpentry}, p. 484; a day and a night in Mission Furniture, part 1 "
+            + $"(1909), p. 77; 48 h in {Handwork}, p. 214",
         Read
     );
 
     /// <summary>How long shellac dries before it is rubbed.</summary>
     public static readonly SourceNote ShellacDries = new(
-        "Sources differ: 6 to 8 h in Handwork in Wood (1910), p. 216; overnight in Mission Furniture, part 3 (1912), p. 5; "
+        $"Sources differ: 6 to 8 h in {Handwork}, p. 216; overnight in {Mission3}, p. 5; "
             + "24 h a coat in part 2 (1910), p. 82",
         Read
     );
 
     /// <summary>How long wax dries.</summary>
     public static readonly SourceNote WaxDries = new(
-        "Sources differ: half an hour in Mission Furniture, part 3 (1912), p. 5; overnight in Handwork in Wood (1910), "
-            + "p. 215; 24 h in Mission Furniture, part 2 (1910), p. 82",
+        $"Sources differ: half an hour in {Mission3}, p. 5; overnight in {Handwork}, " + $"p. 215; 24 h in {Mission2}, p. 82",
         Read
     );
 
     /// <summary>How long oil dries before shellac.</summary>
-    public static readonly SourceNote OilDries = new("Mission Furniture, part 3 (1912), p. 5: 48 h from oil to shellac", Read);
+    public static readonly SourceNote OilDries = new($"{Mission3}, p. 5: 48 h from oil to shellac", Read);
 
     /// <summary>Wax comes after shellac.</summary>
-    public static readonly SourceNote WaxLast = new(
-        "Mission Furniture, part 3 (1912), p. 25: shellac before wax, whose turpentine lifts stain",
-        Read
-    );
+    public static readonly SourceNote WaxLast = new($"{Mission3}, p. 25: shellac before wax, whose turpentine lifts stain", Read);
 
     /// <summary>Every coat is hard before the next.</summary>
     public static readonly SourceNote HardFirst = new(
-        "Carpentry and Woodwork (1911), p. 481: every coat hard before the next, rubbed between",
+        $"{Carpentry}, p. 481: every coat hard before the next, rubbed between",
         Read
     );
 
     /// <summary>Prime, then putty, then the next coat.</summary>
     public static readonly SourceNote Putty = new(
-        "Carpentry and Woodwork (1911), pp. 367 and 425; Mission Furniture, part 3 (1912), p. 82: nails set, then putty, then "
+        $"{Carpentry}, pp. 367 and 425; {Mission3}, p. 82: nails set, then putty, then "
             + "the last coats; on paint, putty after the primer",
         Read
     );
 
     /// <summary>Inside faces are sanded before they are glued.</summary>
     public static readonly SourceNote SandedFirst = new(
-        "Mission Furniture, part 3 (1912), p. 67; Carpentry and Woodwork (1911), p. 369: inside faces before glue",
+        $"{Mission3}, p. 67; {Carpentry}, p. 369: inside faces before glue",
         Read
     );
 
     /// <summary>Wetting and sanding before what is thinned with water.</summary>
-    public static readonly SourceNote Wetted = new(
-        "Handwork in Wood (1910), p. 210: wet, dry and sand before a water stain",
-        Read
-    );
+    public static readonly SourceNote Wetted = new($"{Handwork}, p. 210: wet, dry and sand before a water stain", Read);
 
     /// <summary>Knots.</summary>
     public static readonly SourceNote Knots = new("An army manual on painting (TM 5), 5-29: seal knots before painting", Read);
@@ -121,7 +114,7 @@ public static class FinishSources
 
     /// <summary>Hardware and the finish.</summary>
     public static readonly SourceNote Hinges = new(
-        "Sources differ: hinges before the finish in Carpentry and Woodwork (1911), p. 357; metal after it in Mission Furniture, "
+        $"Sources differ: hinges before the finish in {Carpentry}, p. 357; metal after it in Mission Furniture, "
             + "part 2 (1910), p. 83. Common practice is to fit them, take them off and put them back",
         CommonPractice
     );

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Finishing;
 
@@ -20,7 +21,7 @@ public static class Grits
 
     /// <summary>Where the steps come from.</summary>
     public static readonly SourceNote Rule = new(
-        "Common practice: no step of more than half again the grit; with the grain, Handwork in Wood (1910)",
+        $"Common practice: no step of more than half again the grit; with the grain, {Handwork}",
         Certainty.CommonPractice
     );
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Hardware;
 
@@ -9,7 +10,7 @@ internal static class ButtHinges
 {
     /// <summary>How deep a leaf is let in.</summary>
     public static readonly SourceNote GainRule = new(
-        "Handwork in Wood (1910), Hinging: half of the knuckle's thickness in each part; less where a gap is to stay",
+        $"{Handwork}, Hinging: half of the knuckle's thickness in each part; less where a gap is to stay",
         Certainty.Read
     );
 
@@ -29,10 +30,7 @@ internal static class ButtHinges
     );
 
     /// <summary>Where, on doors of furniture.</summary>
-    public static readonly SourceNote FurniturePlaces = new(
-        "Handwork in Wood (1910): about one hinge length from the end",
-        Certainty.Read
-    );
+    public static readonly SourceNote FurniturePlaces = new($"{Handwork}: about one hinge length from the end", Certainty.Read);
 
     /// <summary>Where, on doors of houses.</summary>
     public static readonly SourceNote HousePlaces = new(

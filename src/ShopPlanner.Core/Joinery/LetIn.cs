@@ -1,5 +1,6 @@
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Joinery;
 
@@ -33,7 +34,7 @@ internal static class LetIn
 
     /// <summary>Depth of laps, and how long an end lap is.</summary>
     public static readonly SourceNote LapRule = new(
-        "Handwork in Wood (1910), ch. VII, nos. 14 and 16: half of the thickness; end laps 1/16 in long, to trim",
+        $"{Handwork}, ch. VII, nos. 14 and 16: half of the thickness; end laps 1/16 in long, to trim",
         Certainty.Read
     );
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Joinery;
 
@@ -22,7 +23,7 @@ internal static class MortiseTenon
 {
     /// <summary>The thickness of a tenon.</summary>
     public static readonly SourceNote Thirds = new(
-        "Handwork in Wood (1910), ch. VII, no. 42: a tenon a third of the frame's thickness; to the nearest chisel or bit",
+        $"{Handwork}, ch. VII, no. 42: a tenon a third of the frame's thickness; to the nearest chisel or bit",
         Certainty.Read
     );
 
@@ -34,14 +35,13 @@ internal static class MortiseTenon
 
     /// <summary>How long a through tenon is.</summary>
     public static readonly SourceNote AllTheWay = new(
-        "Handwork in Wood (1910), ch. VII, no. 31: at least as long as "
-            + "the piece is thick; 1/16 in more to trim is common practice",
+        $"{Handwork}, ch. VII, no. 31: at least as long as " + "the piece is thick; 1/16 in more to trim is common practice",
         Certainty.CommonPractice
     );
 
     /// <summary>How wide a haunched tenon is in a grooved frame.</summary>
     public static readonly SourceNote Haunch = new(
-        "Handwork in Wood (1910), ch. VII, no. 42: half the width of the rail, minus the groove",
+        $"{Handwork}, ch. VII, no. 42: half the width of the rail, minus the groove",
         Certainty.Read
     );
 

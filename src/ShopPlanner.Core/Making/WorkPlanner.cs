@@ -34,8 +34,8 @@ public static class WorkPlanner
         return piece.Steps.IsEmpty ? plan : plan with { Steps = [Notes(piece), .. plan.Steps] };
     }
 
-    /// <summary>Returns the plan for parts that belong to no design. Nothing is known of their joints, so it has no assembly; the
-    /// glue of whatever joins them is scraped off with the finish.</summary>
+    /// <summary>Returns the plan for parts that belong to no design. Nothing is known of their joints, so it has no assembly:
+    /// whoever builds adds its steps.</summary>
     /// <param name="name">Of the project.</param>
     /// <param name="unit">Unit of lengths in texts.</param>
     /// <param name="parts">As cut.</param>

@@ -38,9 +38,9 @@ internal static class FinishTotal
     private static IEnumerable<string> Notes(TotalAsked asked)
     {
         var parts = asked.Parts.Parts;
-        if (TotalAsked.List(parts.Where(part => part.Faces.IsNone).Select(part => part.Name)) is { Length: > 0 } hidden)
+        if (WordList.Of(parts.Where(part => part.Faces.IsNone).Select(part => part.Name)) is { Length: > 0 } hidden)
             yield return $"Not counted, since no finish goes on it: {hidden}.";
-        if (TotalAsked.List(parts.Where(part => !part.Faces.IsSaid).Select(part => part.Name)) is { Length: > 0 } open)
+        if (WordList.Of(parts.Where(part => !part.Faces.IsSaid).Select(part => part.Name)) is { Length: > 0 } open)
             yield return $"No faces are noted for {open}: both faces, all edges and ends are counted.";
         yield return "What lies in joints is counted too.";
     }

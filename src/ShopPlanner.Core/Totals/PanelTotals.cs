@@ -48,7 +48,7 @@ internal static class PanelTotals
 
     private static PartQuestion Move(TotalAsked asked, IReadOnlyList<SolidPanel> alike) =>
         asked.Ask(
-            TotalAsked.List(alike.Select(panel => panel.Called)),
+            WordList.Of(alike.Select(panel => panel.Called)),
             [new("species", alike[0].Material.Properties!), new("width", asked.Enter(alike[0].Width))],
             Across(alike[0])
         );
@@ -94,9 +94,9 @@ internal static class PanelTotals
     {
         var unknown = panels.ToList();
         if (unknown.Count > 0)
-            yield return $"Not worked out: {TotalAsked.List(unknown.Select(panel => panel.Called))}. No shrinkage is "
+            yield return $"Not worked out: {WordList.Of(unknown.Select(panel => panel.Called))}. No shrinkage is "
                 + "on record for "
-                + $"{TotalAsked.List(unknown.Select(panel => panel.Material.Name))}.";
+                + $"{WordList.Of(unknown.Select(panel => panel.Material.Name))}.";
     }
 
     private static string NoWood(SolidPanel panel) =>

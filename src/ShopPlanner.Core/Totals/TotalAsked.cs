@@ -29,11 +29,4 @@ internal sealed record TotalAsked(WorkingForm Form, TakenParts Parts, LengthUnit
 
     /// <summary>Length, width and thickness as a person reads them.</summary>
     public string Sizes(Length length, Length width, Length thickness) => $"{Say(length)} × {Say(width)} × {Say(thickness)}";
-
-    /// <summary>Names as a person lists them.</summary>
-    public static string List(IEnumerable<string> names)
-    {
-        var all = names.Distinct().ToList();
-        return all.Count < 2 ? string.Join("", all) : $"{string.Join(", ", all.SkipLast(1))} and {all[^1]}";
-    }
 }

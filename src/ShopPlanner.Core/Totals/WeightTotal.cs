@@ -32,8 +32,8 @@ internal static class WeightTotal
             ? []
             :
             [
-                $"Not counted: {TotalAsked.List(unknown.Select(part => part.Called))}. No weight is on record for "
-                    + $"{TotalAsked.List(unknown.Select(part => part.Material.Name))}.",
+                $"Not counted: {WordList.Of(unknown.Select(part => part.Called))}. No weight is on record for "
+                    + $"{WordList.Of(unknown.Select(part => part.Material.Name))}.",
             ];
     }
 

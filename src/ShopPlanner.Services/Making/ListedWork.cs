@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Making;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Making.Operations;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Totals;
 using ShopPlanner.Cutting;
@@ -41,15 +40,7 @@ internal static class ListedWork
     private static CountedPart Count(CutPart part, MaterialIndex materials)
     {
         var material = materials[part.Material];
-        return new(
-            part.Id,
-            part.Quantity,
-            Long(part),
-            Wide(part),
-            material.Thickness,
-            new(material.Name, StoreProperties.Of(material.Id), material.Form == StockForm.Board, material.Width),
-            FinishFaces.All
-        );
+        return new(part.Id, part.Quantity, Long(part), Wide(part), material.Thickness, material.Counted(), FinishFaces.All);
     }
 
     private static Length Long(CutPart part) => part.FinishedLength ?? part.Length;

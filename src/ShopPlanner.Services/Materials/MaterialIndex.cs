@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
@@ -66,7 +67,7 @@ internal sealed class MaterialIndex
             text,
             offered.Count is 0 or > MaterialMatch.MostOffered
                 ? "isn't in your materials list: choose one from the list, or add your own"
-                : $"could be {string.Join(", ", offered.SkipLast(1))} or {offered[^1]}: choose one"
+                : $"could be {WordList.AsGiven(offered, "or")}: choose one"
         );
     }
 

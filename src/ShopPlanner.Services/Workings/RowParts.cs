@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Designs.Counting;
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Core.Totals;
 using ShopPlanner.Cutting;
@@ -95,14 +94,8 @@ internal sealed class RowParts(ImmutableArray<PartRow> rows, LengthUnit unit, Ma
     // What the design says of its own material counts while the row keeps to it.
     private static CountedMaterial Material(Sized row, Piece? piece)
     {
-        var material = row.Material;
         var designed = PartOf(row.Row, piece)?.Material;
-        return new(
-            material.Name,
-            designed is { Species: { } species } && designed.Id == material.Id ? species : StoreProperties.Of(material.Id),
-            material.Form == StockForm.Board,
-            material.Width
-        );
+        return row.Material.Counted(designed?.Id == row.Material.Id ? designed.Species : null);
     }
 
     private static bool IsOf(PartRow row, Piece? piece) => PartOf(row, piece) is not null;

@@ -28,7 +28,7 @@ internal sealed record WallHanging(Outside Outside, Length Height, Builder Build
 
     private static readonly Length Thread = Length.FromInches(1.5m);
 
-    /// <summary>Adds screws, step and findings.</summary>
+    /// <summary>Adds screws and findings.</summary>
     public void Note(LengthUnit unit)
     {
         var needed = Needed();
@@ -36,10 +36,6 @@ internal sealed record WallHanging(Outside Outside, Length Height, Builder Build
         var count = Math.Max((int)needed.Value, studs);
         Builder.IsFixedToWall = true;
         Builder.Buy("Lag screws, 1/4 in × 3 in or longer by the wall's covering, with washers", count);
-        Builder.Steps.Add(
-            "Drive one screw from below through the wall's cleat into the shelf's, so that nobody lifts the shelf off by "
-                + "accident."
-        );
         Builder.Warn(
             Severity.Safety,
             string.Create(

@@ -37,14 +37,18 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
             AfterHanging.Add(Add(Catches(catches)));
     }
 
+    /// <summary>Fixes the piece to the wall where it is to stand; null where it stands freely or hangs already.</summary>
+    public string? Anchor()
+    {
+        var wall = supplies.Take(SupplyUse.Wall, 1, 1);
+        return !isOnWall && (solids.Piece.IsFixedToWall || !wall.IsEmpty) ? Add(FixToWall("fix:piece", [], wall)) : null;
+    }
+
     /// <summary>After the finish, where the piece is to stand.</summary>
     public void Place()
     {
         if (supplies.Take(SupplyUse.Pull, 1, 1) is { IsEmpty: false } pulls)
             Add(Pulls(pulls));
-        var wall = supplies.Take(SupplyUse.Wall, 1, 1);
-        if (!isOnWall && (solids.Piece.IsFixedToWall || !wall.IsEmpty))
-            Add(FixToWall("fix:piece", [], wall));
         if (supplies.TakeRest() is { IsEmpty: false } rest)
             Add(Rest(rest));
     }
@@ -59,6 +63,8 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
             [
                 "Find the studs. Screw the wall cleat to them, level, its bevel up and toward the wall.",
                 "Lift the piece over the cleat, and let it down until the bevels hold.",
+                "Drive one screw from below through the wall cleat into the piece's own, so that nobody lifts it off by "
+                    + "accident.",
             ],
         };
     }

@@ -76,13 +76,15 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         );
     }
 
-    /// <summary>Writes what closes the work: catches of stops, level feet, glue off, keys, hinges off and on, pulls, the
-    /// wall.</summary>
+    /// <summary>Writes what closes the work: catches of stops, level feet, glue off, keys, hinges off, the wall, hinges on,
+    /// pulls. Doors that are off leave the screws in the wall in reach, and nothing to tip over with.</summary>
     public void Finish(string? standing, IReadOnlyList<Told> told)
     {
         closing.Work(standing, told);
-        foreach (var (id, of) in hung)
-            PutBack(id, of);
+        var off = hung.ConvertAll(one => (one.Of, Id: TakeOff(one.Id, one.Of)));
+        var anchored = closing.Anchor();
+        foreach (var (of, id) in off)
+            PutBack(of, anchored is null ? [id] : [id, anchored]);
         closing.Place();
     }
 
@@ -118,14 +120,23 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
         return id;
     }
 
-    private void PutBack(string hang, Told told)
+    private string TakeOff(string hang, Told told)
     {
-        var count = told.Insertions.Count;
+        var (name, words) = Hung(told);
+        var id = steps.Id("take-off", UnitNames.Slug(name), "");
+        return Add(words.TakeOff(id, [.. tell.Marks(told.Handled)], [hang, .. closing.AfterHanging]));
+    }
+
+    private void PutBack(Told told, ImmutableArray<string> after)
+    {
+        var (name, words) = Hung(told);
+        Add(words.PutBack(steps.Id("put-back", UnitNames.Slug(name), ""), [.. tell.Marks(told.Handled)], after));
+    }
+
+    private (string Name, HangWords Words) Hung(Told told)
+    {
         var name = UnitNames.Of(solids, told.Insertions[0].What);
-        var words = new HangWords(name, count);
-        ImmutableArray<string> marks = [.. tell.Marks(told.Handled)];
-        var off = Add(words.TakeOff(steps.Id("take-off", UnitNames.Slug(name), ""), marks, [hang, .. closing.AfterHanging]));
-        Add(words.PutBack(steps.Id("put-back", UnitNames.Slug(name), ""), marks, [off]));
+        return (name, new HangWords(name, told.Insertions.Count));
     }
 
     private string Drawer(Told told, IReadOnlyList<string> after, WorkPhase phase)

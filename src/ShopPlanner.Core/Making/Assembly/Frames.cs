@@ -5,8 +5,7 @@ namespace ShopPlanner.Core.Making.Assembly;
 
 /// <summary>Finds frames: uprights and rails in one plane, such as the two ends of a table, a headboard, a face frame. Where
 /// posts belong to frames of both directions, the shorter ones are made first, as all sources have it (Handwork in Wood, pp. 130,
-/// 196;
-/// Carpentry and Woodwork, p. 367; Mission Furniture 1–3).</summary>
+/// 196; Carpentry and Woodwork, p. 367; Mission Furniture 1–3).</summary>
 internal sealed class Frames(Solids solids, IReadOnlyList<Unit> atoms)
 {
     // Our limits: how much wider than thick a part may be and still lie in a frame edgewise, how thick a frame is beside its

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Assembly;
 
@@ -9,24 +10,21 @@ internal sealed class Tell(Solids solids)
 {
     /// <summary>Names with marks, like parts together: <c>the rails B1 and B2, the panel C1</c>.</summary>
     public string Marked(IEnumerable<int> copies) =>
-        string.Join(", ", ByName(copies).Select(same => $"the {Named(same)} {And(same.Select(copy => solids.All[copy].Mark))}"));
+        string.Join(
+            ", ",
+            ByName(copies).Select(same => $"the {Named(same)} {WordList.AsGiven(same.Select(copy => solids.All[copy].Mark))}")
+        );
 
     /// <summary>Names alone: <c>the rails and the panel</c>; the first few where there are many.</summary>
-    public string Short(IEnumerable<int> copies)
-    {
-        var names = ByName(copies).Select(Named).ToList();
-        return "the " + (names.Count > 3 ? And(names.Take(2)) + " and other parts" : And(names));
-    }
+    public string Short(IEnumerable<int> copies) => Few([.. ByName(copies).Select(Named)]);
 
     /// <summary>Names of units: <c>the end and the rails</c>; the first few where there are many.</summary>
-    public string Named(IEnumerable<Unit> units)
-    {
-        var names = units
-            .GroupBy(unit => UnitNames.Of(solids, unit))
-            .Select(same => same.Count() == 1 ? same.Key.ToLowerInvariant() : UnitNames.Plural(same.Key))
-            .ToList();
-        return "the " + (names.Count > 3 ? And(names.Take(2)) + " and other parts" : And(names));
-    }
+    public string Named(IEnumerable<Unit> units) =>
+        Few([
+            .. units
+                .GroupBy(unit => UnitNames.Of(solids, unit))
+                .Select(same => same.Count() == 1 ? same.Key.ToLowerInvariant() : UnitNames.Plural(same.Key)),
+        ]);
 
     /// <summary>Marks in order.</summary>
     public IEnumerable<string> Marks(IEnumerable<int> copies) => copies.Order().Select(copy => solids.All[copy].Mark);
@@ -39,13 +37,6 @@ internal sealed class Tell(Solids solids)
             Joints = [.. told.Links.Select(link => link.Index).Order()],
             Moves = [.. told.Insertions.Select(Move)],
         };
-
-    /// <summary>With commas, and an "and" before the last.</summary>
-    public static string And(IEnumerable<string> words)
-    {
-        var all = words.ToList();
-        return all.Count < 2 ? string.Concat(all) : string.Join(", ", all.Take(all.Count - 1)) + " and " + all[^1];
-    }
 
     /// <summary>A count in words where it is small.</summary>
     public static string Count(int count) =>
@@ -69,6 +60,9 @@ internal sealed class Tell(Solids solids)
             (Axis.Z, true) => "from above",
             _ => "from below",
         };
+
+    private static string Few(List<string> names) =>
+        "the " + (names.Count > 3 ? WordList.AsGiven(names.Take(2)) + " and other parts" : WordList.AsGiven(names));
 
     private WorkMove Move(Insertion one) => new([.. Marks(one.What.Copies)], one.Out?.Axis, one.Out is { Forward: false });
 

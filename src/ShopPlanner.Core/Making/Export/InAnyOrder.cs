@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using ShopPlanner.Core.Making.Assembly;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Export;
 
@@ -29,7 +29,7 @@ public static class InAnyOrder
     /// <summary>Returns a group as a sentence: <c>Left side, Right side and Door can be built in any order.</c></summary>
     /// <param name="group">Two or more.</param>
     public static string Sentence(ImmutableArray<Subassembly> group) =>
-        $"{Tell.And(group.Select(Name))} can be built in any order.";
+        $"{WordList.AsGiven(group.Select(Name))} can be built in any order.";
 
     private static string Name(Subassembly unit) =>
         unit.Units.Length > 1 ? FormattableString.Invariant($"{unit.Name} ({unit.Units.Length} alike)") : unit.Name;

@@ -5,6 +5,7 @@ using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Materials;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 

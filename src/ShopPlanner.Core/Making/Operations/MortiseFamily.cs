@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 

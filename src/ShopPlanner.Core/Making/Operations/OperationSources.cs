@@ -1,4 +1,5 @@
 using ShopPlanner.Core.Workings;
+using static ShopPlanner.Core.Workings.TradeBooks;
 
 namespace ShopPlanner.Core.Making.Operations;
 
@@ -8,8 +9,7 @@ internal static class OperationSources
 {
     /// <summary>Edges are glued before the panel is cut to size and its corners are notched.</summary>
     public static readonly SourceNote PanelThenSize = new(
-        "Carpentry and Woodwork (1911), p. 366, and Mission Furniture, part 3 (1912), p. 25: a panel is glued up first, "
-            + "then cut to size and notched",
+        $"{Carpentry}, p. 366, and {Mission3}, p. 25: a panel is glued up first, " + "then cut to size and notched",
         Certainty.Read
     );
 
@@ -22,40 +22,38 @@ internal static class OperationSources
 
     /// <summary>Grooves and rabbets are cut before the frame is glued.</summary>
     public static readonly SourceNote GrooveThenGlue = new(
-        "Mission Furniture, part 2 (1910), p. 11: grooves and rabbets are cut before the frame is glued",
+        $"{Mission2}, p. 11: grooves and rabbets are cut before the frame is glued",
         Certainty.Read
     );
 
     /// <summary>Mortises come before a leg's taper, and both before the ends are glued.</summary>
     public static readonly SourceNote MortiseThenTaper = new(
-        "Handwork in Wood (1910), p. 196, and Mission Furniture, part 1 (1909), p. 18: legs are mortised before they are tapered",
+        $"{Handwork}, p. 196, and {Mission1}, p. 18: legs are mortised before they are tapered",
         Certainty.Read
     );
 
     /// <summary>Which of mortise and tenon is cut first.</summary>
     public static readonly SourceNote MortiseOrTenon = new(
-        "Either order is told: Mission Furniture, part 1 (1909), p. 110, marks mortises from their tenons; so does part 3 "
+        $"Either order is told: {Mission1}, p. 110, marks mortises from their tenons; so does part 3 "
             + "(1912), pp. 20, 25 and 84, or the reverse. Here the mortise comes first, since a tenon is easier to fit",
         Certainty.Read
     );
 
     /// <summary>Toe notches and feet are shaped before the case is glued.</summary>
     public static readonly SourceNote NotchThenGlue = new(
-        "Told in this order: Mission Furniture, part 2 (1910), p. 70, and part 1 (1909), p. 44, shape the lower ends before the "
-            + "case is glued",
+        $"Told in this order: {Mission2}, p. 70, and part 1 (1909), p. 44, shape the lower ends before the " + "case is glued",
         Certainty.Read
     );
 
     /// <summary>Pin holes are bored in loose sides.</summary>
     public static readonly SourceNote PinsThenGlue = new(
-        "Mission Furniture, part 2 (1910), p. 70, bores loose sides; a trade page bores after assembly",
+        $"{Mission2}, p. 70, bores loose sides; a trade page bores after assembly",
         Certainty.Read
     );
 
     /// <summary>Screw holes in rails come before the rails are glued.</summary>
     public static readonly SourceNote HolesThenGlue = new(
-        "Carpentry and Woodwork (1911), p. 369, and Mission Furniture, part 1 (1909), p. 19: the top's screw holes are bored in "
-            + "the rails before these are glued",
+        $"{Carpentry}, p. 369, and {Mission1}, p. 19: the top's screw holes are bored in " + "the rails before these are glued",
         Certainty.Read
     );
 
@@ -67,15 +65,14 @@ internal static class OperationSources
 
     /// <summary>The grooves or slots that hold a top come before the frame is glued.</summary>
     public static readonly SourceNote ButtonsThenGlue = new(
-        "Handwork in Wood (1910), pp. 195 to 197: the rails are grooved for the top's buttons before they are glued, and the top "
+        $"{Handwork}, pp. 195 to 197: the rails are grooved for the top's buttons before they are glued, and the top "
             + "stays free to move",
         Certainty.Read
     );
 
     /// <summary>Doors are made large and trimmed to their opening.</summary>
     public static readonly SourceNote TrimToOpening = new(
-        "Carpentry and Woodwork (1911), pp. 355 and 357, and Mission Furniture, part 3 (1912), p. 20: a door is made large and "
-            + "trimmed to its opening",
+        $"{Carpentry}, pp. 355 and 357, and {Mission3}, p. 20: a door is made large and " + "trimmed to its opening",
         Certainty.Read
     );
 
@@ -99,7 +96,7 @@ internal static class OperationSources
 
     /// <summary>Dowel holes.</summary>
     public static readonly SourceNote DowelsFirst = new(
-        "Handwork in Wood (1910), p. 130: dowels sit in one part before the last glue, so both rows are bored before it",
+        $"{Handwork}, p. 130: dowels sit in one part before the last glue, so both rows are bored before it",
         Certainty.Derived
     );
 

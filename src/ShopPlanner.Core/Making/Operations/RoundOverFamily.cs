@@ -1,6 +1,7 @@
 using ShopPlanner.Core.Calculators;
 using ShopPlanner.Core.Designs.Model;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 

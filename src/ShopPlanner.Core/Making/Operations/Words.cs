@@ -1,5 +1,5 @@
 using ShopPlanner.Core.Designs.Model;
-using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Operations;
 
