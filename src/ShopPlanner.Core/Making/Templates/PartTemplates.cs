@@ -5,6 +5,7 @@ using ShopPlanner.Core.Making.Labels;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Core.Making.Operations;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Core.Workings;
 
 namespace ShopPlanner.Core.Making.Templates;
 
