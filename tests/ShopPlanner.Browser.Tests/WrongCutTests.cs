@@ -42,6 +42,7 @@ public sealed partial class WrongCutTests(BrowserFixture browser) : IClassFixtur
 
             await page.GetByRole(AriaRole.Link, new() { Name = "Cancel" }).ClickAsync();
             await page.Locator(".next-cut").GetByRole(AriaRole.Button).ClickAsync();
+            await Taps.RestAsync(page);
         }
 
         Assert.Fail("none of the first twelve cuts gives a part");
