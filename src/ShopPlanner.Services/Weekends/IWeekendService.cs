@@ -26,6 +26,12 @@ public sealed record WeekendTask(
     /// <summary>What has to pass after it: <c>glue in clamps</c>; empty where nothing has.</summary>
     public string Hold { get; init; } = "";
 
+    /// <summary>Time at work as estimated without any log.</summary>
+    public int Usual { get; init; }
+
+    /// <summary>From how many logs the estimate learned; 0 where it is the usual one.</summary>
+    public int Logs { get; init; }
+
     /// <summary>The moment before which it is not begun, where a person put it off.</summary>
     public DateTime? PutOffUtc { get; init; }
 }
@@ -80,6 +86,21 @@ public sealed record WeekendProject(
     int Minutes
 );
 
+/// <summary>A project whose time at the saw can be logged.</summary>
+/// <param name="Project">The project.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="CutSoFar">Minutes, as estimated, for what is cut by now.</param>
+public sealed record WeekendCutting(Guid Project, string Name, int CutSoFar);
+
+/// <summary>A step that was done lately.</summary>
+/// <param name="Project">The project.</param>
+/// <param name="ProjectName">Its name.</param>
+/// <param name="StepId">The step.</param>
+/// <param name="Title">What was done.</param>
+/// <param name="DoneUtc">When.</param>
+/// <param name="Took">How long it took, as typed; empty where that was not logged.</param>
+public sealed record WeekendDone(Guid Project, string ProjectName, string StepId, string Title, DateTime DoneUtc, string Took);
+
 /// <summary>What happens when.</summary>
 /// <param name="Status">How good the schedule is.</param>
 /// <param name="Finish">When everything is done and dry; null where there is no schedule, or nothing to do.</param>
@@ -98,6 +119,12 @@ public sealed record WeekendBoard(
 {
     /// <summary>Whether nothing is left to do.</summary>
     public bool IsEmpty => Reasons.IsEmpty && Finish is null;
+
+    /// <summary>Projects whose time at the saw can be logged.</summary>
+    public ImmutableArray<WeekendCutting> Cutting { get; init; } = [];
+
+    /// <summary>Steps done in the last weeks, latest first.</summary>
+    public ImmutableArray<WeekendDone> Lately { get; init; } = [];
 
     /// <summary>Whether it is the schedule that was kept, as far as its tasks are still to be done.</summary>
     public bool IsKept { get; init; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using ShopPlanner.Core.Making.Times;
 using ShopPlanner.Scheduling;
 using ShopPlanner.Scheduling.Calendars;
 using ShopPlanner.Services.Common;
@@ -19,7 +20,14 @@ internal sealed record AskedWeekends(
     ScheduleClock Clock,
     ImmutableDictionary<string, WeekendTask> Tasks,
     ImmutableArray<ProjectView> Projects
-);
+)
+{
+    /// <summary>Projects whose time at the saw can be logged.</summary>
+    public ImmutableArray<WeekendCutting> Cutting { get; init; } = [];
+
+    /// <summary>Steps done in the last weeks, latest first.</summary>
+    public ImmutableArray<WeekendDone> Lately { get; init; } = [];
+}
 
 /// <summary>All projects and the shop's working time → a request.</summary>
 internal sealed class WeekendRequests(IProjectService projects, IWorkService works, TimeProvider time)
@@ -31,6 +39,9 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
     private const int Step = 15;
 
     private const double Seconds = 2;
+
+    // Three weekends: later, nobody knows how long something took.
+    private const int DaysLately = 21;
 
     /// <summary>The time zone of the computer, by its name in the IANA database.</summary>
     public string ShopZone =>
@@ -54,12 +65,15 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         var reader = new HoursReader(ShopZone);
         var (calendar, hands) = (reader.Calendar(document), reader.Hands(document));
         var clock = new ScheduleClock(Instant.FromDateTimeUtc(Begin), calendar.Zone);
-        var (tasks, shown) = (new List<ProjectTasks>(), new List<ProjectView>());
+        var (tasks, shown, done) = (new List<ProjectTasks>(), new List<ProjectView>(), new List<WeekendDone>());
+        var times = WorkTimes.Of((await works.LogsAsync(cancel)).Select(log => log.Time));
         foreach (var project in await projects.ListAsync(cancel: cancel))
         {
             if (project.State >= ProjectState.Done || document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
                 continue;
-            tasks.Add(new ProjectTasks(project, await works.GetAsync(project.Id, cancel), clock, hands));
+            var work = await works.GetAsync(project.Id, cancel);
+            tasks.Add(new ProjectTasks(project, work, clock, hands, times));
+            done.AddRange(Lately(project, work));
             shown.Add(project);
         }
 
@@ -76,7 +90,25 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
             Projects = [.. shown.Select(project => Wish(project, document, reader, clock))],
         };
         var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document));
-        return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown]);
+        return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown])
+        {
+            Cutting =
+            [
+                .. shown
+                    .Zip(tasks)
+                    .Where(one => one.Second.IsCutting || one.Second.CutSoFar > 0)
+                    .Select(one => new WeekendCutting(one.First.Id, one.First.Name, one.Second.CutSoFar)),
+            ],
+            Lately = [.. done.OrderByDescending(one => one.DoneUtc).ThenBy(one => one.StepId, StringComparer.Ordinal)],
+        };
+    }
+
+    private IEnumerable<WeekendDone> Lately(ProjectView project, WorkView? work)
+    {
+        var since = time.GetUtcNow().UtcDateTime.AddDays(-DaysLately);
+        foreach (var step in work?.Steps ?? [])
+            if (step is { Mark: StepMark.Done, DoneUtc: { } done } && done >= since)
+                yield return new(project.Id, project.Name, step.Step.Id, step.Title, done, step.Took);
     }
 
     // What holds already is there, whatever was counted.

@@ -27,7 +27,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
     {
         var made = await MadeAsync(cancel);
         var board = new BoardWriting(made.Asked, made.Schedule).Board();
-        return board with { IsKept = IsKept(made) };
+        return board with { IsKept = IsKept(made), Cutting = made.Asked.Cutting, Lately = made.Asked.Lately };
     }
 
     public async Task<Outcome<Done>> RememberAsync(CancellationToken cancel = default)

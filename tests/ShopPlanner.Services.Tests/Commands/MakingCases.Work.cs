@@ -27,6 +27,20 @@ internal static partial class MakingCases
                 Say
             ),
             Of<IWorkService, WorkView>(
+                nameof(IWorkService.TookAsync),
+                async given =>
+                {
+                    var (project, step) = (given.Project.Id, await OwnStepAsync(given, "Glue the frame"));
+                    return (shop, id) => shop.Get<IWorkService>().TookAsync(project, step, "1:30", id, Cancel);
+                },
+                Say
+            ),
+            Of<IWorkService, WorkView>(
+                nameof(IWorkService.AddCuttingTimeAsync),
+                given => (shop, id) => shop.Get<IWorkService>().AddCuttingTimeAsync(given.Project.Id, "50", 40, id, Cancel),
+                Say
+            ),
+            Of<IWorkService, WorkView>(
                 nameof(IWorkService.MoveAsync),
                 async given =>
                 {
