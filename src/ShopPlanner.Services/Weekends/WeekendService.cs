@@ -18,7 +18,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
     private Made? last;
 
     public Task<WeekendSettings> SettingsAsync(CancellationToken cancel = default) =>
-        work.ReadAsync(async db => View(await RowAsync(db, cancel)), cancel);
+        work.ReadAsync(async db => View(await WeekendRows.ReadAsync(db, cancel)), cancel);
 
     public Task<Outcome<WeekendSettings>> SaveAsync(WeekendSettings settings, CancellationToken cancel = default) =>
         work.WriteAsync(db => SaveAsync(db, settings, cancel), cancel);
@@ -67,15 +67,9 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
 
     public void Dispose() => turn.Dispose();
 
-    private static Task<StoredWeekends?> RowAsync(ShopContext db, CancellationToken cancel) =>
-        db.Weekends.SingleOrDefaultAsync(cancel);
-
-    private static WeekendDocument Document(StoredWeekends? row) =>
-        row is null ? WeekendDocument.Usual : WeekendDocument.Read(row.Document);
-
     private static WeekendSettings View(StoredWeekends? row)
     {
-        var document = Document(row);
+        var document = WeekendRows.Document(row);
         return new(
             document.Hours,
             document.DaysOff,
@@ -91,12 +85,12 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
 
     private async Task<Outcome<WeekendSettings>> SaveAsync(ShopContext db, WeekendSettings settings, CancellationToken cancel)
     {
-        var row = await RowAsync(db, cancel);
+        var row = await WeekendRows.ReadAsync(db, cancel);
         if (settings.Version != (row?.Version ?? 0))
             return Outcome.Conflict<WeekendSettings>(
                 new Fault(nameof(settings.Version), "", "is not the latest: another device changed the hours. Load them again")
             );
-        var wanted = Document(row) with
+        var wanted = WeekendRows.Document(row) with
         {
             Hours = settings.Hours,
             DaysOff = settings.DaysOff,
@@ -113,34 +107,19 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             _ = reader.Due(wish);
         if (reader.Faults.Count > 0)
             return Outcome.Faulty<WeekendSettings>(reader.Faults);
-        return View(await StoreAsync(db, row, wanted, cancel));
+        return View(await WeekendRows.StoreAsync(db, row, wanted, cancel));
     }
 
     private Task<Outcome<Done>> ChangeAsync(Func<WeekendDocument, WeekendDocument> change, CancellationToken cancel) =>
         work.WriteAsync<Done>(
             async db =>
             {
-                var row = await RowAsync(db, cancel);
-                await StoreAsync(db, row, change(Document(row)), cancel);
+                var row = await WeekendRows.ReadAsync(db, cancel);
+                await WeekendRows.StoreAsync(db, row, change(WeekendRows.Document(row)), cancel);
                 return Done.Value;
             },
             cancel
         );
-
-    private static async Task<StoredWeekends> StoreAsync(
-        ShopContext db,
-        StoredWeekends? row,
-        WeekendDocument document,
-        CancellationToken cancel
-    )
-    {
-        if (row is null)
-            db.Weekends.Add(row = new StoredWeekends { Document = document.Write() });
-        else
-            row.Document = document.Write();
-        await db.SaveChangesAsync(cancel);
-        return row;
-    }
 
     // One at a time, and none again while nothing has changed.
     private async Task<Made> MadeAsync(CancellationToken cancel)
@@ -151,7 +130,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             var (changes, begin) = (work.Changes, requests.Begin);
             if (last is { } known && known.Changes == changes && known.Begin == begin)
                 return known;
-            var document = await work.ReadAsync(async db => Document(await RowAsync(db, cancel)), cancel);
+            var document = await work.ReadAsync(async db => WeekendRows.Document(await WeekendRows.ReadAsync(db, cancel)), cancel);
             var asked = await requests.AskAsync(document, cancel);
             var schedule = await Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
             return last = new Made(changes, begin, asked, schedule);

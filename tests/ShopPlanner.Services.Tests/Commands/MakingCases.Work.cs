@@ -1,6 +1,7 @@
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making;
+using ShopPlanner.Services.Weekends;
 
 namespace ShopPlanner.Services.Tests.Commands;
 
@@ -39,6 +40,11 @@ internal static partial class MakingCases
                 nameof(IWorkService.AddCuttingTimeAsync),
                 given => (shop, id) => shop.Get<IWorkService>().AddCuttingTimeAsync(given.Project.Id, "50", 40, id, Cancel),
                 Say
+            ),
+            Of<IWeekendFeedService, WeekendFeed>(
+                nameof(IWeekendFeedService.MakeAsync),
+                _ => (shop, id) => shop.Get<IWeekendFeedService>().MakeAsync(id, Cancel),
+                feed => feed.Token
             ),
             Of<IWorkService, WorkView>(
                 nameof(IWorkService.MoveAsync),

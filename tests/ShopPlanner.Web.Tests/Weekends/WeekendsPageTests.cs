@@ -77,6 +77,7 @@ public sealed class WeekendsPageTests
         var context = PageTest.For(shop);
         context.Services.AddSingleton(shop.Server.Get<IWeekendService>());
         context.Services.AddSingleton(shop.Server.Get<IWorkService>());
+        context.Services.AddSingleton(shop.Server.Get<IWeekendFeedService>());
         return context;
     }
 }
