@@ -62,8 +62,10 @@ internal sealed class ProjectTasks
 
     private string CutId => Id("cut");
 
-    /// <summary>Whether something is left to cut.</summary>
-    public bool IsCutting => Told.Exists(one => one.Id == CutId);
+    /// <summary>Whether there is something to cut, or was.</summary>
+    public bool IsAtTheSaw => IsCutting || CutSoFar > 0;
+
+    private bool IsCutting => Told.Exists(one => one.Id == CutId);
 
     private string Id(string step) => $"{project.Id:N}/{step}";
 

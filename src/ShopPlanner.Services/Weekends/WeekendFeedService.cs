@@ -10,8 +10,7 @@ internal sealed class WeekendFeedService(ShopWork work, ShopCommands commands, I
     // 128 bits: nobody guesses them.
     private const int TokenBytes = 16;
 
-    public Task<WeekendFeed> GetAsync(CancellationToken cancel = default) =>
-        work.ReadAsync(db => FeedAsync(db, cancel), cancel);
+    public Task<WeekendFeed> GetAsync(CancellationToken cancel = default) => work.ReadAsync(db => FeedAsync(db, cancel), cancel);
 
     public Task<Outcome<WeekendFeed>> MakeAsync(CommandId command, CancellationToken cancel = default) =>
         commands.RunAsync(

@@ -22,11 +22,25 @@ internal sealed record AskedWeekends(
     ImmutableArray<ProjectView> Projects
 )
 {
+    /// <summary>Whether a task could not begin when it was set to, so that all are planned freely.</summary>
+    public bool IsFreed { get; init; }
+
     /// <summary>Projects whose time at the saw can be logged.</summary>
     public ImmutableArray<WeekendCutting> Cutting { get; init; } = [];
 
     /// <summary>Steps done in the last weeks, latest first.</summary>
     public ImmutableArray<WeekendDone> Lately { get; init; } = [];
+
+    /// <summary>Whether a task is set to a time.</summary>
+    public bool HasSet => Request.Tasks.Any(task => task.Begins is not null);
+
+    /// <summary>Returns the same with no task set to a time.</summary>
+    public AskedWeekends Freed() =>
+        this with
+        {
+            IsFreed = true,
+            Request = Request with { Tasks = [.. Request.Tasks.Select(task => task with { Begins = null })] },
+        };
 }
 
 /// <summary>All projects and the shop's working time → a request.</summary>
@@ -89,19 +103,16 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
             Seconds = Seconds,
             Projects = [.. shown.Select(project => Wish(project, document, reader, clock))],
         };
-        var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document));
+        var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document, clock));
         return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown])
         {
-            Cutting =
-            [
-                .. shown
-                    .Zip(tasks)
-                    .Where(one => one.Second.IsCutting || one.Second.CutSoFar > 0)
-                    .Select(one => new WeekendCutting(one.First.Id, one.First.Name, one.Second.CutSoFar)),
-            ],
+            Cutting = [.. shown.Zip(tasks).Where(one => one.Second.IsAtTheSaw).Select(one => Cutting(one.First, one.Second))],
             Lately = [.. done.OrderByDescending(one => one.DoneUtc).ThenBy(one => one.StepId, StringComparer.Ordinal)],
         };
     }
+
+    private static WeekendCutting Cutting(ProjectView project, ProjectTasks tasks) =>
+        new(project.Id, project.Name, tasks.CutSoFar);
 
     private IEnumerable<WeekendDone> Lately(ProjectView project, WorkView? work)
     {
@@ -129,13 +140,22 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
     private static ScheduleTask Remember(ScheduleTask task, WeekendDocument document, ScheduleClock clock) =>
         task with
         {
+            Begins = task.Fixed is null ? SetTo(task.Id, document, clock) : null,
             NotBefore = document.Moved.TryGetValue(task.Id, out var moved) ? Math.Max(0, Minute(clock, moved)) : 0,
             Earlier =
                 document.Kept.TryGetValue(task.Id, out var kept) && Minute(clock, kept) is >= 0 and var minute ? minute : null,
         };
 
-    private static WeekendTask Remember(WeekendTask task, WeekendDocument document) =>
-        document.Moved.TryGetValue(task.Id, out var moved) ? task with { PutOffUtc = moved } : task;
+    private static WeekendTask Remember(WeekendTask task, WeekendDocument document, ScheduleClock clock) =>
+        task with
+        {
+            PutOffUtc = document.Moved.TryGetValue(task.Id, out var moved) ? moved : null,
+            IsSet = SetTo(task.Id, document, clock) is not null,
+        };
+
+    // A time that has passed with the task undone binds nobody.
+    private static int? SetTo(string task, WeekendDocument document, ScheduleClock clock) =>
+        document.Begins.TryGetValue(task, out var begins) && Minute(clock, begins) is >= 0 and var minute ? minute : null;
 
     private static ScheduleProject Wish(ProjectView project, WeekendDocument document, HoursReader reader, ScheduleClock clock)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Microsoft.EntityFrameworkCore;
 using NodaTime;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Scheduling;
@@ -27,7 +26,13 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
     {
         var made = await MadeAsync(cancel);
         var board = new BoardWriting(made.Asked, made.Schedule).Board();
-        return board with { IsKept = IsKept(made), Cutting = made.Asked.Cutting, Lately = made.Asked.Lately };
+        return board with
+        {
+            IsKept = IsKept(made),
+            IsFreed = made.Asked.IsFreed,
+            Cutting = made.Asked.Cutting,
+            Lately = made.Asked.Lately,
+        };
     }
 
     public async Task<Outcome<Done>> RememberAsync(CancellationToken cancel = default)
@@ -35,11 +40,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
         var made = await MadeAsync(cancel);
         if (made.Schedule.Status == ScheduleStatus.Impossible)
             return Outcome.Faulty<Done>(Fault.Of("schedule", "", "does not exist: see the reasons"));
-        var kept = made.Schedule.Starts.ToImmutableSortedDictionary(
-            one => one.Key,
-            one => made.Asked.Clock.InstantAt(one.Value).ToDateTimeUtc(),
-            StringComparer.Ordinal
-        );
+        var kept = Moments(made.Asked, made.Schedule);
         return await ChangeAsync(document => document with { Kept = kept }, cancel);
     }
 
@@ -49,7 +50,33 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
                 document with
                 {
                     Moved = utc is { } moment ? document.Moved.SetItem(task, moment) : document.Moved.Remove(task),
+                    Begins = document.Begins.Remove(task),
                 },
+            cancel
+        );
+
+    public async Task<Outcome<Done>> MoveAsync(string task, DateTime windowUtc, CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        var outcome = await Task.Run(() => new WeekendMoves(made.Asked, made.Schedule).Move(task, windowUtc), cancel);
+        if (outcome.Value is not { } moved)
+            return new Outcome<Done>(outcome.Kind, null, outcome.Faults);
+        var moments = Moments(made.Asked, moved);
+        return await ChangeAsync(
+            document =>
+                document with
+                {
+                    Moved = document.Moved.Remove(task),
+                    Begins = document.Begins.SetItem(task, moments[task]),
+                    Kept = moments,
+                },
+            cancel
+        );
+    }
+
+    public Task<Outcome<Done>> LetGoAsync(string? task, CancellationToken cancel = default) =>
+        ChangeAsync(
+            document => document with { Begins = task is null ? document.Begins.Clear() : document.Begins.Remove(task) },
             cancel
         );
 
@@ -130,9 +157,18 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             var (changes, begin) = (work.Changes, requests.Begin);
             if (last is { } known && known.Changes == changes && known.Begin == begin)
                 return known;
-            var document = await work.ReadAsync(async db => WeekendRows.Document(await WeekendRows.ReadAsync(db, cancel)), cancel);
+            var document = await work.ReadAsync(
+                async db => WeekendRows.Document(await WeekendRows.ReadAsync(db, cancel)),
+                cancel
+            );
             var asked = await requests.AskAsync(document, cancel);
-            var schedule = await Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
+            var schedule = await PlanAsync(asked, cancel);
+            if (schedule.Status == ScheduleStatus.Impossible && asked.HasSet)
+            {
+                asked = asked.Freed();
+                schedule = await PlanAsync(asked, cancel);
+            }
+
             return last = new Made(changes, begin, asked, schedule);
         }
         finally
@@ -140,6 +176,16 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             turn.Release();
         }
     }
+
+    private static Task<Schedule> PlanAsync(AskedWeekends asked, CancellationToken cancel) =>
+        Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
+
+    private static ImmutableSortedDictionary<string, DateTime> Moments(AskedWeekends asked, Schedule schedule) =>
+        schedule.Starts.ToImmutableSortedDictionary(
+            one => one.Key,
+            one => asked.Clock.InstantAt(one.Value).ToDateTimeUtc(),
+            StringComparer.Ordinal
+        );
 
     private static bool IsKept(Made made) =>
         made.Asked.Request.Tasks.All(task =>

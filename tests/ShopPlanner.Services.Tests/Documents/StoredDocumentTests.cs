@@ -252,10 +252,10 @@ public sealed class StoredDocumentTests
         """{"format":"shop-planner/weekends","version":1,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"}}""";
 
     private const string WeekendsV1Now =
-        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"feed":""}""";
+        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"begins":{},"feed":""}""";
 
     private const string WeekendsV2 =
-        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"feed":"0123456789abcdef0123456789abcdef"}""";
+        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"begins":{"a/cut":"2027-03-06T15:00:00Z"},"feed":"0123456789abcdef0123456789abcdef"}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

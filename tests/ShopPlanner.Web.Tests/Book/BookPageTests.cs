@@ -58,9 +58,7 @@ public sealed class BookPageTests : IAsyncLifetime
     {
         var work = shop.Server.Get<IWorkService>();
         foreach (var took in new[] { "50", "1:30" })
-            Assert.True(
-                (await work.AddCuttingTimeAsync(shop.Project.Id, took, 0, CommandId.New(), ShopServer.Cancel)).Ok
-            );
+            Assert.True((await work.AddCuttingTimeAsync(shop.Project.Id, took, 0, CommandId.New(), ShopServer.Cancel)).Ok);
         foreach (var by in new[] { "project", "month" })
         {
             var page = Open(Links.Book(by));
