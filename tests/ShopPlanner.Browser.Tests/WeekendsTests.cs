@@ -52,7 +52,10 @@ public sealed class WeekendsTests(BrowserFixture browser) : IClassFixture<Browse
         Assert.Equal(
             task,
             await page.EvaluateAsync<string>(
-                "project => [...document.querySelectorAll('[data-task]')].find(one => one.dataset.task.startsWith(project)).dataset.task",
+                """
+                project => [...document.querySelectorAll("[data-task]")]
+                  .find(one => one.dataset.task.startsWith(project)).dataset.task
+                """,
                 task[..^"cut".Length]
             )
         );

@@ -17,8 +17,8 @@ internal static class OpenTime
         if (Spans.Of(network, none).Without is not { } late)
             yield break;
         if (network.Nodes[late].Task.Begins is not null)
-            yield return $"'{network.Nodes[late].Task.Id}' cannot begin when it is set to: what comes before it is not done by then, "
-                + "or the window is too short. Set it to a later time, or let it go.";
+            yield return $"'{network.Nodes[late].Task.Id}' cannot begin when it is set to: what comes before it is not done "
+                + "by then, or the window is too short. Set it to a later time, or let it go.";
         else
             yield return $"There is not enough open time: '{network.Nodes[late].Task.Id}' cannot begin before the last window "
                 + $"closes{On(request)}, because of what comes before it. Open more windows.";

@@ -76,8 +76,8 @@ public sealed record PriceSeen(string Stock, string Store, DateOnly Day, Money P
 /// <param name="Area">Its face.</param>
 public sealed record OffcutAge(Guid Piece, string Tag, string Name, DateOnly Since, int Days, Area Area);
 
-/// <summary>The shop's book: what the ledger, the purchases, the finished boards and the logged times tell, line by line. What was taken back is
-/// not in it.</summary>
+/// <summary>The shop's book: what the ledger, the purchases, the finished boards and the logged times tell, line by line. What
+/// was taken back is not in it.</summary>
 /// <param name="Entries">Oldest first. The lines of one purchase, or of one board, add up to it exactly.</param>
 /// <param name="Prices">By board or sheet, oldest first.</param>
 /// <param name="Offcuts">On hand in the bin, oldest first.</param>

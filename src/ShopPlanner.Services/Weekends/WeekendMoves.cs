@@ -31,7 +31,8 @@ internal sealed class WeekendMoves(AskedWeekends asked, Schedule schedule)
         if (!task.IsSplittable && task.Labor > window.Minutes)
             return Refuse(
                 task,
-                $"takes {Minutes.Say(task.Labor)} without a break, and that window is {Minutes.Say(window.Minutes)}: choose a longer one"
+                $"takes {Minutes.Say(task.Labor)} without a break, and that window is {Minutes.Say(window.Minutes)}: "
+                    + "choose a longer one"
             );
         foreach (var start in Starts(task, window).Take(MostTries))
             if (Plan(id, start) is { Status: not ScheduleStatus.Impossible } found)
@@ -89,13 +90,14 @@ internal sealed class WeekendMoves(AskedWeekends asked, Schedule schedule)
             Needs(task).OrderByDescending(one => one.Free).FirstOrDefault() is { Id: { } need, Free: var free }
             && free > Last(task, window)
         )
-            return $"is not moved: “{asked.Tasks[need].Title}” has to be done before it, and that is planned until {At(free)}";
+            return $"is not moved: “{asked.Tasks[need].Title}” has to be done before it, and is planned until {At(free)}";
         var set = asked
             .Request.Precedences.Where(one => one.Before == task.Id)
             .Select(one => asked.Tasks[one.After])
             .FirstOrDefault(one => one.IsSet);
         return set is not null
-            ? $"is not moved: it has to be done before “{set.Title}”, which you set to {At(schedule.Starts[set.Id])}. Let that go first"
+            ? $"is not moved: it has to be done before “{set.Title}”, which you set to {At(schedule.Starts[set.Id])}. "
+                + "Let that go first"
             : "is not moved: it doesn't fit there beside what you set and what it needs. Choose another window";
     }
 
