@@ -106,9 +106,9 @@ public sealed class WorkPageTests : PageContext, IAsyncLifetime
         var page = Build();
         Assert.DoesNotContain("Time it took", page.Markup, StringComparison.Ordinal);
         await Button(page, "Done: " + first.Title).PressAsync();
-        await Field(page, "Time it took").TypedAsync("an hour");
+        await Field(page, "took").TypedAsync("an hour");
         Assert.Contains("write minutes, like 45", page.Find(".work-step .fault").TextContent, StringComparison.Ordinal);
-        await Field(page, "Time it took").TypedAsync("1:30");
+        await Field(page, "took").TypedAsync("1:30");
         Assert.Equal("1:30", (await ReadAsync()).On(WorkPage.Build).First().Took);
         Assert.Equal(90, Assert.Single(await Work.LogsAsync(ShopServer.Cancel)).Time.Took);
     }
