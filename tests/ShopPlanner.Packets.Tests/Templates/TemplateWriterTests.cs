@@ -178,11 +178,19 @@ public sealed class TemplateWriterTests
     }
 
     // Middles of the level lines of crosses, from the left.
-    private static List<double> Centres(ReadPage page, double length) =>
+    // Where a level and an upright line of that length cross in their middles.
+    private static List<double> Centres(ReadPage page, double length)
+    {
+        var arms = page.Lines.Where(line => Math.Abs(line.Long - length) < 0.02 && line.Y < page.High - 40).ToList();
+        return
         [
-            .. page
-                .Lines.Where(line => line.IsLevel && Math.Abs(line.Long - length) < 0.02 && line.Y < page.High - 40)
-                .Select(line => (line.X + line.EndX) / 2)
+            .. arms.Where(line => line.IsLevel)
+                .Select(level => (X: (level.X + level.EndX) / 2, level.Y))
+                .Where(at => arms.Any(arm => arm.IsUpright && IsAt(arm.X, at.X) && IsAt((arm.Y + arm.EndY) / 2, at.Y)))
+                .Select(at => at.X)
                 .Order(),
         ];
+    }
+
+    private static bool IsAt(double one, double other) => Math.Abs(one - other) < 0.02;
 }
