@@ -79,15 +79,22 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         var reader = new HoursReader(ShopZone);
         var (calendar, hands) = (reader.Calendar(document), reader.Hands(document));
         var clock = new ScheduleClock(Instant.FromDateTimeUtc(Begin), calendar.Zone);
-        var (tasks, shown, done) = (new List<ProjectTasks>(), new List<ProjectView>(), new List<WeekendDone>());
+        var (tasks, shown) = (new List<ProjectTasks>(), new List<ProjectView>());
+        var (cutting, done) = (new List<WeekendCutting>(), new List<WeekendDone>());
         var times = WorkTimes.Of((await works.LogsAsync(cancel)).Select(log => log.Time));
         foreach (var project in await projects.ListAsync(cancel: cancel))
         {
-            if (project.State >= ProjectState.Done || document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
+            if (project.State >= ProjectState.Done)
                 continue;
             var work = await works.GetAsync(project.Id, cancel);
-            tasks.Add(new ProjectTasks(project, work, clock, hands, times));
+            var own = new ProjectTasks(project, work, clock, hands, times);
+            // What took time is told of a project that is left out too.
             done.AddRange(Lately(project, work));
+            if (own.IsAtTheSaw)
+                cutting.Add(Cutting(project, own));
+            if (document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
+                continue;
+            tasks.Add(own);
             shown.Add(project);
         }
 
@@ -106,7 +113,7 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document, clock));
         return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown])
         {
-            Cutting = [.. shown.Zip(tasks).Where(one => one.Second.IsAtTheSaw).Select(one => Cutting(one.First, one.Second))],
+            Cutting = [.. cutting],
             Lately = [.. done.OrderByDescending(one => one.DoneUtc).ThenBy(one => one.StepId, StringComparer.Ordinal)],
         };
     }

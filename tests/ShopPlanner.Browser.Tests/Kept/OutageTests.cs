@@ -136,7 +136,11 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
     private static async Task<string> AddressAsync(IPage page, string place)
     {
         if (place.Split(' ') is ["idea", .. var step])
-            return (await BeginIdeaAsync(page)).Replace("/idea", "/" + (step is [var one] ? one : "idea"), StringComparison.Ordinal);
+            return (await BeginIdeaAsync(page)).Replace(
+                "/idea",
+                "/" + (step is [var one] ? one : "idea"),
+                StringComparison.Ordinal
+            );
         return await Places.AddressAsync(page, place == "plan to buy" ? "plans /buy" : place);
     }
 
