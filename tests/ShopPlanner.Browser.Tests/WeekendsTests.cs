@@ -65,7 +65,8 @@ public sealed class WeekendsTests(BrowserFixture browser) : IClassFixture<Browse
         await Fields.SettledAsync(phone);
         var mine = phone.Locator($"[data-task='{task}']").First;
         await mine.GetByRole(AriaRole.Button, new() { Name = "Undo move" }).ClickAsync();
-        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" })).ToHaveCountAsync(0, new() { Timeout = 20_000 });
+        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" }))
+            .ToHaveCountAsync(0, new() { Timeout = 20_000 });
         await mine.GetByRole(AriaRole.Button, new() { Name = "Move to" }).ClickAsync();
         await phone.Locator(".weekend-targets button").Nth(2).ClickAsync();
         await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" }).First)
