@@ -39,6 +39,8 @@ read_log() {
   status=$(sed -nE 's/^exit status ([0-9]+)$/\1/p' "$log" | tail -n 1)
   grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST|^exit status' "$log" | tail -n 200
   counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)
+  # Said again at the end, where it is looked for.
+  all_failing+=$(grep -A 12 -F '[FAIL]' "$log")$'\n'
   rm -f "$log"
   count() { sed -nE "s/.* $1: ([0-9]+).*/\1/p" <<<"$counts"; }
   local total errors failed skipped idle
@@ -84,7 +86,7 @@ run_making_way() {
 }
 
 run_all() {
-  all_passed=0 all_failed=0 all_skipped=0
+  all_passed=0 all_failed=0 all_skipped=0 all_failing=""
   local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests logs project
   local -a others=()
   logs=$(mktemp -d)
@@ -108,6 +110,7 @@ run_all() {
   rmdir "$logs"
   try_in_root
   [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
+  [ -n "${all_failing//[[:space:]]/}" ] && say "Failed:" && printf '%s\n' "$all_failing" | head -n 60
   printf '%d passed, %d failed\n' "$all_passed" "$all_failed"
   [ "$all_failed" -eq 0 ]
 }

@@ -224,6 +224,8 @@ async function refresh() {
     const response = await fetch(`${root.dataset.address}/${order === "setting" ? "settings" : here}${search}`);
     const page = new DOMParser().parseFromString(await response.text(), "text/html").getElementById("bench");
     if (!response.ok || page?.dataset.plan !== root.dataset.plan) return;
+    // Measuring may have begun meanwhile.
+    if (find(".finish-here")) return;
     isStale = false;
     const place = document.adoptNode(page);
     root.replaceWith(place);
