@@ -8,7 +8,7 @@ namespace ShopPlanner.Browser.Tests;
 /// </summary>
 public sealed partial class RunningApp : IAsyncDisposable
 {
-    private static readonly TimeSpan StartTimeout = TimeSpan.FromSeconds(60);
+    private static readonly TimeSpan StartTimeout = TimeSpan.FromMinutes(3);
     private readonly string[] extra;
     private readonly IReadOnlyDictionary<string, string> environment;
     private Process process;
@@ -116,8 +116,9 @@ public sealed partial class RunningApp : IAsyncDisposable
         process.BeginErrorReadLine();
         if (await Task.WhenAny(found.Task, process.WaitForExitAsync(cancel), Task.Delay(StartTimeout, cancel)) == found.Task)
             return await found.Task;
+        var end = process.HasExited ? $"ended with status {process.ExitCode}" : $"still ran after {StartTimeout}";
         lock (said)
-            throw new InvalidOperationException("The program printed no address:\n" + string.Join('\n', said));
+            throw new InvalidOperationException($"The program printed no address and {end}:\n" + string.Join('\n', said));
     }
 
     [GeneratedRegex("(?<address>http://localhost:[0-9]+)")]
