@@ -50,7 +50,7 @@ public static class Program
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.ListenAsAsked(settings);
         builder.Services.AddSecurity(settings);
-        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo));
+        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo, settings.SecondBackups));
         builder.Services.AddPages(builder.Configuration.GetSection("Circuits"));
         change?.Invoke(builder);
 

@@ -17,6 +17,9 @@ internal sealed class DataFolder(string path)
 
     public string Keys => Path.Combine(Root, "keys");
 
+    /// <summary>Names the second folder for backups; a restore does not change it.</summary>
+    public string SecondBackups => Path.Combine(Root, "second-backups.txt");
+
     private string Lock => Path.Combine(Root, "shop.lock");
 
     /// <summary>Makes the folders, for the owner alone, and sees that files can be written and the keys read.</summary>

@@ -32,7 +32,7 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
         var pending = (await db.Database.GetPendingMigrationsAsync(cancel)).ToList();
         if (pending.Count > 0)
         {
-            await backups.WriteAsync(db, $"before-{pending[0]}", cancel);
+            await backups.WriteOnceAsync(db, $"before-{pending[0]}", cancel);
             await db.Database.MigrateAsync(cancel);
         }
 

@@ -58,6 +58,13 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         }
     }
 
+    /// <summary>Holds the writers until disposed; readers go on.</summary>
+    public async Task<IDisposable> PauseAsync(CancellationToken cancel)
+    {
+        await writer.WaitAsync(cancel);
+        return new Turn(writer);
+    }
+
     public void Dispose() => writer.Dispose();
 
     private async Task<Outcome<T>> ChangeAsync<T>(
@@ -94,5 +101,10 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         await db.Database.OpenConnectionAsync(cancel);
         var connection = (SqliteConnection)db.Database.GetDbConnection();
         return (await db.Database.UseTransactionAsync(connection.BeginTransaction(deferred: true), cancel))!;
+    }
+
+    private sealed class Turn(SemaphoreSlim held) : IDisposable
+    {
+        public void Dispose() => held.Release();
     }
 }
