@@ -71,6 +71,7 @@ public static class ServicesSetup
         services.AddSingleton<GoodCopies>();
         services.AddSingleton<SecondFolder>();
         services.AddSingleton<CopyMaker>();
+        services.AddSingleton<IRestoreService, RestoreService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IArchiveService, ArchiveService>();
         services.AddSingleton<IPublishService, PublishService>();
@@ -129,6 +130,7 @@ public static class ServicesSetup
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();
         services.AddHostedService<DailyBackup>();
+        services.AddHostedService<DataWatch>();
         services.AddHostedService<TrashSweep>();
     }
 
@@ -145,6 +147,10 @@ public static class ServicesSetup
         services.AddSingleton<ShopCommands>();
         services.AddSingleton<StorageSteps>();
         services.AddSingleton<BackupFile>();
+        services.AddSingleton<RestoreSwap>();
+        services.AddSingleton<FreeSpace>();
+        services.AddSingleton<LowDisk>();
+        services.AddSingleton<ShopRestore>();
         services.AddSingleton<ShopHealth>();
         services.AddSingleton<IShopHealth>(given => given.GetRequiredService<ShopHealth>());
         services.AddSingleton(p => new ShopDatabase(
@@ -154,6 +160,8 @@ public static class ServicesSetup
             p.GetRequiredService<BackupFile>(),
             p.GetRequiredService<DemoSeed>(),
             p.GetRequiredService<TimeProvider>(),
+            p.GetRequiredService<ShopRestore>(),
+            p.GetRequiredService<ShopHealth>(),
             p.GetRequiredService<ILogger<ShopDatabase>>()
         ));
     }

@@ -14,6 +14,7 @@ internal sealed class CopyMaker(
     BackupFile backups,
     GoodCopies copies,
     SecondFolder second,
+    LowDisk disk,
     ShopHealth health,
     ILogger<CopyMaker> log
 ) : IDisposable
@@ -31,6 +32,8 @@ internal sealed class CopyMaker(
         await copying.WaitAsync(cancel);
         try
         {
+            if (disk.Fault() is { } low)
+                throw new IOException($"the disk {low}");
             await using var db = await contexts.CreateDbContextAsync(cancel);
             var made = await backups.WriteAsync(db, why, cancel, work.PauseAsync);
             health.Clear(HealthTopic.Backups);
@@ -64,7 +67,8 @@ internal sealed class CopyMaker(
         var whole = copies.List();
         var surplus = CopyRotation
             .Surplus(Of(whole, GoodCopies.Daily).Select(file => (file, BackupFile.MadeAt(file)!.Value)))
-            .Concat(whole.Where(IsUpgrade).Skip(CopyRotation.Upgrades))
+            .Concat(whole.Where(IsUpgrade).Skip(CopyRotation.Others))
+            .Concat(Of(whole, GoodCopies.BeforeRestore).Skip(CopyRotation.Others))
             .ToList();
         Remove(surplus);
         second.Bring(made, surplus);

@@ -13,10 +13,10 @@ internal static class CopyRotation
     /// <summary>The rule in words.</summary>
     public const string InWords =
         "Kept are the newest 14 daily backups, the last of each week for 8 weeks, the last of each month for 12 months, the "
-        + "newest 10 made before upgrades, and all that you made yourself.";
+        + "newest 10 made before upgrades and before restores, and all that you made yourself.";
 
     /// <summary>Backups of one kind that are kept by number alone.</summary>
-    public const int Upgrades = 10;
+    public const int Others = 10;
 
     /// <summary>Returns those that are no longer kept.</summary>
     /// <param name="made">Whole backups, each with its time; no week or month is counted twice.</param>

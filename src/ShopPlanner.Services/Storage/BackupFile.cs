@@ -95,7 +95,7 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock, StorageS
             throw new IOException($"The copy {fault}. It was deleted.");
         using (var made = CopyFile.Open(part))
             if (RowCounts.Difference(RowCounts.Of(made), rows) is { } differs)
-                throw new IOException($"The copy is not what it was made from: {differs}. It was deleted.");
+                throw new CopyDiffersException(differs);
         steps.Reach("flush the copy");
         Disk.Flush(part);
     }
@@ -133,13 +133,18 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock, StorageS
 
     private string Name(string part, string why)
     {
-        var stamp = clock.GetUtcNow().UtcDateTime.ToString(StampFormat, CultureInfo.InvariantCulture);
-        var final = Path.Combine(folder.Backups, $"{Prefix}{stamp}-{why}.db");
+        var at = clock.GetUtcNow().UtcDateTime;
+        while (File.Exists(Final(at, why)))
+            at = at.AddMilliseconds(1);
+        var final = Final(at, why);
         steps.Reach("name the copy");
         File.Move(part, final);
         steps.Reach("the copy is made");
         return final;
     }
+
+    private string Final(DateTime at, string why) =>
+        Path.Combine(folder.Backups, $"{Prefix}{at.ToString(StampFormat, CultureInfo.InvariantCulture)}-{why}.db");
 
     private string? Newest(string why) =>
         Directory.EnumerateFiles(folder.Backups, $"{Prefix}*-{why}.db").Max(StringComparer.Ordinal);

@@ -29,15 +29,17 @@ internal static class CopyFile
 
     /// <summary>Looks at a file's header and length alone, which is quick: an empty, truncated or foreign file is
     /// found.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="countsPages">Whether its length must be what its header says; not where a log lies beside it.</param>
     /// <returns>What is wrong, to be read after the file's name; null where it looks whole.</returns>
-    public static string? QuickFault(string file)
+    public static string? QuickFault(string file, bool countsPages = true)
     {
         try
         {
             using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             var header = new byte[HeaderLength];
             var read = stream.ReadAtLeast(header, HeaderLength, throwOnEndOfStream: false);
-            return read == 0 ? "is empty" : HeaderFault(header.AsSpan(0, read), stream.Length);
+            return read == 0 ? "is empty" : HeaderFault(header.AsSpan(0, read), countsPages ? stream.Length : null);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -54,20 +56,29 @@ internal static class CopyFile
         try
         {
             using var connection = Open(file);
-            var found = SqliteFacts.Ask(connection, "PRAGMA integrity_check(1)");
-            if (found != "ok")
-                return $"is damaged ({found.ReplaceLineEndings(" ")})";
-            var dangling = SqliteFacts.Ask(connection, "SELECT COUNT(*) FROM pragma_foreign_key_check");
-            return dangling == "0" ? null : $"is damaged ({dangling} rows refer to rows that are missing)";
+            return InnerFault(connection);
         }
         catch (SqliteException problem)
         {
-            return $"is damaged ({problem.Message.ReplaceLineEndings(" ")})";
+            return Damaged(problem.Message);
         }
     }
 
+    /// <summary>Checks every page and every reference of an open database.</summary>
+    public static string? InnerFault(SqliteConnection connection)
+    {
+        var found = SqliteFacts.Ask(connection, "PRAGMA integrity_check(1)");
+        if (found != "ok")
+            return Damaged(found);
+        var dangling = SqliteFacts.Ask(connection, "SELECT COUNT(*) FROM pragma_foreign_key_check");
+        return dangling == "0" ? null : Damaged($"{dangling} rows refer to rows that are missing");
+    }
+
+    /// <summary>Says that a file is damaged, and how.</summary>
+    public static string Damaged(string how) => $"is damaged ({how.ReplaceLineEndings(" ")})";
+
     // sqlite.org/fileformat2.html, section 1.3: page size at 16, size in pages at 28, application id at 68, all big-endian.
-    private static string? HeaderFault(ReadOnlySpan<byte> header, long length)
+    private static string? HeaderFault(ReadOnlySpan<byte> header, long? length)
     {
         if (header.Length < HeaderLength || !header[..Magic.Length].SequenceEqual(Magic))
             return "is not a SQLite database";
@@ -75,7 +86,7 @@ internal static class CopyFile
             return "is another program's database";
         int size = BinaryPrimitives.ReadUInt16BigEndian(header[16..]);
         var whole = (size == 1 ? 65_536L : size) * BinaryPrimitives.ReadUInt32BigEndian(header[28..]);
-        return length == whole
+        return length is null || length == whole
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"is cut off or overlong ({length} bytes of {whole})");
     }

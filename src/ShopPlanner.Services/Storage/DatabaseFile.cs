@@ -18,8 +18,8 @@ internal static class DatabaseFile
             .Concat(Directory.EnumerateFiles(folder.Keys, "*.xml"));
         if (traces.FirstOrDefault() is { } trace)
             throw new ShopStartException(
-                $"{folder.Database} is missing, but {trace} shows that there was one. Put a backup back in its "
-                    + $"place, or choose an empty folder with --data."
+                $"{folder.Database} is missing, but {trace} shows that there was one. {Advice(folder)}, "
+                    + "or choose an empty folder with --data."
             );
     }
 
@@ -66,9 +66,17 @@ internal static class DatabaseFile
 
     private static ShopStartException Refuse(DataFolder folder, string what, Exception? inner = null)
     {
-        var message =
-            $"{folder.Database} {what}. It was left as it is. Put a backup from {folder.Backups} in its place, or "
-            + $"choose another folder with --data.";
+        var message = $"{folder.Database} {what}. It was left as it is. {Advice(folder)}, or choose another folder with --data.";
         return inner is null ? new ShopStartException(message) : new ShopStartException(message, inner);
     }
+
+    // Names in order are copies in order.
+    private static string Advice(DataFolder folder) =>
+        Directory
+            .EnumerateFiles(folder.Backups, "*.db")
+            .Where(file => BackupFile.MadeAt(file) is not null && CopyFile.QuickFault(file) is null)
+            .Max(StringComparer.Ordinal)
+            is { } newest
+            ? $"Restore the newest backup with 'shop-planner restore {newest} --data {folder.Root}'"
+            : $"There is no backup in {folder.Backups}: restore one kept elsewhere with 'shop-planner restore FILE --data {folder.Root}'";
 }

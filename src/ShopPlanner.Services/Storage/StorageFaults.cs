@@ -43,7 +43,7 @@ internal static class StorageFaults
                 "could not be written: nothing was saved; see that it is connected and save again"
             ),
             { SqliteErrorCode: Corrupt } => Refused(
-                "holds a damaged database: nothing was saved; put back the latest of the backups"
+                "holds a damaged database: nothing was saved; restore the newest good backup in Setup"
             ),
             _ => null,
         };
