@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ShopPlanner.Services;
 
 namespace ShopPlanner.Cli.Care;
 
@@ -28,15 +29,16 @@ internal static class RestoreCommand
     }
 
     private static Task<int> RunAsync(string backup, string? data) =>
-        CareOptions.RunAsync(
-            data,
-            async care =>
-            {
-                var result = await care.RestoreAsync(backup);
-                Console.Out.WriteLine($"Restored from {Path.GetFullPath(backup)}");
-                if (result.Kept is { } kept)
-                    Console.Out.WriteLine($"What was there before is kept: {kept}");
-                return ExitStatus.Done;
-            }
-        );
+        string.IsNullOrWhiteSpace(backup)
+            ? throw new Complaint("restore: the backup's file has no name")
+            : CareOptions.RunAsync(data, care => RunAsync(care, backup));
+
+    private static async Task<int> RunAsync(ShopCare care, string backup)
+    {
+        var result = await care.RestoreAsync(backup);
+        Console.Out.WriteLine($"Restored from {Path.GetFullPath(backup)}");
+        if (result.Kept is { } kept)
+            Console.Out.WriteLine($"What was there before is kept: {kept}");
+        return ExitStatus.Done;
+    }
 }

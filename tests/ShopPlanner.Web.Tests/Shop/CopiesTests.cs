@@ -45,7 +45,7 @@ public sealed class CopiesTests : PageContext
         var row = page.Find("[aria-label='Restore a backup'] tbody tr");
         Assert.Equal(["Projects", "3", "5"], row.Children.Select(cell => cell.TextContent));
         Assert.False(lifetime.IsStopped);
-        await page.FindAll("button").Single(button => button.TextContent.Contains("Restore this backup")).ClickAsync(new());
+        await page.FindAll("button").Single(button => button.TextContent.Contains("Restore this backup")).PressAsync();
         Assert.Equal((Path.GetFileName(Daily.File), true), (backups.Asked, lifetime.IsStopped));
     }
 
