@@ -11,7 +11,7 @@ dotnet build -c Release tests/ShopPlanner.Browser.Tests -v q -nologo
 dotnet tests/ShopPlanner.Browser.Tests/bin/Release/net10.0/ShopPlanner.Browser.Tests.dll -noLogo -explicit only -class "*PictureTests" -class "*KeptPictures"
 if $readme; then
   mkdir -p deploy/pictures
-  for name in idea-desktop-light parts-desktop-light cuts-tablet-light bench-tablet-dark stock-phone-light; do
+  for name in weekends-desktop-light idea-desktop-light parts-desktop-light cuts-tablet-light bench-tablet-dark stock-phone-light; do
     cp "$SHOP_PLANNER_PICTURES/top-$name.png" "deploy/pictures/$name.png"
   done
 fi

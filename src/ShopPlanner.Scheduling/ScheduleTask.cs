@@ -29,6 +29,10 @@ public sealed record ScheduleTask(
     /// <summary>When it was done, or when it must be done; null where that is for the schedule to say.</summary>
     public FixedLabor? Fixed { get; init; }
 
+    /// <summary>The minute that it must begin at, where a person put it there; null where that is for the schedule to say. Unlike
+    /// what is fixed it keeps to its precedences and to the windows: where it cannot begin then, there is no schedule.</summary>
+    public int? Begins { get; init; }
+
     /// <summary>When an earlier schedule had it begin; null where there was none. A new schedule moves it as little as it
     /// can.</summary>
     public int? Earlier { get; init; }

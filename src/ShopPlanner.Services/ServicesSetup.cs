@@ -97,6 +97,7 @@ public static class ServicesSetup
         services.AddSingleton<FinishListing>();
         services.AddSingleton<WeekendRequests>();
         services.AddSingleton<IWeekendService, WeekendService>();
+        services.AddSingleton<IWeekendFeedService, WeekendFeedService>();
         services.AddSingleton<ISetupService, SetupService>();
         services.AddSingleton<DemoProjects>();
         services.AddSingleton<DemoCutting>();

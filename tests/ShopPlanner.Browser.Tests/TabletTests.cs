@@ -11,8 +11,6 @@ namespace ShopPlanner.Browser.Tests;
 /// </summary>
 public sealed partial class TabletTests(BrowserFixture browser) : IClassFixture<BrowserFixture>
 {
-    private const float BetweenTaps = 450;
-
     [Fact]
     public async Task A_board_is_cut_to_its_end_and_one_that_went_wrong_is_planned_again()
     {
@@ -45,8 +43,7 @@ public sealed partial class TabletTests(BrowserFixture browser) : IClassFixture<
             var which = await page.Locator(".next-cut .which:visible").InnerTextAsync();
             await clicks.ClickAsync(done, "Done");
             await Expect(page.Locator(".next-cut .which:visible")).Not.ToHaveTextAsync(which);
-            // Taps that follow at once count as one.
-            await page.WaitForTimeoutAsync(BetweenTaps);
+            await Taps.RestAsync(page);
         }
 
         await clicks.ClickAsync(measure, "Measure the leftovers");

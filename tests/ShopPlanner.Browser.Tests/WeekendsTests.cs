@@ -35,4 +35,57 @@ public sealed class WeekendsTests(BrowserFixture browser) : IClassFixture<Browse
         await back.First.ClickAsync();
         await Expect(back).ToHaveCountAsync(0);
     }
+
+    [Fact]
+    public async Task A_task_is_dragged_to_another_window_and_moved_on_a_phone_by_its_menu()
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await page.GotoAsync("/weekends");
+        await Fields.SettledAsync(page);
+        // Everything of a project waits for its parts.
+        var task = (await page.Locator("[data-task$='/cut']").First.GetAttributeAsync("data-task"))!;
+        var card = $".weekend-card:has([data-task='{task}'])";
+        var target = page.Locator($"{card} + .weekend-card").First;
+        var window = (await target.GetAttributeAsync("data-window"))!;
+        await DragAsync(page, page.Locator($"[data-task='{task}'] .weekend-grip").First, target);
+        await Expect(page.Locator(card).First).ToHaveAttributeAsync("data-window", window, new() { Timeout = 20_000 });
+        Assert.Equal(
+            task,
+            await page.EvaluateAsync<string>(
+                """
+                project => [...document.querySelectorAll("[data-task]")]
+                  .find(one => one.dataset.task.startsWith(project)).dataset.task
+                """,
+                task[..^"cut".Length]
+            )
+        );
+
+        var phone = await browser.OpenAsync(Screen.Phone);
+        await phone.GotoAsync("/weekends");
+        await Fields.SettledAsync(phone);
+        var mine = phone.Locator($"[data-task='{task}']").First;
+        await mine.GetByRole(AriaRole.Button, new() { Name = "Let go" }).ClickAsync();
+        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Let go" })).ToHaveCountAsync(0, new() { Timeout = 20_000 });
+        await mine.GetByRole(AriaRole.Button, new() { Name = "Move to" }).ClickAsync();
+        await phone.Locator(".weekend-targets button").Nth(2).ClickAsync();
+        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Let go" }).First)
+            .ToBeVisibleAsync(new() { Timeout = 20_000 });
+        Assert.True(await phone.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Let go" }).First.ClickAsync();
+    }
+
+    private static async Task DragAsync(IPage page, ILocator grip, ILocator target)
+    {
+        await target.Locator("h3").ScrollIntoViewIfNeededAsync();
+        await grip.ScrollIntoViewIfNeededAsync();
+        var from = (await grip.BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(from.X + (from.Width / 2), from.Y + (from.Height / 2));
+        await page.Mouse.DownAsync();
+        // The page scrolls while the pointer is held at its edge.
+        for (var n = 0; n < 200 && (await target.BoundingBoxAsync())!.Y > 400; n++)
+            await page.Mouse.MoveAsync(300 + (n % 2), page.ViewportSize!.Height - 5);
+        var to = (await target.BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(to.X + 60, to.Y + 20, new() { Steps = 3 });
+        await page.Mouse.UpAsync();
+    }
 }

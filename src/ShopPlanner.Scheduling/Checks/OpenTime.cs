@@ -14,7 +14,12 @@ internal static class OpenTime
                     + $"{(network.Capacity[resource] == 1 ? "" : " in all")}, and the windows have "
                     + $"{Minutes.Say((long)network.Capacity[resource] * network.Axis.Total)}. Open more windows.";
         var none = Enumerable.Repeat(int.MaxValue / 2, network.Levels).ToList();
-        if (Spans.Of(network, none).Without is { } late)
+        if (Spans.Of(network, none).Without is not { } late)
+            yield break;
+        if (network.Nodes[late].Task.Begins is not null)
+            yield return $"'{network.Nodes[late].Task.Id}' cannot begin when it is set to: what comes before it is not done "
+                + "by then, or the window is too short. Set it to a later time, or let it go.";
+        else
             yield return $"There is not enough open time: '{network.Nodes[late].Task.Id}' cannot begin before the last window "
                 + $"closes{On(request)}, because of what comes before it. Open more windows.";
     }

@@ -34,7 +34,7 @@ internal sealed class ListScheduler(Network network)
 
         while (ready.TryDequeue(out var i, out _))
         {
-            if (network.Nodes[i].Level <= level && KeptStart(i, kept) is null && !Place(i, floors?[i] ?? 0))
+            if (network.Nodes[i].Level <= level && !(KeptStart(i, kept) is null ? Place(i, floors?[i] ?? 0) : IsInTime(i)))
                 return null;
             foreach (var link in network.Nodes[i].After)
                 if (--waiting[link.Task] == 0)
@@ -44,7 +44,12 @@ internal sealed class ListScheduler(Network network)
         return [.. starts];
     }
 
-    private int? KeptStart(int i, IReadOnlyList<int?> kept) => network.Nodes[i].Task.Fixed?.Start ?? kept[i];
+    private int? KeptStart(int i, IReadOnlyList<int?> kept) => network.Nodes[i].Given ?? kept[i];
+
+    // What must begin at a minute finds done by then what it needs.
+    private bool IsInTime(int i) =>
+        network.Nodes[i].Task.Begins is not { } begins
+        || network.Nodes[i].Before.TrueForAll(link => network.Finish(link.Task, starts[link.Task]) + link.Wait <= begins);
 
     private bool Place(int i, int floor)
     {

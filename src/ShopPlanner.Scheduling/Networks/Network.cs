@@ -14,7 +14,7 @@ internal sealed class Network
         Capacity = [.. request.Resources.Values];
         var ranks = Ranks(request);
         Levels = ranks.Values.DefaultIfEmpty(0).Max() + 1;
-        Nodes = [.. request.Tasks.Select(task => Make(task, ranks[task.Project]))];
+        Nodes = [.. request.Tasks.Select(task => Make(task, task.Begins is null ? ranks[task.Project] : 0))];
         Join(request);
         Order = Sorted();
         foreach (var i in Order.Reverse())
@@ -67,6 +67,7 @@ internal sealed class Network
         return ranks;
     }
 
+    // What must begin at a minute takes its place before anything else does, with what it needs.
     private Node Make(ScheduleTask task, int level) =>
         new(task, level) { LaborUses = Uses(task.LaborUses), HoldUses = Uses(task.HoldUses) };
 

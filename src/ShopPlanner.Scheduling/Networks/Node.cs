@@ -9,6 +9,9 @@ internal sealed class Node(ScheduleTask task, int level)
 
     public int Hold => Task.Hold;
 
+    /// <summary>The start that is not for the schedule to say; null where it is.</summary>
+    public int? Given => Task.Fixed?.Start ?? Task.Begins;
+
     public bool IsSplit => Task.IsSplittable && Task.Labor > 0;
 
     /// <summary>Number of its priority, from 0, the most urgent first; that of the most urgent task that waits for

@@ -45,7 +45,11 @@ internal sealed class Spans
             var from = Math.Max(0, node.Task.NotBefore);
             foreach (var link in node.Before)
                 from = Math.Max(from, network.Finish(link.Task, Earliest[link.Task]) + link.Wait);
-            if (network.Axis.EarliestStart(from, node.Labor, node.IsSplit) is not { } start)
+            var wanted = Math.Max(from, node.Task.Begins ?? 0);
+            if (
+                network.Axis.EarliestStart(wanted, node.Labor, node.IsSplit) is not { } start
+                || start != (node.Task.Begins ?? start)
+            )
             {
                 Without = i;
                 return;
@@ -68,7 +72,7 @@ internal sealed class Spans
 
             var finish = node.After.Select(link => Latest[link.Task] - link.Wait).Append(deadlines[node.Level]).Min();
             if (network.Axis.LatestStart(finish - node.Hold, node.Labor, node.IsSplit) is { } start && start >= Earliest[i])
-                Latest[i] = start;
+                Latest[i] = node.Task.Begins ?? start;
             else
                 (Latest[i], Without) = (Earliest[i] - 1, Without ?? i);
         }

@@ -44,6 +44,9 @@ public static class ScheduleVerifier
             .. start >= task.NotBefore
                 ? Array.Empty<string>()
                 : [Text($"'{task.Id}' begins at {start}, before {task.NotBefore}")],
+            .. task.Begins is null || task.Begins == start
+                ? Array.Empty<string>()
+                : [Text($"'{task.Id}' begins at {start} and is set to {task.Begins}")],
         ];
         return new Placed(task, start, end ?? start, faults);
     }

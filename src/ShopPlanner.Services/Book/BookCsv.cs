@@ -24,6 +24,7 @@ internal static class BookCsv
                 "What",
                 "Money",
                 unit == LengthUnit.Inch ? "Sq ft" : "m²",
+                "Minutes",
             ]);
             foreach (var entry in entries)
                 csv.WriteRecord([.. Cells(entry, unit).Select(FormulaGuard.Quote)]);
@@ -41,7 +42,8 @@ internal static class BookCsv
             entry.Material,
             entry.What,
             entry.Figure == BookFigure.Spent ? entry.Money.ToString() : "",
-            entry.Figure == BookFigure.Spent ? "" : Face(entry.Area, unit),
+            entry.Figure is BookFigure.Spent or BookFigure.Hours ? "" : Face(entry.Area, unit),
+            entry.Figure == BookFigure.Hours ? entry.Minutes.ToString(CultureInfo.InvariantCulture) : "",
         ];
 
     private static string Face(Area area, LengthUnit unit) =>
@@ -55,6 +57,7 @@ internal static class BookCsv
             BookFigure.Bought => "wood bought",
             BookFigure.Used => "wood in parts",
             BookFigure.Kept => "wood kept",
+            BookFigure.Hours => "time at work",
             _ => "wood wasted",
         };
 }

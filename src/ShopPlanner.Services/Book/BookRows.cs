@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Stored;
@@ -48,6 +49,9 @@ internal sealed class BookRows
 
     public required IReadOnlyList<PieceNow> OnHand { get; init; }
 
+    /// <summary>How long work took, oldest first.</summary>
+    public required IReadOnlyList<WorkLog> Logs { get; init; }
+
     public static async Task<BookRows> LoadAsync(ShopContext db, ReadPlans plans, CancellationToken cancel)
     {
         var purchases = await db
@@ -82,6 +86,7 @@ internal sealed class BookRows
             Prices = await db.Prices.AsNoTracking().ToListAsync(cancel),
             Stores = await db.Stores.AsNoTracking().ToDictionaryAsync(store => store.Id, store => store.Name, cancel),
             OnHand = await StockNow.OnHandAsync(db, cancel),
+            Logs = await WorkLogs.ReadAsync(db, cancel),
         };
     }
 

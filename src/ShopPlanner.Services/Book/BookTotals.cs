@@ -29,6 +29,9 @@ public sealed record BookGroup(string Key, string Label, ImmutableArray<BookEntr
     /// <summary>What was spent.</summary>
     public Money Spent => BookTotals.Money(Of(BookFigure.Spent));
 
+    /// <summary>The time that was logged, in minutes.</summary>
+    public int Minutes => Of(BookFigure.Hours).Sum(entry => entry.Minutes);
+
     /// <summary>The wood of a figure.</summary>
     public Area Wood(BookFigure figure) => BookTotals.Wood(Of(figure));
 }
@@ -39,11 +42,12 @@ public static class BookTotals
     /// <summary>The key of what belongs to no project or store.</summary>
     public const string NoKey = "none";
 
-    /// <summary>Returns the lines by month, project or store.</summary>
+    /// <summary>Returns the lines by month, project or store. Time belongs to no store and is left out there.</summary>
     public static ImmutableArray<BookGroup> By(IEnumerable<BookEntry> entries, BookBy by)
     {
         ArgumentNullException.ThrowIfNull(entries);
         var groups = entries
+            .Where(entry => by != BookBy.Store || entry.Figure != BookFigure.Hours)
             .GroupBy(entry => KeyOf(entry, by))
             .Select(same => new BookGroup(same.Key, LabelOf(same.First(), by), [.. same]));
         return by == BookBy.Month

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Sawing;
 using ShopPlanner.Services.Storage.Rows;
 
@@ -22,6 +23,8 @@ internal sealed class BookWriting(BookRows rows, TimeZoneInfo zone)
             AddBought(piece, [.. rows.Entries[piece.Id]]);
         foreach (var finish in rows.Finishes)
             AddCut(finish);
+        foreach (var log in rows.Logs)
+            Add(log);
         return
         [
             .. entries
@@ -47,6 +50,22 @@ internal sealed class BookWriting(BookRows rows, TimeZoneInfo zone)
             )
             {
                 Money = supply.Price!.Value,
+            }
+        );
+
+    private void Add(WorkLog log) =>
+        entries.Add(
+            new BookEntry(
+                Day(log.WhenUtc),
+                BookFigure.Hours,
+                log.ProjectId,
+                rows.Projects.GetValueOrDefault(log.ProjectId) ?? "",
+                "",
+                "",
+                log.Title
+            )
+            {
+                Minutes = log.Time.Took,
             }
         );
 

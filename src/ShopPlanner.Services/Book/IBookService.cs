@@ -20,6 +20,9 @@ public enum BookFigure
 
     /// <summary>Wood that was cut up and became neither a part nor an offcut: sawdust, trims and scrap.</summary>
     Wasted,
+
+    /// <summary>Time at work, as it was logged.</summary>
+    Hours,
 }
 
 /// <summary>One line of the book: what one thing came to for one project.</summary>
@@ -40,11 +43,14 @@ public sealed record BookEntry(
     string What
 )
 {
-    /// <summary>The amount of <see cref="BookFigure.Spent"/>; nothing for wood.</summary>
+    /// <summary>The amount of <see cref="BookFigure.Spent"/>; nothing for wood and time.</summary>
     public Money Money { get; init; }
 
-    /// <summary>The face of the wood; nothing for money.</summary>
+    /// <summary>The face of the wood; nothing for money and time.</summary>
     public Area Area { get; init; }
+
+    /// <summary>The time of <see cref="BookFigure.Hours"/>, in minutes.</summary>
+    public int Minutes { get; init; }
 
     /// <summary>The piece of rack or bin that it is about; null for supplies.</summary>
     public Guid? Piece { get; init; }
@@ -70,8 +76,8 @@ public sealed record PriceSeen(string Stock, string Store, DateOnly Day, Money P
 /// <param name="Area">Its face.</param>
 public sealed record OffcutAge(Guid Piece, string Tag, string Name, DateOnly Since, int Days, Area Area);
 
-/// <summary>The shop's book: what the ledger, the purchases and the finished boards tell, line by line. What was taken back is
-/// not in it.</summary>
+/// <summary>The shop's book: what the ledger, the purchases, the finished boards and the logged times tell, line by line. What
+/// was taken back is not in it.</summary>
 /// <param name="Entries">Oldest first. The lines of one purchase, or of one board, add up to it exactly.</param>
 /// <param name="Prices">By board or sheet, oldest first.</param>
 /// <param name="Offcuts">On hand in the bin, oldest first.</param>
@@ -88,6 +94,6 @@ public interface IBookService
     Task<ShopBook> GetAsync(CancellationToken cancel = default);
 
     /// <summary>The entries as CSV (RFC 4180) with a heading row: money with a period, areas in square feet or square meters by
-    /// the shop's unit.</summary>
+    /// the shop's unit, time in whole minutes.</summary>
     Task<string> ExportCsvAsync(CancellationToken cancel = default);
 }

@@ -95,6 +95,9 @@ public sealed record WorkStepView(WorkStep Step, string Title, ImmutableArray<st
     /// <summary>The builder's note.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>How long it took, as typed; empty where that was not logged.</summary>
+    public string Took { get; init; } = "";
+
     /// <summary>Titles of steps that have to be done first and are neither done nor skipped.</summary>
     public ImmutableArray<string> WaitsFor { get; init; } = [];
 
@@ -150,24 +153,6 @@ public sealed record WorkView(Guid ProjectId, WorkBasis Basis, LengthUnit Unit, 
     /// <summary>The steps of a page.</summary>
     public IEnumerable<WorkStepView> On(WorkPage page) => Steps.Where(one => WorkPages.Has(page, one.Step.Phase));
 }
-
-/// <summary>What a builder wrote about a step, as typed.</summary>
-/// <param name="ProjectId">The project.</param>
-/// <param name="StepId">The step.</param>
-/// <param name="Title">A few words; empty for the plan's.</param>
-/// <param name="Says">What to do, a line each; empty for the plan's.</param>
-/// <param name="Note">Free text.</param>
-/// <param name="Measured">Sizes of doors' openings, by <c>width 1</c>, <c>height 1</c> and so on.</param>
-/// <param name="Version">Of the work when it was read.</param>
-public sealed record StepTexts(
-    Guid ProjectId,
-    string StepId,
-    string Title,
-    string Says,
-    string Note,
-    ImmutableSortedDictionary<string, string> Measured,
-    int Version
-);
 
 /// <summary>What a builder decided about the work, as typed. Where a text is empty, the usual figure counts.</summary>
 /// <param name="ProjectId">The project.</param>
@@ -248,6 +233,33 @@ public interface IWorkService
         CommandId command,
         CancellationToken cancel = default
     );
+
+    /// <summary>Logs how long a step took, whatever stood there; an empty text removes it.</summary>
+    Task<Outcome<WorkView>> TookAsync(
+        Guid projectId,
+        string stepId,
+        string took,
+        CommandId command,
+        CancellationToken cancel = default
+    );
+
+    /// <summary>Logs how long a session at the saw took.</summary>
+    /// <param name="projectId">The project.</param>
+    /// <param name="took">As typed.</param>
+    /// <param name="cutSoFar">Minutes, as estimated, for all that is cut by now: what earlier sessions do not account for is what
+    /// was cut in this one.</param>
+    /// <param name="command">Made by the device.</param>
+    /// <param name="cancel">Stops asking.</param>
+    Task<Outcome<WorkView>> AddCuttingTimeAsync(
+        Guid projectId,
+        string took,
+        int cutSoFar,
+        CommandId command,
+        CancellationToken cancel = default
+    );
+
+    /// <summary>Returns how long work took, in all projects, oldest first.</summary>
+    Task<ImmutableArray<WorkLog>> LogsAsync(CancellationToken cancel = default);
 
     /// <summary>Saves a step's texts; a conflict when the version is not the one stored.</summary>
     Task<Outcome<StepTexts>> SaveTextsAsync(StepTexts texts, CancellationToken cancel = default);

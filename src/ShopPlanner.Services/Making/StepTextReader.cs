@@ -23,7 +23,10 @@ internal static class StepTextReader
             step.Note,
             step.Openings.SelectMany(Texts).ToImmutableSortedDictionary(StringComparer.Ordinal),
             version
-        );
+        )
+        {
+            Took = step.Took,
+        };
 
     /// <summary>Returns what is wrong with the texts.</summary>
     public static IReadOnlyList<Fault> Check(StepTexts texts, LengthUnit unit)
@@ -33,6 +36,7 @@ internal static class StepTextReader
             TextRules.Line("title", texts.Title, TextRules.NameCharacters),
             TextRules.Free("says", texts.Says, MostSaid),
             RefuseNote(texts.Note),
+            WorkLogs.Refuse(texts.Took),
             .. texts.Measured.Select(one => Size(one.Key, one.Value, unit)),
         ];
         return [.. faults.OfType<Fault>()];

@@ -57,6 +57,7 @@ internal sealed class WorkComposing(PlannedWork planned, WorkDocument document)
             IsEdited = kept.Words is not null,
             IsOwn = IsOwn(step.Id),
             Note = kept.Note,
+            Took = kept.Took?.Text ?? "",
             WaitsFor = mark == StepMark.Open ? [.. Line.Where(one => IsOpenBefore(one, step)).Select(Title)] : [],
             Openings = OpeningReading.Of(planned, step, kept.Measured),
         };
@@ -87,6 +88,7 @@ internal sealed class WorkComposing(PlannedWork planned, WorkDocument document)
             .. kept.Words?.Says ?? [],
             kept.Note,
             .. kept.Measured.Select(one => $"Opening, {one.Key}: {one.Value}"),
+            kept.Took is { } took ? $"Time it took: {took.Text}" : "",
         ];
         return new(kept.Id, kept.Title, Mark(kept), [.. lines.Where(line => line.Length > 0)]);
     }

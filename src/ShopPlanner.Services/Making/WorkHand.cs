@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Making.Times;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making.Stored;
@@ -113,7 +114,13 @@ internal sealed class WorkHand(PlannedWork planned, WorkDocument document)
         if (faults.Count > 0)
             return Outcome.Faulty<HandChange>(faults);
         var kept = document.Of(step.Id);
-        var typed = kept with { Title = step.Title, Note = texts.Note, Measured = StepTextReader.Measured(texts) };
+        var typed = kept with
+        {
+            Title = step.Title,
+            Note = texts.Note,
+            Measured = StepTextReader.Measured(texts),
+            Took = WorkLogs.Time(step, texts.Took, kept.Took),
+        };
         return document.Own.FirstOrDefault(own => own.Id == step.Id) is { } mine
             ? WriteOwn(mine, texts, typed)
             : Keep(
@@ -121,8 +128,40 @@ internal sealed class WorkHand(PlannedWork planned, WorkDocument document)
                 {
                     Words = StepTextReader.Words(step, texts, composing.Says(step), kept.Words),
                 },
-                step.Title + ": words"
+                step.Title + (typed.Took == kept.Took ? ": words" : ": time it took")
             );
+    }
+
+    /// <summary>Logs how long a step took and leaves its words.</summary>
+    public Outcome<HandChange> Took(string id, string took)
+    {
+        if (Find(id) is not { } step)
+            return Outcome.Missing<HandChange>("step");
+        var kept = document.Of(id);
+        return WorkLogs.Refuse(took) is { } fault
+            ? Outcome.Faulty<HandChange>(fault)
+            : Keep(
+                kept with
+                {
+                    Title = composing.Title(step),
+                    Took = WorkLogs.Time(step, took, kept.Took),
+                },
+                step.Title + ": time it took"
+            );
+    }
+
+    /// <summary>Logs time at the saw.</summary>
+    public Outcome<HandChange> AddSession(WorkSession session)
+    {
+        if (WorkLogs.RefuseSession(session.Took, document.Cutting.Length) is { } fault)
+            return Outcome.Faulty<HandChange>(fault);
+        var usual = Math.Max(0, session.CutSoFar - document.Cutting.Sum(one => one.Time.Usual));
+        var stored = new StoredSession(
+            session.Id,
+            session.WhenUtc,
+            new StoredTime(session.Took.Trim(), WorkTimes.Cutting, usual)
+        );
+        return Changed(document with { Cutting = document.Cutting.Add(stored) }, "time at the saw");
     }
 
     /// <summary>Writes the note of a step and leaves its other words.</summary>

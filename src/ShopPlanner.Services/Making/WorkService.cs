@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
@@ -49,6 +50,40 @@ internal sealed class WorkService(
             CommandTexts.Asked("note", projectId, stepId)
         );
 
+    public Task<Outcome<WorkView>> TookAsync(
+        Guid projectId,
+        string stepId,
+        string took,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        RunAsync(
+            projectId,
+            command,
+            CommandTexts.Asked("took", projectId, stepId, took),
+            hand => hand.Took(stepId, took),
+            cancel,
+            CommandTexts.Asked("took", projectId, stepId)
+        );
+
+    public Task<Outcome<WorkView>> AddCuttingTimeAsync(
+        Guid projectId,
+        string took,
+        int cutSoFar,
+        CommandId command,
+        CancellationToken cancel = default
+    ) =>
+        RunAsync(
+            projectId,
+            command,
+            CommandTexts.Asked("cutting time", projectId, took, cutSoFar),
+            hand => hand.AddSession(new WorkSession(Id(command), took, cutSoFar, clock.GetUtcNow().UtcDateTime)),
+            cancel
+        );
+
+    public Task<ImmutableArray<WorkLog>> LogsAsync(CancellationToken cancel = default) =>
+        work.ReadAsync(db => WorkLogs.ReadAsync(db, cancel), cancel);
+
     public Task<Outcome<WorkView>> MoveAsync(
         Guid projectId,
         string stepId,
@@ -77,7 +112,7 @@ internal sealed class WorkService(
             projectId,
             command,
             CommandTexts.Asked("new step", projectId, page, title, says),
-            hand => hand.Add("own:" + command.Value.ToString("N", CultureInfo.InvariantCulture), page, title, says),
+            hand => hand.Add("own:" + Id(command), page, title, says),
             cancel
         );
 
@@ -161,6 +196,8 @@ internal sealed class WorkService(
 
     public Task<Outcome<WorkView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default) =>
         work.WriteAsync(db => changing.StepAsync(db, projectId, version, false, cancel), cancel);
+
+    private static string Id(CommandId command) => command.Value.ToString("N", CultureInfo.InvariantCulture);
 
     private async Task<Outcome<HandChange>> ListAsync(
         ShopContext db,

@@ -18,7 +18,7 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     private const string Fact = "documents";
 
     /// <summary>Rises when a stored format gets a new version, so that what is stored is turned over again.</summary>
-    private const string Newest = "4";
+    private const string Newest = "5";
 
     /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the
     /// log.</summary>

@@ -15,8 +15,19 @@ internal sealed class PacketChoice(ShopWork work) : IPacketChoice
     public Task<ImmutableArray<PacketSection>?> GetAsync(CancellationToken cancel = default) =>
         work.ReadAsync(db => ReadAsync(db, cancel), cancel);
 
-    public Task SaveAsync(ImmutableArray<PacketSection>? sections, CancellationToken cancel = default) =>
-        work.WriteAsync(db => SaveAsync(db, sections, cancel), cancel);
+    public Task<Outcome<Done>> SetAsync(PacketSection section, bool isIn, int projects, CancellationToken cancel = default) =>
+        work.WriteAsync(
+            async db =>
+            {
+                var chosen = await ReadAsync(db, cancel) ?? PacketSections.Usual(projects);
+                var others = chosen.Remove(section);
+                return await SaveAsync(db, isIn ? others.Add(section) : others, cancel);
+            },
+            cancel
+        );
+
+    public Task<Outcome<Done>> ForgetAsync(CancellationToken cancel = default) =>
+        work.WriteAsync(db => SaveAsync(db, [], cancel), cancel);
 
     /// <summary>The sections chosen; null where nobody chose.</summary>
     internal static async Task<ImmutableArray<PacketSection>?> ReadAsync(ShopContext db, CancellationToken cancel)
@@ -29,12 +40,12 @@ internal sealed class PacketChoice(ShopWork work) : IPacketChoice
 
     private static async Task<Outcome<Done>> SaveAsync(
         ShopContext db,
-        ImmutableArray<PacketSection>? sections,
+        ImmutableArray<PacketSection> sections,
         CancellationToken cancel
     )
     {
         var fact = await db.Facts.SingleOrDefaultAsync(one => one.Name == Fact, cancel);
-        var keys = sections is { } chosen ? PacketSections.Write(chosen) : "";
+        var keys = PacketSections.Write(sections);
         if (fact is null)
             db.Facts.Add(new StoredFact { Name = Fact, Value = keys });
         else

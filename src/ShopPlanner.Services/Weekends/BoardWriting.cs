@@ -10,6 +10,9 @@ namespace ShopPlanner.Services.Weekends;
 /// <summary>A schedule → what is shown of it, by the shop's clock.</summary>
 internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
 {
+    // Two weekends, as most people have them.
+    private const int MoreTargets = 4;
+
     private readonly ScheduleRequest request = asked.Request;
 
     /// <summary>What happens when.</summary>
@@ -18,15 +21,21 @@ internal sealed class BoardWriting(AskedWeekends asked, Schedule schedule)
         if (schedule.Status == ScheduleStatus.Impossible)
             return new WeekendBoard(schedule.Status, null, null, [], Projects([]), [.. schedule.Reasons.Select(Named)]);
         var isIdle = request.Tasks.All(task => task.Fixed is not null);
+        var windows = Scheduling.Boards.Board.Of(request, schedule);
         return new WeekendBoard(
             schedule.Status,
             isIdle ? null : At(schedule.Finish!.Value),
             isIdle ? null : At(schedule.Bound!.Value),
-            [.. Scheduling.Boards.Board.Of(request, schedule).Select(Window)],
+            [.. windows.Select(Window)],
             Projects(Scheduling.Boards.Board.Finishes(request, schedule)),
             []
-        );
+        )
+        {
+            Targets = [.. Scheduling.Window.Join(request.Windows).Take(windows.Length + MoreTargets).Select(Target)],
+        };
     }
+
+    private WeekendTarget Target(Window window) => new(At(window.Opens), asked.Clock.InstantAt(window.Opens).ToDateTimeUtc());
 
     /// <summary>The schedule as iCalendar (RFC 5545): work as busy, what holds as free.</summary>
     public string Calendar(NodaTime.Instant stamp)

@@ -26,6 +26,15 @@ public sealed record WeekendTask(
     /// <summary>What has to pass after it: <c>glue in clamps</c>; empty where nothing has.</summary>
     public string Hold { get; init; } = "";
 
+    /// <summary>Time at work as estimated without any log.</summary>
+    public int Usual { get; init; }
+
+    /// <summary>From how many logs the estimate learned; 0 where it is the usual one.</summary>
+    public int Logs { get; init; }
+
+    /// <summary>Whether a person set it to its time.</summary>
+    public bool IsSet { get; init; }
+
     /// <summary>The moment before which it is not begun, where a person put it off.</summary>
     public DateTime? PutOffUtc { get; init; }
 }
@@ -60,6 +69,11 @@ public sealed record WeekendWindow(
     public required DateTime OpensUtc { get; init; }
 }
 
+/// <summary>A window that work can be moved to.</summary>
+/// <param name="Opens">When it opens, by the shop's clock.</param>
+/// <param name="OpensUtc">The same in universal time.</param>
+public sealed record WeekendTarget(DateTime Opens, DateTime OpensUtc);
+
 /// <summary>A project in the schedule.</summary>
 /// <param name="Project">The project.</param>
 /// <param name="Code">Its letters.</param>
@@ -80,6 +94,21 @@ public sealed record WeekendProject(
     int Minutes
 );
 
+/// <summary>A project whose time at the saw can be logged.</summary>
+/// <param name="Project">The project.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="CutSoFar">Minutes, as estimated, for what is cut by now.</param>
+public sealed record WeekendCutting(Guid Project, string Name, int CutSoFar);
+
+/// <summary>A step that was done lately.</summary>
+/// <param name="Project">The project.</param>
+/// <param name="ProjectName">Its name.</param>
+/// <param name="StepId">The step.</param>
+/// <param name="Title">What was done.</param>
+/// <param name="DoneUtc">When.</param>
+/// <param name="Took">How long it took, as typed; empty where that was not logged.</param>
+public sealed record WeekendDone(Guid Project, string ProjectName, string StepId, string Title, DateTime DoneUtc, string Took);
+
 /// <summary>What happens when.</summary>
 /// <param name="Status">How good the schedule is.</param>
 /// <param name="Finish">When everything is done and dry; null where there is no schedule, or nothing to do.</param>
@@ -98,6 +127,18 @@ public sealed record WeekendBoard(
 {
     /// <summary>Whether nothing is left to do.</summary>
     public bool IsEmpty => Reasons.IsEmpty && Finish is null;
+
+    /// <summary>Windows that work can be moved to: those of the schedule, and a few after it.</summary>
+    public ImmutableArray<WeekendTarget> Targets { get; init; } = [];
+
+    /// <summary>Whether a task can't begin when it was set to, so that all are planned freely.</summary>
+    public bool IsFreed { get; init; }
+
+    /// <summary>Projects whose time at the saw can be logged.</summary>
+    public ImmutableArray<WeekendCutting> Cutting { get; init; } = [];
+
+    /// <summary>Steps done in the last weeks, latest first.</summary>
+    public ImmutableArray<WeekendDone> Lately { get; init; } = [];
 
     /// <summary>Whether it is the schedule that was kept, as far as its tasks are still to be done.</summary>
     public bool IsKept { get; init; }
@@ -122,6 +163,16 @@ public interface IWeekendService
 
     /// <summary>Puts a task off until a moment; null lets it begin as early as it can.</summary>
     Task<Outcome<Done>> PutOffAsync(string task, DateTime? utc, CancellationToken cancel = default);
+
+    /// <summary>Sets a task to a window: it begins there as early as the others let it, and they are planned round it, moved as
+    /// little as possible. Refused, with nothing changed, where it can't be done there.</summary>
+    /// <param name="task">The task.</param>
+    /// <param name="windowUtc">A moment inside the window.</param>
+    /// <param name="cancel">Stops asking.</param>
+    Task<Outcome<Done>> MoveAsync(string task, DateTime windowUtc, CancellationToken cancel = default);
+
+    /// <summary>Lets a task begin whenever the schedule says; null for all tasks that were set to a time.</summary>
+    Task<Outcome<Done>> LetGoAsync(string? task, CancellationToken cancel = default);
 
     /// <summary>Returns what can be done in a while that is free now, in order.</summary>
     Task<ImmutableArray<WeekendTask>> WithinAsync(int minutes, CancellationToken cancel = default);

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using NodaTime;
+using ShopPlanner.Core.Making.Export;
 using ShopPlanner.Core.Making.Model;
+using ShopPlanner.Core.Making.Times;
 using ShopPlanner.Scheduling;
 using ShopPlanner.Scheduling.Calendars;
 using ShopPlanner.Services.Common;
@@ -38,9 +40,11 @@ internal sealed class ProjectTasks
     private readonly ShopHands hands;
     private readonly Dictionary<string, WorkStepView> steps;
 
-    public ProjectTasks(ProjectView project, WorkView? work, ScheduleClock clock, ShopHands hands)
+    private readonly WorkTimes times;
+
+    public ProjectTasks(ProjectView project, WorkView? work, ScheduleClock clock, ShopHands hands, WorkTimes times)
     {
-        (this.project, this.clock, this.hands) = (project, clock, hands);
+        (this.project, this.clock, this.hands, this.times) = (project, clock, hands, times);
         steps = (work?.Steps ?? []).ToDictionary(one => one.Step.Id, StringComparer.Ordinal);
         AddCutting(project.Pieces > 0 ? project.Pieces : work?.Piece?.Parts.Sum(part => part.Copies.Length) ?? 0);
         foreach (var step in steps.Values)
@@ -53,7 +57,13 @@ internal sealed class ProjectTasks
 
     public List<WeekendTask> Told { get; } = [];
 
+    /// <summary>Minutes by the usual estimate for what is cut already.</summary>
+    public int CutSoFar { get; private set; }
+
     private string CutId => Id("cut");
+
+    /// <summary>Whether there is something to cut, or was.</summary>
+    public bool IsAtTheSaw => IsCutting || CutSoFar > 0;
 
     private bool IsCutting => Told.Exists(one => one.Id == CutId);
 
@@ -67,10 +77,12 @@ internal sealed class ProjectTasks
         if (project.State > ProjectState.Cutting || progress.IsFinished)
             left = 0;
         var minutes = (int)Math.Ceiling(pieces * MinutesPerPiece * left);
+        CutSoFar = (pieces * MinutesPerPiece) - minutes;
         if (minutes == 0)
             return;
-        Tell(CutId, "Cut the parts", minutes, null, "");
-        Tasks.Add(Labor(CutId, minutes, Nothing) with { IsSplittable = true });
+        var learned = times.Estimate(WorkTimes.Cutting, minutes);
+        Tell(CutId, "Cut the parts", learned, null, "");
+        Tasks.Add(Labor(CutId, learned.Minutes, Nothing) with { IsSplittable = true });
     }
 
     private void Add(WorkStepView step)
@@ -91,21 +103,31 @@ internal sealed class ProjectTasks
             Follow(step);
         }
 
-        Tell(id, step.Title, step.Step.Minutes, page, step.Step.Wait?.What ?? "");
+        Tell(id, step.Title, Learned(step.Step), page, step.Step.Wait?.What ?? "");
     }
 
-    private void Tell(string id, string title, int minutes, WorkPage? page, string hold) =>
-        Told.Add(new WeekendTask(id, project.Id, project.Code, project.Name, title, minutes, page) { Hold = hold });
+    private LearnedTime Learned(WorkStep step) => times.Estimate(StepWords.Kind(step.Action), step.Minutes);
+
+    private void Tell(string id, string title, LearnedTime time, WorkPage? page, string hold) =>
+        Told.Add(
+            new WeekendTask(id, project.Id, project.Code, project.Name, title, time.Minutes, page)
+            {
+                Hold = hold,
+                Usual = time.Usual,
+                Logs = time.Logs,
+            }
+        );
 
     private ScheduleTask Open(WorkStepView step)
     {
         var (hold, uses) = Hold(step.Step);
         var clamps = uses.Where(use => use.Key == Clamps).ToImmutableSortedDictionary(StringComparer.Ordinal);
-        return Labor(Id(step.Step.Id), step.Step.Minutes, clamps) with
+        var minutes = Learned(step.Step).Minutes;
+        return Labor(Id(step.Step.Id), minutes, clamps) with
         {
             Hold = hold,
             HoldUses = uses,
-            IsSplittable = step.Step.Wait is null && step.Step.Minutes >= LeastToPause,
+            IsSplittable = step.Step.Wait is null && minutes >= LeastToPause,
         };
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using NodaTime;
+using ShopPlanner.Core.Making.Times;
 using ShopPlanner.Scheduling;
 using ShopPlanner.Scheduling.Calendars;
 using ShopPlanner.Services.Common;
@@ -19,7 +20,28 @@ internal sealed record AskedWeekends(
     ScheduleClock Clock,
     ImmutableDictionary<string, WeekendTask> Tasks,
     ImmutableArray<ProjectView> Projects
-);
+)
+{
+    /// <summary>Whether a task could not begin when it was set to, so that all are planned freely.</summary>
+    public bool IsFreed { get; init; }
+
+    /// <summary>Projects whose time at the saw can be logged.</summary>
+    public ImmutableArray<WeekendCutting> Cutting { get; init; } = [];
+
+    /// <summary>Steps done in the last weeks, latest first.</summary>
+    public ImmutableArray<WeekendDone> Lately { get; init; } = [];
+
+    /// <summary>Whether a task is set to a time.</summary>
+    public bool HasSet => Request.Tasks.Any(task => task.Begins is not null);
+
+    /// <summary>Returns the same with no task set to a time.</summary>
+    public AskedWeekends Freed() =>
+        this with
+        {
+            IsFreed = true,
+            Request = Request with { Tasks = [.. Request.Tasks.Select(task => task with { Begins = null })] },
+        };
+}
 
 /// <summary>All projects and the shop's working time → a request.</summary>
 internal sealed class WeekendRequests(IProjectService projects, IWorkService works, TimeProvider time)
@@ -31,6 +53,9 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
     private const int Step = 15;
 
     private const double Seconds = 2;
+
+    // Three weekends: later, nobody knows how long something took.
+    private const int DaysLately = 21;
 
     /// <summary>The time zone of the computer, by its name in the IANA database.</summary>
     public string ShopZone =>
@@ -55,11 +80,21 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
         var (calendar, hands) = (reader.Calendar(document), reader.Hands(document));
         var clock = new ScheduleClock(Instant.FromDateTimeUtc(Begin), calendar.Zone);
         var (tasks, shown) = (new List<ProjectTasks>(), new List<ProjectView>());
+        var (cutting, done) = (new List<WeekendCutting>(), new List<WeekendDone>());
+        var times = WorkTimes.Of((await works.LogsAsync(cancel)).Select(log => log.Time));
         foreach (var project in await projects.ListAsync(cancel: cancel))
         {
-            if (project.State >= ProjectState.Done || document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
+            if (project.State >= ProjectState.Done)
                 continue;
-            tasks.Add(new ProjectTasks(project, await works.GetAsync(project.Id, cancel), clock, hands));
+            var work = await works.GetAsync(project.Id, cancel);
+            var own = new ProjectTasks(project, work, clock, hands, times);
+            // What took time is told of a project that is left out too.
+            done.AddRange(Lately(project, work));
+            if (own.IsAtTheSaw)
+                cutting.Add(Cutting(project, own));
+            if (document.Wishes.Any(one => one.Project == project.Id && one.IsLeftOut))
+                continue;
+            tasks.Add(own);
             shown.Add(project);
         }
 
@@ -75,8 +110,23 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
             Seconds = Seconds,
             Projects = [.. shown.Select(project => Wish(project, document, reader, clock))],
         };
-        var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document));
-        return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown]);
+        var told = tasks.SelectMany(one => one.Told).Select(one => Remember(one, document, clock));
+        return new AskedWeekends(request, clock, told.ToImmutableDictionary(one => one.Id), [.. shown])
+        {
+            Cutting = [.. cutting],
+            Lately = [.. done.OrderByDescending(one => one.DoneUtc).ThenBy(one => one.StepId, StringComparer.Ordinal)],
+        };
+    }
+
+    private static WeekendCutting Cutting(ProjectView project, ProjectTasks tasks) =>
+        new(project.Id, project.Name, tasks.CutSoFar);
+
+    private IEnumerable<WeekendDone> Lately(ProjectView project, WorkView? work)
+    {
+        var since = time.GetUtcNow().UtcDateTime.AddDays(-DaysLately);
+        foreach (var step in work?.Steps ?? [])
+            if (step is { Mark: StepMark.Done, DoneUtc: { } done } && done >= since)
+                yield return new(project.Id, project.Name, step.Step.Id, step.Title, done, step.Took);
     }
 
     // What holds already is there, whatever was counted.
@@ -97,13 +147,22 @@ internal sealed class WeekendRequests(IProjectService projects, IWorkService wor
     private static ScheduleTask Remember(ScheduleTask task, WeekendDocument document, ScheduleClock clock) =>
         task with
         {
+            Begins = task.Fixed is null ? SetTo(task.Id, document, clock) : null,
             NotBefore = document.Moved.TryGetValue(task.Id, out var moved) ? Math.Max(0, Minute(clock, moved)) : 0,
             Earlier =
                 document.Kept.TryGetValue(task.Id, out var kept) && Minute(clock, kept) is >= 0 and var minute ? minute : null,
         };
 
-    private static WeekendTask Remember(WeekendTask task, WeekendDocument document) =>
-        document.Moved.TryGetValue(task.Id, out var moved) ? task with { PutOffUtc = moved } : task;
+    private static WeekendTask Remember(WeekendTask task, WeekendDocument document, ScheduleClock clock) =>
+        task with
+        {
+            PutOffUtc = document.Moved.TryGetValue(task.Id, out var moved) ? moved : null,
+            IsSet = SetTo(task.Id, document, clock) is not null,
+        };
+
+    // A time that has passed with the task undone binds nobody.
+    private static int? SetTo(string task, WeekendDocument document, ScheduleClock clock) =>
+        document.Begins.TryGetValue(task, out var begins) && Minute(clock, begins) is >= 0 and var minute ? minute : null;
 
     private static ScheduleProject Wish(ProjectView project, WeekendDocument document, HoursReader reader, ScheduleClock clock)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Microsoft.EntityFrameworkCore;
 using NodaTime;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Scheduling;
@@ -18,7 +17,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
     private Made? last;
 
     public Task<WeekendSettings> SettingsAsync(CancellationToken cancel = default) =>
-        work.ReadAsync(async db => View(await RowAsync(db, cancel)), cancel);
+        work.ReadAsync(async db => View(await WeekendRows.ReadAsync(db, cancel)), cancel);
 
     public Task<Outcome<WeekendSettings>> SaveAsync(WeekendSettings settings, CancellationToken cancel = default) =>
         work.WriteAsync(db => SaveAsync(db, settings, cancel), cancel);
@@ -27,7 +26,13 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
     {
         var made = await MadeAsync(cancel);
         var board = new BoardWriting(made.Asked, made.Schedule).Board();
-        return board with { IsKept = IsKept(made) };
+        return board with
+        {
+            IsKept = IsKept(made),
+            IsFreed = made.Asked.IsFreed,
+            Cutting = made.Asked.Cutting,
+            Lately = made.Asked.Lately,
+        };
     }
 
     public async Task<Outcome<Done>> RememberAsync(CancellationToken cancel = default)
@@ -35,11 +40,7 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
         var made = await MadeAsync(cancel);
         if (made.Schedule.Status == ScheduleStatus.Impossible)
             return Outcome.Faulty<Done>(Fault.Of("schedule", "", "does not exist: see the reasons"));
-        var kept = made.Schedule.Starts.ToImmutableSortedDictionary(
-            one => one.Key,
-            one => made.Asked.Clock.InstantAt(one.Value).ToDateTimeUtc(),
-            StringComparer.Ordinal
-        );
+        var kept = Moments(made.Asked, made.Schedule);
         return await ChangeAsync(document => document with { Kept = kept }, cancel);
     }
 
@@ -49,7 +50,33 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
                 document with
                 {
                     Moved = utc is { } moment ? document.Moved.SetItem(task, moment) : document.Moved.Remove(task),
+                    Begins = document.Begins.Remove(task),
                 },
+            cancel
+        );
+
+    public async Task<Outcome<Done>> MoveAsync(string task, DateTime windowUtc, CancellationToken cancel = default)
+    {
+        var made = await MadeAsync(cancel);
+        var outcome = await Task.Run(() => new WeekendMoves(made.Asked, made.Schedule).Move(task, windowUtc), cancel);
+        if (outcome.Value is not { } moved)
+            return new Outcome<Done>(outcome.Kind, null, outcome.Faults);
+        var moments = Moments(made.Asked, moved);
+        return await ChangeAsync(
+            document =>
+                document with
+                {
+                    Moved = document.Moved.Remove(task),
+                    Begins = document.Begins.SetItem(task, moments[task]),
+                    Kept = moments,
+                },
+            cancel
+        );
+    }
+
+    public Task<Outcome<Done>> LetGoAsync(string? task, CancellationToken cancel = default) =>
+        ChangeAsync(
+            document => document with { Begins = task is null ? document.Begins.Clear() : document.Begins.Remove(task) },
             cancel
         );
 
@@ -67,15 +94,9 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
 
     public void Dispose() => turn.Dispose();
 
-    private static Task<StoredWeekends?> RowAsync(ShopContext db, CancellationToken cancel) =>
-        db.Weekends.SingleOrDefaultAsync(cancel);
-
-    private static WeekendDocument Document(StoredWeekends? row) =>
-        row is null ? WeekendDocument.Usual : WeekendDocument.Read(row.Document);
-
     private static WeekendSettings View(StoredWeekends? row)
     {
-        var document = Document(row);
+        var document = WeekendRows.Document(row);
         return new(
             document.Hours,
             document.DaysOff,
@@ -91,12 +112,12 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
 
     private async Task<Outcome<WeekendSettings>> SaveAsync(ShopContext db, WeekendSettings settings, CancellationToken cancel)
     {
-        var row = await RowAsync(db, cancel);
+        var row = await WeekendRows.ReadAsync(db, cancel);
         if (settings.Version != (row?.Version ?? 0))
             return Outcome.Conflict<WeekendSettings>(
                 new Fault(nameof(settings.Version), "", "is not the latest: another device changed the hours. Load them again")
             );
-        var wanted = Document(row) with
+        var wanted = WeekendRows.Document(row) with
         {
             Hours = settings.Hours,
             DaysOff = settings.DaysOff,
@@ -113,34 +134,19 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             _ = reader.Due(wish);
         if (reader.Faults.Count > 0)
             return Outcome.Faulty<WeekendSettings>(reader.Faults);
-        return View(await StoreAsync(db, row, wanted, cancel));
+        return View(await WeekendRows.StoreAsync(db, row, wanted, cancel));
     }
 
     private Task<Outcome<Done>> ChangeAsync(Func<WeekendDocument, WeekendDocument> change, CancellationToken cancel) =>
         work.WriteAsync<Done>(
             async db =>
             {
-                var row = await RowAsync(db, cancel);
-                await StoreAsync(db, row, change(Document(row)), cancel);
+                var row = await WeekendRows.ReadAsync(db, cancel);
+                await WeekendRows.StoreAsync(db, row, change(WeekendRows.Document(row)), cancel);
                 return Done.Value;
             },
             cancel
         );
-
-    private static async Task<StoredWeekends> StoreAsync(
-        ShopContext db,
-        StoredWeekends? row,
-        WeekendDocument document,
-        CancellationToken cancel
-    )
-    {
-        if (row is null)
-            db.Weekends.Add(row = new StoredWeekends { Document = document.Write() });
-        else
-            row.Document = document.Write();
-        await db.SaveChangesAsync(cancel);
-        return row;
-    }
 
     // One at a time, and none again while nothing has changed.
     private async Task<Made> MadeAsync(CancellationToken cancel)
@@ -151,9 +157,18 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             var (changes, begin) = (work.Changes, requests.Begin);
             if (last is { } known && known.Changes == changes && known.Begin == begin)
                 return known;
-            var document = await work.ReadAsync(async db => Document(await RowAsync(db, cancel)), cancel);
+            var document = await work.ReadAsync(
+                async db => WeekendRows.Document(await WeekendRows.ReadAsync(db, cancel)),
+                cancel
+            );
             var asked = await requests.AskAsync(document, cancel);
-            var schedule = await Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
+            var schedule = await PlanAsync(asked, cancel);
+            if (schedule.Status == ScheduleStatus.Impossible && asked.HasSet)
+            {
+                asked = asked.Freed();
+                schedule = await PlanAsync(asked, cancel);
+            }
+
             return last = new Made(changes, begin, asked, schedule);
         }
         finally
@@ -161,6 +176,16 @@ internal sealed class WeekendService(ShopWork work, WeekendRequests requests, Ti
             turn.Release();
         }
     }
+
+    private static Task<Schedule> PlanAsync(AskedWeekends asked, CancellationToken cancel) =>
+        Task.Run(() => SchedulePlanner.Plan(asked.Request, new ScheduleControl()), cancel);
+
+    private static ImmutableSortedDictionary<string, DateTime> Moments(AskedWeekends asked, Schedule schedule) =>
+        schedule.Starts.ToImmutableSortedDictionary(
+            one => one.Key,
+            one => asked.Clock.InstantAt(one.Value).ToDateTimeUtc(),
+            StringComparer.Ordinal
+        );
 
     private static bool IsKept(Made made) =>
         made.Asked.Request.Tasks.All(task =>

@@ -49,6 +49,9 @@ public static class Links
     /// <summary>The schedule as a calendar.</summary>
     public const string WeekendsCalendar = "/weekends/schedule.ics";
 
+    /// <summary>The schedule at its private address, for calendars that subscribe to it.</summary>
+    public const string WeekendsFeed = "/weekends/feed/";
+
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 

@@ -135,17 +135,13 @@ public sealed class OutageTests(KeptFixture kept) : IClassFixture<KeptFixture>
 
     private static async Task<string> AddressAsync(IPage page, string place)
     {
-        if (place == "idea")
-            return await BeginIdeaAsync(page);
-        if (place is "idea build" or "idea finish")
-            return (await BeginIdeaAsync(page)).Replace("/idea", "/" + place.Split(' ')[1], StringComparison.Ordinal);
-        if (place == "plan to buy")
-            return await Places.AddressAsync(page, "plans /buy");
-        if (!place.StartsWith("first of ", StringComparison.Ordinal))
-            return place;
-        var list = place["first of ".Length..];
-        await page.GotoAsync(list);
-        return (await page.Locator($"main a[href^='{list}/']").First.GetAttributeAsync("href"))!;
+        if (place.Split(' ') is ["idea", .. var step])
+            return (await BeginIdeaAsync(page)).Replace(
+                "/idea",
+                "/" + (step is [var one] ? one : "idea"),
+                StringComparison.Ordinal
+            );
+        return await Places.AddressAsync(page, place == "plan to buy" ? "plans /buy" : place);
     }
 
     private static async Task<string> BeginIdeaAsync(IPage page)

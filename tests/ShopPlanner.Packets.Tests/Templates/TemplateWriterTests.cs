@@ -97,8 +97,8 @@ public sealed class TemplateWriterTests
                     return kept;
                 }
             );
-        // The sheet's border lies half an inch in; the end of the part is the next upright line.
-        var end = pages[0].Lines.First(line => line.IsUpright && line.Long > 40 && line.X is > 13 and < 25).X;
+        // The end of the part is the first upright line, where the drawing begins.
+        var end = pages[0].Lines.Where(line => line.IsUpright && line.Long > 40).Min(line => line.X);
         Assert.Equal(template.Holes.Length, holes.Count);
         Assert.All(
             template.Holes.OrderBy(hole => hole.At.X).Zip(holes),
@@ -178,11 +178,19 @@ public sealed class TemplateWriterTests
     }
 
     // Middles of the level lines of crosses, from the left.
-    private static List<double> Centres(ReadPage page, double length) =>
+    // Where a level and an upright line of that length cross in their middles.
+    private static List<double> Centres(ReadPage page, double length)
+    {
+        var arms = page.Lines.Where(line => Math.Abs(line.Long - length) < 0.02 && line.Y < page.High - 40).ToList();
+        return
         [
-            .. page
-                .Lines.Where(line => line.IsLevel && Math.Abs(line.Long - length) < 0.02 && line.Y < page.High - 40)
-                .Select(line => (line.X + line.EndX) / 2)
+            .. arms.Where(line => line.IsLevel)
+                .Select(level => (X: (level.X + level.EndX) / 2, level.Y))
+                .Where(at => arms.Any(arm => arm.IsUpright && IsAt(arm.X, at.X) && IsAt((arm.Y + arm.EndY) / 2, at.Y)))
+                .Select(at => at.X)
                 .Order(),
         ];
+    }
+
+    private static bool IsAt(double one, double other) => Math.Abs(one - other) < 0.02;
 }

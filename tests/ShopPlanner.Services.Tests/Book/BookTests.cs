@@ -3,6 +3,7 @@ using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Tests.Buying;
 
@@ -105,6 +106,28 @@ public sealed class BookTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Logged_time_stands_by_project_and_month_and_in_the_file()
+    {
+        var work = Shop.Get<IWorkService>();
+        await work.AddCuttingTimeAsync(stand, "50", 0, CommandId.New(), TestShop.Cancel);
+        Shop.Clock.Advance(TimeSpan.FromDays(40));
+        await work.AddCuttingTimeAsync(stand, "1:10", 0, CommandId.New(), TestShop.Cancel);
+        await work.AddCuttingTimeAsync(given.Project.Id, "30", 0, CommandId.New(), TestShop.Cancel);
+        var entries = (await BookAsync()).Entries;
+        Assert.Equal(
+            [("Boot-room bench", 30), ("Plant stand", 120)],
+            BookTotals.By(entries, BookBy.Project).Select(group => (group.Label, group.Minutes))
+        );
+        Assert.Equal(
+            [("2026-06", 100), ("2026-05", 50)],
+            BookTotals.By(entries, BookBy.Month).Select(group => (group.Key, group.Minutes))
+        );
+        Assert.Empty(BookTotals.By(entries, BookBy.Store));
+        var file = await Shop.Get<IBookService>().ExportCsvAsync(TestShop.Cancel);
+        Assert.Contains("2026-05-02,time at work,Plant stand,,,Cut the parts,,,50", file, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_file_says_the_same()
     {
         await CutAllAsync(await PlanBothAsync());
@@ -112,12 +135,12 @@ public sealed class BookTests : IAsyncLifetime
             "\r\n",
             StringSplitOptions.RemoveEmptyEntries
         );
-        Assert.Equal("Date,Entry,Project,Store,Material,What,Money,Sq ft", lines[0]);
+        Assert.Equal("Date,Entry,Project,Store,Material,What,Money,Sq ft,Minutes", lines[0]);
         var book = await BookAsync();
         Assert.Equal(book.Entries.Length + 1, lines.Length);
         Assert.Equal(
             BookTotals.Money(book.Entries).Amount,
-            lines.Skip(1).Where(line => line.Contains("money spent")).Sum(line => Number(line.Split(',')[^2]))
+            lines.Skip(1).Where(line => line.Contains("money spent")).Sum(line => Number(line.Split(',')[^3]))
         );
     }
 

@@ -1,6 +1,7 @@
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making;
+using ShopPlanner.Services.Weekends;
 
 namespace ShopPlanner.Services.Tests.Commands;
 
@@ -25,6 +26,25 @@ internal static partial class MakingCases
                     return (shop, id) => shop.Get<IWorkService>().NoteAsync(project, step, "Left clamp is stiff.", id, Cancel);
                 },
                 Say
+            ),
+            Of<IWorkService, WorkView>(
+                nameof(IWorkService.TookAsync),
+                async given =>
+                {
+                    var (project, step) = (given.Project.Id, await OwnStepAsync(given, "Glue the frame"));
+                    return (shop, id) => shop.Get<IWorkService>().TookAsync(project, step, "1:30", id, Cancel);
+                },
+                Say
+            ),
+            Of<IWorkService, WorkView>(
+                nameof(IWorkService.AddCuttingTimeAsync),
+                given => (shop, id) => shop.Get<IWorkService>().AddCuttingTimeAsync(given.Project.Id, "50", 40, id, Cancel),
+                Say
+            ),
+            Of<IWeekendFeedService, WeekendFeed>(
+                nameof(IWeekendFeedService.MakeAsync),
+                _ => (shop, id) => shop.Get<IWeekendFeedService>().MakeAsync(id, Cancel),
+                feed => feed.Token
             ),
             Of<IWorkService, WorkView>(
                 nameof(IWorkService.MoveAsync),

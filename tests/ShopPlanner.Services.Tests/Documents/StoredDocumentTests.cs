@@ -44,7 +44,8 @@ public sealed class StoredDocumentTests
     public void Weekends_of_any_version_are_read()
     {
         var read = WeekendDocument.Read(WeekendsV1);
-        Assert.Equal(WeekendsV1, read.Write());
+        Assert.Equal(WeekendsV1Now, read.Write());
+        Assert.Equal(WeekendsV2, WeekendDocument.Read(WeekendsV2).Write());
         Assert.Equal(
             ("8", One, new DateTime(2027, 3, 6, 15, 0, 0, DateTimeKind.Utc)),
             (read.Clamps, read.Wishes[0].Project, read.Kept["a/cut"])
@@ -132,7 +133,10 @@ public sealed class StoredDocumentTests
     public void Work_of_any_version_is_read()
     {
         var read = WorkDocument.Read(WorkV1);
-        Assert.Equal(WorkV1, read.Write());
+        Assert.Equal(WorkV1Now, read.Write());
+        var newest = WorkDocument.Read(WorkV2);
+        Assert.Equal(WorkV2, newest.Write());
+        Assert.Equal(("1:30", 40), (newest.Steps[0].Took!.Text, newest.Cutting[0].Time.Usual));
         var (step, own) = (Assert.Single(read.Steps), Assert.Single(read.Own));
         Assert.Equal(("groove:E:case", "Groove the rails", false), (step.Id, step.Title, step.IsSkipped));
         Assert.Equal(new DateTime(2026, 5, 2, 9, 30, 0, DateTimeKind.Utc), step.DoneUtc);
@@ -148,8 +152,9 @@ public sealed class StoredDocumentTests
 
     [Theory]
     [InlineData("{", "is damaged")]
-    [InlineData("""{"format":"shop-planner/work","version":1,"steps":[]}""", "is damaged")]
-    [InlineData("""{"format":"shop-planner/work","version":2}""", "version 2")]
+    [InlineData("""{"format":"shop-planner/work","version":2,"steps":[]}""", "is damaged")]
+    [InlineData("""{"format":"shop-planner/work","version":1}""", "is damaged")]
+    [InlineData("""{"format":"shop-planner/work","version":3}""", "version 3")]
     public void Work_that_cannot_be_read_is_never_taken_for_none(string text, string problem) =>
         Assert.Contains(problem, Assert.Throws<StoredDocumentException>(() => WorkDocument.Read(text)).Message);
 
@@ -237,8 +242,20 @@ public sealed class StoredDocumentTests
     private const string WorkV1 =
         """{"format":"shop-planner/work","version":1,"choices":{"glue":"pva","finish":"paint","edges":null,"uses":["food"],"pinsBefore":true,"hingesBefore":true,"panelEdgesBefore":false,"doorsAfterCase":true,"cleatsFirst":false,"startGrit":80,"endGrit":null,"coats":3,"hours":{"recoat":2.5}},"steps":[{"id":"groove:E:case","title":"Groove the rails","done":"2026-05-02T09:30:00Z","doneAs":["Fence to bit: 1/4″"],"skipped":false,"note":"Ask Sam","words":{"title":"Mine","says":["Slowly."],"instead":["Groove the rails"]},"measured":{"width 1":"19 7/8"}}],"own":[{"id":"own:1","finish":false,"title":"Toe kick","says":[]}],"order":["own:1","groove:E:case"],"listed":{"Latex paint, 1 qt":"2"}}""";
 
+    private const string WorkV1Now =
+        """{"format":"shop-planner/work","version":2,"choices":{"glue":"pva","finish":"paint","edges":null,"uses":["food"],"pinsBefore":true,"hingesBefore":true,"panelEdgesBefore":false,"doorsAfterCase":true,"cleatsFirst":false,"startGrit":80,"endGrit":null,"coats":3,"hours":{"recoat":2.5}},"steps":[{"id":"groove:E:case","title":"Groove the rails","done":"2026-05-02T09:30:00Z","doneAs":["Fence to bit: 1/4″"],"skipped":false,"note":"Ask Sam","words":{"title":"Mine","says":["Slowly."],"instead":["Groove the rails"]},"measured":{"width 1":"19 7/8"},"took":null}],"own":[{"id":"own:1","finish":false,"title":"Toe kick","says":[]}],"order":["own:1","groove:E:case"],"listed":{"Latex paint, 1 qt":"2"},"cutting":[]}""";
+
+    private const string WorkV2 =
+        """{"format":"shop-planner/work","version":2,"choices":{"glue":"pva","finish":"paint","edges":null,"uses":["food"],"pinsBefore":true,"hingesBefore":true,"panelEdgesBefore":false,"doorsAfterCase":true,"cleatsFirst":false,"startGrit":80,"endGrit":null,"coats":3,"hours":{"recoat":2.5}},"steps":[{"id":"groove:E:case","title":"Groove the rails","done":"2026-05-02T09:30:00Z","doneAs":["Fence to bit: 1/4″"],"skipped":false,"note":"Ask Sam","words":{"title":"Mine","says":["Slowly."],"instead":["Groove the rails"]},"measured":{"width 1":"19 7/8"},"took":{"text":"1:30","kind":"groove","usual":45}}],"own":[{"id":"own:1","finish":false,"title":"Toe kick","says":[]}],"order":["own:1","groove:E:case"],"listed":{"Latex paint, 1 qt":"2"},"cutting":[{"id":"0198","when":"2026-05-02T11:30:00Z","time":{"text":"50","kind":"cut","usual":40}}]}""";
+
     private const string WeekendsV1 =
         """{"format":"shop-planner/weekends","version":1,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"}}""";
+
+    private const string WeekendsV1Now =
+        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"begins":{},"feed":""}""";
+
+    private const string WeekendsV2 =
+        """{"format":"shop-planner/weekends","version":2,"hours":{"Saturday":"9:00-17:00"},"daysOff":"2027-03-06","extraHours":"","zone":"America/Chicago","people":"1","clamps":"8","drying":"","projects":[{"project":"019de805-fdc0-7466-ab67-362924ffdb06","priority":2,"due":"2027-04-01","leftOut":false}],"moved":{"a/cut":"2027-03-06T15:00:00Z"},"kept":{"a/cut":"2027-03-06T15:00:00Z"},"begins":{"a/cut":"2027-03-06T15:00:00Z"},"feed":"0123456789abcdef0123456789abcdef"}""";
 
     private const string FaultsV1 =
         """{"format":"shop-planner/faults","version":1,"faults":[{"field":"stock","value":"B7","message":"is gone"}]}""";

@@ -43,8 +43,14 @@ public sealed class DraftOnceTests : IAsyncLifetime
     public async Task A_run_that_waited_while_the_shop_changed_is_made_from_the_shop_as_it_is()
     {
         using var held = new SemaphoreSlim(0);
-        given.Planner.Before = (_, _) => held.Wait(TestShop.Cancel);
+        var isBegun = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        given.Planner.Before = (_, _) =>
+        {
+            isBegun.TrySetResult();
+            held.Wait(TestShop.Cancel);
+        };
         var first = (await given.Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!;
+        await isBegun.Task.WaitAsync(TestShop.Cancel);
         var second = (await given.Shop.Plans.StartAsync(given.Order(), CommandId.New(), TestShop.Cancel)).Value!;
         var price = Some.Price(price: "7.50") with { Id = given.Store.Prices[0].Id, Version = given.Store.Prices[0].Version };
         Assert.True((await given.Shop.Stores.SavePriceAsync(given.Store.Id, price, CommandId.New(), TestShop.Cancel)).Ok);

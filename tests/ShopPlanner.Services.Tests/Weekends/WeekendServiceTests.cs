@@ -78,6 +78,32 @@ public sealed class WeekendServiceTests
     }
 
     [Fact]
+    public async Task Estimates_learn_from_what_steps_of_the_kind_took()
+    {
+        await using var project = await WorkProjects.OfDesignAsync();
+        var weekends = project.Shop.Get<IWeekendService>();
+        var steps = (await project.ReadAsync()).Steps;
+        var kind = steps.GroupBy(step => step.Step.Action).First(same => same.Count(step => step.Step.Minutes > 0) > 1).ToList();
+        var (done, open) = (kind[0], kind[1]);
+        await project.MarkAsync(done.Step.Id, StepMark.Done);
+        await project.WriteAsync(done.Step.Id, texts => texts with { Took = $"{4 * done.Step.Minutes}" });
+        var board = await weekends.BoardAsync(Cancel);
+        var task = board.Windows.SelectMany(window => window.Lines).Select(line => line.Task).First(one => IsOf(one, open));
+        Assert.Equal((open.Step.Minutes, 1), (task.Usual, task.Logs));
+        Assert.True(task.Minutes > task.Usual);
+        Assert.Equal($"{4 * done.Step.Minutes}", Assert.Single(board.Lately).Took);
+        // What is open again teaches nothing until it is done once more.
+        await project.MarkAsync(done.Step.Id, StepMark.Open);
+        var again = (await weekends.BoardAsync(Cancel))
+            .Windows.SelectMany(window => window.Lines)
+            .First(line => IsOf(line.Task, open));
+        Assert.Equal((open.Step.Minutes, 0), (again.Task.Minutes, again.Task.Logs));
+    }
+
+    private static bool IsOf(WeekendTask task, WorkStepView step) =>
+        task.Id.EndsWith("/" + step.Step.Id, StringComparison.Ordinal);
+
+    [Fact]
     public async Task A_project_that_is_left_out_or_done_is_not_scheduled()
     {
         await using var project = await WorkProjects.OfDesignAsync();

@@ -38,6 +38,34 @@ public sealed class BenchStepsTests
     }
 
     [Fact]
+    public async Task How_long_a_step_took_is_sent_by_a_plain_form()
+    {
+        await using var server = await ShopServer.OpenAsync();
+        using var browser = server.Browse();
+        var project = await BeginAsync(server);
+        var first = (await ReadAsync(server, project)).Steps[0];
+        var page = await browser.OpenAsync(Links.BenchSteps(project));
+        Assert.Empty(page.QuerySelectorAll(".bench-took"));
+        using var done = await browser.SubmitAsync(page.FormOf("Done: " + first.Title));
+        page = await browser.OpenAsync(Links.BenchSteps(project));
+        var form = page.FormOf("Save time: " + first.Title);
+        using var saved = await browser.PostAsync(
+            Links.BenchSteps(project) + "/took",
+            PlainBrowser.FieldsOf(form).With(("Took", "1:30"))
+        );
+        Assert.Equal(HttpStatusCode.SeeOther, saved.StatusCode);
+        Assert.Equal("1:30", (await ReadAsync(server, project)).Steps[0].Took);
+        page = await browser.OpenAsync(Links.BenchSteps(project));
+        form = page.FormOf("Save time: " + first.Title);
+        Assert.Equal("1:30", form.QuerySelector("input[name=Took]")!.GetAttribute("value"));
+        using var wrong = await browser.PostAsync(
+            Links.BenchSteps(project) + "/took",
+            PlainBrowser.FieldsOf(form).With(("Took", "an hour"))
+        );
+        Assert.Equal(HttpStatusCode.Conflict, wrong.StatusCode);
+    }
+
+    [Fact]
     public async Task A_form_that_is_damaged_or_for_a_step_that_is_gone_changes_nothing()
     {
         await using var server = await ShopServer.OpenAsync();

@@ -1,6 +1,8 @@
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using ShopPlanner.Services.Common;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Web.Features.Book;
 using ShopPlanner.Web.Shared;
 
@@ -31,7 +33,7 @@ public sealed class BookPageTests : IAsyncLifetime
         var page = Open(Links.Book("project"));
         page.WaitForAssertion(() => Assert.Equal("Boot-room bench", page.Find(".book tbody th").TextContent));
         Assert.Equal(
-            ["$6.48", "1.7 sq ft", "1 sq ft", "", "0.6 sq ft"],
+            ["$6.48", "1.7 sq ft", "1 sq ft", "", "0.6 sq ft", ""],
             page.FindAll(".book tbody tr:first-child td").Select(cell => cell.TextContent.Trim())
         );
         Assert.Equal("$6.48", page.Find(".book tfoot td").TextContent.Trim());
@@ -48,6 +50,22 @@ public sealed class BookPageTests : IAsyncLifetime
         {
             var lines = Open(link);
             Assert.NotEmpty(lines.WaitForElements("#entries tbody tr a"));
+        }
+    }
+
+    [Fact]
+    public async Task Logged_time_stands_by_project_and_month_and_opens_its_lines()
+    {
+        var work = shop.Server.Get<IWorkService>();
+        foreach (var took in new[] { "50", "1:30" })
+            Assert.True((await work.AddCuttingTimeAsync(shop.Project.Id, took, 0, CommandId.New(), ShopServer.Cancel)).Ok);
+        foreach (var by in new[] { "project", "month" })
+        {
+            var page = Open(Links.Book(by));
+            var figure = page.WaitForElement(".book tbody a[aria-label^='Hours']");
+            Assert.Equal("2 h 20 min", figure.TextContent);
+            var lines = Open(figure.GetAttribute("href")!).WaitForElements("#entries tbody tr");
+            Assert.Equal(["50 min", "1 h 30 min"], lines.Select(line => line.LastElementChild!.TextContent));
         }
     }
 

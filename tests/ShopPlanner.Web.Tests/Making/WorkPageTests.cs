@@ -100,6 +100,20 @@ public sealed class WorkPageTests : PageContext, IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_step_that_is_done_takes_a_time_and_says_what_is_wrong_with_it()
+    {
+        var first = (await ReadAsync()).On(WorkPage.Build).First();
+        var page = Build();
+        Assert.DoesNotContain("Time it took", page.Markup, StringComparison.Ordinal);
+        await Button(page, "Done: " + first.Title).PressAsync();
+        await Field(page, "took").TypedAsync("an hour");
+        Assert.Contains("write minutes, like 45", page.Find(".work-step .fault").TextContent, StringComparison.Ordinal);
+        await Field(page, "took").TypedAsync("1:30");
+        Assert.Equal("1:30", (await ReadAsync()).On(WorkPage.Build).First().Took);
+        Assert.Equal(90, Assert.Single(await Work.LogsAsync(ShopServer.Cancel)).Time.Took);
+    }
+
+    [Fact]
     public async Task A_step_of_her_own_is_added_once_and_a_bad_one_is_refused_beside_its_field()
     {
         var page = Build();

@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Weekends;
 using ShopPlanner.Web.Features.Weekends;
 
@@ -46,10 +47,37 @@ public sealed class WeekendsPageTests
         );
     }
 
+    [Fact]
+    public async Task Times_are_logged_and_estimates_say_from_how_many()
+    {
+        await using var shop = await PlannedShop.OpenAsync();
+        using var context = For(shop);
+        var work = shop.Server.Get<IWorkService>();
+        var begun = await shop.Server.Get<IIdeaService>().BeginAsync("bookcase", "", CommandId.New(), ShopServer.Cancel);
+        var project = begun.Value!.Id;
+        var steps = (await work.GetAsync(project, ShopServer.Cancel))!.Steps;
+        var done = steps.GroupBy(step => step.Step.Action).First(same => same.Count(step => step.Step.Minutes > 0) > 1).First();
+        Assert.True((await work.MarkAsync(project, done.Step.Id, StepMark.Done, CommandId.New(), ShopServer.Cancel)).Ok);
+        var page = context.Render<WeekendsPage>();
+        page.WaitForElements(".weekend-card", Patience);
+        var form = "form[aria-label$='time at the saw'] input";
+        await page.Find(form).TypedAsync("soon");
+        await page.Find("form[aria-label$='time at the saw']").PressAsync();
+        Assert.Contains("write minutes, like 45", page.Find(".weekend-took .fault").TextContent, StringComparison.Ordinal);
+        await page.Find(form).TypedAsync("1:10");
+        await page.Find("form[aria-label$='time at the saw']").PressAsync();
+        Assert.Equal(70, Assert.Single(await work.LogsAsync(ShopServer.Cancel)).Time.Took);
+        await page.Find("div.weekend-took input").TypedAsync("9:00");
+        Assert.Equal(2, (await work.LogsAsync(ShopServer.Cancel)).Length);
+        page.WaitForAssertion(() => Assert.Contains("; from 1 log)", page.Markup, StringComparison.Ordinal), Patience);
+    }
+
     private static BunitContext For(PlannedShop shop)
     {
         var context = PageTest.For(shop);
         context.Services.AddSingleton(shop.Server.Get<IWeekendService>());
+        context.Services.AddSingleton(shop.Server.Get<IWorkService>());
+        context.Services.AddSingleton(shop.Server.Get<IWeekendFeedService>());
         return context;
     }
 }

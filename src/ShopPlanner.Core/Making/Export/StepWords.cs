@@ -12,6 +12,9 @@ public static class StepWords
         DayMinutes = 24 * HourMinutes,
         LongestInMinutes = 2 * HourMinutes;
 
+    /// <summary>Returns the word of an action in the steps format, by which work is told apart by kind: <c>groove</c>.</summary>
+    public static string Kind(WorkAction action) => FormatWords.Of(action);
+
     /// <summary>Returns the words of a phase: <c>Work on single parts</c>.</summary>
     public static string Of(WorkPhase phase) =>
         phase switch

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using ShopPlanner.Core.Making.Model;
 using ShopPlanner.Services.Storage.Documents;
@@ -70,6 +71,26 @@ internal sealed record StoredWords(
     [property: JsonPropertyName("instead")] ImmutableArray<string> Instead
 );
 
+/// <summary>How long work took.</summary>
+/// <param name="Text">As typed.</param>
+/// <param name="Kind">What was done, a word of the steps format.</param>
+/// <param name="Usual">Minutes as estimated then, without any log.</param>
+internal sealed record StoredTime(
+    [property: JsonPropertyName("text")] string Text,
+    [property: JsonPropertyName("kind")] string Kind,
+    [property: JsonPropertyName("usual")] int Usual
+);
+
+/// <summary>Time at the saw, in one go.</summary>
+/// <param name="Id">Unlike any other.</param>
+/// <param name="WhenUtc">When it was logged.</param>
+/// <param name="Time">How long it took; estimated is what was cut since the session before.</param>
+internal sealed record StoredSession(
+    [property: JsonPropertyName("id")] string Id,
+    [property: JsonPropertyName("when")] DateTime WhenUtc,
+    [property: JsonPropertyName("time")] StoredTime Time
+);
+
 /// <summary>What a builder did with a step; kept by the step's id, also while the plan has no such step.</summary>
 /// <param name="Id">The step's.</param>
 /// <param name="Title">The step's title when something was last kept for it.</param>
@@ -79,6 +100,7 @@ internal sealed record StoredWords(
 /// <param name="Note">Free text.</param>
 /// <param name="Words">Words of the builder's own; null where the plan's stand.</param>
 /// <param name="Measured">Sizes of doors' openings, as typed, by <c>width 1</c>, <c>height 1</c> and so on.</param>
+/// <param name="Took">How long it took; null where that was not logged.</param>
 internal sealed record StoredStep(
     [property: JsonPropertyName("id")] string Id,
     [property: JsonPropertyName("title")] string Title,
@@ -87,16 +109,17 @@ internal sealed record StoredStep(
     [property: JsonPropertyName("skipped")] bool IsSkipped,
     [property: JsonPropertyName("note")] string Note,
     [property: JsonPropertyName("words")] StoredWords? Words,
-    [property: JsonPropertyName("measured")] ImmutableSortedDictionary<string, string> Measured
+    [property: JsonPropertyName("measured")] ImmutableSortedDictionary<string, string> Measured,
+    [property: JsonPropertyName("took")] StoredTime? Took
 )
 {
     /// <summary>Nothing kept yet.</summary>
     public static StoredStep New(string id) =>
-        new(id, "", null, [], false, "", null, ImmutableSortedDictionary<string, string>.Empty);
+        new(id, "", null, [], false, "", null, ImmutableSortedDictionary<string, string>.Empty, null);
 
     /// <summary>Whether it holds nothing that is worth keeping.</summary>
     [JsonIgnore]
-    public bool IsEmpty => DoneUtc is null && !IsSkipped && Words is null && Note.Length == 0 && Measured.IsEmpty;
+    public bool IsEmpty => DoneUtc is null && !IsSkipped && Words is null && Note.Length == 0 && Measured.IsEmpty && Took is null;
 }
 
 /// <summary>A step that the builder added.</summary>
@@ -117,20 +140,22 @@ internal sealed record OwnStep(
 /// <param name="Own">Steps that she added.</param>
 /// <param name="Order">Ids of all steps in the order that she wants; empty while the plan's stands.</param>
 /// <param name="Listed">How much of what the finish takes was put on the shopping list, by its name there.</param>
+/// <param name="Cutting">Time at the saw, oldest first.</param>
 internal sealed record WorkDocument(
     [property: JsonPropertyName("choices")] StoredChoices Choices,
     [property: JsonPropertyName("steps")] ImmutableArray<StoredStep> Steps,
     [property: JsonPropertyName("own")] ImmutableArray<OwnStep> Own,
     [property: JsonPropertyName("order")] ImmutableArray<string> Order,
-    [property: JsonPropertyName("listed")] ImmutableSortedDictionary<string, string> Listed
+    [property: JsonPropertyName("listed")] ImmutableSortedDictionary<string, string> Listed,
+    [property: JsonPropertyName("cutting")] ImmutableArray<StoredSession> Cutting
 )
 {
     /// <summary>Format <c>shop-planner/work</c>.</summary>
-    private static readonly StoredFormat<WorkDocument> Format = new("shop-planner/work", node => node.AsObject());
+    private static readonly StoredFormat<WorkDocument> Format = new("shop-planner/work", node => node.AsObject(), WithTimes);
 
     /// <summary>Before anything was decided or done.</summary>
     public static WorkDocument Empty { get; } =
-        new(StoredChoices.Of(WorkChoices.Usual), [], [], [], ImmutableSortedDictionary<string, string>.Empty);
+        new(StoredChoices.Of(WorkChoices.Usual), [], [], [], ImmutableSortedDictionary<string, string>.Empty, []);
 
     /// <summary>The document of a text.</summary>
     /// <exception cref="StoredDocumentException">It is damaged, or newer than this program.</exception>
@@ -162,16 +187,27 @@ internal sealed record WorkDocument(
         };
 
     /// <summary>For a copy of the project, to be built from the start: it keeps the builder's decisions and notes, and drops the
-    /// steps done, the measurements and what was put on the shopping list.</summary>
+    /// steps done, the measurements, the times and what was put on the shopping list.</summary>
     public WorkDocument ForCopy() =>
         this with
         {
             Steps =
             [
                 .. Steps
-                    .Select(step => step with { DoneUtc = null, DoneAs = [], Measured = step.Measured.Clear() })
+                    .Select(step => step with { DoneUtc = null, DoneAs = [], Measured = step.Measured.Clear(), Took = null })
                     .Where(step => !step.IsEmpty),
             ],
             Listed = ImmutableSortedDictionary<string, string>.Empty,
+            Cutting = [],
         };
+
+    // Version 1 is from before times were logged.
+    private static JsonObject WithTimes(JsonNode node)
+    {
+        var members = node.AsObject();
+        foreach (var step in members["steps"] as JsonArray ?? throw new KeyNotFoundException("the member steps is missing"))
+            step!.AsObject().Add("took", null);
+        members.Add("cutting", new JsonArray());
+        return members;
+    }
 }

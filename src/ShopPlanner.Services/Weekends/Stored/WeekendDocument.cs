@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using ShopPlanner.Services.Storage.Documents;
 
@@ -23,6 +24,8 @@ internal sealed record StoredWish(
 /// <param name="Wishes">By project.</param>
 /// <param name="Moved">The earliest moment of tasks that were put off, by task.</param>
 /// <param name="Kept">When each task begins in the schedule that was kept, by task.</param>
+/// <param name="Begins">When tasks begin that were set to a time, by task.</param>
+/// <param name="Feed">The secret part of the calendar's private address; empty where there is none.</param>
 internal sealed record WeekendDocument(
     [property: JsonPropertyName("hours")] ImmutableSortedDictionary<string, string> Hours,
     [property: JsonPropertyName("daysOff")] string DaysOff,
@@ -33,11 +36,17 @@ internal sealed record WeekendDocument(
     [property: JsonPropertyName("drying")] string Drying,
     [property: JsonPropertyName("projects")] ImmutableArray<StoredWish> Wishes,
     [property: JsonPropertyName("moved")] ImmutableSortedDictionary<string, DateTime> Moved,
-    [property: JsonPropertyName("kept")] ImmutableSortedDictionary<string, DateTime> Kept
+    [property: JsonPropertyName("kept")] ImmutableSortedDictionary<string, DateTime> Kept,
+    [property: JsonPropertyName("begins")] ImmutableSortedDictionary<string, DateTime> Begins,
+    [property: JsonPropertyName("feed")] string Feed
 )
 {
     /// <summary>Format <c>shop-planner/weekends</c>.</summary>
-    private static readonly StoredFormat<WeekendDocument> Format = new("shop-planner/weekends", node => node.AsObject());
+    private static readonly StoredFormat<WeekendDocument> Format = new(
+        "shop-planner/weekends",
+        node => node.AsObject(),
+        WithFeed
+    );
 
     private static readonly ImmutableSortedDictionary<string, DateTime> None = ImmutableSortedDictionary.Create<string, DateTime>(
         StringComparer.Ordinal
@@ -58,7 +67,9 @@ internal sealed record WeekendDocument(
             "",
             [],
             None,
-            None
+            None,
+            None,
+            ""
         );
 
     /// <summary>The document of a text.</summary>
@@ -67,4 +78,13 @@ internal sealed record WeekendDocument(
 
     /// <summary>The text of this document.</summary>
     public string Write() => Format.Write(this);
+
+    // Version 1 is from before tasks were set to a time and the calendar had an address.
+    private static JsonObject WithFeed(JsonNode node)
+    {
+        var members = node.AsObject();
+        members.Add("begins", new JsonObject());
+        members.Add("feed", "");
+        return members;
+    }
 }

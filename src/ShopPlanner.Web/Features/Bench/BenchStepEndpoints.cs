@@ -8,12 +8,27 @@ namespace ShopPlanner.Web.Features.Bench;
 internal static class BenchStepEndpoints
 {
     /// <summary>Maps the address.</summary>
-    public static void MapBenchSteps(this IEndpointRouteBuilder routes) =>
-        routes
+    public static void MapBenchSteps(this IEndpointRouteBuilder routes)
+    {
+        var steps = routes
             .MapGroup(Links.AllBenchSteps + "{projectId:guid}")
             .DisableAntiforgery()
-            .AddEndpointFilter(BenchEndpoints.CheckAsync)
-            .MapPost("/mark", MarkAsync);
+            .AddEndpointFilter(BenchEndpoints.CheckAsync);
+        steps.MapPost("/mark", MarkAsync);
+        steps.MapPost("/took", TookAsync);
+    }
+
+    private static async Task<IResult> TookAsync(Guid projectId, IWorkService work, HttpContext context, CancellationToken cancel)
+    {
+        var form = new BenchForm(context.Request.Form);
+        var (command, step, took) = (form.Id("Command"), form.Text("Step"), form.Text("Took"));
+        if (step is null || took is null)
+            form.Refuse("Step", "is incomplete: open the page again and repeat");
+        var page = Links.BenchSteps(projectId);
+        return form.Faults.IsEmpty
+            ? BenchEndpoints.After(await work.TookAsync(projectId, step!, took!, new CommandId(command), cancel), page)
+            : BenchEndpoints.Unread(form, page);
+    }
 
     private static async Task<IResult> MarkAsync(Guid projectId, IWorkService work, HttpContext context, CancellationToken cancel)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Drawing;
 using ShopPlanner.Drawing.Plots;
+using ShopPlanner.Scheduling.Checks;
 using ShopPlanner.Services.Book;
 using ShopPlanner.Web.Shared;
 
@@ -18,7 +19,12 @@ internal static class BookWords
         (BookFigure.Used, "used", "In parts"),
         (BookFigure.Kept, "kept", "Kept"),
         (BookFigure.Wasted, "wasted", "Waste"),
+        (BookFigure.Hours, "hours", "Hours"),
     ];
+
+    /// <summary>The figures that there are by month, project or store: time belongs to no store.</summary>
+    public static IReadOnlyList<(BookFigure Figure, string Key, string Name)> FiguresBy(BookBy by) =>
+        by == BookBy.Store ? [.. Figures.Where(one => one.Figure != BookFigure.Hours)] : Figures;
 
     /// <summary>What the book is put together by.</summary>
     public static IReadOnlyList<(BookBy By, string Key, string Name)> Ways { get; } =
@@ -41,15 +47,20 @@ internal static class BookWords
     public static string Say(BookGroup group, BookFigure figure, LengthUnit unit, string sign) =>
         !group.Of(figure).Any() ? ""
         : figure == BookFigure.Spent ? Words.Money(group.Spent, sign)
+        : figure == BookFigure.Hours ? Minutes.Say(group.Minutes)
         : AreaFormat.Of(group.Wood(figure), unit);
 
     /// <summary>An entry's amount.</summary>
     public static string Say(BookEntry entry, LengthUnit unit, string sign) =>
-        entry.Figure == BookFigure.Spent ? Words.Money(entry.Money, sign) : AreaFormat.Of(entry.Area, unit);
+        entry.Figure == BookFigure.Spent ? Words.Money(entry.Money, sign)
+        : entry.Figure == BookFigure.Hours ? Minutes.Say(entry.Minutes)
+        : AreaFormat.Of(entry.Area, unit);
 
     /// <summary>A group's figure as a bar is long.</summary>
     public static double ValueOf(BookGroup group, BookFigure figure) =>
-        figure == BookFigure.Spent ? (double)group.Spent.Amount : (double)group.Wood(figure).ToSquareFeet();
+        figure == BookFigure.Spent ? (double)group.Spent.Amount
+        : figure == BookFigure.Hours ? group.Minutes
+        : (double)group.Wood(figure).ToSquareFeet();
 
     /// <summary>How the price of a board or sheet went, store by store; null where there is one price only.</summary>
     public static LineDrawing? PricePlot(IEnumerable<PriceSeen> prices, string sign, double width)

@@ -2,6 +2,7 @@ using System.Globalization;
 using ShopPlanner.Scheduling;
 using ShopPlanner.Scheduling.Checks;
 using ShopPlanner.Services.Weekends;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Features.Weekends;
 
@@ -28,6 +29,10 @@ internal static class WeekendWords
             : rest == 0 ? text
             : $"{text} {Minutes.Say(rest)}";
     }
+
+    /// <summary><c> (usually 30 min; from 4 logs)</c>; empty where the estimate is the usual one.</summary>
+    public static string Learned(WeekendTask task) =>
+        task.Logs == 0 ? "" : $" (usually {Minutes.Say(task.Usual)}; from {Words.Count(task.Logs, "log")})";
 
     /// <summary>How good a schedule is.</summary>
     public static string Quality(WeekendBoard board) =>
