@@ -26,6 +26,7 @@ public sealed partial class ThreeProjectsTests(BrowserFixture browser) : IClassF
         await clicks.LinkAsync("Go to the bench");
         await clicks.LinkAsync("All cuts done");
         await clicks.ButtonAsync("^Finish this (board|sheet)");
+        await Expect(page.Locator("[data-saved] [role=status]")).ToHaveTextAsync("✓Saved on the shop's computer");
         await page.GotoAsync(first);
         await Fields.SettledAsync(page);
         await clicks.LinkAsync("Plan the rest");

@@ -23,12 +23,27 @@ internal sealed record DemoStock(string Unit, IReadOnlyList<DemoPiece> Pieces);
 /// <summary>What the demo's shop cuts with, beside the usual table saw.</summary>
 internal sealed record DemoSaws(string WidestRip, bool HasGuideSaw, bool HasMiterSaw, string MiterCrosscut);
 
+/// <summary>When the demo's people work.</summary>
+/// <param name="Hours">Hours of each weekday, by its English name, as somebody types them.</param>
+/// <param name="People">How many.</param>
+/// <param name="Clamps">How many there are.</param>
+/// <param name="Drying">How many pieces can dry at a time.</param>
+/// <param name="LeftOut">Projects that wait, by the key of their design.</param>
+internal sealed record DemoHours(
+    ImmutableSortedDictionary<string, string> Hours,
+    string People,
+    string Clamps,
+    string Drying,
+    IReadOnlyList<string> LeftOut
+);
+
 /// <summary>The demo as its files have it, which lie beside the program.</summary>
 internal sealed record DemoFiles(
     IReadOnlyList<DemoProject> Projects,
     IReadOnlyList<DemoStore> Stores,
     DemoStock Stock,
-    DemoSaws Saws
+    DemoSaws Saws,
+    DemoHours Weekends
 )
 {
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
@@ -45,7 +60,8 @@ internal sealed record DemoFiles(
             Read<List<DemoProject>>("projects.json"),
             Read<List<DemoStore>>("stores.json"),
             Read<DemoStock>("stock.json"),
-            Read<DemoSaws>("saws.json")
+            Read<DemoSaws>("saws.json"),
+            Read<DemoHours>("weekends.json")
         );
 
     private static T Read<T>(string name)

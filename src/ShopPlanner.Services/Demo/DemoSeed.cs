@@ -35,12 +35,15 @@ internal sealed class DemoSeed(DemoProjects projects, DemoCutting cutting, TimeP
         foreach (var piece in files.Stock.Pieces)
             await AddAsync(db, piece, UnitOf(files.Stock.Unit), materials, cancel);
         await db.SaveChangesAsync(cancel);
+        var added = new Dictionary<string, Guid>(StringComparer.Ordinal);
         foreach (var project in files.Projects)
         {
-            var id = await projects.AddAsync(db, project, cancel);
+            var id = added[project.Design] = await projects.AddAsync(db, project, cancel);
             if (project.IsCutting)
                 await cutting.CutHalfAsync(db, id, cancel);
         }
+
+        await DemoWeekends.AddAsync(db, files.Weekends, added, cancel);
     }
 
     /// <summary>Ends the start where a file of the demo is wrong.</summary>
