@@ -64,14 +64,15 @@ public sealed class WeekendsTests(BrowserFixture browser) : IClassFixture<Browse
         await phone.GotoAsync("/weekends");
         await Fields.SettledAsync(phone);
         var mine = phone.Locator($"[data-task='{task}']").First;
-        await mine.GetByRole(AriaRole.Button, new() { Name = "Let go" }).ClickAsync();
-        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Let go" })).ToHaveCountAsync(0, new() { Timeout = 20_000 });
+        await mine.GetByRole(AriaRole.Button, new() { Name = "Undo move" }).ClickAsync();
+        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" }))
+            .ToHaveCountAsync(0, new() { Timeout = 20_000 });
         await mine.GetByRole(AriaRole.Button, new() { Name = "Move to" }).ClickAsync();
         await phone.Locator(".weekend-targets button").Nth(2).ClickAsync();
-        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Let go" }).First)
+        await Expect(phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" }).First)
             .ToBeVisibleAsync(new() { Timeout = 20_000 });
         Assert.True(await phone.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-        await phone.GetByRole(AriaRole.Button, new() { Name = "Let go" }).First.ClickAsync();
+        await phone.GetByRole(AriaRole.Button, new() { Name = "Undo move" }).First.ClickAsync();
     }
 
     private static async Task DragAsync(IPage page, ILocator grip, ILocator target)

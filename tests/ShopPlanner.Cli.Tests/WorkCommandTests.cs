@@ -205,7 +205,7 @@ public sealed class WorkCommandTests
     public async Task What_is_wrong_is_named_in_one_line(string said, string also, params string[] arguments)
     {
         var run = await ShopPlannerProgram.RunAsync(["work", .. arguments]);
-        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.True(run is { Exit: 2, Output: "" }, run.ToString());
         var line = Assert.Single(run.Error.TrimEnd().Split(Environment.NewLine));
         Assert.Contains(said, line, StringComparison.Ordinal);
         Assert.Contains(also, line, StringComparison.Ordinal);

@@ -41,7 +41,7 @@ public static class FinishSources
 
     /// <summary>Which woods are filled.</summary>
     public static readonly SourceNote Filled = new(
-        $"{Carpentry}, p. 484: oak, ash, chestnut, mahogany, walnut and butternut are filled; woods with fine " + "pores are not",
+        $"{Carpentry}, p. 484: oak, ash, chestnut, mahogany, walnut and butternut are filled; woods with fine pores are not",
         Read
     );
 
@@ -53,8 +53,8 @@ public static class FinishSources
 
     /// <summary>How long filler dries.</summary>
     public static readonly SourceNote FillerDries = new(
-        $"Sources differ: overnight in {Carpentry}, p. 484; a day and a night in Mission Furniture, part 1 "
-            + $"(1909), p. 77; 48 h in {Handwork}, p. 214",
+        $"Sources differ: overnight in {Carpentry}, p. 484; a day and a night in {Mission1}, "
+            + $"p. 77; 48 h in {Handwork}, p. 214",
         Read
     );
 
@@ -67,7 +67,7 @@ public static class FinishSources
 
     /// <summary>How long wax dries.</summary>
     public static readonly SourceNote WaxDries = new(
-        $"Sources differ: half an hour in {Mission3}, p. 5; overnight in {Handwork}, " + $"p. 215; 24 h in {Mission2}, p. 82",
+        $"Sources differ: half an hour in {Mission3}, p. 5; overnight in {Handwork}, p. 215; 24 h in {Mission2}, p. 82",
         Read
     );
 
@@ -114,8 +114,8 @@ public static class FinishSources
 
     /// <summary>Hardware and the finish.</summary>
     public static readonly SourceNote Hinges = new(
-        $"Sources differ: hinges before the finish in {Carpentry}, p. 357; metal after it in Mission Furniture, "
-            + "part 2 (1910), p. 83. Common practice is to fit them, take them off and put them back",
+        $"Sources differ: hinges before the finish in {Carpentry}, p. 357; metal after it in {Mission2}, "
+            + "p. 83. Common practice is to fit them, take them off and put them back",
         CommonPractice
     );
 

@@ -35,7 +35,7 @@ internal static class MortiseTenon
 
     /// <summary>How long a through tenon is.</summary>
     public static readonly SourceNote AllTheWay = new(
-        $"{Handwork}, ch. VII, no. 31: at least as long as " + "the piece is thick; 1/16 in more to trim is common practice",
+        $"{Handwork}, ch. VII, no. 31: at least as long as the piece is thick; 1/16 in more to trim is common practice",
         Certainty.CommonPractice
     );
 

@@ -48,7 +48,7 @@ public static class ShopCertificates
         return authority.RawData;
     }
 
-    /// <summary>Makes what is missing and signs the server's certificate anew.</summary>
+    /// <summary>Makes what is missing and signs the server's certificate again.</summary>
     /// <param name="dataFolder">The shop's data folder.</param>
     /// <param name="more">Names or addresses beside this computer's own.</param>
     /// <param name="isNewAuthority">Whether to make another authority where there is one: tablets have to trust it again.</param>
@@ -77,7 +77,7 @@ public static class ShopCertificates
         }
     }
 
-    /// <summary>Returns the server's certificate with its key, signed anew where it ends within a month or lacks one of this
+    /// <summary>Returns the server's certificate with its key, signed again where it ends within a month or lacks one of this
     /// computer's names and addresses.</summary>
     /// <exception cref="ShopStartException">There is none, or it cannot be read or renewed.</exception>
     public static X509Certificate2 ForServer(string dataFolder, IEnumerable<string> more, DateTimeOffset now)

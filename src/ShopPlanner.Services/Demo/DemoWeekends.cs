@@ -1,3 +1,4 @@
+using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Services.Weekends;
 using ShopPlanner.Services.Weekends.Stored;
@@ -24,6 +25,8 @@ internal static class DemoWeekends
     {
         if (await WeekendRows.ReadAsync(db, cancel) is not null)
             return;
+        var unknown = demo.LeftOut.Where(key => !projects.ContainsKey(key));
+        DemoSeed.Refuse(File, unknown.Select(key => Fault.Of("leftOut", key, "is not a project of the demo")));
         var wanted = WeekendDocument.Usual with
         {
             Hours = demo.Hours,

@@ -25,13 +25,12 @@ internal sealed class WorkService(
         CommandId command,
         CancellationToken cancel = default
     ) =>
-        RunAsync(
-            projectId,
-            command,
-            CommandTexts.Asked("mark", projectId, stepId, mark),
+        SayAsync(
+            "mark",
+            (projectId, stepId, mark),
             hand => hand.Mark(stepId, mark, clock.GetUtcNow().UtcDateTime),
-            cancel,
-            CommandTexts.Asked("mark", projectId, stepId)
+            command,
+            cancel
         );
 
     public Task<Outcome<WorkView>> NoteAsync(
@@ -40,15 +39,7 @@ internal sealed class WorkService(
         string note,
         CommandId command,
         CancellationToken cancel = default
-    ) =>
-        RunAsync(
-            projectId,
-            command,
-            CommandTexts.Asked("note", projectId, stepId, note),
-            hand => hand.Note(stepId, note),
-            cancel,
-            CommandTexts.Asked("note", projectId, stepId)
-        );
+    ) => SayAsync("note", (projectId, stepId, note), hand => hand.Note(stepId, note), command, cancel);
 
     public Task<Outcome<WorkView>> TookAsync(
         Guid projectId,
@@ -56,15 +47,7 @@ internal sealed class WorkService(
         string took,
         CommandId command,
         CancellationToken cancel = default
-    ) =>
-        RunAsync(
-            projectId,
-            command,
-            CommandTexts.Asked("took", projectId, stepId, took),
-            hand => hand.Took(stepId, took),
-            cancel,
-            CommandTexts.Asked("took", projectId, stepId)
-        );
+    ) => SayAsync("took", (projectId, stepId, took), hand => hand.Took(stepId, took), command, cancel);
 
     public Task<Outcome<WorkView>> AddCuttingTimeAsync(
         Guid projectId,
@@ -196,6 +179,23 @@ internal sealed class WorkService(
 
     public Task<Outcome<WorkView>> RedoAsync(Guid projectId, int version, CancellationToken cancel = default) =>
         work.WriteAsync(db => changing.StepAsync(db, projectId, version, false, cancel), cancel);
+
+    // One thing about a step; of two that come out of order the later one holds.
+    private Task<Outcome<WorkView>> SayAsync(
+        string what,
+        (Guid Project, string Step, object Said) of,
+        Func<WorkHand, Outcome<HandChange>> say,
+        CommandId command,
+        CancellationToken cancel
+    ) =>
+        RunAsync(
+            of.Project,
+            command,
+            CommandTexts.Asked(what, of.Project, of.Step, of.Said),
+            say,
+            cancel,
+            CommandTexts.Asked(what, of.Project, of.Step)
+        );
 
     private static string Id(CommandId command) => command.Value.ToString("N", CultureInfo.InvariantCulture);
 

@@ -18,7 +18,7 @@ internal static class SqliteFacts
     {
         if (Version.Parse(version) < Least)
             throw new ShopStartException(
-                $"SQLite {version} may lose saved data: at least {Least} is needed. Install Shop Planner anew with "
+                $"SQLite {version} may lose saved data: at least {Least} is needed. Install Shop Planner again with "
                     + $"the files it came with."
             );
     }

@@ -27,12 +27,12 @@ internal sealed class WeekendMoves(AskedWeekends asked, Schedule schedule)
         if (asked.Request.Tasks.FirstOrDefault(one => one.Id == id && one.Fixed is null) is not { } task || !pieces.Contains(id))
             return Outcome.Missing<Schedule>("task");
         if (WindowAt(windowUtc) is not { } window)
-            return Refuse(task, "is not moved: there is no working time then. Load the page again");
+            return Refuse(task, "wasn't moved: there is no working time then. Load the page again");
         if (!task.IsSplittable && task.Labor > window.Minutes)
             return Refuse(
                 task,
-                $"takes {Minutes.Say(task.Labor)} without a break, and that window is {Minutes.Say(window.Minutes)}: "
-                    + "choose a longer one"
+                $"takes {Minutes.Say(task.Labor)} without a break, and there are only {Minutes.Say(window.Minutes)} then: "
+                    + "choose a longer day"
             );
         foreach (var start in Starts(task, window).Take(MostTries))
             if (Plan(id, start) is { Status: not ScheduleStatus.Impossible } found)
@@ -90,15 +90,15 @@ internal sealed class WeekendMoves(AskedWeekends asked, Schedule schedule)
             Needs(task).OrderByDescending(one => one.Free).FirstOrDefault() is { Id: { } need, Free: var free }
             && free > Last(task, window)
         )
-            return $"is not moved: “{asked.Tasks[need].Title}” has to be done before it, and is planned until {At(free)}";
+            return $"wasn't moved: “{asked.Tasks[need].Title}” comes first, and takes until {At(free)}";
         var set = asked
             .Request.Precedences.Where(one => one.Before == task.Id)
             .Select(one => asked.Tasks[one.After])
             .FirstOrDefault(one => one.IsSet);
         return set is not null
-            ? $"is not moved: it has to be done before “{set.Title}”, which you set to {At(schedule.Starts[set.Id])}. "
-                + "Let that go first"
-            : "is not moved: it doesn't fit there beside what you set and what it needs. Choose another window";
+            ? $"wasn't moved: it has to be done before “{set.Title}”, which you set to {At(schedule.Starts[set.Id])}. "
+                + "Undo that move first"
+            : "wasn't moved: it doesn't fit there beside the tasks you moved and what it needs. Choose another day";
     }
 
     private string At(int minute) =>

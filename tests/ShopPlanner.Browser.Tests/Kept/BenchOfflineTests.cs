@@ -66,24 +66,6 @@ public sealed partial class BenchOfflineTests(KeptFixture kept) : IClassFixture<
     }
 
     [Fact]
-    public async Task What_waits_when_the_page_is_left_is_sent_all_the_same()
-    {
-        var page = await OpenAsync();
-        var before = await MadeAsync(page);
-        kept.Line.Drop();
-        await page.Locator(".bench-now .huge:visible").ClickAsync();
-        await Expect(Saved(page)).ToContainTextAsync("Saved on this tablet, 1 mark waiting");
-        kept.Line.Restore();
-        await page.GotoAsync("/bench/bin");
-        var other = await kept.OpenElsewhereAsync();
-        await OpenAsync(other.Context, other);
-        await Expect(other.Locator(".bench-run li.made")).ToHaveCountAsync(Count(before) + 1, new() { Timeout = 60_000 });
-        await PutBackAsync(other, before);
-        await page.Context.CloseAsync();
-        await other.Context.CloseAsync();
-    }
-
-    [Fact]
     public async Task What_answers_in_place_of_the_program_and_storage_that_is_full_are_told_and_lose_nothing()
     {
         var page = await OpenAsync();

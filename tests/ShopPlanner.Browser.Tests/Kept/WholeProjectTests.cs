@@ -17,6 +17,7 @@ public sealed partial class WholeProjectTests(KeptFixture kept) : IClassFixture<
         var bin = await BinAsync(page);
         await page.GotoAsync("/bench");
         await page.Locator(".bench-list a").First.ClickAsync();
+        await Expect(page.Locator("#bench")).ToBeVisibleAsync();
         var first = PlanOf(page);
         await WithoutANetworkAsync(page, () => CutAsync(page, 2));
         await GoWrongAsync(page);
@@ -138,6 +139,7 @@ public sealed partial class WholeProjectTests(KeptFixture kept) : IClassFixture<
     {
         await page.GotoAsync($"/bench/{plan}");
         await page.GetByRole(AriaRole.Link, new() { NameRegex = Build() }).First.ClickAsync();
+        await Expect(page.Locator("#bench-steps")).ToBeVisibleAsync();
         var next = page.Locator("button[data-mark-step].huge");
         await WithoutANetworkAsync(
             page,

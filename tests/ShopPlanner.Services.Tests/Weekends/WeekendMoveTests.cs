@@ -40,7 +40,7 @@ public sealed class WeekendMoveTests
         var before = await weekends.BoardAsync(Cancel);
         var outcome = await weekends.MoveAsync(last, before.Targets[0].OpensUtc, Cancel);
         Assert.Equal(OutcomeKind.Faulty, outcome.Kind);
-        Assert.Contains("has to be done before it", Assert.Single(outcome.Faults).Message, StringComparison.Ordinal);
+        Assert.Contains("comes first, and takes until", Assert.Single(outcome.Faults).Message, StringComparison.Ordinal);
         Assert.Equal(Lines(before), Lines(await weekends.BoardAsync(Cancel)));
     }
 

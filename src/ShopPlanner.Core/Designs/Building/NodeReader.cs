@@ -34,7 +34,7 @@ internal sealed class NodeReader
             Fail(
                 name,
                 value,
-                $"isn't a setting of {kind.Name}: it takes " + $"{string.Join(", ", kind.Members.Select(one => one.Name))}"
+                $"isn't a setting of {kind.Name}: it takes {string.Join(", ", kind.Members.Select(one => one.Name))}"
             );
     }
 

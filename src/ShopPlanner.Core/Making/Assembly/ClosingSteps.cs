@@ -63,7 +63,7 @@ internal sealed class ClosingSteps(Solids solids, Supplies supplies, StepList st
             [
                 "Find the studs. Screw the wall cleat to them, level, its bevel up and toward the wall.",
                 "Lift the piece over the cleat, and let it down until the bevels hold.",
-                "Drive one screw from below through the wall cleat into the piece's own, so that nobody lifts it off by "
+                "Drive one screw from below through the wall cleat into the cleat on the piece, so nobody can lift it off by "
                     + "accident.",
             ],
         };

@@ -77,7 +77,7 @@ internal sealed class FitSteps(Solids solids, WorkChoices choices, Supplies supp
     }
 
     /// <summary>Writes what closes the work: catches of stops, level feet, glue off, keys, hinges off, the wall, hinges on,
-    /// pulls. Doors that are off leave the screws in the wall in reach, and nothing to tip over with.</summary>
+    /// pulls. With the doors off the wall screws are within reach, and no open door can tip the piece.</summary>
     public void Finish(string? standing, IReadOnlyList<Told> told)
     {
         closing.Work(standing, told);

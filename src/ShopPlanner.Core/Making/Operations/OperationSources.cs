@@ -9,7 +9,7 @@ internal static class OperationSources
 {
     /// <summary>Edges are glued before the panel is cut to size and its corners are notched.</summary>
     public static readonly SourceNote PanelThenSize = new(
-        $"{Carpentry}, p. 366, and {Mission3}, p. 25: a panel is glued up first, " + "then cut to size and notched",
+        $"{Carpentry}, p. 366, and {Mission3}, p. 25: a panel is glued up first, then cut to size and notched",
         Certainty.Read
     );
 
@@ -41,7 +41,7 @@ internal static class OperationSources
 
     /// <summary>Toe notches and feet are shaped before the case is glued.</summary>
     public static readonly SourceNote NotchThenGlue = new(
-        $"Told in this order: {Mission2}, p. 70, and part 1 (1909), p. 44, shape the lower ends before the " + "case is glued",
+        $"Told in this order: {Mission2}, p. 70, and part 1 (1909), p. 44, shape the lower ends before the case is glued",
         Certainty.Read
     );
 
@@ -53,7 +53,7 @@ internal static class OperationSources
 
     /// <summary>Screw holes in rails come before the rails are glued.</summary>
     public static readonly SourceNote HolesThenGlue = new(
-        $"{Carpentry}, p. 369, and {Mission1}, p. 19: the top's screw holes are bored in " + "the rails before these are glued",
+        $"{Carpentry}, p. 369, and {Mission1}, p. 19: the top's screw holes are bored in the rails before these are glued",
         Certainty.Read
     );
 
@@ -72,7 +72,7 @@ internal static class OperationSources
 
     /// <summary>Doors are made large and trimmed to their opening.</summary>
     public static readonly SourceNote TrimToOpening = new(
-        $"{Carpentry}, pp. 355 and 357, and {Mission3}, p. 20: a door is made large and " + "trimmed to its opening",
+        $"{Carpentry}, pp. 355 and 357, and {Mission3}, p. 20: a door is made large and trimmed to its opening",
         Certainty.Read
     );
 

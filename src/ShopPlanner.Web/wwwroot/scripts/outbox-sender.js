@@ -24,7 +24,6 @@ export class Sender {
     addEventListener("online", () => this.soon());
     addEventListener("pageshow", event => { if (event.persisted) this.soon(); });
     document.addEventListener("visibilitychange", () => { if (!document.hidden) this.soon(); });
-    addEventListener("pagehide", () => this.#handOver());
     this.send();
   }
 
@@ -57,30 +56,18 @@ export class Sender {
     this.#timer = setTimeout(() => this.send(), !answer || isAgain ? this.#pause : isMore ? 0 : look);
   }
 
-  // The page is left: the browser goes on sending by itself. Nobody is there to hear the answer, so the outbox keeps the
-  // commands and sends them once more when the bench is opened again; the server does each once.
-  #handOver() {
-    const commands = this.outbox.next(most);
-    if (commands.length > 0)
-      this.#request(commands, { keepalive: true }).catch(problem => console.info("Sent with the next visit:", problem.message));
-  }
-
-  #request(commands, how) {
-    return fetch(address, {
-      method: "POST",
-      headers: { "Content-Type": "application/json" },
-      body: JSON.stringify({
-        sender: commands[0]?.sender ?? this.outbox.sender ?? "00000000-0000-4000-8000-000000000000",
-        ...this.about,
-        commands: commands.map(({ at, say, sender, isOnlyHere, ...command }) => command),
-      }),
-      ...how,
-    });
-  }
-
   async #ask(commands) {
     try {
-      const response = await this.#request(commands, { signal: AbortSignal.timeout?.(patience) });
+      const response = await fetch(address, {
+        method: "POST",
+        headers: { "Content-Type": "application/json" },
+        body: JSON.stringify({
+          sender: commands[0]?.sender ?? this.outbox.sender ?? "00000000-0000-4000-8000-000000000000",
+          ...this.about,
+          commands: commands.map(({ at, say, sender, isOnlyHere, ...command }) => command),
+        }),
+        signal: AbortSignal.timeout?.(patience),
+      });
       const isOurs = response.headers.has(mark);
       this.isReached = isOurs;
       this.trouble = isOurs && response.ok ? ""

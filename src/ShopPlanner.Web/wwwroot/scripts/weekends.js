@@ -14,9 +14,13 @@ export function attach(root, owner) {
     if (target && target !== drag.from) target.dataset.drop = "here";
   };
   const end = () => {
+    document.removeEventListener("keydown", escaped);
     mark(null);
     delete drag.line.dataset.dragged;
     drag = null;
+  };
+  const escaped = event => {
+    if (event.key === "Escape") end();
   };
 
   root.addEventListener("pointerdown", event => {
@@ -26,6 +30,7 @@ export function attach(root, owner) {
     grip.setPointerCapture(event.pointerId);
     drag = { line: grip.closest("[data-task]"), from: grip.closest("[data-window]") };
     drag.line.dataset.dragged = "yes";
+    document.addEventListener("keydown", escaped);
   });
   root.addEventListener("pointermove", event => {
     if (!drag) return;
@@ -40,7 +45,4 @@ export function attach(root, owner) {
     if (target && target !== from) ask(owner, "Move", [newId(), line.dataset.task, target.dataset.window], true);
   });
   root.addEventListener("pointercancel", () => drag && end());
-  document.addEventListener("keydown", event => {
-    if (event.key === "Escape" && drag) end();
-  });
 }
