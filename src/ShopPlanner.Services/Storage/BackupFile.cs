@@ -100,8 +100,8 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock, StorageS
         Disk.Flush(part);
     }
 
-    // The rows are counted in the same state that is copied: both begin to read while nobody writes. Once the copy's file grows its
-    // state is settled, and the writers go on.
+    // The rows are counted in the same state that is copied: both begin to read while nobody writes. Once the copy's file grows
+    // its state is settled, and the writers go on.
     private static async Task<SortedDictionary<string, long>> FromOneStateAsync(
         ShopContext db,
         SqliteConnection source,

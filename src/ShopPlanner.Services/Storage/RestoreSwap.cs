@@ -74,8 +74,8 @@ internal sealed class RestoreSwap(DataFolder folder, TimeProvider clock, Storage
         File.Delete(folder.RestoreMarker);
     }
 
-    // The database first: while it lies aside, what is in its place is the copy and goes with its log; once it is back, only its own
-    // log can be missing.
+    // The database first: while it lies aside, what is in its place is the copy and goes with its log; once it is back, only its
+    // own log can be missing.
     private void PutBack(Marker marker)
     {
         var aside = InFull(marker);

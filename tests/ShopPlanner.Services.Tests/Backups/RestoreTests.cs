@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Common;
@@ -63,7 +62,7 @@ public sealed class RestoreTests : IAsyncLifetime
     [InlineData("missing", "isn't there")]
     public async Task What_is_no_whole_backup_of_this_program_is_refused_and_nothing_changes(string kind, string said)
     {
-        await SpoilAsync(kind);
+        await SpoiledFile.MakeAsync(copy, kind);
         await using var shop = TestShop.Make(folder, ownsFolder: false);
         var problem = await Assert.ThrowsAsync<ShopStartException>(() => shop.Database.RestoreAsync(copy, TestShop.Cancel));
         Assert.Contains(said, problem.Message, StringComparison.Ordinal);
@@ -206,7 +205,7 @@ public sealed class RestoreTests : IAsyncLifetime
     {
         await using (var shop = await TestShop.OpenAsync(folder: folder))
             Assert.True(shop.Get<IRestoreService>().Ask(Path.GetFileName(copy)).Ok);
-        await SpoilAsync("flipped");
+        await SpoiledFile.MakeAsync(copy, "flipped");
         for (var start = 0; start < 2; start++)
         {
             await using var again = await TestShop.OpenAsync(folder: folder);
@@ -254,41 +253,6 @@ public sealed class RestoreTests : IAsyncLifetime
         await stream.ReadExactlyAsync(bytes, TestShop.Cancel);
         Assert.NotEmpty(bytes);
         return bytes;
-    }
-
-    private async Task SpoilAsync(string kind)
-    {
-        switch (kind)
-        {
-            case "empty":
-                await File.WriteAllTextAsync(copy, "", TestShop.Cancel);
-                break;
-            case "half":
-                var bytes = await File.ReadAllBytesAsync(copy, TestShop.Cancel);
-                await File.WriteAllBytesAsync(copy, bytes[..(bytes.Length / 2)], TestShop.Cancel);
-                break;
-            case "flipped":
-                StrangeFileTests.Flip(copy, 2 * 4096, 30_000);
-                break;
-            case "text":
-                await File.WriteAllTextAsync(copy, "Dear diary", TestShop.Cancel);
-                break;
-            case "missing":
-                File.Delete(copy);
-                break;
-            default:
-                await using (var connection = new SqliteConnection($"Data Source={copy};Pooling=False"))
-                {
-                    await connection.OpenAsync(TestShop.Cancel);
-                    SqliteFacts.Ask(
-                        connection,
-                        "INSERT INTO __EFMigrationsHistory VALUES ('29990101000000_Later', '30.0.0'); "
-                            + "UPDATE Facts SET Value = '9.9.9' WHERE Name = 'written by'"
-                    );
-                }
-
-                break;
-        }
     }
 
     private sealed class FailingStep(int at) : StorageSteps
