@@ -51,8 +51,8 @@ internal sealed class DataWatch(
 
         health.Tell(
             HealthTopic.LowDisk,
-            $"The disk that holds {folder.Root} {fault}. Until then no backups are made and no archives imported. What you mark at "
-                + "the bench and type is still saved."
+            $"The disk that holds {folder.Root} {fault}. Until then no backups are made, no files imported and no cuts "
+                + "planned. What you mark at the bench and type is still saved."
         );
     }
 

@@ -58,11 +58,4 @@ public sealed class DataWatchTests
             await Task.Delay(50, TestShop.Cancel);
         Assert.DoesNotContain(shop.Get<IShopHealth>().Notices, one => one.Topic == topic);
     }
-
-    private sealed class FakeDisk : FreeSpace
-    {
-        public long Free { get; set; }
-
-        public override long Of(string folder) => Free;
-    }
 }
