@@ -9,6 +9,7 @@ internal sealed class BackupService(
     GoodCopies copies,
     SecondFolder second,
     ShopWork work,
+    ShopContextFactory contexts,
     ShopCommands commands,
     DataFolder folder
 ) : IBackupService, IDisposable
@@ -54,8 +55,8 @@ internal sealed class BackupService(
             if (await work.ReadAsync(db => ShopCommands.FindAsync(db, making, cancel), cancel) is { } known)
                 return known;
             written = View(await maker.MakeAsync(GoodCopies.ByHand, cancel));
-            // The copy is there: that it was made is noted whatever becomes of the asker.
-            return await commands.RunAsync(making, CancellationToken.None);
+            // The copy is there: that it was made is noted, where that can be, whatever becomes of the asker.
+            return contexts.IsReadOnly ? written : await commands.RunAsync(making, CancellationToken.None);
         }
         catch (Exception problem) when (CopyMaker.IsTrouble(problem))
         {

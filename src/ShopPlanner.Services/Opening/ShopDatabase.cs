@@ -118,10 +118,12 @@ public sealed class ShopDatabase : IDisposable
                 );
             folder.RemoveUnfinished();
             await RestoreAsAskedAsync(cancel);
-            if (File.Exists(folder.Database))
-                await UpgradeAsync(cancel);
-            else
+            if (!File.Exists(folder.Database))
                 await CreateAsync(cancel);
+            else if (DatabaseFile.IsReadOnly(folder))
+                await OpenForReadingAsync(cancel);
+            else
+                await UpgradeAsync(cancel);
             return taken;
         }
         catch (Exception problem)
@@ -170,6 +172,20 @@ public sealed class ShopDatabase : IDisposable
         await new Migrator(contexts, folder, backups).UpgradeAsync(cancel);
         await FillAsync(contexts, cancel);
         log.LogDebug("The shop's data is in {Folder}", folder.Root);
+    }
+
+    // Nothing of what a start brings up to date can be written.
+    private async Task OpenForReadingAsync(CancellationToken cancel)
+    {
+        DatabaseFile.CheckIsShop(folder, isReadOnly: true);
+        contexts.OnlyRead();
+        await new Migrator(contexts, folder, backups).CheckIsCurrentAsync(cancel);
+        health.Tell(
+            HealthTopic.ReadOnly,
+            $"The shop is open for reading only: {folder.Database} is read-only for user '{Environment.UserName}'. Pages, "
+                + "downloads and backups work, but nothing you enter or mark is saved. Let that user write the file, then "
+                + "start the program again."
+        );
     }
 
     private async Task CreateAsync(CancellationToken cancel)

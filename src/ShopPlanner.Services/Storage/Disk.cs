@@ -27,6 +27,9 @@ internal static class Disk
         try
         {
             File.Copy(from, part, overwrite: true);
+            // A backup that was marked read-only to be safe is not to become a shop that cannot be written.
+            if (new FileInfo(part) is { IsReadOnly: true } marked)
+                marked.IsReadOnly = false;
             Flush(part);
             if (Hash(part) != Hash(from))
                 throw new IOException($"{to} is not what was written there.");

@@ -16,6 +16,14 @@ internal static class StorageFaults
     private const int UniqueViolated = 2067,
         KeyViolated = 1555;
 
+    /// <summary>Refuses every change of a shop that is open for reading only.</summary>
+    public static Fault OnlyRead { get; } =
+        new(
+            "storage",
+            "the shop",
+            "is open for reading only: nothing was saved; let the program write shop.db and start it again"
+        );
+
     public static (OutcomeKind Kind, Fault Fault)? Find(Exception problem) =>
         problem switch
         {

@@ -62,6 +62,18 @@ public sealed class CopiesTests : PageContext
         Assert.Empty(lines.FindAll("p"));
     }
 
+    [Fact]
+    public void At_the_saw_only_what_touches_the_figures_and_marks_is_told()
+    {
+        health.Notices =
+        [
+            new(HealthTopic.Damage, "The shop's database is damaged.", Some),
+            new(HealthTopic.SecondFolder, "Backups do not reach the second folder.", Some),
+        ];
+        var lines = Render<HealthLines>(given => given.Add(one => one.OnlyGrave, true));
+        Assert.Equal("Damage", Assert.Single(lines.FindAll("p")).GetAttribute("data-health"));
+    }
+
     private sealed class FakeHealth : IShopHealth
     {
         public event Action? Changed;
