@@ -25,6 +25,10 @@ public sealed partial class RestoreTests(KeptFixture kept) : IClassFixture<KeptF
         await page.GetByText(AllBackups()).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { NameRegex = RestoreOne() }).First.ClickAsync();
         var look = page.GetByRole(AriaRole.Region, new() { Name = "Restore a backup" });
+        await Expect(look).ToBeFocusedAsync();
+        await look.GetByRole(AriaRole.Button, new() { Name = "Cancel", Exact = true }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { NameRegex = RestoreOne() }).First).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("Enter");
         await Expect(look.Locator("tbody tr").First.Locator("th, td"))
             .ToHaveTextAsync(["Projects", "4", "5"], new() { Timeout = 60_000 });
         await look.GetByRole(AriaRole.Button, new() { Name = "Restore this backup", Exact = true }).ClickAsync();
