@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ShopPlanner.Cli;
 using ShopPlanner.Cli.Bills;
+using ShopPlanner.Cli.Care;
 using ShopPlanner.Cli.Certificates;
 using ShopPlanner.Cli.Check;
 using ShopPlanner.Cli.Cut;
@@ -26,5 +27,7 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     CertificateCommand.Create(),
     LabelsCommand.Create(),
     PublishCommand.Create(),
+    BackupCommand.Create(),
+    RestoreCommand.Create(),
 };
 return CommandLine.Run(root, args);

@@ -13,6 +13,7 @@ using ShopPlanner.Services.Book;
 using ShopPlanner.Services.Buying;
 using ShopPlanner.Services.Demo;
 using ShopPlanner.Services.Designs;
+using ShopPlanner.Services.Health;
 using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Opening;
@@ -67,6 +68,10 @@ public static class ServicesSetup
         services.AddSingleton<IStockService>(given => given.GetRequiredService<StockService>());
         services.AddSingleton<IBinService, BinService>();
         services.AddSingleton<IStockConditionService, StockConditionService>();
+        services.AddSingleton<GoodCopies>();
+        services.AddSingleton<SecondFolder>();
+        services.AddSingleton<CopyMaker>();
+        services.AddSingleton<IRestoreService, RestoreService>();
         services.AddSingleton<IBackupService, BackupService>();
         services.AddSingleton<IArchiveService, ArchiveService>();
         services.AddSingleton<IPublishService, PublishService>();
@@ -126,6 +131,7 @@ public static class ServicesSetup
         services.AddSingleton<IOrderAdvice, OrderAdvice>();
         services.AddHostedService<PlanWorker>();
         services.AddHostedService<DailyBackup>();
+        services.AddHostedService<DataWatch>();
         services.AddHostedService<TrashSweep>();
     }
 
@@ -140,7 +146,14 @@ public static class ServicesSetup
         services.AddSingleton<IDbContextFactory<ShopContext>>(p => p.GetRequiredService<ShopContextFactory>());
         services.AddSingleton<ShopWork>();
         services.AddSingleton<ShopCommands>();
+        services.AddSingleton<StorageSteps>();
         services.AddSingleton<BackupFile>();
+        services.AddSingleton<RestoreSwap>();
+        services.AddSingleton<FreeSpace>();
+        services.AddSingleton<LowDisk>();
+        services.AddSingleton<ShopRestore>();
+        services.AddSingleton<ShopHealth>();
+        services.AddSingleton<IShopHealth>(given => given.GetRequiredService<ShopHealth>());
         services.AddSingleton(p => new ShopDatabase(
             options,
             p.GetRequiredService<DataFolder>(),
@@ -148,6 +161,8 @@ public static class ServicesSetup
             p.GetRequiredService<BackupFile>(),
             p.GetRequiredService<DemoSeed>(),
             p.GetRequiredService<TimeProvider>(),
+            p.GetRequiredService<ShopRestore>(),
+            p.GetRequiredService<ShopHealth>(),
             p.GetRequiredService<ILogger<ShopDatabase>>()
         ));
     }

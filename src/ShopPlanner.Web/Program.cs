@@ -1,4 +1,5 @@
 using ShopPlanner.Services;
+using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 using ShopPlanner.Web.Features.Bench;
@@ -32,8 +33,16 @@ public static class Program
             return await HealthCheck.AskAsync(settings.Port);
         try
         {
-            await using var app = Build(settings);
-            return await app.RunShopAsync(settings);
+            int status;
+            bool again;
+            do
+            {
+                await using var app = Build(settings);
+                status = await app.RunShopAsync(settings);
+                // A restore asked for in Setup is done by a start, before anything else opens the shop.
+                again = status == 0 && app.Services.GetRequiredService<IRestoreService>().IsAsked;
+            } while (again);
+            return status;
         }
         catch (ShopStartException problem)
         {
@@ -50,7 +59,7 @@ public static class Program
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.ListenAsAsked(settings);
         builder.Services.AddSecurity(settings);
-        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo));
+        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo, settings.SecondBackups));
         builder.Services.AddPages(builder.Configuration.GetSection("Circuits"));
         change?.Invoke(builder);
 

@@ -17,14 +17,22 @@ internal sealed class ShopServer : IAsyncDisposable
 
     public static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    public static async Task<ShopServer> OpenAsync()
+    public static Task<ShopServer> OpenAsync() => OpenAsync(Directory.CreateTempSubdirectory("shop-planner-web-").FullName);
+
+    /// <summary>Serves what is in a folder.</summary>
+    public static async Task<ShopServer> OpenAsync(string folder)
     {
-        var folder = Directory.CreateTempSubdirectory("shop-planner-web-").FullName;
-        var settings = new WebSettings(folder, Demo: false, Port: 0, Urls: [], OnlyThisComputer: true, Hosts: []);
-        var app = Program.Build(settings, builder => builder.WebHost.UseTestServer());
+        var app = Built(folder, demo: false);
         await app.Services.GetRequiredService<ShopDatabase>().OpenAsync(Cancel);
         await app.StartAsync(Cancel);
         return new ShopServer(app, folder);
+    }
+
+    /// <summary>Makes the demo in a folder.</summary>
+    public static async Task FillAsync(string folder)
+    {
+        await using var app = Built(folder, demo: true);
+        await app.Services.GetRequiredService<ShopDatabase>().OpenAsync(Cancel);
     }
 
     public T Get<T>()
@@ -35,6 +43,12 @@ internal sealed class ShopServer : IAsyncDisposable
 
     /// <summary>A browser that has nothing in its jar yet.</summary>
     public PlainBrowser Browse() => new(Handler());
+
+    private static WebApplication Built(string folder, bool demo) =>
+        Program.Build(
+            new WebSettings(folder, demo, Port: 0, Urls: [], OnlyThisComputer: true, Hosts: []),
+            builder => builder.WebHost.UseTestServer()
+        );
 
     public async ValueTask DisposeAsync()
     {

@@ -1,19 +1,24 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using ShopPlanner.Cli.Care;
 
 namespace ShopPlanner.Cli.Check;
 
 /// <summary><c>check DESIGN.json [--set name=value …] [--random N] [--corners] [--seed N] [--json]</c>: lists everything that is
-/// to be said of a design, at its own values and at others within its limits.</summary>
+/// to be said of a design, at its own values and at others within its limits. <c>check [--data DIR]</c>, without a design: says
+/// whether a shop's data folder is sound.</summary>
 internal static class CheckCommand
 {
     private const int MostAtRandom = 100_000;
 
-    private static readonly Argument<string> Design = new("DESIGN.json")
+    private static readonly Argument<string?> Design = new("DESIGN.json")
     {
-        Description = "The design. Use - for standard input.",
+        Description = "The design. Use - for standard input. Without one, the shop's data folder is checked.",
+        Arity = ArgumentArity.ZeroOrOne,
     };
+
+    private static readonly Option<string?> Data = CareOptions.Data();
 
     private static readonly Option<string[]> Set = new("--set")
     {
@@ -48,7 +53,9 @@ internal static class CheckCommand
             "check",
             "Checks a design: what can't be built, tips, sags or needs care. Exit status 0: it can be built at every "
                 + "value tried; "
-                + "2: it can't at some of them, or the design has errors."
+                + "2: it can't at some of them, or the design has errors. Without a design, checks the shop's data folder: every "
+                + "page of its database, its version, its backups. Exit status 0: sound; 2: not sound; 3: sound, but the newest "
+                + "good backup is more than 3 days old, or there is none."
         )
         {
             Design,
@@ -57,16 +64,23 @@ internal static class CheckCommand
             Corners,
             Seed,
             Json,
+            Data,
         };
-        command.SetAction(parsed =>
-            CheckRun.Run(
-                parsed.GetRequiredValue(Design),
-                parsed.GetValue(Set) ?? [],
-                new(parsed.GetValue(AtRandom) ?? 0, parsed.GetValue(Corners), parsed.GetValue(Seed) ?? 1, parsed.GetValue(Json))
-            )
+        command.SetAction(
+            (parsed, _) =>
+                parsed.GetValue(Design) is { } design
+                    ? Task.FromResult(Run(parsed, design))
+                    : FolderCheckRun.RunAsync(parsed.GetValue(Data))
         );
         return command;
     }
+
+    private static int Run(ParseResult parsed, string design) =>
+        CheckRun.Run(
+            design,
+            parsed.GetValue(Set) ?? [],
+            new(parsed.GetValue(AtRandom) ?? 0, parsed.GetValue(Corners), parsed.GetValue(Seed) ?? 1, parsed.GetValue(Json))
+        );
 
     private static int? Whole(ArgumentResult result, string option, int least, int most)
     {

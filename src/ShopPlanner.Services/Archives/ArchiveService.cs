@@ -9,7 +9,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Archives;
 
-internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataFolder folder, TimeProvider clock)
+internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataFolder folder, LowDisk disk, TimeProvider clock)
     : IArchiveService,
         IDisposable
 {
@@ -79,6 +79,8 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
         CancellationToken cancel
     )
     {
+        if (disk.Fault() is { } low)
+            return (null, null, [new Fault("archive", "the disk", low)]);
         var (archive, fault) = ArchiveReading.Read(zip);
         if (archive is null)
             return (null, null, [fault!]);

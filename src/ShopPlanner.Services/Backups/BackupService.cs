@@ -1,5 +1,3 @@
-using Microsoft.Data.Sqlite;
-using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
@@ -7,33 +5,40 @@ using ShopPlanner.Services.Storage;
 namespace ShopPlanner.Services.Backups;
 
 internal sealed class BackupService(
-    IDbContextFactory<ShopContext> contexts,
+    CopyMaker maker,
+    GoodCopies copies,
+    SecondFolder second,
     ShopWork work,
+    ShopContextFactory contexts,
     ShopCommands commands,
-    BackupFile backups,
     DataFolder folder
 ) : IBackupService, IDisposable
 {
-    // A copy takes its time, and the shop's writers do not wait for it: only other copies do.
-    private readonly SemaphoreSlim copying = new(1, 1);
+    // The same command sent twice waits for the first and finds what that made.
+    private readonly SemaphoreSlim asking = new(1, 1);
+
+    public SecondFolderView Second => new(second.Where ?? "", second.IsByOption);
 
     public async Task<Outcome<BackupView>> CreateAsync(CommandId command, CancellationToken cancel = default)
     {
-        await copying.WaitAsync(cancel);
+        await asking.WaitAsync(cancel);
         try
         {
             return await CreateOnceAsync(command, cancel);
         }
         finally
         {
-            copying.Release();
+            asking.Release();
         }
     }
 
-    public IReadOnlyList<BackupView> List() =>
-        [.. Directory.EnumerateFiles(folder.Backups, "*.db").OrderDescending(StringComparer.Ordinal).Select(View)];
+    public IReadOnlyList<BackupView> List() => [.. copies.List().Select(View)];
 
-    public void Dispose() => copying.Dispose();
+    public IReadOnlyList<StrangeFile> Strange() => [.. copies.Others().Select(one => new StrangeFile(one.File, one.Fault))];
+
+    public Outcome<Done> ChooseSecond(string folder) => second.Choose(folder);
+
+    public void Dispose() => asking.Dispose();
 
     private async Task<Outcome<BackupView>> CreateOnceAsync(CommandId command, CancellationToken cancel)
     {
@@ -49,22 +54,16 @@ internal sealed class BackupService(
         {
             if (await work.ReadAsync(db => ShopCommands.FindAsync(db, making, cancel), cancel) is { } known)
                 return known;
-            written = await WriteAsync(cancel);
-            // The copy is there: that it was made is noted whatever becomes of the asker.
-            return await commands.RunAsync(making, CancellationToken.None);
+            written = View(await maker.MakeAsync(GoodCopies.ByHand, cancel));
+            // The copy is there: that it was made is noted, where that can be, whatever becomes of the asker.
+            return contexts.IsReadOnly ? written : await commands.RunAsync(making, CancellationToken.None);
         }
-        catch (Exception problem) when (problem is IOException or SqliteException or UnauthorizedAccessException)
+        catch (Exception problem) when (CopyMaker.IsTrouble(problem))
         {
             return Outcome.Faulty<BackupView>(
                 new Fault("backup", folder.Backups, "could not be saved: " + problem.Message.ReplaceLineEndings(" "))
             );
         }
-    }
-
-    private async Task<BackupView> WriteAsync(CancellationToken cancel)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
-        return View(await backups.WriteAsync(db, "by-hand", cancel));
     }
 
     private BackupView? Find(string name)
@@ -73,9 +72,6 @@ internal sealed class BackupService(
         return File.Exists(file) ? View(file) : null;
     }
 
-    private static BackupView View(string file)
-    {
-        var info = new FileInfo(file);
-        return new BackupView(file, info.Length, info.LastWriteTimeUtc);
-    }
+    private static BackupView View(string file) =>
+        new(file, new FileInfo(file).Length, BackupFile.MadeAt(file)!.Value.UtcDateTime, BackupFile.Why(file)!);
 }

@@ -36,7 +36,7 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
     }
 
     public Task<Outcome<DesignView>> SaveAsync(DesignDocument document, CommandId command, CancellationToken cancel = default) =>
-        Checked(document, () => AddAsync(command, "design", Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1), cancel));
+        SaveAsync(document, command, isFile: false, cancel);
 
     public Task<Outcome<DesignView>> ReplaceAsync(
         Guid id,
@@ -56,7 +56,7 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
             return Outcome.Faulty<DesignView>(reading.Faults);
         // What the command line refuses is refused here, with the same reasons.
         var faults = DesignEvaluator.Evaluate(document, ImmutableDictionary<string, string>.Empty).Faults;
-        return faults.IsEmpty ? await SaveAsync(document, command, cancel) : Outcome.Faulty<DesignView>(faults);
+        return faults.IsEmpty ? await SaveAsync(document, command, isFile: true, cancel) : Outcome.Faulty<DesignView>(faults);
     }
 
     public Task<Outcome<DesignView>> RemoveAsync(Guid id, CancellationToken cancel = default) =>
@@ -76,16 +76,35 @@ internal sealed class DesignService(ShopWork work, ShopCommands commands, BuiltI
             command,
             $"design back {design.OwnId} {design.Version}",
             Row(design.OwnId!.Value, design.Document, design.Version + 1),
+            isFile: false,
             cancel
         );
 
-    private Task<Outcome<DesignView>> AddAsync(CommandId command, string verb, StoredDesign row, CancellationToken cancel) =>
+    private Task<Outcome<DesignView>> SaveAsync(
+        DesignDocument document,
+        CommandId command,
+        bool isFile,
+        CancellationToken cancel
+    ) =>
+        Checked(
+            document,
+            () => AddAsync(command, "design", Row(Guid.CreateVersion7(clock.GetUtcNow()), document, 1), isFile, cancel)
+        );
+
+    private Task<Outcome<DesignView>> AddAsync(
+        CommandId command,
+        string verb,
+        StoredDesign row,
+        bool isFile,
+        CancellationToken cancel
+    ) =>
         commands.RunAsync(
             new Making<DesignView>(command, CommandTexts.Asked(verb, row.Document))
             {
                 Make = async db => await Full(db, cancel) ?? View(db.Designs.Add(row).Entity),
                 Made = design => CommandTexts.Text(design.OwnId!.Value),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
+                NeedsRoom = isFile,
                 What = "design",
             },
             cancel

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Demo;
+using ShopPlanner.Services.Health;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Storage;
@@ -18,6 +19,8 @@ public sealed class ShopDatabase : IDisposable
     private readonly BackupFile backups;
     private readonly DemoSeed demo;
     private readonly TimeProvider clock;
+    private readonly ShopRestore restore;
+    private readonly ShopHealth health;
     private readonly ILogger<ShopDatabase> log;
     private readonly SemaphoreSlim opening = new(1, 1);
     private FileStream? held;
@@ -29,17 +32,14 @@ public sealed class ShopDatabase : IDisposable
         BackupFile backups,
         DemoSeed demo,
         TimeProvider clock,
+        ShopRestore restore,
+        ShopHealth health,
         ILogger<ShopDatabase> log
-    ) =>
-        (this.options, this.folder, this.contexts, this.backups, this.demo, this.clock, this.log) = (
-            options,
-            folder,
-            contexts,
-            backups,
-            demo,
-            clock,
-            log
-        );
+    )
+    {
+        (this.options, this.folder, this.contexts, this.backups, this.demo) = (options, folder, contexts, backups, demo);
+        (this.clock, this.restore, this.health, this.log) = (clock, restore, health, log);
+    }
 
     /// <summary>The folder for keys that must survive a restart; never part of a backup.</summary>
     public string KeysFolder => folder.Keys;
@@ -61,6 +61,27 @@ public sealed class ShopDatabase : IDisposable
         finally
         {
             opening.Release();
+        }
+    }
+
+    /// <summary>Puts a backup in the shop's place; refused where the shop is open. The shop stays closed.</summary>
+    /// <param name="copy">Full path of the backup.</param>
+    /// <param name="cancel">Stops it; everything is as it was then.</param>
+    /// <exception cref="ShopStartException">It was not restored, and everything is as it was.</exception>
+    public async Task<RestoreResult> RestoreAsync(string copy, CancellationToken cancel = default)
+    {
+        SqliteFacts.CheckVersion(SqliteFacts.LibraryVersion());
+        try
+        {
+            folder.Prepare();
+            using var taken = folder.TakeLock();
+            restore.GoBackIfUnfinished();
+            folder.RemoveUnfinished();
+            return await restore.RunAsync(copy, UpgradeAsync, cancel);
+        }
+        catch (Exception problem) when (FullDisk.Explains(problem, folder))
+        {
+            throw FullDisk.Say(problem, folder);
         }
     }
 
@@ -90,11 +111,19 @@ public sealed class ShopDatabase : IDisposable
     {
         try
         {
+            if (restore.GoBackIfUnfinished())
+                health.Tell(
+                    HealthTopic.Restore,
+                    "A restore was cut short, so it was taken back. The shop is as it was before it."
+                );
             folder.RemoveUnfinished();
-            if (File.Exists(folder.Database))
-                await UpgradeAsync(cancel);
-            else
+            await RestoreAsAskedAsync(cancel);
+            if (!File.Exists(folder.Database))
                 await CreateAsync(cancel);
+            else if (DatabaseFile.IsReadOnly(folder))
+                await OpenForReadingAsync(cancel);
+            else
+                await UpgradeAsync(cancel);
             return taken;
         }
         catch (Exception problem)
@@ -107,10 +136,30 @@ public sealed class ShopDatabase : IDisposable
         }
     }
 
+    // The wish is gone before it is tried: one that fails is not tried at every start.
+    private async Task RestoreAsAskedAsync(CancellationToken cancel)
+    {
+        if (!File.Exists(folder.RestoreRequest))
+            return;
+        var copy = (await File.ReadAllTextAsync(folder.RestoreRequest, cancel)).Trim();
+        File.Delete(folder.RestoreRequest);
+        try
+        {
+            var result = await restore.RunAsync(copy, UpgradeAsync, cancel);
+            var before = result.Kept is { } kept ? $" What was there before is kept in {kept}." : "";
+            health.Tell(HealthTopic.Restore, $"The backup {Path.GetFileName(copy)} was restored.{before}");
+        }
+        catch (ShopStartException problem)
+        {
+            log.LogError(problem, "The restore that was asked for in Setup failed; the shop is as it was");
+            health.Tell(HealthTopic.Restore, problem.Message);
+        }
+    }
+
     private ShopStartException Explain(Exception problem) =>
         new(
             $"The shop in {folder.Root} cannot be opened: {Cause(problem).Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
-                + $"Nothing was lost: the database is as it was, copies are in {folder.Backups}.",
+                + $"What was saved is still in {folder.Database}; backups are in {folder.Backups}.",
             problem
         );
 
@@ -123,6 +172,20 @@ public sealed class ShopDatabase : IDisposable
         await new Migrator(contexts, folder, backups).UpgradeAsync(cancel);
         await FillAsync(contexts, cancel);
         log.LogDebug("The shop's data is in {Folder}", folder.Root);
+    }
+
+    // Nothing of what a start brings up to date can be written.
+    private async Task OpenForReadingAsync(CancellationToken cancel)
+    {
+        DatabaseFile.CheckIsShop(folder, isReadOnly: true);
+        contexts.OnlyRead();
+        await new Migrator(contexts, folder, backups).CheckIsCurrentAsync(cancel);
+        health.Tell(
+            HealthTopic.ReadOnly,
+            $"The shop is open for reading only: {folder.Database} is read-only for user '{Environment.UserName}'. Pages, "
+                + "downloads and backups work, but nothing you enter or mark is saved. Let that user write the file, then "
+                + "start the program again."
+        );
     }
 
     private async Task CreateAsync(CancellationToken cancel)

@@ -13,13 +13,15 @@ internal static class PartCommands
     /// <param name="asked">What it asks for.</param>
     /// <param name="add">Adds the rows.</param>
     /// <param name="cancel">Stops it before it is saved.</param>
+    /// <param name="isFile">Whether the rows come from a file, which may be large.</param>
     public static Task<Outcome<PartSheet>> AddOnceAsync(
         this ShopCommands commands,
         Guid projectId,
         CommandId command,
         string asked,
         Func<ShopContext, Task<Outcome<PartSheet>>> add,
-        CancellationToken cancel
+        CancellationToken cancel,
+        bool isFile = false
     ) =>
         commands.RunAsync(
             new Making<PartSheet>(command, asked)
@@ -27,6 +29,7 @@ internal static class PartCommands
                 Make = add,
                 Made = sheet => CommandTexts.Text(sheet.ProjectId),
                 Find = (db, _) => PartRows.SheetAsync(db, projectId, cancel),
+                NeedsRoom = isFile,
                 What = "project",
             },
             cancel

@@ -25,7 +25,8 @@ internal sealed class PartExchange(ShopWork work, ShopCommands commands) : IPart
             command,
             CommandTexts.Asked("import csv", projectId, csv.Bytes, csv.Choices),
             db => ImportAsync(db, projectId, csv, cancel),
-            cancel
+            cancel,
+            isFile: true
         );
 
     public Task<Outcome<PartSheet>> CopyAsync(

@@ -54,7 +54,14 @@ internal sealed class PartService(ShopWork work, ShopCommands commands) : IPartS
         if (read is null)
             return Outcome.Faulty<PartSheet>(faults);
         var asked = CommandTexts.Asked("import", projectId, request);
-        return await commands.AddOnceAsync(projectId, command, asked, db => ImportAsync(db, projectId, read, cancel), cancel);
+        return await commands.AddOnceAsync(
+            projectId,
+            command,
+            asked,
+            db => ImportAsync(db, projectId, read, cancel),
+            cancel,
+            isFile: true
+        );
     }
 
     public Task<Outcome<PartSheet>> UndoAsync(Guid projectId, CancellationToken cancel = default) =>

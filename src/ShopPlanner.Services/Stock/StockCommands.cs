@@ -12,12 +12,14 @@ internal static class StockCommands
     /// <param name="asked">What it asks for.</param>
     /// <param name="add">Adds the pieces.</param>
     /// <param name="cancel">Stops it before it is saved.</param>
+    /// <param name="isFile">Whether the pieces come from a file, which may be large.</param>
     public static Task<Outcome<IReadOnlyList<StockPiece>>> AddOnceAsync(
         this ShopCommands commands,
         CommandId command,
         string asked,
         Func<ShopContext, Task<Outcome<IReadOnlyList<StockPiece>>>> add,
-        CancellationToken cancel
+        CancellationToken cancel,
+        bool isFile = false
     ) =>
         commands.RunAsync(
             new Making<IReadOnlyList<StockPiece>>(command, asked)
@@ -25,6 +27,7 @@ internal static class StockCommands
                 Make = add,
                 Made = pieces => ShopJson.Write(pieces.Select(piece => piece.Id)),
                 Find = (db, made) => StockService.FindAddedAsync(db, ShopJson.Read<HashSet<Guid>>(made), cancel),
+                NeedsRoom = isFile,
                 What = "piece",
             },
             cancel

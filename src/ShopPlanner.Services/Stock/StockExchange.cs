@@ -30,7 +30,8 @@ internal sealed class StockExchange(ShopWork work, ShopCommands commands, IStock
             command,
             CommandTexts.Asked("stock csv", csv.Bytes, csv.Choices),
             db => ImportAsync(db, csv, device, cancel),
-            cancel
+            cancel,
+            isFile: true
         );
 
     private static async Task<Outcome<StockPreview>> PreviewAsync(ShopContext db, TableFile csv, CancellationToken cancel)

@@ -17,6 +17,18 @@ internal sealed class DataFolder(string path)
 
     public string Keys => Path.Combine(Root, "keys");
 
+    /// <summary>Names the second folder for backups; a restore does not change it.</summary>
+    public string SecondBackups => Path.Combine(Root, "second-backups.txt");
+
+    /// <summary>A copy on its way into the database's place.</summary>
+    public string Restored => Path.Combine(Root, "shop.db.restored");
+
+    /// <summary>Stands while a restore is not finished; see <see cref="RestoreSwap"/>.</summary>
+    public string RestoreMarker => Path.Combine(Root, "restore-unfinished.json");
+
+    /// <summary>Names the backup that the next start restores.</summary>
+    public string RestoreRequest => Path.Combine(Root, "restore-at-start.txt");
+
     private string Lock => Path.Combine(Root, "shop.lock");
 
     /// <summary>Makes the folders, for the owner alone, and sees that files can be written and the keys read.</summary>
@@ -73,6 +85,11 @@ internal sealed class DataFolder(string path)
     {
         foreach (var file in Directory.EnumerateFiles(Root, "shop.db.new*"))
             File.Delete(file);
+        foreach (var file in Directory.EnumerateFiles(Root, "shop.db.restored*"))
+            File.Delete(file);
+        foreach (var aside in Directory.EnumerateDirectories(Root, "set-aside-*"))
+            if (!Directory.EnumerateFileSystemEntries(aside).Any())
+                Directory.Delete(aside);
         foreach (var file in Directory.EnumerateFiles(Backups, "*.part*"))
             File.Delete(file);
     }

@@ -22,6 +22,9 @@ internal sealed record Making<T>(CommandId Command, string Asked)
     /// writes.</summary>
     public Action<long>? Written { get; init; }
 
+    /// <summary>Whether it may take much room, so that it is refused while the disk has little left.</summary>
+    public bool NeedsRoom { get; init; }
+
     /// <summary>What it sets, in full, where of two such commands the later one of a sender holds: <c>cut 3 of …</c>. Null
     /// where each command counts. What is found of it must not depend on what was made.</summary>
     public string? Subject { get; init; }

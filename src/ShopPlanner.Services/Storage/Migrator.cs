@@ -32,11 +32,29 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
         var pending = (await db.Database.GetPendingMigrationsAsync(cancel)).ToList();
         if (pending.Count > 0)
         {
-            await backups.WriteAsync(db, $"before-{pending[0]}", cancel);
+            await backups.WriteOnceAsync(db, $"before-{pending[0]}", cancel);
             await db.Database.MigrateAsync(cancel);
         }
 
         await SignAsync(db, cancel);
+    }
+
+    /// <summary>Refuses a database that cannot be written unless this very version left it: any other must be brought up to
+    /// date, or is newer.</summary>
+    public async Task CheckIsCurrentAsync(CancellationToken cancel)
+    {
+        await using var db = contexts.CreateDbContext();
+        var applied = await db.Database.GetAppliedMigrationsAsync(cancel);
+        if (applied.Except(db.Database.GetMigrations()).FirstOrDefault() is { } unknown)
+            throw await RefuseNewerAsync(db, unknown, cancel);
+        var pending = await db.Database.GetPendingMigrationsAsync(cancel);
+        var writer = await WriterAsync(db, cancel);
+        if (pending.Any() || writer != ProgramVersion)
+            throw new ShopStartException(
+                $"{folder.Database} cannot be written and was left by Shop Planner {writer ?? "of an earlier version"}; this is "
+                    + $"{ProgramVersion}, which must bring it up to date first. Let user '{Environment.UserName}' write the file "
+                    + "and start again."
+            );
     }
 
     // A program killed while migrating leaves this row, and the next would wait for it for ever.
@@ -59,13 +77,14 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
 
     private async Task<ShopStartException> RefuseNewerAsync(ShopContext db, string migration, CancellationToken cancel)
     {
-        var writer = await db
-            .Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}")
-            .FirstOrDefaultAsync(cancel);
+        var writer = await WriterAsync(db, cancel);
         return new ShopStartException(
             $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); "
                 + $"this is {ProgramVersion}. "
                 + $"Install that version, or put the copy made before the upgrade back from {folder.Backups}."
         );
     }
+
+    private static Task<string?> WriterAsync(ShopContext db, CancellationToken cancel) =>
+        db.Database.SqlQuery<string>($"SELECT \"Value\" FROM \"Facts\" WHERE \"Name\" = {WrittenBy}").FirstOrDefaultAsync(cancel);
 }

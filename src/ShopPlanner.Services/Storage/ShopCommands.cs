@@ -6,7 +6,7 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Storage;
 
 /// <summary>Does each command once, whatever the network made of its sending.</summary>
-internal sealed class ShopCommands(ShopWork work, TimeProvider clock)
+internal sealed class ShopCommands(ShopWork work, LowDisk disk, TimeProvider clock)
 {
     /// <summary>No device sends a command again after so long; older ones are forgotten.</summary>
     private static readonly TimeSpan Remembered = TimeSpan.FromDays(90);
@@ -19,6 +19,8 @@ internal sealed class ShopCommands(ShopWork work, TimeProvider clock)
             {
                 if (await FindAsync(db, making, cancel) is { } known)
                     return known;
+                if (making.NeedsRoom && disk.Refuse<T>() is { } low)
+                    return low;
                 if (await CommandTurns.IsOvertakenAsync(db, making.Command, making.Subject, clock, cancel))
                     return await making.Find(db, "") is { } later ? later : Outcome.Missing<T>(making.What);
                 var outcome = await making.Make(db);

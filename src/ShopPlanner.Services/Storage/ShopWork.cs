@@ -10,7 +10,7 @@ namespace ShopPlanner.Services.Storage;
 /// Runs each operation in a context and a transaction of its own. Writers stand in one queue: SQLite admits one at a time anyway,
 /// and waiting in a queue is fairer and quicker than retrying on a locked file. Readers never wait.
 /// </summary>
-internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDisposable
+internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
 {
     private readonly SemaphoreSlim writer = new(1, 1);
     private long changes;
@@ -21,7 +21,7 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
     /// <summary>Reads from one state of the database, however many queries it takes.</summary>
     public async Task<T> ReadAsync<T>(Func<ShopContext, Task<T>> read, CancellationToken cancel)
     {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
+        await using var db = contexts.CreateDbContext();
         db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
         await using var transaction = await BeginReadAsync(db, cancel);
         return await read(db);
@@ -43,6 +43,8 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
     )
         where T : class
     {
+        if (contexts.IsReadOnly)
+            return Outcome.Faulty<T>(StorageFaults.OnlyRead);
         await writer.WaitAsync(cancel);
         try
         {
@@ -58,6 +60,13 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         }
     }
 
+    /// <summary>Holds the writers until disposed; readers go on.</summary>
+    public async Task<IDisposable> PauseAsync(CancellationToken cancel)
+    {
+        await writer.WaitAsync(cancel);
+        return new Turn(writer);
+    }
+
     public void Dispose() => writer.Dispose();
 
     private async Task<Outcome<T>> ChangeAsync<T>(
@@ -67,7 +76,7 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
     )
         where T : class
     {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
+        await using var db = contexts.CreateDbContext();
         await using var transaction = await db.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancel);
         var outcome = await change(db);
         if (!outcome.Ok)
@@ -94,5 +103,10 @@ internal sealed class ShopWork(IDbContextFactory<ShopContext> contexts) : IDispo
         await db.Database.OpenConnectionAsync(cancel);
         var connection = (SqliteConnection)db.Database.GetDbConnection();
         return (await db.Database.UseTransactionAsync(connection.BeginTransaction(deferred: true), cancel))!;
+    }
+
+    private sealed class Turn(SemaphoreSlim held) : IDisposable
+    {
+        public void Dispose() => held.Release();
     }
 }

@@ -16,6 +16,14 @@ internal static class StorageFaults
     private const int UniqueViolated = 2067,
         KeyViolated = 1555;
 
+    /// <summary>Refuses every change of a shop that is open for reading only.</summary>
+    public static Fault OnlyRead { get; } =
+        new(
+            "storage",
+            "the shop",
+            "is open for reading only: nothing was saved; let the program write shop.db and start it again"
+        );
+
     public static (OutcomeKind Kind, Fault Fault)? Find(Exception problem) =>
         problem switch
         {
@@ -43,7 +51,7 @@ internal static class StorageFaults
                 "could not be written: nothing was saved; see that it is connected and save again"
             ),
             { SqliteErrorCode: Corrupt } => Refused(
-                "holds a damaged database: nothing was saved; put back the latest of the backups"
+                "holds a damaged database: nothing was saved; restore the newest good backup in Setup"
             ),
             _ => null,
         };

@@ -94,6 +94,7 @@ internal sealed class StoreService(ShopWork work, ShopCommands commands, TimePro
                 Make = db => PriceImporting.ImportAsync(db, storeId, file, Today, cancel),
                 Made = store => CommandTexts.Text(store.Id),
                 Find = (db, made) => StoreViews.FindAsync(db, Guid.Parse(made), cancel),
+                NeedsRoom = true,
                 What = "store",
             },
             cancel

@@ -55,6 +55,12 @@ internal static class WebOptions
         Description = "More names or addresses to open the program by, separated by spaces. Can be repeated.",
     };
 
+    private static readonly Option<string?> Backups = new("--backups")
+    {
+        HelpName = "DIR",
+        Description = "Another folder, on another disk or a share, that every backup is copied to. Default: as chosen in Setup.",
+    };
+
     private static readonly Option<bool> Health = new("--health")
     {
         Description = "Check that the program on --port answers, then stop. Exit status 0: it does.",
@@ -94,6 +100,7 @@ internal static class WebOptions
             Https,
             OnlyThisComputer,
             Hosts,
+            Backups,
             Health,
         };
         command.Validators.Clear();
@@ -117,7 +124,8 @@ internal static class WebOptions
             result.GetValue(OnlyThisComputer),
             [.. Split(result.GetValue(Hosts))],
             result.GetValue(Health),
-            result.GetValue(Https)
+            result.GetValue(Https),
+            result.GetValue(Backups) is { Length: > 0 } second ? Path.GetFullPath(second) : null
         );
     }
 

@@ -9,6 +9,7 @@ namespace ShopPlanner.Web.Hosting;
 /// <param name="Hosts">More names that the program may be opened by.</param>
 /// <param name="AsksHealth">Whether to ask a program that runs on <paramref name="Port"/> instead of starting one.</param>
 /// <param name="HttpsPort">Port to listen on with the shop's own certificate besides; null for none, 0 for any free one.</param>
+/// <param name="SecondBackups">Full path of another folder that every backup is copied to; null where Setup says.</param>
 public sealed record WebSettings(
     string DataFolder,
     bool Demo,
@@ -17,7 +18,8 @@ public sealed record WebSettings(
     bool OnlyThisComputer,
     IReadOnlyList<string> Hosts,
     bool AsksHealth = false,
-    int? HttpsPort = null
+    int? HttpsPort = null,
+    string? SecondBackups = null
 )
 {
     /// <summary>Where the program listens unless told otherwise.</summary>

@@ -55,6 +55,9 @@ public static class Links
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 
+    /// <summary>Backups, in Setup.</summary>
+    public const string Backups = "/shop#backups";
+
     /// <summary>Everything that goes out to files and comes in from them.</summary>
     public const string Files = "/shop/files";
 

@@ -59,6 +59,7 @@ public sealed class BackupTests : IAsyncLifetime
         Directory.Delete(folder, recursive: true);
     }
 
+    // May 3 is a Sunday: it stays as the last of its week, the Monday after it does not.
     [Fact]
     public async Task Only_the_newest_daily_copies_are_kept_and_those_made_by_hand_all()
     {
@@ -66,15 +67,21 @@ public sealed class BackupTests : IAsyncLifetime
         for (var day = 1; day <= 16; day++)
         {
             shop.Clock.Advance(TimeSpan.FromHours(24));
-            await CopiesAsync(shop, Math.Min(day, 14) + 1);
+            await CopiesAsync(shop, Math.Min(day, 15) + 1);
         }
+
+        var last = shop.Get<IBackupService>();
+        for (var i = 0; i < 100 && !last.List()[0].File.Contains("2026-05-18", StringComparison.Ordinal); i++)
+            await Task.Delay(50, TestShop.Cancel);
 
         var names = shop.Get<IBackupService>().List().Select(copy => Path.GetFileName(copy.File)).ToList();
         Assert.Equal(
-            (14, 1),
+            (15, 1),
             (names.Count(name => name.EndsWith("-daily.db")), names.Count(name => name.EndsWith("-by-hand.db")))
         );
         Assert.StartsWith("shop-2026-05-18", names[0]);
+        Assert.Contains(names, name => name.StartsWith("shop-2026-05-03", StringComparison.Ordinal));
+        Assert.DoesNotContain(names, name => name.StartsWith("shop-2026-05-04", StringComparison.Ordinal));
     }
 
     // The copy is made in the background: it is waited for, and no longer than it may take.

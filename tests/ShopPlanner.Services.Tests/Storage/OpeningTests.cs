@@ -146,6 +146,8 @@ public sealed class OpeningTests : IDisposable
         Assert.Equal("Boot-room bench", Run("SELECT Name FROM Projects"));
         Assert.Contains("before-", Path.GetFileName(Directory.EnumerateFiles(Path.Combine(folder, "backups"), "*.db").Single()));
         Assert.Equal("0", Run("SELECT COUNT(*) FROM __EFMigrationsHistory"));
+        await RefusesAsync("already exists");
+        Assert.Single(Directory.EnumerateFiles(Path.Combine(folder, "backups"), "*.db"));
     }
 
     [Fact]

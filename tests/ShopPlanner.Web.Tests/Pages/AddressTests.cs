@@ -32,6 +32,7 @@ public sealed class AddressTests(RunningWeb web) : IClassFixture<RunningWeb>
                 Links.PlanDocument(Guid.NewGuid(), true),
                 Links.PriceCsv(Guid.NewGuid()),
                 Links.Plan(Guid.NewGuid()),
+                Links.Plan(await Planned.OneAsync(web), "x"),
                 Links.Store(Guid.NewGuid()),
                 Links.Parts(Guid.NewGuid()),
                 Links.StockPiece(Guid.NewGuid()),

@@ -48,6 +48,7 @@ internal sealed class PlanJobs(
                 Made = view => CommandTexts.Text(view.Id),
                 Find = (db, made) => FindAsync(db, Guid.Parse(made), cancel),
                 Written = job.KeepDraft,
+                NeedsRoom = true,
                 What = "planning run",
             },
             cancel
