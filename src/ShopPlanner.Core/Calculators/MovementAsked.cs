@@ -47,8 +47,7 @@ internal sealed partial record MovementAsked(
 
     [GeneratedRegex(
         @"^\s*(?<number>[-+0-9][^%A-Za-z]*?)\s*(%|percent)?\s*(?<humidity>r\.?h\.?|relative humidity)?\s*$",
-        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
     )]
     private static partial Regex Percentage();
 }

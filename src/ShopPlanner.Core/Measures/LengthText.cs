@@ -132,8 +132,7 @@ public static partial class LengthText
             )?
             $
             """,
-        RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000
+        RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant
     )]
     private static partial Regex Pattern();
 }

@@ -9,10 +9,6 @@ public static partial class UnitSpelling
     /// written.</summary>
     public static string American(string word) => British().Replace(word, "$1er$2");
 
-    [GeneratedRegex(
-        "^(.*(?:met|lit))re(s?)$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000
-    )]
+    [GeneratedRegex("^(.*(?:met|lit))re(s?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex British();
 }

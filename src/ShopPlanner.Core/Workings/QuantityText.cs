@@ -140,18 +140,16 @@ internal static partial class QuantityText
     [GeneratedRegex(
         @"^(?<number>[-+]?([0-9]+\s*[-\s]\s*[0-9]+\s*/\s*[0-9]+|[0-9]+\s*/\s*[0-9]+|[0-9]+(\.[0-9]*)?|\.[0-9]+))"
             + @"\s*(?<unit>\D.*)?$",
-        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
     )]
     private static partial Regex Amount();
 
     [GeneratedRegex(
         @"^\+?((?<whole>[0-9]{1,12})(\s+|\s*-\s*))?(?<over>[0-9]{1,6})\s*/\s*(?<under>[0-9]{1,6})$",
-        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
-        matchTimeoutMilliseconds: 1000
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant
     )]
     private static partial Regex Fraction();
 
-    [GeneratedRegex(@"\s*/\s*|\s+per\s+", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\s*/\s*|\s+per\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Per();
 }
