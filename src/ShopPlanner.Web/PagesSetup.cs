@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.ResponseCompression;
 using MudBlazor.Services;
 using ShopPlanner.Web.Features.Publish;
+using ShopPlanner.Web.Features.Shop;
 using ShopPlanner.Web.Frame;
 using ShopPlanner.Web.Look;
 using ShopPlanner.Web.Security;
@@ -35,6 +37,8 @@ internal static class PagesSetup
         services.AddSingleton<IconShelf>();
         services.AddResponseCompression(Compress);
         services.AddSingleton<PhotoShelf>();
+        services.AddSingleton<OpenPages>();
+        services.AddSingleton<CircuitHandler>(given => given.GetRequiredService<OpenPages>());
     }
 
     // Plain pages and what they load, for a shop's Wi-Fi. Over https too: nothing that is sent back is chosen by a stranger, and

@@ -2,6 +2,7 @@ using ShopPlanner.Services;
 using ShopPlanner.Services.Backups;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Web.Features.Access;
 using ShopPlanner.Web.Features.Bench;
 using ShopPlanner.Web.Features.Bench.Outbox;
 using ShopPlanner.Web.Features.Book;
@@ -41,6 +42,7 @@ public static class Program
                 status = await app.RunShopAsync(settings);
                 // A restore asked for in Setup is done by a start, before anything else opens the shop.
                 again = status == 0 && app.Services.GetRequiredService<IRestoreService>().IsAsked;
+                settings = settings with { ForgetsOwner = false };
             } while (again);
             return status;
         }
@@ -64,7 +66,7 @@ public static class Program
         change?.Invoke(builder);
 
         var app = builder.Build();
-        app.UseSecurity();
+        app.UseSecurity(settings);
         app.UsePages();
         app.MapPages();
         app.MapDrawingStyles();
@@ -79,6 +81,8 @@ public static class Program
         app.MapBench();
         app.MapBenchOutbox();
         app.MapShopping();
+        app.MapAccess();
+        app.MapShares();
         app.MapPaper();
         return app;
     }

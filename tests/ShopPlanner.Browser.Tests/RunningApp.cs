@@ -40,6 +40,12 @@ public sealed partial class RunningApp : IAsyncDisposable
     public static Task<RunningApp> StartAsync(Action<string> prepare, string[] options, CancellationToken cancel) =>
         StartAsync(new Dictionary<string, string>(), ["--demo", .. options], cancel, prepare);
 
+    /// <summary>Starts the program without the demo.</summary>
+    /// <param name="prepare">Puts something in the data folder before the program starts.</param>
+    /// <param name="cancel">Stops waiting.</param>
+    public static Task<RunningApp> StartEmptyAsync(Action<string> prepare, CancellationToken cancel) =>
+        StartAsync(new Dictionary<string, string>(), [], cancel, prepare);
+
     private static async Task<RunningApp> StartAsync(
         IReadOnlyDictionary<string, string> environment,
         string[] extra,

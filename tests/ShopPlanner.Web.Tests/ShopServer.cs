@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using ShopPlanner.Services.Opening;
@@ -19,10 +20,14 @@ internal sealed class ShopServer : IAsyncDisposable
 
     public static Task<ShopServer> OpenAsync() => OpenAsync(Directory.CreateTempSubdirectory("shop-planner-web-").FullName);
 
+    /// <summary>Serves a shop of its own, asked for with other options.</summary>
+    public static Task<ShopServer> OpenAsync(Func<WebSettings, WebSettings> ask) =>
+        OpenAsync(Directory.CreateTempSubdirectory("shop-planner-web-").FullName, ask);
+
     /// <summary>Serves what is in a folder.</summary>
-    public static async Task<ShopServer> OpenAsync(string folder)
+    public static async Task<ShopServer> OpenAsync(string folder, Func<WebSettings, WebSettings>? ask = null)
     {
-        var app = Built(folder, demo: false);
+        var app = Built(folder, demo: false, ask);
         await app.Services.GetRequiredService<ShopDatabase>().OpenAsync(Cancel);
         await app.StartAsync(Cancel);
         return new ShopServer(app, folder);
@@ -41,14 +46,17 @@ internal sealed class ShopServer : IAsyncDisposable
     /// <summary>Answers requests without a network card.</summary>
     public HttpMessageHandler Handler() => app.GetTestServer().CreateHandler();
 
+    /// <summary>Answers a request of any sender.</summary>
+    public Task<HttpContext> SendAsync(Action<HttpContext> request) => app.GetTestServer().SendAsync(request, Cancel);
+
     /// <summary>A browser that has nothing in its jar yet.</summary>
     public PlainBrowser Browse() => new(Handler());
 
-    private static WebApplication Built(string folder, bool demo) =>
-        Program.Build(
-            new WebSettings(folder, demo, Port: 0, Urls: [], OnlyThisComputer: true, Hosts: []),
-            builder => builder.WebHost.UseTestServer()
-        );
+    private static WebApplication Built(string folder, bool demo, Func<WebSettings, WebSettings>? ask = null)
+    {
+        var settings = new WebSettings(folder, demo, Port: 0, Urls: [], OnlyThisComputer: true, Hosts: []);
+        return Program.Build(ask?.Invoke(settings) ?? settings, builder => builder.WebHost.UseTestServer());
+    }
 
     public async ValueTask DisposeAsync()
     {

@@ -14,13 +14,13 @@ internal sealed class DataWatch(
     GoodCopies copies,
     ShopHealth health,
     ShopDatabase database,
+    PageCheck check,
     TimeProvider clock,
     ILogger<DataWatch> log
 ) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMinutes(5);
     private static readonly TimeSpan Due = TimeSpan.FromDays(1);
-    private DateTimeOffset? looked;
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -58,10 +58,10 @@ internal sealed class DataWatch(
 
     private void LookAtPages()
     {
-        var now = clock.GetUtcNow();
-        if (looked is { } last && (now - last).Duration() < Due)
+        var now = clock.GetUtcNow().UtcDateTime;
+        if (check.DoneUtc is { } last && (now - last).Duration() < Due)
             return;
-        looked = now;
+        check.DoneUtc = now;
         if (LiveFile.Fault(folder.Database) is not { } fault)
         {
             health.Clear(HealthTopic.Damage);

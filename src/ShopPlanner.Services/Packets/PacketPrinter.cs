@@ -5,6 +5,7 @@ using ShopPlanner.Packets;
 using ShopPlanner.Packets.Model;
 using ShopPlanner.Packets.Sections;
 using ShopPlanner.Services.Buying;
+using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Making;
 using ShopPlanner.Services.Plans;
 using ShopPlanner.Services.Plans.Keeping;
@@ -20,6 +21,7 @@ internal sealed class PacketPrinter(
     PlanReading reading,
     WorkReading making,
     ListReading buying,
+    CostlyWork costly,
     TimeProvider clock
 )
 {
@@ -28,7 +30,14 @@ internal sealed class PacketPrinter(
     /// <param name="paper">Size of the pages.</param>
     /// <param name="sections">What is printed; null for what the shop chose, or else the usual ones.</param>
     /// <param name="cancel">Stops asking.</param>
-    public async Task<byte[]?> PrintAsync(
+    public Task<byte[]?> PrintAsync(
+        Guid planId,
+        Common.PaperSize paper,
+        ImmutableArray<PacketSection>? sections,
+        CancellationToken cancel
+    ) => costly.RunAsync(() => WriteAsync(planId, paper, sections, cancel), cancel);
+
+    private async Task<byte[]?> WriteAsync(
         Guid planId,
         Common.PaperSize paper,
         ImmutableArray<PacketSection>? sections,

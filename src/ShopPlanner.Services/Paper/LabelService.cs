@@ -5,19 +5,27 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Paper;
 
-internal sealed class LabelService(ShopWork work, LabelReading reading, TimeProvider clock) : ILabelService
+internal sealed class LabelService(ShopWork work, LabelReading reading, CostlyWork costly, TimeProvider clock) : ILabelService
 {
     public async Task<LabelsView?> FindAsync(LabelSource source, CancellationToken cancel = default) =>
         await work.ReadAsync(db => reading.ReadAsync(db, source, cancel), cancel) is { } read
             ? new(read.Title, read.Labels.Count, read.OutOfDate)
             : null;
 
-    public async Task<Outcome<PaperFile>> PrintAsync(
+    public Task<Outcome<PaperFile>> PrintAsync(
         LabelSource source,
         string? only,
         LabelPrint print,
         Func<Guid, string, string>? address,
         CancellationToken cancel = default
+    ) => costly.RunAsync(() => WriteAsync(source, only, print, address, cancel), cancel);
+
+    private async Task<Outcome<PaperFile>> WriteAsync(
+        LabelSource source,
+        string? only,
+        LabelPrint print,
+        Func<Guid, string, string>? address,
+        CancellationToken cancel
     )
     {
         if (await work.ReadAsync(db => reading.ReadAsync(db, source, cancel), cancel) is not { } read)

@@ -9,17 +9,25 @@ using Printed = ShopPlanner.Packets.Model.PaperSize;
 
 namespace ShopPlanner.Services.Paper;
 
-internal sealed class TemplateService(ShopWork work, TimeProvider clock) : ITemplateService
+internal sealed class TemplateService(ShopWork work, CostlyWork costly, TimeProvider clock) : ITemplateService
 {
     public Task<TemplatesView?> FindAsync(Guid projectId, Length pull, PaperSize paper, CancellationToken cancel = default) =>
         work.ReadAsync(db => FindAsync(db, projectId, pull, paper, cancel), cancel);
 
-    public async Task<Outcome<PaperFile>> PrintAsync(
+    public Task<Outcome<PaperFile>> PrintAsync(
         Guid projectId,
         IReadOnlyCollection<string> ids,
         Length pull,
         PaperSize paper,
         CancellationToken cancel = default
+    ) => costly.RunAsync(() => WriteAsync(projectId, ids, pull, paper, cancel), cancel);
+
+    private async Task<Outcome<PaperFile>> WriteAsync(
+        Guid projectId,
+        IReadOnlyCollection<string> ids,
+        Length pull,
+        PaperSize paper,
+        CancellationToken cancel
     )
     {
         if (await FindAsync(projectId, pull, paper, cancel) is not { } found)

@@ -19,6 +19,7 @@ internal sealed class PublishService(
     IWorkService works,
     IPlanService plans,
     IShopService shop,
+    CostlyWork costly,
     TimeProvider clock
 ) : IPublishService
 {
@@ -47,7 +48,7 @@ internal sealed class PublishService(
             Photos = photos,
             Shopping = choices.ShowsShop ? await ShoppingAsync(projectId, choices, settings.CurrencySign, cancel) : [],
         };
-        var (publication, faults) = await Task.Run(() => PublicationWriter.Write(asked), cancel);
+        var (publication, faults) = await costly.RunAsync(() => Task.FromResult(PublicationWriter.Write(asked)), cancel);
         return publication is null ? Outcome.Faulty<Publication>(faults) : publication;
     }
 

@@ -17,6 +17,9 @@ internal sealed class DataFolder(string path)
 
     public string Keys => Path.Combine(Root, "keys");
 
+    /// <summary>Says who may open the shop; in no backup, and a restore does not change it.</summary>
+    public string Access => Path.Combine(Root, "access.json");
+
     /// <summary>Names the second folder for backups; a restore does not change it.</summary>
     public string SecondBackups => Path.Combine(Root, "second-backups.txt");
 

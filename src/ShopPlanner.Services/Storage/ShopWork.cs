@@ -1,4 +1,5 @@
 using System.Data;
+using System.Diagnostics;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
@@ -14,6 +15,9 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
 {
     private readonly SemaphoreSlim writer = new(1, 1);
     private long changes;
+
+    /// <summary>How long changes take, waiting for earlier ones included.</summary>
+    public WriteTimes Times { get; } = new();
 
     /// <summary>A number that rises with every change: while it stays, so does the shop.</summary>
     public long Changes => Interlocked.Read(ref changes);
@@ -45,6 +49,7 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
     {
         if (contexts.IsReadOnly)
             return Outcome.Faulty<T>(StorageFaults.OnlyRead);
+        var asked = Stopwatch.GetTimestamp();
         await writer.WaitAsync(cancel);
         try
         {
@@ -57,6 +62,7 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
         finally
         {
             writer.Release();
+            Times.Add(Stopwatch.GetElapsedTime(asked));
         }
     }
 

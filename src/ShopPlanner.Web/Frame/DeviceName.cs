@@ -1,4 +1,5 @@
 using System.Net;
+using ShopPlanner.Web.Security;
 
 namespace ShopPlanner.Web.Frame;
 
@@ -15,9 +16,12 @@ internal static class DeviceName
         ("Linux", "Linux computer"),
     ];
 
-    /// <summary>The kind of device and its address; <c>this computer</c> for the one that the program runs on.</summary>
+    /// <summary>What a device was called when it was signed in; otherwise its kind and address, <c>this computer</c> for the
+    /// one that the program runs on.</summary>
     public static string Of(HttpContext context)
     {
+        if (Caller.Of(context) is { } device)
+            return device.Name;
         var address = context.Connection.RemoteIpAddress;
         if (address is null || IPAddress.IsLoopback(address))
             return "this computer";

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using ShopPlanner.Drawing.Svg;
+using ShopPlanner.Web.Security;
 
 namespace ShopPlanner.Web.Frame;
 
@@ -11,7 +12,8 @@ internal static class DrawingStyles
     private static readonly byte[] Content = Encoding.UTF8.GetBytes(SvgStyle.Sheet);
 
     /// <summary>The address; another one whenever the rules change, so that it may be kept for ever.</summary>
-    public static string Path { get; } = $"/drawings.{Convert.ToHexStringLower(SHA256.HashData(Content)[..5])}.css";
+    public static string Path { get; } =
+        $"{AccessRules.DrawingSheet}{Convert.ToHexStringLower(SHA256.HashData(Content)[..5])}.css";
 
     /// <summary>Maps the address.</summary>
     public static void MapDrawingStyles(this IEndpointRouteBuilder routes) => routes.MapGet(Path, Serve);

@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using ShopPlanner.Services.Access;
+using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Hosting;
 
@@ -16,14 +18,22 @@ internal static class Announcement
             foreach (var secure in bound.Where(one => one.Scheme == "https" && bound.Any(other => other.Scheme == "http")))
                 Console.Out.WriteLine(Text([secure], ForTablet(lan?.ToString(), settings.Hosts, InContainer())));
             Console.Out.WriteLine($"Its data is in {settings.DataFolder}");
+            if (!settings.OnlyThisComputer && OwnerLine(app.Services, bound) is { } line)
+                Console.Out.WriteLine(line);
         });
+
+    // The code stands behind '#': a browser sends that to nobody.
+    private static string? OwnerLine(IServiceProvider services, IReadOnlyCollection<Uri> bound) =>
+        services.GetRequiredService<IAccessService>().OwnerCode is { } code
+            ? "Other devices are refused until the shop has an owner. Make the account on this computer: "
+                + $"{Here(bound.First())}{AccessLinks.Owner}#{code}"
+            : null;
 
     /// <summary>The line: for this computer, and for a tablet where the program can be reached from one.</summary>
     internal static string Text(IReadOnlyCollection<Uri> bound, string? tablet)
     {
         var first = bound.First();
-        var here =
-            $"Shop Planner is at {first.Scheme}://{(IsAny(first) || first.IsLoopback ? "localhost" : first.Host)}:{first.Port}";
+        var here = $"Shop Planner is at {Here(first)}";
         var reachable = bound.FirstOrDefault(IsAny);
         return reachable is null || tablet is null
             ? here
@@ -36,8 +46,11 @@ internal static class Announcement
     internal static string? ForTablet(string? lan, IReadOnlyList<string> hosts, bool container) =>
         container ? hosts.FirstOrDefault(host => !host.Equals("localhost", StringComparison.OrdinalIgnoreCase)) : lan;
 
-    // The usual sign inside a container of .NET; deploy/Containerfile sets it.
-    private static bool InContainer() => Environment.GetEnvironmentVariable("DOTNET_RUNNING_IN_CONTAINER") == "true";
+    /// <summary>Whether the program runs in a container; deploy/Containerfile sets the usual sign of .NET.</summary>
+    internal static bool InContainer() => Environment.GetEnvironmentVariable("DOTNET_RUNNING_IN_CONTAINER") == "true";
+
+    private static string Here(Uri bound) =>
+        $"{bound.Scheme}://{(IsAny(bound) || bound.IsLoopback ? "localhost" : bound.Host)}:{bound.Port}";
 
     private static List<Uri> Bound(IServer server) =>
         [.. server.Features.Get<IServerAddressesFeature>()!.Addresses.Select(address => new Uri(WebOptions.Spelled(address)))];

@@ -1,3 +1,4 @@
+using ShopPlanner.Services.Access;
 using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 
@@ -18,6 +19,7 @@ internal static class Running
         try
         {
             await app.Services.GetRequiredService<ShopDatabase>().OpenAsync();
+            ReadAccess(app.Services.GetRequiredService<IAccessService>(), settings);
             app.AnnounceWhenListening(settings);
             await app.StartAsync();
         }
@@ -32,6 +34,13 @@ internal static class Running
 
         await app.WaitForShutdownAsync();
         return 0;
+    }
+
+    // Read before anybody is served: where it cannot be read, nobody is.
+    private static void ReadAccess(IAccessService access, WebSettings settings)
+    {
+        if (access.HasOwner && settings.ForgetsOwner && access.ForgetOwner() is { Ok: false } outcome)
+            throw new ShopStartException(outcome.Faults[0].Message + ".");
     }
 
     /// <summary>Says a line on standard error and returns the status.</summary>

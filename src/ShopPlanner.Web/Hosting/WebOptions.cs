@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Net;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Hosting;
@@ -61,6 +62,19 @@ internal static class WebOptions
         Description = "Another folder, on another disk or a share, that every backup is copied to. Default: as chosen in Setup.",
     };
 
+    private static readonly Option<string[]> Proxies = new("--proxy")
+    {
+        HelpName = "ADDRESS",
+        Description =
+            "Address of a reverse proxy in front of the program: it is believed when it says who sends a request and whether "
+            + "by https. Can be repeated.",
+    };
+
+    private static readonly Option<bool> ForgetOwner = new("--forget-owner")
+    {
+        Description = "Forget the owner's password, and print the code to make the owner's account again. Tablets stay paired.",
+    };
+
     private static readonly Option<bool> Health = new("--health")
     {
         Description = "Check that the program on --port answers, then stop. Exit status 0: it does.",
@@ -85,10 +99,12 @@ internal static class WebOptions
         Https.Validators.Clear();
         Urls.Validators.Clear();
         Hosts.Validators.Clear();
+        Proxies.Validators.Clear();
         Port.Validators.Add(CheckPort);
         Https.Validators.Add(CheckPort);
         Urls.Validators.Add(CheckUrls);
         Hosts.Validators.Add(CheckHosts);
+        Proxies.Validators.Add(CheckProxies);
         var command = new RootCommand(
             "Shop Planner: what to buy and how to cut it, in your browser and on the tablet at the saw."
         )
@@ -101,6 +117,8 @@ internal static class WebOptions
             OnlyThisComputer,
             Hosts,
             Backups,
+            Proxies,
+            ForgetOwner,
             Health,
         };
         command.Validators.Clear();
@@ -126,7 +144,11 @@ internal static class WebOptions
             result.GetValue(Health),
             result.GetValue(Https),
             result.GetValue(Backups) is { Length: > 0 } second ? Path.GetFullPath(second) : null
-        );
+        )
+        {
+            Proxies = [.. Split(result.GetValue(Proxies)).Select(IPAddress.Parse)],
+            ForgetsOwner = result.GetValue(ForgetOwner),
+        };
     }
 
     private static void CheckPort(OptionResult result)
@@ -162,6 +184,13 @@ internal static class WebOptions
                 result.AddError(
                     $"--host: '{name}' is not a name or address: write it without http:// and port, like workshop.example"
                 );
+    }
+
+    private static void CheckProxies(OptionResult result)
+    {
+        foreach (var text in Split(result.Tokens.Select(token => token.Value)))
+            if (!IPAddress.TryParse(text, out _))
+                result.AddError($"--proxy: '{text}' is not an address: write the proxy's own, like 127.0.0.1 or 192.168.1.5");
     }
 
     /// <summary>An address with '*' and '+', which stand for every address of this computer, written out.</summary>

@@ -1,3 +1,5 @@
+using System.Net;
+
 namespace ShopPlanner.Web.Hosting;
 
 /// <summary>How the program was asked to run; every value has been checked.</summary>
@@ -24,4 +26,10 @@ public sealed record WebSettings(
 {
     /// <summary>Where the program listens unless told otherwise.</summary>
     public const int DefaultPort = 5080;
+
+    /// <summary>Proxies that are believed when they say who sent a request; empty for none.</summary>
+    public IReadOnlyList<IPAddress> Proxies { get; init; } = [];
+
+    /// <summary>True to forget the owner's account at this start, so that a lost password is set anew.</summary>
+    public bool ForgetsOwner { get; init; }
 }

@@ -19,21 +19,23 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
     private Task RefuseAsync(HttpContext context, string name)
     {
         log.LogWarning("Refused a request for the host '{Host}': it is not one of this computer's names", name);
-        return AnswerAsync(context, StatusCodes.Status421MisdirectedRequest, Page(WebUtility.HtmlEncode(name)));
+        return RefusalPage.AnswerAsync(
+            context,
+            StatusCodes.Status421MisdirectedRequest,
+            "Unknown name",
+            Page(WebUtility.HtmlEncode(name))
+        );
     }
 
     private Task RefuseOddAsync(HttpContext context, string host)
     {
         log.LogWarning("Refused a request for the host '{Host}': it is not an address", host);
-        return AnswerAsync(context, StatusCodes.Status400BadRequest, OddPage(WebUtility.HtmlEncode(host)));
-    }
-
-    private static Task AnswerAsync(HttpContext context, int status, string page)
-    {
-        context.Response.StatusCode = status;
-        context.Response.Headers.CacheControl = "no-store";
-        context.Response.ContentType = "text/html; charset=utf-8";
-        return context.Response.WriteAsync(page);
+        return RefusalPage.AnswerAsync(
+            context,
+            StatusCodes.Status400BadRequest,
+            "Not an address",
+            OddPage(WebUtility.HtmlEncode(host))
+        );
     }
 
     private static string Shown(string? name)
@@ -43,38 +45,18 @@ internal sealed class HostGate(RequestDelegate next, KnownHosts hosts, ILogger<H
     }
 
     private static string OddPage(string host) =>
-        Document(
-            "Not an address",
-            $"""
+        $"""
             <h1>This is not an address</h1>
             <p>You opened <b>{host}</b>. An address is a name, or a name, a colon and a port from 0 to 65535.</p>
             <p>Open the address that Shop Planner printed when it started.</p>
-            """
-        );
+            """;
 
     private static string Page(string name) =>
-        Document(
-            "Unknown name",
-            $"""
+        $"""
             <h1>Shop Planner doesn't answer to this name</h1>
             <p>You opened <b>{name}</b>, which isn't a name or address of the computer it runs on. Other names are refused,
             because someone else's web page could use one to reach your shop.</p>
             <p>Open the address that Shop Planner printed when it started. If <b>{name}</b> is right, start it with
             <code>--host {name}</code>.</p>
-            """
-        );
-
-    // Written without the pages' styles: files, too, are refused under this name.
-    private static string Document(string title, string body) =>
-        $"""
-            <!doctype html>
-            <html lang="en">
-            <meta charset="utf-8">
-            <meta name="viewport" content="width=device-width, initial-scale=1">
-            <title>{title} — Shop Planner</title>
-            <body style="font:1.1rem/1.5 sans-serif;max-width:40rem;margin:3rem auto;padding:0 1rem">
-            {body}
-            </body>
-            </html>
             """;
 }

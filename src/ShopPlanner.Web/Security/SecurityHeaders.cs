@@ -5,6 +5,9 @@ namespace ShopPlanner.Web.Security;
 /// <summary>Headers that tell the browser what a page of this program may do.</summary>
 internal sealed class SecurityHeaders(RequestDelegate next)
 {
+    // What stands in place of the proxy's own header once it was believed.
+    private const string PassedOn = "X-Original-Proto";
+
     private static readonly object NonceKey = new();
 
     /// <summary>The page's own one-time word for its import map, the only inline script there is.</summary>
@@ -23,6 +26,13 @@ internal sealed class SecurityHeaders(RequestDelegate next)
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
+        // Only behind a proxy that speaks https: with the shop's own certificate http is served beside it, under the same name.
+        if (
+            context.Request.IsHttps
+            && headers.StrictTransportSecurity.Count == 0
+            && context.Request.Headers.ContainsKey(PassedOn)
+        )
+            headers.StrictTransportSecurity = "max-age=31536000";
         return next(context);
     }
 

@@ -1,5 +1,8 @@
+using System.Net;
 using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HttpOverrides;
 using ShopPlanner.Web.Hosting;
 
 namespace ShopPlanner.Web.Security;
@@ -26,14 +29,29 @@ internal static class SecuritySetup
             .SetApplicationName("ShopPlanner")
             .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(settings.DataFolder, "keys")));
         services.AddAntiforgery(Name);
+        services.AddScoped<CircuitHandler, CircuitWatch>();
+        services.Configure<ForwardedHeadersOptions>(options => Trust(options, settings.Proxies));
     }
 
     /// <summary>The gates, first in line.</summary>
-    public static void UseSecurity(this IApplicationBuilder app)
+    public static void UseSecurity(this IApplicationBuilder app, WebSettings settings)
     {
+        if (settings.Proxies.Count > 0)
+            app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
         app.UseMiddleware<HostGate>();
         app.UseMiddleware<OriginGate>();
+        app.UseMiddleware<AccessGate>();
+    }
+
+    // Of a proxy that was named: who sent the request, and whether that was over https. Nobody else is believed.
+    private static void Trust(ForwardedHeadersOptions options, IReadOnlyList<IPAddress> proxies)
+    {
+        options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto;
+        options.KnownIPNetworks.Clear();
+        options.KnownProxies.Clear();
+        foreach (var proxy in proxies)
+            options.KnownProxies.Add(proxy);
     }
 
     private static void Name(AntiforgeryOptions options)

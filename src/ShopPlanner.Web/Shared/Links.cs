@@ -55,6 +55,9 @@ public static class Links
     /// <summary>The shop's settings.</summary>
     public const string Shop = "/shop";
 
+    /// <summary>How the shop's data is.</summary>
+    public const string Condition = "/shop/condition";
+
     /// <summary>Backups, in Setup.</summary>
     public const string Backups = "/shop#backups";
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Cutting;
+using ShopPlanner.Services.Access;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Web.Shared;
@@ -40,6 +41,15 @@ public static class Words
 
     /// <summary><c>1 board or sheet</c>, <c>3 boards and sheets</c>.</summary>
     public static string Stocks(int number) => Count(number, "board or sheet", "boards and sheets");
+
+    /// <summary>What a device may do, as in "for the bench".</summary>
+    public static string Of(AccessRole role) =>
+        role switch
+        {
+            AccessRole.Owner => "everything",
+            AccessRole.Bench => "the bench",
+            _ => "shopping lists",
+        };
 
     /// <summary>Returns a plan's state in words.</summary>
     public static string Of(PlanState state) =>

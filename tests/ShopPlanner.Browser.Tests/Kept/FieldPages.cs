@@ -21,6 +21,6 @@ internal static class FieldPages
         route.StartsWith("/bench", StringComparison.Ordinal)
         || route.StartsWith("/shopping", StringComparison.Ordinal)
         || route.StartsWith("/paper", StringComparison.Ordinal)
-        || route is "/not-found" or "/error"
+        || route is "/not-found" or "/error" or "/owner" or "/pair" or "/sign-in" or "/shop/access" or "/shop/condition"
         || route.StartsWith("/failed", StringComparison.Ordinal);
 }
