@@ -114,7 +114,9 @@ public sealed partial class AccessGateTests
         var access = shop.Get<IAccessService>();
         var (code, name) = (access.OwnerCode!, ("Name", "Ana"));
         Assert.Equal(422, (await here.PostAsync("/owner/account", ("Code", "x"), name, ("Password", Password))).Status);
-        Assert.Equal(422, (await here.PostAsync("/owner/account", ("Code", code), name, ("Password", "short"))).Status);
+        var refused = await here.PostAsync("/owner/account", ("Code", code), name, ("Password", "short"));
+        Assert.Equal(422, refused.Status);
+        Assert.Contains($"value=\"{code}\"", refused.Body, StringComparison.Ordinal);
         Assert.Equal(
             403,
             (await new Device(shop).PostAsync("/owner/account", ("Code", code), name, ("Password", Password))).Status

@@ -35,9 +35,9 @@ internal static class AccessEndpoints
     private static async Task<IResult> BecomeOwnerAsync(HttpContext context, IAccessService access)
     {
         await ReadAsync(context);
-        var name = AccessForm.Text(context, "Name");
+        var (code, name) = (AccessForm.Text(context, "Code"), AccessForm.Text(context, "Name"));
         var outcome = access.BecomeOwner(
-            AccessForm.Text(context, "Code"),
+            code,
             new OwnerEntry(name, AccessForm.Text(context, "Password")),
             DeviceName.Of(context),
             Caller.From(context)
@@ -49,6 +49,7 @@ internal static class AccessEndpoints
                 Status(outcome.Kind),
                 "Make the owner's account",
                 (nameof(OwnerForm.Faults), outcome.Faults),
+                (nameof(OwnerForm.Code), code),
                 (nameof(OwnerForm.Name), name)
             );
     }
