@@ -19,7 +19,7 @@ public sealed class BusyBackupTests
             {
                 while (!stop.IsCancellationRequested)
                 {
-                    await Some.ProjectAsync(shop, $"Shelf {writes++}");
+                    await Some.ProjectAsync(shop, $"Shelf {Interlocked.Increment(ref writes)}");
                     await Task.Delay(5, TestShop.Cancel);
                 }
             },
@@ -27,6 +27,9 @@ public sealed class BusyBackupTests
         );
         for (var i = 0; i < 8; i++)
         {
+            // On a busy computer the writer waits for its turn: it is given one between two backups.
+            while (Volatile.Read(ref writes) <= 2 * i)
+                await Task.Delay(5, TestShop.Cancel);
             shop.Clock.Advance(TimeSpan.FromSeconds(1));
             var made = await shop.Get<IBackupService>().CreateAsync(CommandId.New(), TestShop.Cancel);
             Assert.True(made.Ok, string.Join("; ", made.Faults));
@@ -34,7 +37,6 @@ public sealed class BusyBackupTests
 
         await stop.CancelAsync();
         await writer;
-        Assert.True(writes > 8, $"only {writes} writes went on beside the backups");
     }
 
     // At each step the folder is kept as a killed program would leave it.
