@@ -33,7 +33,7 @@ internal sealed class TryLimits(TimeProvider clock)
         }
     }
 
-    /// <summary>The try was right: the count begins anew.</summary>
+    /// <summary>The try was right: its place counts from zero again.</summary>
     public void Succeed(string from)
     {
         lock (gate)

@@ -30,6 +30,6 @@ public sealed record WebSettings(
     /// <summary>Proxies that are believed when they say who sent a request; empty for none.</summary>
     public IReadOnlyList<IPAddress> Proxies { get; init; } = [];
 
-    /// <summary>True to forget the owner's account at this start, so that a lost password is set anew.</summary>
+    /// <summary>True to forget the owner's account at this start, after a lost password.</summary>
     public bool ForgetsOwner { get; init; }
 }
