@@ -21,7 +21,11 @@ internal sealed record KeptDevice(Guid Id, string Name, AccessRole Role, string 
 /// <param name="Name">The plan's name.</param>
 /// <param name="Secret">SHA-256 of the link's secret part.</param>
 /// <param name="EndsUtc">When it ends.</param>
-internal sealed record KeptShare(Guid Id, Guid Plan, string Name, string Secret, DateTime EndsUtc);
+internal sealed record KeptShare(Guid Id, Guid Plan, string Name, string Secret, DateTime EndsUtc)
+{
+    /// <summary>Without its secret.</summary>
+    public SharedPlan View() => new(Id, Plan, Name, EndsUtc);
+}
 
 /// <summary>What <c>access.json</c> holds.</summary>
 /// <param name="Format">1; a program reads no number that it does not know.</param>

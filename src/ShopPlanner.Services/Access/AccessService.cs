@@ -27,12 +27,7 @@ internal sealed class AccessService(AccessFile file, TimeProvider clock, ILogger
         return new(
             kept.Owner?.Name,
             [.. kept.Devices.Select(View).OrderBy(one => one.Role).ThenBy(one => one.Name, StringComparer.CurrentCulture)],
-            [
-                .. kept
-                    .Shares.Where(one => one.EndsUtc > now)
-                    .OrderBy(one => one.EndsUtc)
-                    .Select(one => new SharedPlan(one.Id, one.Plan, one.Name, one.EndsUtc)),
-            ]
+            [.. kept.Shares.Where(one => one.EndsUtc > now).OrderBy(one => one.EndsUtc).Select(one => one.View())]
         );
     }
 

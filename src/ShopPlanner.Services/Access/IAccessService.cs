@@ -54,8 +54,8 @@ public interface IAccessService
     /// <summary>Signs a device out, at once.</summary>
     Outcome<Done> SignOut(Guid device);
 
-    /// <summary>Forgets the owner's account and signs the owner's browsers out, for a lost password: the code on the console makes
-    /// the account again. Tablets stay paired.</summary>
+    /// <summary>Forgets the owner's account and signs the owner's browsers out, for a lost password: the code on the console
+    /// makes the account again. Tablets stay paired.</summary>
     Outcome<Done> ForgetOwner();
 }
 

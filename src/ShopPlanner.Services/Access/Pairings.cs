@@ -1,3 +1,5 @@
+using ShopPlanner.Services.Common;
+
 namespace ShopPlanner.Services.Access;
 
 /// <summary>The codes that pair a browser each. They live in memory: a restart ends them.</summary>

@@ -24,7 +24,7 @@ internal sealed class ShareService(AccessFile file, TimeProvider clock) : IShare
                 return (document, Refuse("This link was made already. It is shown only once: end it and make another"));
             if (standing.Length >= MostShares)
                 return (document, Refuse($"{MostShares} links stand: end some first"));
-            return (document with { Shares = standing.Add(share) }, new ShareOffer(View(share), token));
+            return (document with { Shares = standing.Add(share) }, new ShareOffer(share.View(), token));
         });
     }
 
@@ -38,10 +38,10 @@ internal sealed class ShareService(AccessFile file, TimeProvider clock) : IShare
     public SharedPlan? Find(string token)
     {
         var (secret, now) = (Secrets.Kept(token), clock.GetUtcNow().UtcDateTime);
-        return file.Now.Shares.FirstOrDefault(one => one.Secret == secret && one.EndsUtc > now) is { } share ? View(share) : null;
+        return file.Now.Shares.FirstOrDefault(one => one.Secret == secret && one.EndsUtc > now) is { } share
+            ? share.View()
+            : null;
     }
-
-    private static SharedPlan View(KeptShare share) => new(share.Id, share.Plan, share.Name, share.EndsUtc);
 
     private static Outcome<ShareOffer> Refuse(string why) => Outcome.Faulty<ShareOffer>(new Fault("", "", why));
 }

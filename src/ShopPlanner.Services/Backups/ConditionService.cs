@@ -15,6 +15,7 @@ internal sealed class ConditionService(DataFolder folder, FreeSpace space, IBack
     {
         var copies = backups.List();
         return new(
+            Migrator.ProgramVersion,
             Sqlite,
             folder.Root,
             Size(folder.Database) + Size(folder.Database + "-wal"),

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using ShopPlanner.Services.Opening;
 using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;
@@ -10,14 +11,14 @@ internal sealed class GoodCopies(DataFolder folder, TimeProvider clock)
     public const string Daily = "daily",
         ByHand = "by-hand",
         BeforeUpgrade = "before-",
-        BeforeRestore = "before-restore";
+        BeforeRestore = ShopRestore.Why;
 
     // Two programs' clocks, or one that was set meanwhile.
     private static readonly TimeSpan Slack = TimeSpan.FromMinutes(10);
 
     private readonly ConcurrentDictionary<(string File, long Bytes, DateTime Written), string?> checkedFiles = new();
 
-    /// <summary>Whether the clock was behind, or is, so that a file's date does not count.</summary>
+    // What is dated later was made under a clock that ran ahead, or by no program of ours.
     private DateTimeOffset Latest => clock.GetUtcNow() + Slack;
 
     /// <summary>Returns the backups that look whole, newest first. Each was checked when it was made.</summary>

@@ -43,11 +43,10 @@ internal sealed class SecondFolder(ServicesOptions options, DataFolder folder, S
     }
 
     /// <summary>Copies a backup there unless it is there already, and removes there what is removed here.</summary>
-    /// <returns>Whether there is a second folder and it now holds the backup.</returns>
-    public bool Bring(string backup, IEnumerable<string> removed)
+    public void Bring(string backup, IEnumerable<string> removed)
     {
         if (Where is not { } second)
-            return false;
+            return;
         try
         {
             if (Hindrance(second) is { } why)
@@ -58,7 +57,6 @@ internal sealed class SecondFolder(ServicesOptions options, DataFolder folder, S
             foreach (var old in removed)
                 File.Delete(Path.Combine(second, Path.GetFileName(old)));
             health.Clear(HealthTopic.SecondFolder);
-            return true;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -67,7 +65,6 @@ internal sealed class SecondFolder(ServicesOptions options, DataFolder folder, S
                 $"Backups do not reach the second folder: {problem.Message.ReplaceLineEndings(" ").TrimEnd('.')}. "
                     + "Those in the data folder are made. It is tried again every hour."
             );
-            return false;
         }
     }
 

@@ -1,6 +1,7 @@
 namespace ShopPlanner.Services.Health;
 
 /// <summary>How the shop's data is.</summary>
+/// <param name="Program">Version of the program.</param>
 /// <param name="Sqlite">Version of the database library.</param>
 /// <param name="Folder">Full path of the data folder.</param>
 /// <param name="DatabaseBytes">Size of the database with its log.</param>
@@ -10,6 +11,7 @@ namespace ShopPlanner.Services.Health;
 /// <param name="Backups">How many good backups there are.</param>
 /// <param name="SecondFolder">Full path of the second folder for backups; empty for none.</param>
 public sealed record ShopCondition(
+    string Program,
     string Sqlite,
     string Folder,
     long DatabaseBytes,

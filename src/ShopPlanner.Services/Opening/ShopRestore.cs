@@ -10,7 +10,8 @@ public sealed record RestoreResult(string? Kept);
 /// <summary>Restores a copy wholly or not at all. The data folder's lock is held.</summary>
 internal sealed class ShopRestore(DataFolder folder, ShopContextFactory contexts, BackupFile backups, RestoreSwap swap)
 {
-    private const string Why = "before-restore";
+    /// <summary>Why the copy of what was there before is made, as it stands in its name.</summary>
+    public const string Why = "before-restore";
 
     /// <summary>Goes back where an earlier restore was cut short.</summary>
     /// <returns>Whether it was.</returns>

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
 
@@ -7,16 +5,13 @@ namespace ShopPlanner.Services.Weekends;
 
 internal sealed class WeekendFeedService(ShopWork work, ShopCommands commands, IWeekendService weekends) : IWeekendFeedService
 {
-    // 128 bits: nobody guesses them.
-    private const int TokenBytes = 16;
-
     public Task<WeekendFeed> GetAsync(CancellationToken cancel = default) => work.ReadAsync(db => FeedAsync(db, cancel), cancel);
 
     public Task<Outcome<WeekendFeed>> MakeAsync(CommandId command, CancellationToken cancel = default) =>
         commands.RunAsync(
             new Making<WeekendFeed>(command, CommandTexts.Asked("calendar feed"))
             {
-                Make = db => SetAsync(db, Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(TokenBytes)), cancel),
+                Make = db => SetAsync(db, Secrets.Link(), cancel),
                 // The secret stands in one place.
                 Made = _ => "",
                 Find = async (db, _) => await FeedAsync(db, cancel),
@@ -31,12 +26,8 @@ internal sealed class WeekendFeedService(ShopWork work, ShopCommands commands, I
     public async Task<string?> CalendarAsync(string token, CancellationToken cancel = default)
     {
         var feed = await GetAsync(cancel);
-        return feed.Token.Length > 0 && IsSame(feed.Token, token) ? await weekends.CalendarAsync(cancel) : null;
+        return feed.Token.Length > 0 && Secrets.AreSame(feed.Token, token) ? await weekends.CalendarAsync(cancel) : null;
     }
-
-    // How long it takes says nothing about how much of a guess is right.
-    private static bool IsSame(string token, string given) =>
-        CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(token), Encoding.UTF8.GetBytes(given));
 
     private static async Task<WeekendFeed> FeedAsync(ShopContext db, CancellationToken cancel) =>
         new(WeekendRows.Document(await WeekendRows.ReadAsync(db, cancel)).Feed);

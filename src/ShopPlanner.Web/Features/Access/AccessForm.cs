@@ -32,33 +32,6 @@ internal static class AccessForm
         where T : IComponent
     {
         context.Response.Headers.CacheControl = "no-store";
-        return new(
-            new Dictionary<string, object?>
-            {
-                [nameof(PlainDocument.Title)] = title,
-                [nameof(PlainDocument.Body)] = InLayout(Part<T>(given)),
-            }
-        )
-        {
-            StatusCode = status,
-        };
+        return PlainAnswer.In<PlainLayout, T>(status, title, given);
     }
-
-    private static RenderFragment Part<T>((string Name, object? Value)[] given)
-        where T : IComponent =>
-        builder =>
-        {
-            builder.OpenComponent<T>(0);
-            foreach (var (name, value) in given)
-                builder.AddComponentParameter(1, name, value);
-            builder.CloseComponent();
-        };
-
-    private static RenderFragment InLayout(RenderFragment body) =>
-        builder =>
-        {
-            builder.OpenComponent<PlainLayout>(0);
-            builder.AddComponentParameter(1, nameof(PlainLayout.Body), body);
-            builder.CloseComponent();
-        };
 }

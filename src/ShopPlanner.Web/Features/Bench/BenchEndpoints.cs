@@ -199,19 +199,14 @@ internal static class BenchEndpoints
         ImmutableArray<ProposedLeftover> proposed,
         ImmutableArray<Fault> faults
     ) =>
-        Document(
+        Document<BenchFinishForm>(
             StatusCodes.Status422UnprocessableEntity,
             "Measure the leftovers",
-            builder =>
-            {
-                builder.OpenComponent<BenchFinishForm>(0);
-                builder.AddComponentParameter(1, nameof(BenchFinishForm.View), view);
-                builder.AddComponentParameter(2, nameof(BenchFinishForm.Stock), stock);
-                builder.AddComponentParameter(3, nameof(BenchFinishForm.Entries), entries);
-                builder.AddComponentParameter(4, nameof(BenchFinishForm.Faults), faults);
-                builder.AddComponentParameter(5, nameof(BenchFinishForm.Proposed), proposed);
-                builder.CloseComponent();
-            }
+            (nameof(BenchFinishForm.View), view),
+            (nameof(BenchFinishForm.Stock), stock),
+            (nameof(BenchFinishForm.Entries), entries),
+            (nameof(BenchFinishForm.Faults), faults),
+            (nameof(BenchFinishForm.Proposed), proposed)
         );
 
     internal static RazorComponentResult<PlainDocument> Refused<T>(Outcome<T> outcome, string back)
@@ -226,49 +221,21 @@ internal static class BenchEndpoints
         Refusal(StatusCodes.Status400BadRequest, [fault], Links.Bench);
 
     private static RazorComponentResult<PlainDocument> Refusal(int status, ImmutableArray<Fault> faults, string back) =>
-        Document(
+        Document<BenchRefused>(
             status,
             "Not done",
-            builder =>
-            {
-                builder.OpenComponent<BenchRefused>(0);
-                builder.AddComponentParameter(1, nameof(BenchRefused.Faults), faults);
-                builder.AddComponentParameter(2, nameof(BenchRefused.Back), back);
-                builder.AddComponentParameter(3, nameof(BenchRefused.Words), BackWords(back));
-                builder.CloseComponent();
-            }
+            (nameof(BenchRefused.Faults), faults),
+            (nameof(BenchRefused.Back), back),
+            (nameof(BenchRefused.Words), BackWords(back))
         );
 
     private static string BackWords(string back) =>
         back.StartsWith(Links.AllBenchSteps, StringComparison.Ordinal) ? "Back to the steps" : "Back to the plan";
 
-    internal static RazorComponentResult<PlainDocument> Document(int status, string title, RenderFragment body) =>
-        new(
-            new Dictionary<string, object?>
-            {
-                [nameof(PlainDocument.Title)] = title,
-                [nameof(PlainDocument.Body)] = InLayout(body),
-            }
-        )
-        {
-            StatusCode = status,
-        };
-
-    private static RenderFragment InLayout(RenderFragment body) =>
-        builder =>
-        {
-            builder.OpenComponent<BenchLayout>(0);
-            builder.AddComponentParameter(1, nameof(BenchLayout.Body), body);
-            builder.CloseComponent();
-        };
-
-    private sealed record SeeOther(string Address) : IResult
-    {
-        public Task ExecuteAsync(HttpContext httpContext)
-        {
-            httpContext.Response.StatusCode = StatusCodes.Status303SeeOther;
-            httpContext.Response.Headers.Location = Address;
-            return Task.CompletedTask;
-        }
-    }
+    internal static RazorComponentResult<PlainDocument> Document<T>(
+        int status,
+        string title,
+        params (string Name, object? Value)[] given
+    )
+        where T : IComponent => PlainAnswer.In<BenchLayout, T>(status, title, given);
 }

@@ -115,17 +115,12 @@ internal static class BenchWrongEndpoints
         if (outcome.Kind != OutcomeKind.Faulty)
             return BenchEndpoints.Refused(outcome, Links.BenchPlan(start.View.Plan.Summary.Id, start.Stock.Number));
         var faults = entries.InForm(outcome.Faults);
-        return BenchEndpoints.Document(
+        return BenchEndpoints.Document<BenchWrongForm>(
             StatusCodes.Status422UnprocessableEntity,
             "A cut went wrong",
-            builder =>
-            {
-                builder.OpenComponent<BenchWrongForm>(0);
-                builder.AddComponentParameter(1, nameof(BenchWrongForm.Start), start);
-                builder.AddComponentParameter(2, nameof(BenchWrongForm.Entries), entries);
-                builder.AddComponentParameter(3, nameof(BenchWrongForm.Faults), faults);
-                builder.CloseComponent();
-            }
+            (nameof(BenchWrongForm.Start), start),
+            (nameof(BenchWrongForm.Entries), entries),
+            (nameof(BenchWrongForm.Faults), faults)
         );
     }
 
@@ -134,16 +129,11 @@ internal static class BenchWrongEndpoints
         WrongEntries entries,
         RestProposal proposal
     ) =>
-        BenchEndpoints.Document(
+        BenchEndpoints.Document<BenchRestProposal>(
             StatusCodes.Status200OK,
             "The rest, planned again",
-            builder =>
-            {
-                builder.OpenComponent<BenchRestProposal>(0);
-                builder.AddComponentParameter(1, nameof(BenchRestProposal.Start), start);
-                builder.AddComponentParameter(2, nameof(BenchRestProposal.Entries), entries);
-                builder.AddComponentParameter(3, nameof(BenchRestProposal.Proposal), proposal);
-                builder.CloseComponent();
-            }
+            (nameof(BenchRestProposal.Start), start),
+            (nameof(BenchRestProposal.Entries), entries),
+            (nameof(BenchRestProposal.Proposal), proposal)
         );
 }

@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 
-namespace ShopPlanner.Services.Access;
+namespace ShopPlanner.Services.Common;
 
 /// <summary>Secrets that nobody guesses, and what is kept of them.</summary>
 internal static class Secrets

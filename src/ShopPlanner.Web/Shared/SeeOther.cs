@@ -1,4 +1,4 @@
-namespace ShopPlanner.Web.Features.Access;
+namespace ShopPlanner.Web.Shared;
 
 /// <summary>Leads to a page after a form: the browser asks for it with GET, so that reloading sends nothing again.</summary>
 /// <param name="Address">The page, of this program.</param>
