@@ -40,7 +40,7 @@ read_log() {
   grep -vE '^ *(Discovering|Discovered|Starting|Finished):|^=== TEST|^exit status' "$log" | tail -n 200
   counts=$(grep -E ' Total: [0-9]+' "$log" | tail -n 1)
   # Said again at the end, where it is looked for.
-  all_failing+=$(grep -A 12 -F '[FAIL]' "$log")$'\n'
+  all_failing+=$(grep -A 40 -F '[FAIL]' "$log")$'\n'
   rm -f "$log"
   count() { sed -nE "s/.* $1: ([0-9]+).*/\1/p" <<<"$counts"; }
   local total errors failed skipped idle
@@ -110,7 +110,7 @@ run_all() {
   rmdir "$logs"
   try_in_root
   [ "$all_skipped" -gt 0 ] && say "$all_skipped skipped: each says why above"
-  [ -n "${all_failing//[[:space:]]/}" ] && say "Failed:" && printf '%s\n' "$all_failing" | head -n 60
+  [ -n "${all_failing//[[:space:]]/}" ] && say "Failed:" && printf '%s\n' "$all_failing" | head -n 160
   printf '%d passed, %d failed\n' "$all_passed" "$all_failed"
   [ "$all_failed" -eq 0 ]
 }

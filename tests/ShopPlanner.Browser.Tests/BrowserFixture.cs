@@ -70,6 +70,7 @@ public class BrowserFixture : IAsyncLifetime
         // A busy machine takes its time; what never comes fails all the same.
         context.SetDefaultTimeout(Patience);
         Assertions.SetDefaultExpectTimeout(Patience);
+        context.Page += (_, page) => LastSeenAttribute.Watch(page);
         return await context.NewPageAsync();
     }
 
@@ -90,6 +91,7 @@ public class BrowserFixture : IAsyncLifetime
             }
         );
         context.SetDefaultTimeout(Patience);
+        context.Page += (_, page) => LastSeenAttribute.Watch(page);
         return context;
     }
 

@@ -6,7 +6,7 @@ namespace ShopPlanner.Web.Look;
 /// <summary>Whether the page is light, dark, bright or the same as the device, for as long as it is open.</summary>
 public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
 {
-    private IJSObjectReference? script;
+    private readonly ComponentScript script = new("look");
 
     /// <summary>Raised when another look was chosen.</summary>
     public event Action? Changed;
@@ -37,8 +37,7 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
     /// <summary>Chooses a look, and sees that the browser shows and remembers it.</summary>
     public async Task ChooseAsync(string look)
     {
-        script ??= await scripts.InvokeAsync<IJSObjectReference>("import", "./scripts/look.js");
-        await script.InvokeVoidAsync("choose", look.Length > 0 ? look : null);
+        await script.CallAsync(scripts, "choose", look.Length > 0 ? look : null);
         Chosen = look;
         Changed?.Invoke();
     }
@@ -56,5 +55,5 @@ public sealed class LookState(IJSRuntime scripts) : IAsyncDisposable
         );
 
     /// <inheritdoc />
-    public ValueTask DisposeAsync() => script.LetGoAsync();
+    public ValueTask DisposeAsync() => script.DisposeAsync();
 }

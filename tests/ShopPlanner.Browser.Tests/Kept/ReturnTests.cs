@@ -37,6 +37,25 @@ public sealed class ReturnTests(KeptFixture kept) : IClassFixture<KeptFixture>
     }
 
     [Fact]
+    public async Task A_link_followed_without_a_line_leads_there_when_it_stands_again()
+    {
+        var page = await kept.OpenAsync();
+        await page.GotoAsync("/shop");
+        await Fields.SettledAsync(page);
+        kept.Line.Drop();
+        await Expect(page.Locator("body[data-line=down]")).ToBeVisibleAsync();
+        var kerf = page.GetByLabel("Table saw: kerf", new() { Exact = true });
+        await kerf.FillAsync("9/64");
+        await kerf.PressAsync("Tab");
+        await page.Locator("nav a[href='/stores']").ClickAsync();
+        kept.Line.Restore();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Stores", Level = 1 })).ToBeVisibleAsync();
+        await page.Locator("nav a[href='/shop']").ClickAsync();
+        await Expect(kerf).ToHaveValueAsync("9/64");
+        await Expect(page.Locator("[data-save-state]")).ToHaveTextAsync("Saved");
+    }
+
+    [Fact]
     public async Task A_page_opened_in_the_moment_of_an_outage_says_so_and_becomes_live()
     {
         var page = await kept.OpenAsync();

@@ -8,8 +8,8 @@ namespace ShopPlanner.Web.Features.Idea;
 /// <summary>What is chosen on the page: a part or a bay, in the drawing, the lists or the map.</summary>
 public sealed partial class IdeaPage
 {
+    private readonly ComponentScript script = new("idea");
     private ElementReference root;
-    private IJSObjectReference? script;
     private DotNetObjectReference<IdeaPage>? self;
     private string bay = DesignEditing.WholeBay;
     private bool isBayChosen;
@@ -49,23 +49,22 @@ public sealed partial class IdeaPage
     {
         if (draft is null)
             return;
-        script ??= await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/idea.js");
         if (!isAttached)
         {
             isAttached = true;
-            await script.InvokeVoidAsync("attach", root, self);
+            await script.CallAsync(Js, "attach", root, self);
         }
 
         if (opening is { } place)
         {
             opening = null;
-            await script.InvokeVoidAsync("show", root, place.Section, place.Key);
+            await script.CallAsync(Js, "show", root, place.Section, place.Key);
         }
 
         if (wanted is not null && draft.Part(Part)?.Id == wanted)
         {
             wanted = null;
-            await script.InvokeVoidAsync("reveal", root);
+            await script.CallAsync(Js, "reveal", root);
         }
     }
 

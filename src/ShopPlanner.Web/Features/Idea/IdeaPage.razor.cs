@@ -237,9 +237,10 @@ public sealed partial class IdeaPage : IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        var leaving = script.DisposeAsync();
         if (saving is not null)
             await saving.NowAsync();
         self?.Dispose();
-        await script.LetGoAsync();
+        await leaving;
     }
 }

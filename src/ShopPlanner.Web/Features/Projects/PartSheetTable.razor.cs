@@ -14,8 +14,8 @@ public sealed partial class PartSheetTable
     // More rows than fit any screen, few enough that a tablet draws them at once.
     private const int PageRows = 500;
 
+    private readonly ComponentScript script = new("sheet");
     private ElementReference table;
-    private IJSObjectReference? script;
     private DotNetObjectReference<PartSheetTable>? self;
     private Dictionary<string, StockForm> forms = [];
     private bool showSeldom;
@@ -54,8 +54,7 @@ public sealed partial class PartSheetTable
         if (!firstRender)
             return;
         self = DotNetObjectReference.Create(this);
-        script = await Js.InvokeAsync<IJSObjectReference>("import", "./scripts/sheet.js");
-        await script.InvokeVoidAsync("attach", table, self);
+        await script.CallAsync(Js, "attach", table, self);
     }
 
     /// <summary>Rows from a spreadsheet: asked by the script that sees them pasted.</summary>
@@ -95,14 +94,13 @@ public sealed partial class PartSheetTable
     {
         var at = Sheet.Rows.ToList().IndexOf(row);
         await RunAsync(() => Sheet.RemoveAsync(row));
-        if (script is not null)
-            await script.InvokeVoidAsync("focusRow", table, Math.Clamp(at - first, 0, last - first - 1));
+        await script.CallAsync(Js, "focusRow", table, Math.Clamp(at - first, 0, last - first - 1));
     }
 
     public async ValueTask DisposeAsync()
     {
         self?.Dispose();
-        await script.LetGoAsync();
+        await script.DisposeAsync();
     }
 
     private async Task RunAsync(Func<Task> act)
