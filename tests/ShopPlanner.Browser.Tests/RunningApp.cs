@@ -54,7 +54,10 @@ public sealed partial class RunningApp : IAsyncDisposable
     )
     {
         var data = Directory.CreateTempSubdirectory("shop-planner-browser-").FullName;
-        prepare?.Invoke(data);
+        if (prepare is not null)
+            prepare(data);
+        else if (extra.Contains("--demo"))
+            await DemoData.CopyToAsync(data);
         var app = new RunningApp(Begin(data, 0, extra, environment), data, extra, environment);
         app.Address = await app.ReadAddressAsync(cancel);
         return app;
