@@ -10,7 +10,11 @@ namespace ShopPlanner.Browser.Tests.Pages;
 internal static class AccessRule
 {
     private const int Height = 900;
-    private static readonly int[] Widths = [1280, 820, 390];
+
+    /// <summary>The narrowest screen, where most is in each other's way.</summary>
+    public const int Phone = 390;
+
+    private static readonly int[] Widths = [1280, 820, Phone];
 
     /// <summary>Reads the script, once a page: reading it takes longer than running it.</summary>
     public static Task BeginAsync(IPage page) => page.EvaluateAsync(new BundledAxeScriptProvider().GetScript());
@@ -18,10 +22,11 @@ internal static class AccessRule
     /// <summary>What is broken, at every width and look.</summary>
     /// <param name="page">The page; its size and look are changed.</param>
     /// <param name="forms">Whether its forms are open or closed, for the report.</param>
-    public static async Task<List<string>> BrokenAsync(IPage page, string forms)
+    /// <param name="widths">Where it is looked at; all screens unless told otherwise.</param>
+    public static async Task<List<string>> BrokenAsync(IPage page, string forms, params int[] widths)
     {
         var broken = new List<string>();
-        foreach (var width in Widths)
+        foreach (var width in widths is [] ? Widths : widths)
         {
             await page.SetViewportSizeAsync(width, Height);
             // What stays in sight lies over what is scrolled past: targets are measured where the page begins.
