@@ -24,6 +24,8 @@ public sealed partial class KeyboardTests(BrowserFixture browser) : IClassFixtur
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Plan the cuts" })).ToBeEnabledAsync();
         await GoAsync(page, "Plan the cuts");
         await page.ArriveAsync(Plan(), 60_000);
+        // The address changes before the plan is drawn.
+        await Expect(page.GetByRole(AriaRole.Link, new() { Name = "Packet" }).First).ToBeVisibleAsync();
         var packet = await page.RunAndWaitForDownloadAsync(() => GoAsync(page, "Packet"));
         var content = await File.ReadAllBytesAsync((await packet.PathAsync())!, TestContext.Current.CancellationToken);
         Assert.Equal("%PDF-", Encoding.ASCII.GetString(content, 0, 5));
