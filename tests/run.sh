@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Passes all tests: installs what they need, builds, runs every test project, ends with "N passed, N failed".
+# Passes the tests (with --all, those that take longest too): installs what they need, builds, runs every test project, ends with
+# "N passed, N failed".
 set -uo pipefail
 cd "$(dirname "$0")/.."
 
@@ -24,6 +25,18 @@ need_chromium() {
   fi
   if command -v chromium >/dev/null; then export SHOP_PLANNER_CHROMIUM=$(command -v chromium); return; fi
   say "Chromium could not be installed here: the browser tests will be skipped. Install the package 'chromium' to run them."
+}
+
+# A server keeps the shops of some tests. Without PostgreSQL they are skipped, each saying so.
+need_postgres() {
+  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null && return
+  local root=""
+  [ "$(id -u)" -eq 0 ] || root="sudo -n"
+  if command -v apt-get >/dev/null; then
+    say "Installing PostgreSQL, for the tests of shops on a server"
+    $root apt-get update -qq && $root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq postgresql >/dev/null
+  fi
+  compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null || say "PostgreSQL could not be installed here: install the package 'postgresql' to run these tests."
 }
 
 # Runs one test program into a log; prints nothing.
@@ -78,16 +91,25 @@ run_outages() {
   run_to "$logs/kills" "$browser" -explicit only -class '*KillTests'
 }
 
+# Shops kept by a server: what is bought, promised and cut; with --all everything that does not work on the database file itself.
+run_on_server() {
+  local -a chosen=(-class '*.PromiseTests' -class '*.BuyTests' -class '*.BenchTests' -class '*.RepeatTests')
+  [ "$scope" = --all ] && chosen=(-class- '*.Storage.*' -class- '*.Backups.*' -class- '*.Archives.*' -class- '*.Golden.*' -class- '*.Server.*')
+  SHOP_PLANNER_TEST_STORE=server run_to "$logs/server" "$services" "${chosen[@]}"
+}
+
 # What drives no browser makes way for the browsers.
 run_making_way() {
   renice -n 10 "$BASHPID" >/dev/null
   local project
   for project in "$@"; do run_to "$logs/${project##*/}" "$project"; done
+  run_on_server
 }
 
 run_all() {
   all_passed=0 all_failed=0 all_skipped=0 all_failing=""
   local browser=tests/ShopPlanner.Browser.Tests cutting=tests/ShopPlanner.Cutting.Tests logs project
+  local services=tests/ShopPlanner.Services.Tests
   local -a others=()
   logs=$(mktemp -d)
   for project in tests/ShopPlanner.*.Tests; do
@@ -103,6 +125,8 @@ run_all() {
     say "${project##*/}"
     read_log "$logs/${project##*/}"
   done
+  say "${services##*/}: shops on a server"
+  read_log "$logs/server"
   for project in outages kills; do
     say "${browser##*/}: $project"
     read_log "$logs/$project"
@@ -115,8 +139,10 @@ run_all() {
   [ "$all_failed" -eq 0 ]
 }
 
+scope=${1:-}
 need_dotnet
 need_chromium
+need_postgres
 say "Building"
 if ! dotnet build ShopPlanner.sln -c Release -v q -nologo; then
   printf '0 passed, 1 failed\n'

@@ -29,5 +29,6 @@ var root = new RootCommand("Plans furniture for a small shop: what to buy, how t
     PublishCommand.Create(),
     BackupCommand.Create(),
     RestoreCommand.Create(),
+    MoveCommand.Create(),
 };
 return CommandLine.Run(root, args);

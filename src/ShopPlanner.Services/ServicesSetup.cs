@@ -34,6 +34,7 @@ using ShopPlanner.Services.Setup;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Postgres;
 using ShopPlanner.Services.Stores;
 using ShopPlanner.Services.Trash;
 using ShopPlanner.Services.Weekends;
@@ -147,10 +148,11 @@ public static class ServicesSetup
     {
         services.AddSingleton(options);
         services.AddSingleton(new DataFolder(options.DataFolder));
-        services.AddSingleton(p => new ShopContextFactory(
-            p.GetRequiredService<DataFolder>().Database,
-            p.GetServices<IInterceptor>()
-        ));
+        services.AddSingleton<ShopContextFactory>(p =>
+            options.Database is { } server
+                ? new PostgresContextFactory(server, p.GetServices<IInterceptor>())
+                : new SqliteContextFactory(p.GetRequiredService<DataFolder>().Database, p.GetServices<IInterceptor>())
+        );
         services.AddSingleton<IDbContextFactory<ShopContext>>(p => p.GetRequiredService<ShopContextFactory>());
         services.AddSingleton<ShopWork>();
         services.AddSingleton<ShopCommands>();

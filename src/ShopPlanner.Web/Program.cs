@@ -61,7 +61,9 @@ public static class Program
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.ListenAsAsked(settings);
         builder.Services.AddSecurity(settings);
-        builder.Services.AddShopPlanner(new ServicesOptions(settings.DataFolder, settings.Demo, settings.SecondBackups));
+        builder.Services.AddShopPlanner(
+            new ServicesOptions(settings.DataFolder, settings.Demo, settings.SecondBackups) { Database = settings.Database }
+        );
         builder.Services.AddPages(builder.Configuration.GetSection("Circuits"));
         change?.Invoke(builder);
 
@@ -78,6 +80,7 @@ public static class Program
         app.MapWeekendDownloads();
         app.MapPublishDownloads();
         app.MapFilesDownloads();
+        app.MapHealth();
         app.MapBench();
         app.MapBenchOutbox();
         app.MapShopping();

@@ -24,6 +24,7 @@ public sealed class ArrowTests
         ["Google.OrTools"] = ["Cutting", "Scheduling"],
         ["NodaTime"] = ["Scheduling"],
         ["Microsoft.EntityFrameworkCore.Sqlite"] = ["Services"],
+        ["Npgsql.EntityFrameworkCore.PostgreSQL"] = ["Services"],
         ["MudBlazor"] = ["Web"],
     };
 

@@ -48,6 +48,19 @@ public sealed class CareCommandTests : IDisposable
         Assert.Equal(2, (await ShopPlannerProgram.RunAsync("check", "--data", scratch["none"])).Exit);
     }
 
+    [Theory]
+    [InlineData("", "name the server's database with --database")]
+    [InlineData("Host=db.invalid", "names no server or no database")]
+    [InlineData("Hose=db.invalid", "--database cannot be read")]
+    public async Task A_move_without_a_server_that_can_be_asked_is_refused_in_one_line(string database, string why)
+    {
+        await MakeShopAsync();
+        var refused = await ShopPlannerProgram.RunAsync("move", "server", "--data", Shop, "--database", database);
+        Assert.Equal((2, ""), (refused.Exit, refused.Output));
+        Assert.Contains(why, refused.Error, StringComparison.Ordinal);
+        Assert.Single(refused.Error.TrimEnd().Split('\n'));
+    }
+
     [Fact]
     public async Task A_damaged_database_is_not_sound()
     {

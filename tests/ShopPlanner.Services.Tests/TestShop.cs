@@ -1,7 +1,11 @@
+using System.Data;
+using System.Data.Common;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Time.Testing;
+using Npgsql;
 using ShopPlanner.Services.Bench;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Opening;
@@ -10,17 +14,23 @@ using ShopPlanner.Services.Projects;
 using ShopPlanner.Services.Shop;
 using ShopPlanner.Services.Stock;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Postgres;
 using ShopPlanner.Services.Stores;
+using ShopPlanner.Services.Tests.Server;
 
 namespace ShopPlanner.Services.Tests;
 
 /// <summary>A real shop on a real database file in a folder of its own, deleted afterwards.</summary>
 internal sealed class TestShop : IAsyncDisposable
 {
-    private readonly bool ownsFolder;
+    /// <summary>Keeps a shop where the tests keep theirs.</summary>
+    public const string Anywhere = "";
 
-    private TestShop(string folder, bool ownsFolder, ServiceProvider services) =>
-        (Folder, this.ownsFolder, Services) = (folder, ownsFolder, services);
+    private readonly bool ownsFolder;
+    private readonly string? server;
+
+    private TestShop(string folder, bool ownsFolder, ServiceProvider services, string? server) =>
+        (Folder, this.ownsFolder, Services, this.server) = (folder, ownsFolder, services, server);
 
     public string Folder { get; }
 
@@ -52,13 +62,18 @@ internal sealed class TestShop : IAsyncDisposable
 
     public static string NewFolder() => Directory.CreateTempSubdirectory("shop-planner-services-").FullName;
 
+    /// <summary>Skips a test that works on the database file itself where a server keeps the shops.</summary>
+    public static void NeedsFile() =>
+        Assert.SkipWhen(TestServer.KeepsAll, "Works on the database file itself, and here is none.");
+
     public static async Task<TestShop> OpenAsync(
         bool demo = false,
         string? folder = null,
-        Action<IServiceCollection>? change = null
+        Action<IServiceCollection>? change = null,
+        string? keptBy = Anywhere
     )
     {
-        var shop = Make(folder ?? NewFolder(), folder is null, demo, change);
+        var shop = Make(folder ?? NewFolder(), folder is null, demo, change, keptBy);
         await shop.Database.OpenAsync(Cancel);
         foreach (var worker in shop.Services.GetServices<IHostedService>())
             await worker.StartAsync(Cancel);
@@ -66,14 +81,29 @@ internal sealed class TestShop : IAsyncDisposable
     }
 
     /// <summary>A shop that is not opened yet.</summary>
-    public static TestShop Make(string folder, bool ownsFolder, bool demo = false, Action<IServiceCollection>? change = null)
+    /// <param name="folder">Its data folder.</param>
+    /// <param name="ownsFolder">Whether it goes with the shop.</param>
+    /// <param name="demo">Whether it begins with the demo.</param>
+    /// <param name="change">Puts something in another's place.</param>
+    /// <param name="keptBy">A server's database; null for a file.</param>
+    public static TestShop Make(
+        string folder,
+        bool ownsFolder,
+        bool demo = false,
+        Action<IServiceCollection>? change = null,
+        string? keptBy = Anywhere
+    )
     {
+        var server =
+            keptBy != Anywhere ? keptBy
+            : TestServer.KeepsAll ? TestServer.For(folder)
+            : null;
         var services = new ServiceCollection();
         services.AddSingleton<TimeProvider>(new FakeTimeProvider(new DateTimeOffset(2026, 5, 2, 9, 30, 0, TimeSpan.Zero)));
-        services.AddShopPlanner(new ServicesOptions(folder, demo));
+        services.AddShopPlanner(new ServicesOptions(folder, demo) { Database = server });
         services.AddSingleton<ICutPlanner, FirstFitPlanner>();
         change?.Invoke(services);
-        return new TestShop(folder, ownsFolder, services.BuildServiceProvider());
+        return new TestShop(folder, ownsFolder, services.BuildServiceProvider(), server);
     }
 
     public T Get<T>()
@@ -82,23 +112,39 @@ internal sealed class TestShop : IAsyncDisposable
     /// <summary>Rows of every table, to show that nothing was half-saved.</summary>
     public IReadOnlyDictionary<string, long> CountRows()
     {
-        using var connection = OpenFile();
-        var tables = new List<string>();
-        using (var command = connection.CreateCommand())
-        {
-            command.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'";
-            using var reader = command.ExecuteReader();
-            while (reader.Read())
-                tables.Add(reader.GetString(0));
-        }
-
-        return tables.ToDictionary(table => table, table => long.Parse(Ask(connection, $"SELECT COUNT(*) FROM \"{table}\"")));
+        using var connection = Open();
+        return RowCounts.Of(connection);
     }
 
+    /// <summary>Asks the database. A shop on a server is asked in a copy of it as a file, so that one way of writing does for
+    /// both; what would change it there skips the test.</summary>
     public string Ask(string sql)
     {
-        using var connection = OpenFile();
-        return Ask(connection, sql);
+        if (server is not null)
+            return AskCopy(sql);
+        using var connection = Open();
+        return SqliteFacts.Ask(connection, sql);
+    }
+
+    private string AskCopy(string sql)
+    {
+        Assert.SkipUnless(
+            sql.TrimStart().StartsWith("SELECT", StringComparison.Ordinal) || sql.EndsWith("_check", StringComparison.Ordinal),
+            "Changes the file behind the program's back, and here is none."
+        );
+        var file = Path.Combine(Folder, $"{Guid.CreateVersion7():N}.copy");
+        try
+        {
+            using (var db = new PostgresContextFactory(server!).CreateDbContext())
+            using (db.Database.BeginTransaction(IsolationLevel.RepeatableRead))
+                FileCopy.WriteAsync(db, file, CancellationToken.None).GetAwaiter().GetResult();
+            using var connection = CopyFile.Open(file);
+            return SqliteFacts.Ask(connection, sql);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
     }
 
     public async ValueTask DisposeAsync()
@@ -106,16 +152,19 @@ internal sealed class TestShop : IAsyncDisposable
         foreach (var worker in Services.GetServices<IHostedService>())
             await worker.StopAsync(CancellationToken.None);
         await Services.DisposeAsync();
-        if (ownsFolder)
-            Directory.Delete(Folder, recursive: true);
+        if (!ownsFolder)
+            return;
+        if (server is not null)
+            TestServer.Drop(Folder);
+        Directory.Delete(Folder, recursive: true);
     }
 
-    private SqliteConnection OpenFile()
+    private DbConnection Open()
     {
-        var connection = new SqliteConnection($"Data Source={Path.Combine(Folder, "shop.db")};Pooling=False");
+        DbConnection connection = server is not null
+            ? new NpgsqlConnection(server)
+            : new SqliteConnection($"Data Source={Path.Combine(Folder, "shop.db")};Pooling=False");
         connection.Open();
         return connection;
     }
-
-    private static string Ask(SqliteConnection connection, string sql) => SqliteFacts.Ask(connection, sql);
 }

@@ -1,11 +1,9 @@
-using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Rows;
 
 namespace ShopPlanner.Services.Archives;
 
@@ -17,7 +15,13 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
     private readonly SemaphoreSlim importing = new(1, 1);
 
     public Task<byte[]> ExportAsync(CancellationToken cancel = default) =>
-        work.ReadAsync(db => ArchiveWriting.WriteAsync(db, clock.GetUtcNow().UtcDateTime, cancel), cancel);
+        work.ReadAsync(
+            db =>
+                db.Database.IsSqlite()
+                    ? ArchiveWriting.WriteAsync(db, clock.GetUtcNow().UtcDateTime, cancel)
+                    : FromServerAsync(db, cancel),
+            cancel
+        );
 
     public async Task<Outcome<ArchiveView>> PreviewAsync(ReadOnlyMemory<byte> zip, CancellationToken cancel = default)
     {
@@ -98,35 +102,31 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
         var view = await ViewAsync(db, archive, staging, cancel);
         if (view.Hindrance is { } fault)
             return Outcome.Faulty<ArchiveView>(fault);
-        using var source = staging.Open();
-        // Until all rows are there, some refer to rows that come later.
-        await RunAsync(db, "PRAGMA defer_foreign_keys = ON", cancel);
-        await RunAsync(db, "DELETE FROM \"PlanJobs\"", cancel);
-        var tables = ArchiveTables.Of(db);
-        foreach (var table in tables)
-            await RunAsync(db, $"DELETE FROM \"{table.Table}\"{ArchiveTables.Where(table.Table)}", cancel);
-        foreach (var table in tables)
-            await CopyAsync(db, source, table.Table, cancel);
+        await db.Jobs.ExecuteDeleteAsync(cancel);
+        await using var source = staging.Read();
+        await RowCopy.SomeAsync(source, db, ArchiveTables.Kept.Keys.ToHashSet(), cancel);
+        // Which program wrote the database is this program's own.
+        db.Facts.Add(new StoredFact { Name = Migrator.WrittenBy, Value = Migrator.ProgramVersion });
         return view;
     }
 
-    private static async Task CopyAsync(ShopContext db, SqliteConnection source, string table, CancellationToken cancel)
+    // A file of the same rows is what archives are written from.
+    private async Task<byte[]> FromServerAsync(ShopContext db, CancellationToken cancel)
     {
-        await using var read = source.CreateCommand();
-        read.CommandText = $"SELECT * FROM \"{table}\"{ArchiveTables.Where(table)} ORDER BY rowid";
-        await using var rows = await read.ExecuteReaderAsync(cancel);
-        await using var write = Command(db);
-        var columns = Enumerable.Range(0, rows.FieldCount).ToList();
-        string Parameter(int at) => string.Create(CultureInfo.InvariantCulture, $"$p{at}");
-        write.CommandText =
-            $"INSERT INTO \"{table}\" ({string.Join(',', columns.Select(at => $"\"{rows.GetName(at)}\""))}) "
-            + $"VALUES ({string.Join(',', columns.Select(Parameter))})";
-        while (await rows.ReadAsync(cancel))
+        var file = $"{folder.Unfinished}-{Guid.CreateVersion7():N}";
+        var copied = new SqliteContextFactory(file);
+        try
         {
-            write.Parameters.Clear();
-            foreach (var at in columns)
-                write.Parameters.Add(new SqliteParameter(Parameter(at), rows.GetValue(at)));
-            await write.ExecuteNonQueryAsync(cancel);
+            await FileCopy.WriteAsync(db, file, cancel);
+            await using var copy = copied.CreateDbContext();
+            await copy.Database.OpenConnectionAsync(cancel);
+            return await ArchiveWriting.WriteAsync(copy, clock.GetUtcNow().UtcDateTime, cancel);
+        }
+        finally
+        {
+            copied.Release();
+            foreach (var ending in new[] { "", "-wal", "-shm" })
+                File.Delete(file + ending);
         }
     }
 
@@ -179,19 +179,5 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
                 "are here already, deleted ones counted, and an archive goes into an empty shop only, so that nothing is "
                     + "lost. Start the program with a new data folder (--data FOLDER), and import there"
             );
-    }
-
-    private static DbCommand Command(ShopContext db)
-    {
-        var command = db.Database.GetDbConnection().CreateCommand();
-        command.Transaction = db.Database.CurrentTransaction?.GetDbTransaction();
-        return command;
-    }
-
-    private static async Task RunAsync(ShopContext db, string sql, CancellationToken cancel)
-    {
-        await using var command = Command(db);
-        command.CommandText = sql;
-        await command.ExecuteNonQueryAsync(cancel);
     }
 }

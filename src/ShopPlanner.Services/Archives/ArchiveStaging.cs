@@ -18,7 +18,7 @@ internal sealed class ArchiveStaging : IAsyncDisposable
 {
     private readonly ShopContextFactory contexts;
 
-    private ArchiveStaging(string file) => (File, contexts) = (file, new ShopContextFactory(file));
+    private ArchiveStaging(string file) => (File, contexts) = (file, new SqliteContextFactory(file));
 
     /// <summary>The database file.</summary>
     public string File { get; }
@@ -30,6 +30,9 @@ internal sealed class ArchiveStaging : IAsyncDisposable
         connection.Open();
         return connection;
     }
+
+    /// <summary>Reads the rows as this program's own.</summary>
+    public ShopContext Read() => contexts.CreateDbContext();
 
     /// <summary>Makes one of an archive; null with the faults that refuse it.</summary>
     /// <param name="archive">The archive.</param>
@@ -61,7 +64,7 @@ internal sealed class ArchiveStaging : IAsyncDisposable
 
     public ValueTask DisposeAsync()
     {
-        contexts.CloseFile();
+        contexts.Release();
         foreach (var ending in new[] { "", "-wal", "-shm" })
             System.IO.File.Delete(File + ending);
         return ValueTask.CompletedTask;

@@ -22,6 +22,10 @@ internal static class ArchiveWriting
         return documents;
     }
 
+    /// <summary>Returns the canonical hash of the shop.</summary>
+    public static async Task<string> HashAsync(ShopContext db, CancellationToken cancel) =>
+        ArchiveDocuments.Hash((await ReadAsync(db, cancel)).Select(one => Bytes(one.Key, one.Value.Text)));
+
     /// <summary>Returns the zip file.</summary>
     public static async Task<byte[]> WriteAsync(ShopContext db, DateTime madeUtc, CancellationToken cancel)
     {

@@ -1,4 +1,4 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using ShopPlanner.Services.Health;
@@ -23,7 +23,7 @@ internal sealed class CopyMaker(
     private readonly SemaphoreSlim copying = new(1, 1);
 
     /// <summary>What keeps a backup from being made; a bug is not among them.</summary>
-    public static bool IsTrouble(Exception problem) => problem is IOException or SqliteException or UnauthorizedAccessException;
+    public static bool IsTrouble(Exception problem) => problem is IOException or DbException or UnauthorizedAccessException;
 
     /// <summary>Makes one.</summary>
     /// <exception cref="IOException">It could not be made, and every page says so.</exception>

@@ -9,6 +9,7 @@ namespace ShopPlanner.Services.Backups;
 /// <summary>Looks after the disk's room every few minutes and after every page of the database once a day, and tells every page
 /// what it finds. The first look is some minutes after the start, which checks the database by itself.</summary>
 internal sealed class DataWatch(
+    ServicesOptions options,
     DataFolder folder,
     LowDisk disk,
     GoodCopies copies,
@@ -58,6 +59,9 @@ internal sealed class DataWatch(
 
     private void LookAtPages()
     {
+        // A server looks after its own pages.
+        if (options.Database is not null)
+            return;
         var now = clock.GetUtcNow().UtcDateTime;
         if (check.DoneUtc is { } last && (now - last).Duration() < Due)
             return;

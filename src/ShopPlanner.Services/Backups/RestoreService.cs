@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
@@ -7,8 +6,7 @@ using ShopPlanner.Services.Storage;
 
 namespace ShopPlanner.Services.Backups;
 
-internal sealed class RestoreService(IBackupService backups, ShopRestore restore, ShopWork work, DataFolder folder)
-    : IRestoreService
+internal sealed class RestoreService(IBackupService backups, ShopWork work, DataFolder folder) : IRestoreService
 {
     private const string Field = "backup";
 
@@ -19,13 +17,10 @@ internal sealed class RestoreService(IBackupService backups, ShopRestore restore
         if (Find(name) is not { } backup)
             return Outcome.Missing<RestorePreview>(Field);
         // Reading every page takes a while.
-        if (await Task.Run(() => restore.Fault(backup.File), cancel) is { } fault)
+        if (await Task.Run(() => ShopRestore.Fault(backup.File), cancel) is { } fault)
             return Outcome.Faulty<RestorePreview>(Fault.Of(Field, name, fault));
         var then = CopyFacts.Of(backup.File);
-        var now = await work.ReadAsync(
-            db => Task.FromResult(CopyFacts.Of((SqliteConnection)db.Database.GetDbConnection())),
-            cancel
-        );
+        var now = await work.ReadAsync(db => Task.FromResult(CopyFacts.Of(db.Database.GetDbConnection())), cancel);
         return new RestorePreview(backup, then.Program, Figures(then), Figures(now));
     }
 
@@ -33,7 +28,7 @@ internal sealed class RestoreService(IBackupService backups, ShopRestore restore
     {
         if (Find(name) is not { } backup)
             return Outcome.Missing<Done>(Field);
-        if (restore.Fault(backup.File) is { } fault)
+        if (ShopRestore.Fault(backup.File) is { } fault)
             return Outcome.Faulty<Done>(Fault.Of(Field, name, fault));
         try
         {

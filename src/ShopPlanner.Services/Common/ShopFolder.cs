@@ -13,4 +13,11 @@ public static class ShopFolder
             "ShopPlanner",
             demo ? "demo" : "data"
         );
+
+    /// <summary>Returns the server's database that keeps the shop: as named, else as the environment says; null for
+    /// neither.</summary>
+    public static string? Server(string? named) =>
+        named is { Length: > 0 } ? named
+        : Environment.GetEnvironmentVariable("SHOP_PLANNER_DATABASE") is { Length: > 0 } given ? given
+        : null;
 }

@@ -2,9 +2,9 @@ namespace ShopPlanner.Services.Health;
 
 /// <summary>How the shop's data is.</summary>
 /// <param name="Program">Version of the program.</param>
-/// <param name="Sqlite">Version of the database library.</param>
+/// <param name="Database">What keeps the shop, with its version.</param>
 /// <param name="Folder">Full path of the data folder.</param>
-/// <param name="DatabaseBytes">Size of the database with its log.</param>
+/// <param name="DatabaseBytes">Size of the database, with its log where it is a file.</param>
 /// <param name="FreeBytes">Room left on its disk.</param>
 /// <param name="CheckedUtc">When every page of the database was read last; null where it was not yet since the start.</param>
 /// <param name="NewestBackupUtc">When the newest good backup was made; null without one.</param>
@@ -12,7 +12,7 @@ namespace ShopPlanner.Services.Health;
 /// <param name="SecondFolder">Full path of the second folder for backups; empty for none.</param>
 public sealed record ShopCondition(
     string Program,
-    string Sqlite,
+    string Database,
     string Folder,
     long DatabaseBytes,
     long FreeBytes,
@@ -32,6 +32,9 @@ public sealed record ShopCondition(
 /// <summary>Tells how the shop's data is, for whoever looks after it.</summary>
 public interface IConditionService
 {
+    /// <summary>Returns whether the shop can be read now.</summary>
+    Task<bool> IsReadableAsync(CancellationToken cancel = default);
+
     /// <summary>Returns it as it is now.</summary>
     ShopCondition Get();
 }

@@ -20,6 +20,9 @@ public enum HealthTopic
 
     /// <summary>Backups do not reach the second folder.</summary>
     SecondFolder,
+
+    /// <summary>Another program took the server's database.</summary>
+    Server,
 }
 
 /// <summary>A warning that stays until its cause is gone.</summary>

@@ -20,6 +20,9 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     /// <summary>Rises when a stored format gets a new version, so that what is stored is turned over again.</summary>
     private const string Newest = "5";
 
+    // Where a row lies, as each kind of database calls it. It holds for as long as the row is not changed.
+    private readonly (string Mark, string Type) row = db.Database.IsSqlite() ? ("rowid", "INTEGER") : ("ctid", "tid");
+
     /// <summary>Turns over what is not in the newest version. What cannot be read stays as it is, and is named in the
     /// log.</summary>
     public async Task RunAsync(CancellationToken cancel)
@@ -72,7 +75,7 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     // Past the rows' classes: what a row says does not change, nor does its version.
     private async Task TurnAsync(string table, string column, Func<string, string> turn, CancellationToken cancel)
     {
-        var write = $"UPDATE \"{table}\" SET \"{column}\" = {{0}} WHERE rowid = {{1}}";
+        var write = $"UPDATE \"{table}\" SET \"{column}\" = {{0}} WHERE {row.Mark} = CAST({{1}} AS {row.Type})";
         foreach (var stored in await TextsAsync(table, column, cancel))
             if (Read(table, column, stored, turn) is { } text)
                 await db.Database.ExecuteSqlRawAsync(write, [text, stored.Row], cancel);
@@ -81,19 +84,20 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
     // Plans from before there were documents say only in their orders whose they are.
     private async Task AddProjectsAsync(CancellationToken cancel)
     {
-        const string Add = """
-            INSERT OR IGNORE INTO "PlanProjects" ("PlanId", "ProjectId", "Position")
+        var add = $$"""
+            INSERT INTO "PlanProjects" ("PlanId", "ProjectId", "Position")
             SELECT "Plans"."Id", "Projects"."Id", {2} FROM "Plans", "Projects"
-            WHERE "Plans".rowid = {0} AND "Projects"."Id" = {1}
+            WHERE "Plans".{{row.Mark}} = CAST({0} AS {{row.Type}}) AND "Projects"."Id" = {1}
+            ON CONFLICT DO NOTHING
             """;
         foreach (var stored in await TextsAsync("Plans", "OrderJson", cancel))
         foreach (var (position, project) in Read("Plans", "OrderJson", stored, PlanOrderDocument.Read)?.Projects.Index() ?? [])
-            await db.Database.ExecuteSqlRawAsync(Add, [stored.Row, project, position], cancel);
+            await db.Database.ExecuteSqlRawAsync(add, [stored.Row, project, position], cancel);
     }
 
     private Task<List<StoredText>> TextsAsync(string table, string column, CancellationToken cancel)
     {
-        var read = $"SELECT rowid AS \"Row\", \"{column}\" AS \"Text\" FROM \"{table}\"";
+        var read = $"SELECT CAST({row.Mark} AS TEXT) AS \"Row\", \"{column}\" AS \"Text\" FROM \"{table}\"";
         return db.Database.SqlQueryRaw<StoredText>(read).ToListAsync(cancel);
     }
 
@@ -111,5 +115,5 @@ internal sealed class DocumentUpgrade(ShopContext db, ILogger log)
         }
     }
 
-    private sealed record StoredText(long Row, string Text);
+    private sealed record StoredText(string Row, string Text);
 }

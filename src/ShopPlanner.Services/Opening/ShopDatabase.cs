@@ -6,6 +6,7 @@ using ShopPlanner.Services.Health;
 using ShopPlanner.Services.Materials;
 using ShopPlanner.Services.Plans.Keeping;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Postgres;
 
 namespace ShopPlanner.Services.Opening;
 
@@ -24,6 +25,7 @@ public sealed class ShopDatabase : IDisposable
     private readonly ILogger<ShopDatabase> log;
     private readonly SemaphoreSlim opening = new(1, 1);
     private FileStream? held;
+    private ServerLease? lease;
 
     internal ShopDatabase(
         ServicesOptions options,
@@ -88,7 +90,8 @@ public sealed class ShopDatabase : IDisposable
     /// <summary>Lets the data folder go.</summary>
     public void Dispose()
     {
-        contexts.CloseFile();
+        contexts.Release();
+        lease?.Dispose();
         held?.Dispose();
         opening.Dispose();
     }
@@ -99,11 +102,27 @@ public sealed class ShopDatabase : IDisposable
         try
         {
             folder.Prepare();
-            return await OpenHeldAsync(folder.TakeLock(), cancel);
+            return contexts is PostgresContextFactory server
+                ? await OpenServerAsync(server, folder.TakeLock(), cancel)
+                : await OpenHeldAsync(folder.TakeLock(), cancel);
         }
         catch (Exception problem) when (FullDisk.Explains(problem, folder))
         {
             throw FullDisk.Say(problem, folder);
+        }
+    }
+
+    private async Task<FileStream> OpenServerAsync(PostgresContextFactory server, FileStream taken, CancellationToken cancel)
+    {
+        try
+        {
+            (lease, IsNew) = await new ServerShop(server, folder, backups, health, log).OpenAsync(FillAsync, cancel);
+            return taken;
+        }
+        catch
+        {
+            taken.Dispose();
+            throw;
         }
     }
 
@@ -128,7 +147,7 @@ public sealed class ShopDatabase : IDisposable
         }
         catch (Exception problem)
         {
-            contexts.CloseFile();
+            contexts.Release();
             taken.Dispose();
             if (problem is SqliteException or DbUpdateException or IOException or UnauthorizedAccessException)
                 throw Explain(problem);
@@ -191,7 +210,7 @@ public sealed class ShopDatabase : IDisposable
     private async Task CreateAsync(CancellationToken cancel)
     {
         DatabaseFile.CheckFolderIsNew(folder);
-        var unfinished = new ShopContextFactory(folder.Unfinished);
+        var unfinished = new SqliteContextFactory(folder.Unfinished);
         try
         {
             await new Migrator(unfinished, folder, backups).CreateAsync(cancel);
@@ -200,7 +219,7 @@ public sealed class ShopDatabase : IDisposable
         }
         finally
         {
-            unfinished.CloseFile();
+            unfinished.Release();
         }
 
         File.Move(folder.Unfinished, folder.Database);

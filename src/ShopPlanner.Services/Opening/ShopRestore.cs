@@ -36,15 +36,15 @@ internal sealed class ShopRestore(DataFolder folder, ShopContextFactory contexts
         try
         {
             var kept = await KeepAsync(cancel);
-            contexts.CloseFile();
+            contexts.Release();
             swap.Put(copy);
             await open(cancel);
-            contexts.CloseFile();
+            contexts.Release();
             return new RestoreResult(swap.Finish(keepsAside: hadDatabase && kept is null) ?? kept);
         }
         catch (Exception problem)
         {
-            contexts.CloseFile();
+            contexts.Release();
             swap.GoBack();
             if (problem is OperationCanceledException)
                 throw;
@@ -56,13 +56,14 @@ internal sealed class ShopRestore(DataFolder folder, ShopContextFactory contexts
     }
 
     /// <summary>Returns why a file cannot be restored; null where it can.</summary>
-    public string? Fault(string copy)
+    public static string? Fault(string copy)
     {
         if (!File.Exists(copy))
             return "isn't there";
         if (CopyFile.Fault(copy) is { } fault)
             return fault;
-        using var db = contexts.CreateDbContext();
+        // The steps of a file's schema, whatever keeps the shop now.
+        using var db = new SqliteContextFactory(copy).CreateDbContext();
         return CopyFacts.Of(copy).NewerFault(db.Database.GetMigrations());
     }
 

@@ -1,3 +1,4 @@
+using System.Data;
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -87,9 +88,9 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock, StorageS
     )
     {
         steps.Reach("copy");
-        await using var source = new SqliteConnection(db.Database.GetConnectionString());
-        await source.OpenAsync(cancel);
-        var rows = await FromOneStateAsync(db, source, part, pause, cancel);
+        var rows = db.Database.IsSqlite()
+            ? await FromFileAsync(db, part, pause, cancel)
+            : await FromServerAsync(db, part, cancel);
         steps.Reach("check the copy");
         if (CopyFile.Fault(part) is { } fault)
             throw new IOException($"The copy {fault}. It was deleted.");
@@ -98,6 +99,30 @@ internal sealed class BackupFile(DataFolder folder, TimeProvider clock, StorageS
                 throw new CopyDiffersException(differs);
         steps.Reach("flush the copy");
         Disk.Flush(part);
+    }
+
+    // The server shows one state for as long as the transaction lasts, whatever is written meanwhile.
+    private static async Task<SortedDictionary<string, long>> FromServerAsync(
+        ShopContext db,
+        string part,
+        CancellationToken cancel
+    )
+    {
+        await using var state = await db.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancel);
+        await FileCopy.WriteAsync(db, part, cancel);
+        return RowCounts.Of(db.Database.GetDbConnection());
+    }
+
+    private static async Task<SortedDictionary<string, long>> FromFileAsync(
+        ShopContext db,
+        string part,
+        Func<CancellationToken, Task<IDisposable>>? pause,
+        CancellationToken cancel
+    )
+    {
+        await using var source = new SqliteConnection(db.Database.GetConnectionString());
+        await source.OpenAsync(cancel);
+        return await FromOneStateAsync(db, source, part, pause, cancel);
     }
 
     // The rows are counted in the same state that is copied: both begin to read while nobody writes. Once the copy's file grows

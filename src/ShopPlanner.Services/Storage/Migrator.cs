@@ -28,11 +28,12 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
         var unknown = applied.Except(db.Database.GetMigrations()).ToList();
         if (unknown.Count > 0)
             throw await RefuseNewerAsync(db, unknown[0], cancel);
-        await ClearAbandonedLockAsync(db, cancel);
+        await contexts.ClearAbandonedAsync(db, cancel);
         var pending = (await db.Database.GetPendingMigrationsAsync(cancel)).ToList();
         if (pending.Count > 0)
         {
-            await backups.WriteOnceAsync(db, $"before-{pending[0]}", cancel);
+            if (contexts.CanCopyOlder)
+                await backups.WriteOnceAsync(db, $"before-{pending[0]}", cancel);
             await db.Database.MigrateAsync(cancel);
         }
 
@@ -51,18 +52,10 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
         var writer = await WriterAsync(db, cancel);
         if (pending.Any() || writer != ProgramVersion)
             throw new ShopStartException(
-                $"{folder.Database} cannot be written and was left by Shop Planner {writer ?? "of an earlier version"}; this is "
+                $"{contexts.Name} cannot be written and was left by Shop Planner {writer ?? "of an earlier version"}; this is "
                     + $"{ProgramVersion}, which must bring it up to date first. Let user '{Environment.UserName}' write the file "
                     + "and start again."
             );
-    }
-
-    // A program killed while migrating leaves this row, and the next would wait for it for ever.
-    private static async Task ClearAbandonedLockAsync(ShopContext db, CancellationToken cancel)
-    {
-        const string Exists = "SELECT COUNT(*) AS Value FROM sqlite_master WHERE type = 'table' AND name = '__EFMigrationsLock'";
-        if (await db.Database.SqlQueryRaw<int>(Exists).SingleAsync(cancel) == 1)
-            await db.Database.ExecuteSqlRawAsync("DELETE FROM \"__EFMigrationsLock\"", cancel);
     }
 
     private static async Task SignAsync(ShopContext db, CancellationToken cancel)
@@ -79,7 +72,7 @@ internal sealed class Migrator(ShopContextFactory contexts, DataFolder folder, B
     {
         var writer = await WriterAsync(db, cancel);
         return new ShopStartException(
-            $"{folder.Database} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); "
+            $"{contexts.Name} was written by Shop Planner {writer ?? "of a later version"} (schema {migration}); "
                 + $"this is {ProgramVersion}. "
                 + $"Install that version, or put the copy made before the upgrade back from {folder.Backups}."
         );

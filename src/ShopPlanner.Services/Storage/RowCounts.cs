@@ -1,13 +1,21 @@
 using System.Data.Common;
 using System.Globalization;
+using Microsoft.Data.Sqlite;
 
 namespace ShopPlanner.Services.Storage;
 
 /// <summary>How many rows each table has, to tell whether a copy holds what it was made from.</summary>
 internal static class RowCounts
 {
-    private const string Tables =
-        "SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name";
+    // Those that a database keeps for itself are none of the shop's, and two kinds of database differ in them.
+    private const string InFile = """
+        SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE '\_\_EF%' ESCAPE '\'
+        ORDER BY name
+        """;
+
+    private const string OnServer = """
+        SELECT tablename FROM pg_tables WHERE schemaname = 'public' AND tablename NOT LIKE '\_\_EF%' ORDER BY tablename
+        """;
 
     /// <summary>Counts all tables.</summary>
     public static SortedDictionary<string, long> Of(DbConnection connection)
@@ -34,7 +42,7 @@ internal static class RowCounts
     private static List<string> Names(DbConnection connection)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = Tables;
+        command.CommandText = connection is SqliteConnection ? InFile : OnServer;
         using var reader = command.ExecuteReader();
         var names = new List<string>();
         while (reader.Read())

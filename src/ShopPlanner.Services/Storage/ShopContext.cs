@@ -6,8 +6,15 @@ using ShopPlanner.Services.Storage.Rows;
 namespace ShopPlanner.Services.Storage;
 
 /// <summary>The shop's database. One context lives for one operation.</summary>
-internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbContext(options)
+internal class ShopContext : DbContext
 {
+    public ShopContext(DbContextOptions<ShopContext> options)
+        : base(options) { }
+
+    /// <summary>For a context of another database.</summary>
+    protected ShopContext(DbContextOptions options)
+        : base(options) { }
+
     public DbSet<StoredShop> Shops => Set<StoredShop>();
 
     public DbSet<StoredMaterial> Materials => Set<StoredMaterial>();

@@ -1,61 +1,36 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Design;
-using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace ShopPlanner.Services.Storage;
 
-/// <summary>Makes contexts on one database file.</summary>
-internal sealed class ShopContextFactory : IDbContextFactory<ShopContext>
+/// <summary>Makes contexts on the database that holds the shop, whichever keeps it: a file or a server.</summary>
+internal abstract class ShopContextFactory : IDbContextFactory<ShopContext>
 {
-    private readonly string file;
-    private readonly IReadOnlyList<IInterceptor> interceptors;
-    private DbContextOptions<ShopContext> options;
-    private string connectionString;
-
-    /// <param name="file">The database file.</param>
-    /// <param name="interceptors">What else is told of each command, besides what this program does itself.</param>
-    public ShopContextFactory(string file, params IEnumerable<IInterceptor> interceptors)
-    {
-        this.file = file;
-        this.interceptors = [new PragmaInterceptor(), .. interceptors];
-        (connectionString, options) = On(SqliteOpenMode.ReadWriteCreate);
-    }
-
     /// <summary>Whether nothing can be written.</summary>
-    public bool IsReadOnly { get; private set; }
+    public bool IsReadOnly { get; protected set; }
+
+    /// <summary>What a person calls the database: a path, or a server and a name.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>Whether a database of an older schema can be copied before it is changed. A server changes its schema in one
+    /// transaction, and is backed up by its own means.</summary>
+    public abstract bool CanCopyOlder { get; }
+
+    /// <inheritdoc />
+    public abstract ShopContext CreateDbContext();
 
     /// <summary>Makes contexts that only read from here on.</summary>
-    public void OnlyRead()
-    {
-        CloseFile();
-        (connectionString, options) = On(SqliteOpenMode.ReadOnly);
-        IsReadOnly = true;
-    }
+    public abstract void OnlyRead();
 
-    public ShopContext CreateDbContext() => new(options);
+    /// <summary>Lets go of what is kept open for the next operation.</summary>
+    public abstract void Release();
 
-    /// <summary>Lets go of the file: connections are kept open for the next operation otherwise.</summary>
-    public void CloseFile()
-    {
-        using var connection = new SqliteConnection(connectionString);
-        SqliteConnection.ClearPool(connection);
-    }
+    /// <summary>Begins to read one state of the database, which writers do not wait for.</summary>
+    public abstract Task<IDbContextTransaction> BeginReadAsync(ShopContext db, CancellationToken cancel);
 
-    private (string Text, DbContextOptions<ShopContext> Options) On(SqliteOpenMode mode)
-    {
-        var text = new SqliteConnectionStringBuilder
-        {
-            DataSource = file,
-            Mode = mode,
-            ForeignKeys = true,
-        }.ToString();
-        return (text, new DbContextOptionsBuilder<ShopContext>().UseSqlite(text).AddInterceptors(interceptors).Options);
-    }
-}
+    /// <summary>Begins a change, once no other is under way: what is read from then on nobody else changes.</summary>
+    public abstract Task<IDbContextTransaction> BeginWriteAsync(ShopContext db, CancellationToken cancel);
 
-/// <summary>Lets the migrations tool make a context; the file it names is never opened for adding a migration.</summary>
-internal sealed class ShopContextAtDesign : IDesignTimeDbContextFactory<ShopContext>
-{
-    public ShopContext CreateDbContext(string[] args) => new ShopContextFactory("design-time-only.db").CreateDbContext();
+    /// <summary>Ends what a program that was killed while it brought the schema up to date left behind.</summary>
+    public abstract Task ClearAbandonedAsync(ShopContext db, CancellationToken cancel);
 }

@@ -1,15 +1,12 @@
-using System.Data;
 using System.Diagnostics;
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage;
 using ShopPlanner.Services.Common;
 
 namespace ShopPlanner.Services.Storage;
 
 /// <summary>
-/// Runs each operation in a context and a transaction of its own. Writers stand in one queue: SQLite admits one at a time anyway,
-/// and waiting in a queue is fairer and quicker than retrying on a locked file. Readers never wait.
+/// Runs each operation in a context and a transaction of its own. Writers stand in one queue: the database admits one at a time
+/// anyway, and waiting in a queue is fairer and quicker than retrying on a lock. Readers never wait.
 /// </summary>
 internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
 {
@@ -27,7 +24,7 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
     {
         await using var db = contexts.CreateDbContext();
         db.ChangeTracker.QueryTrackingBehavior = QueryTrackingBehavior.NoTracking;
-        await using var transaction = await BeginReadAsync(db, cancel);
+        await using var transaction = await contexts.BeginReadAsync(db, cancel);
         return await read(db);
     }
 
@@ -83,7 +80,7 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
         where T : class
     {
         await using var db = contexts.CreateDbContext();
-        await using var transaction = await db.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancel);
+        await using var transaction = await contexts.BeginWriteAsync(db, cancel);
         var outcome = await change(db);
         if (!outcome.Ok)
             return outcome;
@@ -101,14 +98,6 @@ internal sealed class ShopWork(ShopContextFactory contexts) : IDisposable
 
         written?.Invoke(number);
         return outcome;
-    }
-
-    // Deferred: a plain transaction would ask for the right to write at once.
-    private static async Task<IDbContextTransaction> BeginReadAsync(ShopContext db, CancellationToken cancel)
-    {
-        await db.Database.OpenConnectionAsync(cancel);
-        var connection = (SqliteConnection)db.Database.GetDbConnection();
-        return (await db.Database.UseTransactionAsync(connection.BeginTransaction(deferred: true), cancel))!;
     }
 
     private sealed class Turn(SemaphoreSlim held) : IDisposable

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 using ShopPlanner.Core.Measures;
 using ShopPlanner.Services.Common;
 
@@ -33,6 +34,13 @@ internal static class StorageFaults
             ),
             DbUpdateException { InnerException: SqliteException inner } => Find(inner),
             SqliteException sqlite => Find(sqlite),
+            DbUpdateException { InnerException: NpgsqlException inner } => Find(inner),
+            NpgsqlException server => Find(server),
+            // What a second try might mend comes wrapped.
+            InvalidOperationException { InnerException: NpgsqlException server } => Find(server),
+            InvalidOperationException { InnerException: DbUpdateException { InnerException: NpgsqlException server } } => Find(
+                server
+            ),
             _ => null,
         };
 
@@ -55,6 +63,27 @@ internal static class StorageFaults
             ),
             _ => null,
         };
+
+    private static (OutcomeKind, Fault)? Find(NpgsqlException problem) =>
+        problem switch
+        {
+            PostgresException { SqlState: PostgresErrorCodes.UniqueViolation or PostgresErrorCodes.DeadlockDetected } => (
+                OutcomeKind.Conflict,
+                Storage("was written by another device meanwhile: load it again")
+            ),
+            PostgresException { SqlState: PostgresErrorCodes.DiskFull } => Server(
+                "has no room left: nothing was saved; make room on its disk and save again"
+            ),
+            PostgresException { SqlState: PostgresErrorCodes.ReadOnlySqlTransaction } => Server(
+                "is read-only: nothing was saved; allow writing and save again"
+            ),
+            PostgresException { IsTransient: false } => null,
+            // Whether a save whose answer was lost came through is not known; asked again with its command it counts once.
+            _ => Server("can't be reached: this may not be saved; see that it runs, then load the page again and check"),
+        };
+
+    private static (OutcomeKind, Fault) Server(string message) =>
+        (OutcomeKind.Faulty, new Fault("storage", "the database server", message));
 
     private static (OutcomeKind, Fault) Refused(string message) =>
         (OutcomeKind.Faulty, new Fault("storage", "the disk", message));

@@ -1,4 +1,4 @@
-using Microsoft.Data.Sqlite;
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
@@ -41,7 +41,7 @@ internal sealed class TrashSweep(ShopWork work, ShopDatabase database, TimeProvi
             if (!outcome.Ok)
                 log.LogError("The trash was not emptied; trying again in a day: {Faults}", string.Join("; ", outcome.Faults));
         }
-        catch (Exception problem) when (problem is SqliteException or DbUpdateException)
+        catch (Exception problem) when (problem is DbException or DbUpdateException)
         {
             log.LogError(problem, "The trash was not emptied; trying again in a day");
         }

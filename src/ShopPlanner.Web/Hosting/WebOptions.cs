@@ -62,6 +62,15 @@ internal static class WebOptions
         Description = "Another folder, on another disk or a share, that every backup is copied to. Default: as chosen in Setup.",
     };
 
+    private static readonly Option<string?> Database = new("--database")
+    {
+        HelpName = "CONNECTION",
+        Description =
+            "A database of a PostgreSQL server that keeps the shop instead of a file in the data folder, like "
+            + "Host=SERVER;Database=NAME;Username=USER;Password=SECRET. Default: the environment's SHOP_PLANNER_DATABASE, "
+            + "where no other user of the computer reads the password.",
+    };
+
     private static readonly Option<string[]> Proxies = new("--proxy")
     {
         HelpName = "ADDRESS",
@@ -117,6 +126,7 @@ internal static class WebOptions
             OnlyThisComputer,
             Hosts,
             Backups,
+            Database,
             Proxies,
             ForgetOwner,
             Health,
@@ -148,6 +158,7 @@ internal static class WebOptions
         {
             Proxies = [.. Split(result.GetValue(Proxies)).Select(IPAddress.Parse)],
             ForgetsOwner = result.GetValue(ForgetOwner),
+            Database = ShopFolder.Server(result.GetValue(Database)),
         };
     }
 

@@ -30,6 +30,9 @@ public sealed record WebSettings(
     /// <summary>Proxies that are believed when they say who sent a request; empty for none.</summary>
     public IReadOnlyList<IPAddress> Proxies { get; init; } = [];
 
+    /// <summary>A server's database that keeps the shop; null for a file in the data folder.</summary>
+    public string? Database { get; init; }
+
     /// <summary>True to forget the owner's account at this start, after a lost password.</summary>
     public bool ForgetsOwner { get; init; }
 }

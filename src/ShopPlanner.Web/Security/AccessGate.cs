@@ -22,7 +22,10 @@ internal sealed class AccessGate(RequestDelegate next, IAccessService access, We
 
         var path = context.Request.Path;
         if (!access.HasOwner)
-            return Caller.IsHere(context) || (IsClaimedFromOutside && AccessRules.IsOpenBeforeOwner(path))
+            return
+                Caller.IsHere(context)
+                || HealthEndpoints.IsOne(path)
+                || (IsClaimedFromOutside && AccessRules.IsOpenBeforeOwner(path))
                 ? next(context)
                 : RefuseNoOwner(context);
         if (settings.Demo && Caller.IsHere(context))

@@ -1,4 +1,5 @@
 using ShopPlanner.Services.Access;
+using ShopPlanner.Web.Hosting;
 using ShopPlanner.Web.Shared;
 
 namespace ShopPlanner.Web.Security;
@@ -24,6 +25,8 @@ internal static class AccessRules
         AccessLinks.Shared,
         Links.WeekendsFeed.TrimEnd('/'),
         Links.BenchAuthority,
+        HealthEndpoints.Alive,
+        HealthEndpoints.Ready,
     ];
 
     // While the shop has no owner, other devices get these alone.

@@ -30,7 +30,7 @@ internal sealed class CommandCounter : DbCommandInterceptor
         CommandEventData eventData,
         InterceptionResult<int> result,
         CancellationToken cancellationToken = default
-    ) => ValueTask.FromResult(Count(result));
+    ) => ValueTask.FromResult(IsTurn(command) ? result : Count(result));
 
     public override ValueTask<InterceptionResult<object>> ScalarExecutingAsync(
         DbCommand command,
@@ -38,6 +38,10 @@ internal sealed class CommandCounter : DbCommandInterceptor
         InterceptionResult<object> result,
         CancellationToken cancellationToken = default
     ) => ValueTask.FromResult(Count(result));
+
+    // A server lets writers in one by one, and asking for the turn belongs to the transaction's beginning.
+    private static bool IsTurn(DbCommand command) =>
+        command.CommandText.Contains("pg_advisory_xact_lock", StringComparison.Ordinal);
 
     private T Count<T>(T result)
     {

@@ -54,6 +54,7 @@ public sealed class HistoryTests
 
     private static async Task LiveAsync(int histories)
     {
+        TestShop.NeedsFile();
         var folder = Directory.CreateDirectory(Path.Combine(Memory(), $"shop-planner-histories-{Guid.NewGuid():N}"));
         await using (var given = await BuyingShop.OpenAsync(folder: folder.FullName))
         using (var file = Open(folder.FullName))

@@ -10,7 +10,11 @@ public sealed class UpgradeTests : IDisposable
 {
     private readonly string folder = TestShop.NewFolder();
 
-    public UpgradeTests() => ZipFile.ExtractToDirectory(Path.Combine(AppContext.BaseDirectory, "Golden", "shop-1.zip"), folder);
+    public UpgradeTests()
+    {
+        TestShop.NeedsFile();
+        ZipFile.ExtractToDirectory(Path.Combine(AppContext.BaseDirectory, "Golden", "shop-1.zip"), folder);
+    }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 

@@ -126,7 +126,7 @@ public sealed class GoldenTests : IAsyncLifetime
         Unpack("shop-2.zip");
         const string Ids =
             "SELECT group_concat(\"Projects\", '; ') FROM (SELECT \"Projects\" FROM \"Plans\" ORDER BY \"Number\")";
-        var file = new ShopContextFactory(Path.Combine(folder, "shop.db"));
+        var file = new SqliteContextFactory(Path.Combine(folder, "shop.db"));
         await using (var db = file.CreateDbContext())
         {
             await db.Database.OpenConnectionAsync(TestShop.Cancel);
@@ -138,7 +138,7 @@ public sealed class GoldenTests : IAsyncLifetime
             Assert.Equal(before, SqliteFacts.Ask(connection, Ids));
         }
 
-        file.CloseFile();
+        file.Release();
     }
 
     [Theory, MemberData(nameof(Folders))]

@@ -13,6 +13,8 @@ public sealed class FullDiskTests : IDisposable
     private const string Break = "SELECT RAISE(ABORT, 'no room')";
     private readonly string folder = TestShop.NewFolder();
 
+    public FullDiskTests() => TestShop.NeedsFile();
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Theory, InlineData(Refuse), InlineData(Break)]

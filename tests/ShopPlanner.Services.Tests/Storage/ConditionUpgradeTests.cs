@@ -73,10 +73,10 @@ public sealed class ConditionUpgradeTests : IDisposable
 
     private async Task GoBackAsync()
     {
-        var file = new ShopContextFactory(Path.Combine(folder, "shop.db"));
+        var file = new SqliteContextFactory(Path.Combine(folder, "shop.db"));
         await using (var db = file.CreateDbContext())
             await db.GetService<IMigrator>().MigrateAsync(Before, TestShop.Cancel);
-        file.CloseFile();
+        file.Release();
     }
 
     private static async Task<Guid> AddAsync(TestShop shop, StockAddition addition)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using ShopPlanner.Services.Common;
 using ShopPlanner.Services.Storage;
+using ShopPlanner.Services.Storage.Postgres;
 
 namespace ShopPlanner.Services.Tests.Storage;
 
@@ -9,8 +10,10 @@ public sealed class SchemaTests
     [Fact]
     public void The_migrations_say_all_that_the_model_says()
     {
-        using var db = new ShopContextAtDesign().CreateDbContext([]);
-        Assert.False(db.Database.HasPendingModelChanges());
+        using var file = new ShopContextAtDesign().CreateDbContext([]);
+        Assert.False(file.Database.HasPendingModelChanges());
+        using var server = new PostgresContextAtDesign().CreateDbContext([]);
+        Assert.False(server.Database.HasPendingModelChanges());
     }
 
     [Fact]

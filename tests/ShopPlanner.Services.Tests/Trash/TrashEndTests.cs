@@ -117,7 +117,7 @@ public sealed class TrashEndTests : IAsyncLifetime
         }
 
         await WaitUntilEmptyAsync();
-        await using var db = new Services.Storage.ShopContextFactory(copy).CreateDbContext();
+        await using var db = new Services.Storage.SqliteContextFactory(copy).CreateDbContext();
         Assert.Equal("Boot-room bench", (await db.Projects.SingleAsync(TestShop.Cancel)).Name);
     }
 

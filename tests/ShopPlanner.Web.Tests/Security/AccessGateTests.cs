@@ -27,6 +27,16 @@ public sealed partial class AccessGateTests
         Assert.Equal(200, (await new Device(shop, "::1").GetAsync(path)).Status);
     }
 
+    [Theory]
+    [InlineData("/healthz")]
+    [InlineData("/readyz")]
+    public async Task Whether_the_program_serves_anybody_may_ask(string path)
+    {
+        await using var shop = await ShopServer.OpenAsync();
+        var far = await new Device(shop).GetAsync(path);
+        Assert.Equal((200, "ok\n"), (far.Status, far.Body));
+    }
+
     // What an unnamed proxy on this computer passes on comes from anywhere.
     [Theory]
     [InlineData("X-Forwarded-For")]
