@@ -33,6 +33,22 @@ public sealed class PressTests(BrowserFixture browser)
         await Expect(page).ToHaveURLAsync(new Regex(address));
     }
 
+    // As the bench does when an answer comes: what stands there is taken out and put back, or is written anew.
+    [Theory]
+    [InlineData("place.replaceChildren(...[...place.children])", "a:text-is('All cuts done')", "finish\\?all-made=true")]
+    [InlineData("place.replaceChildren(...[...place.children].map(one => one.cloneNode(true)))", "a:text-is('Stop here')", "finish$")]
+    public async Task A_press_that_the_bench_draws_anew_under_leads_where_it_was_aimed(string draw, string link, string address)
+    {
+        var page = await browser.OpenAsync(Screen.Desktop);
+        await Places.GoAsync(page, "/bench/{PlanId:guid}");
+        await Expect(page.Locator("[data-saved]")).ToContainTextAsync("Saved");
+        await page.Locator("[data-place] " + link).HoverAsync();
+        await page.Mouse.DownAsync();
+        await page.EvaluateAsync($"() => {{ const place = document.querySelector('[data-place]'); {draw}; }}");
+        await page.Mouse.UpAsync();
+        await Expect(page).ToHaveURLAsync(new Regex(address));
+    }
+
     [Fact]
     public async Task A_press_that_ends_elsewhere_leads_nowhere()
     {

@@ -6,6 +6,7 @@ import { Sender } from "./outbox-sender.js";
 import { drawBoard, drawHead, drawRuns, isAll } from "./bench-draw.js";
 import { say } from "./bench-saved.js";
 import * as tools from "./bench-tools.js";
+import * as press from "./press.js";
 
 const twice = 400;
 const outbox = new Outbox();
@@ -239,6 +240,7 @@ async function refresh() {
   }
 }
 
+press.begin();
 open(document.getElementById("bench"));
 sender = new Sender(outbox, { plan: base.plan });
 outbox.changed = draw;
