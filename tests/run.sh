@@ -91,11 +91,10 @@ run_outages() {
   run_to "$logs/kills" "$browser" -explicit only -class '*KillTests'
 }
 
-# Shops kept by a server: what is bought, promised and cut; with --all everything that does not work on the database file itself.
+# The same shops, kept by a server: all tests but those that work on the database file itself.
 run_on_server() {
-  local -a chosen=(-class '*.PromiseTests' -class '*.BuyTests' -class '*.BenchTests' -class '*.RepeatTests')
-  [ "$scope" = --all ] && chosen=(-class- '*.Storage.*' -class- '*.Backups.*' -class- '*.Archives.*' -class- '*.Golden.*' -class- '*.Server.*')
-  SHOP_PLANNER_TEST_STORE=server run_to "$logs/server" "$services" "${chosen[@]}"
+  local -a files=(-class- '*.Storage.*' -class- '*.Backups.*' -class- '*.Archives.*' -class- '*.Golden.*' -class- '*.Server.*')
+  SHOP_PLANNER_TEST_STORE=server run_to "$logs/server" "$services" "${files[@]}"
 }
 
 # What drives no browser makes way for the browsers.
@@ -103,7 +102,7 @@ run_making_way() {
   renice -n 10 "$BASHPID" >/dev/null
   local project
   for project in "$@"; do run_to "$logs/${project##*/}" "$project"; done
-  run_on_server
+  [ "$scope" != --all ] || run_on_server
 }
 
 run_all() {
@@ -125,8 +124,10 @@ run_all() {
     say "${project##*/}"
     read_log "$logs/${project##*/}"
   done
-  say "${services##*/}: shops on a server"
-  read_log "$logs/server"
+  if [ "$scope" = --all ]; then
+    say "${services##*/}: shops on a server"
+    read_log "$logs/server"
+  fi
   for project in outages kills; do
     say "${browser##*/}: $project"
     read_log "$logs/$project"
