@@ -158,9 +158,15 @@ internal static class WebOptions
         {
             Proxies = [.. Split(result.GetValue(Proxies)).Select(IPAddress.Parse)],
             ForgetsOwner = result.GetValue(ForgetOwner),
-            Database = ShopFolder.Server(result.GetValue(Database)),
+            Database = Server(result.GetValue(Database), demo, ShopFolder.Server(null)),
         };
     }
+
+    // The demo is never put where the environment says that a real shop is.
+    internal static string? Server(string? named, bool demo, string? around) =>
+        named is { Length: > 0 } ? named
+        : demo ? null
+        : around;
 
     private static void CheckPort(OptionResult result)
     {

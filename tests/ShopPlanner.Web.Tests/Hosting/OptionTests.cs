@@ -40,6 +40,15 @@ public sealed class OptionTests
         Assert.Equal(["workshop.example", "192.168.7.7"], settings.Hosts);
     }
 
+    [Theory]
+    [InlineData(null, false, "around", "around")]
+    [InlineData("named", false, "around", "named")]
+    [InlineData(null, true, "around", null)]
+    [InlineData("named", true, "around", "named")]
+    [InlineData(null, false, null, null)]
+    public void The_demo_is_not_put_on_the_server_of_the_environment(string? named, bool demo, string? around, string? server) =>
+        Assert.Equal(server, WebOptions.Server(named, demo, around));
+
     [Fact]
     public void Every_wrong_option_is_named_at_once()
     {
