@@ -114,17 +114,13 @@ internal sealed class ArchiveService(ShopWork work, ShopCommands commands, DataF
     private async Task<byte[]> FromServerAsync(ShopContext db, CancellationToken cancel)
     {
         var file = $"{folder.Unfinished}-{Guid.CreateVersion7():N}";
-        var copied = new SqliteContextFactory(file);
+        var now = clock.GetUtcNow().UtcDateTime;
         try
         {
-            await FileCopy.WriteAsync(db, file, cancel);
-            await using var copy = copied.CreateDbContext();
-            await copy.Database.OpenConnectionAsync(cancel);
-            return await ArchiveWriting.WriteAsync(copy, clock.GetUtcNow().UtcDateTime, cancel);
+            return await FileCopy.WriteAsync(db, file, copy => ArchiveWriting.WriteAsync(copy, now, cancel), cancel);
         }
         finally
         {
-            copied.Release();
             foreach (var ending in new[] { "", "-wal", "-shm" })
                 File.Delete(file + ending);
         }

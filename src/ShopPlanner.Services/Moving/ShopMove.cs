@@ -130,21 +130,17 @@ public sealed class ShopMove
 
     private static async Task<(string Hash, long Rows)> ReadBackAsync(ShopContext db, string file, CancellationToken cancel)
     {
-        await FileCopy.WriteAsync(db, file, cancel);
         var rows = RowCounts.Of(db.Database.GetDbConnection());
-        var made = new SqliteContextFactory(file);
-        try
-        {
-            await using var copy = made.CreateDbContext();
-            await copy.Database.OpenConnectionAsync(cancel);
-            if (RowCounts.Difference(RowCounts.Of(copy.Database.GetDbConnection()), rows) is { } differs)
-                throw new IOException(differs);
-            return (await ArchiveWriting.HashAsync(copy, cancel), rows.Values.Sum());
-        }
-        finally
-        {
-            made.Release();
-        }
+        var hash = await FileCopy.WriteAsync(
+            db,
+            file,
+            copy =>
+                RowCounts.Difference(RowCounts.Of(copy.Database.GetDbConnection()), rows) is { } differs
+                    ? throw new IOException(differs)
+                    : ArchiveWriting.HashAsync(copy, cancel),
+            cancel
+        );
+        return (hash, rows.Values.Sum());
     }
 
     private static void Compare(string sent, string arrived)
